@@ -1,0 +1,2 @@
+//! seed
+fn main() {}

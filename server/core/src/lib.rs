@@ -1,0 +1,6 @@
+//! leeward-core: the pure part of Leeward.
+//!
+//! Nothing in here reads a clock, a file, a socket or a random source: every function gets its
+//! time and its inputs as arguments, so all of it can be run in virtual time by a test.
+
+pub mod wire;

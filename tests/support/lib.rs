@@ -1,0 +1,1 @@
+//! Shared support for the tests.
