@@ -450,5 +450,9 @@ CREATE FUNCTION access.demo_member(wanted text) RETURNS uuid LANGUAGE sql STABLE
   SELECT m.id FROM access.member m JOIN public.practice p ON p.demo
   WHERE m.left_at IS NULL AND wanted = ANY (m.roles) ORDER BY cardinality(m.roles), m.joined_at, m.name LIMIT 1 $$;
 
+-- The start-up check compares this with the migrations in the binary.
+CREATE FUNCTION access.schema_version() RETURNS bigint LANGUAGE plpgsql STABLE SECURITY DEFINER SET search_path = '' AS
+  $$ BEGIN RETURN (SELECT coalesce(max(version), 0) FROM public._sqlx_migrations WHERE success); END $$;
+
 REVOKE ALL ON ALL FUNCTIONS IN SCHEMA access FROM PUBLIC;
 GRANT EXECUTE ON ALL FUNCTIONS IN SCHEMA access TO leeward_app;

@@ -1,1 +1,24 @@
-//! portal
+//! The Leeward portal as a library: `app::build` makes it, tests start the real thing.
+//!
+//! Platform (`app` to `subject`), sign-in, and one folder a feature. A feature imports core, the
+//! platform, the sign-in extractors, and another feature only through its `mod.rs`.
+
+pub mod app;
+pub mod assets;
+pub mod cli;
+pub mod clients;
+pub mod clock;
+pub mod config;
+pub mod database;
+pub mod error;
+pub mod forms;
+pub mod ids;
+pub mod live;
+pub mod outcomes;
+pub mod page;
+pub mod seal;
+pub mod security;
+pub mod sessions;
+pub mod signin;
+pub mod subject;
+pub mod targets;

@@ -1,0 +1,112 @@
+//! The commands of the one binary.
+
+use std::io::Write;
+use std::sync::Arc;
+use std::time::Duration;
+
+use clap::{Parser, Subcommand};
+
+use crate::app::{self, Parts};
+use crate::assets;
+use crate::clock::{Machine, World};
+use crate::config::{Origin, OwnerDatabase, ServeArgs};
+use crate::database::{Database, migrate};
+
+/// Leeward: a portal for remote EMDR sessions, for trained and licensed clinicians.
+#[derive(Parser, Debug)]
+#[command(version)]
+pub struct Cli {
+    /// What to do.
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+/// What the binary can do.
+#[derive(Subcommand, Debug)]
+pub enum Command {
+    /// Serve the portal.
+    Serve(ServeArgs),
+    /// Bring the database to this version's shape (as its owner).
+    Migrate(OwnerDatabase),
+    /// The practice's key.
+    #[command(subcommand)]
+    Key(KeyCommand),
+}
+
+/// What can be done with the practice's key.
+#[derive(Subcommand, Debug)]
+pub enum KeyCommand {
+    /// Make a new key file, readable by its owner alone. Keep a copy offline: without it nothing opens.
+    New {
+        /// Where; must not exist.
+        path: std::path::PathBuf,
+    },
+}
+
+/// Runs a command to its end.
+///
+/// # Errors
+/// A sentence for the person at the terminal: what is wrong and what to do.
+pub async fn run(cli: Cli) -> Result<(), String> {
+    let world: World = Arc::new(Machine);
+    match cli.command {
+        Command::Serve(args) => serve(args, world).await,
+        Command::Migrate(args) => migrate(&args.url()?).await.map_err(|fault| format!("migrate: {fault}")),
+        Command::Key(KeyCommand::New { path }) => new_key(&path, &world),
+    }
+}
+
+fn new_key(path: &std::path::Path, world: &World) -> Result<(), String> {
+    use std::os::unix::fs::OpenOptionsExt;
+    let mut bytes = [0; 32];
+    world.fill(&mut bytes);
+    let text: String = bytes.iter().map(|byte| format!("{byte:02x}")).collect();
+    let mut file = std::fs::OpenOptions::new()
+        .write(true)
+        .create_new(true)
+        .mode(0o400)
+        .open(path)
+        .map_err(|fault| format!("key new: {} cannot be made: {fault}", path.display()))?;
+    writeln!(file, "{text}").and_then(|()| file.sync_all()).map_err(|fault| format!("key new: {fault}"))
+}
+
+async fn serve(args: ServeArgs, world: World) -> Result<(), String> {
+    start_log();
+    let lacking = assets::missing();
+    if !lacking.is_empty() {
+        return Err(format!("this build has no {}: run `npm ci && npm run build` in web/, then build again", lacking.join(", ")));
+    }
+    let origin = Origin::parse(&args.origin)?;
+    let key = args.key.read()?;
+    let database = Database::connect(&args.database.url()?, world.clone()).await.map_err(|unfit| unfit.to_string())?;
+    if args.demo && !(args.listen.ip().is_loopback() && origin.host == "localhost") {
+        return Err("--demo serves on loopback and http://localhost only".into());
+    }
+    let listener = std::net::TcpListener::bind(args.listen).map_err(|fault| format!("cannot listen on {}: {fault}", args.listen))?;
+    listener.set_nonblocking(true).map_err(|fault| fault.to_string())?;
+    let (_, router) = app::build(Parts { database, world, key, origin: origin.clone(), proxies: args.proxies, demo: args.demo });
+    let handle = axum_server::Handle::new();
+    tokio::spawn(stop_on_signal(handle.clone()));
+    println!("ready on {}", origin.text);
+    app::serve(router, listener, handle).await.map_err(|fault| fault.to_string())
+}
+
+fn start_log() {
+    let filter = tracing_subscriber::EnvFilter::try_from_env("LEEWARD_LOG").unwrap_or_else(|_| "info".into());
+    tracing_subscriber::fmt().with_env_filter(filter).with_writer(std::io::stderr).init();
+}
+
+async fn stop_on_signal(handle: axum_server::Handle<std::net::SocketAddr>) {
+    let mut terminate = match tokio::signal::unix::signal(tokio::signal::unix::SignalKind::terminate()) {
+        Ok(signal) => signal,
+        Err(fault) => {
+            tracing::error!(%fault, "signals cannot be heard");
+            return;
+        }
+    };
+    tokio::select! {
+        _ = terminate.recv() => {}
+        _ = tokio::signal::ctrl_c() => {}
+    }
+    handle.graceful_shutdown(Some(Duration::from_secs(3)));
+}

@@ -1,0 +1,158 @@
+//! Settings: one prefix, a `_FILE` twin for what is secret, checked whole at the start.
+
+use std::net::SocketAddr;
+
+use clap::Args;
+
+use crate::seal::PracticeKey;
+
+/// The settings of `leeward serve`.
+#[derive(Args, Clone, Debug)]
+pub struct ServeArgs {
+    /// The address people type, such as `https://portal.example.org`. Passkeys are bound to its host.
+    #[arg(long, env = "LEEWARD_ORIGIN")]
+    pub origin: String,
+    /// The address and port to listen on, behind a proxy that speaks TLS.
+    #[arg(long, env = "LEEWARD_LISTEN", default_value = "127.0.0.1:8080")]
+    pub listen: SocketAddr,
+    /// The number of proxies in front that append to X-Forwarded-For; 0: the peer is the caller.
+    #[arg(long, env = "LEEWARD_PROXIES", default_value_t = 0)]
+    pub proxies: usize,
+    /// Register the demo's own sign-in links: only on loopback, only on a database the demo seeded.
+    #[arg(long)]
+    pub demo: bool,
+    #[command(flatten)]
+    #[expect(missing_docs, reason = "see AppDatabase")]
+    pub database: AppDatabase,
+    #[command(flatten)]
+    #[expect(missing_docs, reason = "see KeyFile")]
+    pub key: KeyFile,
+}
+
+/// How to reach the database as the app role.
+#[derive(Args, Clone)]
+pub struct AppDatabase {
+    /// Postgres as the app role (leeward_app).
+    #[arg(long, env = "LEEWARD_DATABASE_URL", hide_env_values = true)]
+    pub database_url: Option<String>,
+    /// A file that holds LEEWARD_DATABASE_URL.
+    #[arg(long, env = "LEEWARD_DATABASE_URL_FILE")]
+    pub database_url_file: Option<String>,
+}
+
+impl std::fmt::Debug for AppDatabase {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str("[database]")
+    }
+}
+
+impl AppDatabase {
+    /// The URL, from whichever of the two was given.
+    ///
+    /// # Errors
+    /// A sentence that says which setting to give, or which file cannot be read.
+    pub fn url(&self) -> Result<String, String> {
+        secret("LEEWARD_DATABASE_URL", self.database_url.as_ref(), self.database_url_file.as_ref())
+    }
+}
+
+/// How to reach the database as its owner: for migrations, invitations from the command line, the demo.
+#[derive(Args, Clone)]
+pub struct OwnerDatabase {
+    /// Postgres as the role that owns the tables.
+    #[arg(long, env = "LEEWARD_OWNER_URL", hide_env_values = true)]
+    pub owner_url: Option<String>,
+    /// A file that holds LEEWARD_OWNER_URL.
+    #[arg(long, env = "LEEWARD_OWNER_URL_FILE")]
+    pub owner_url_file: Option<String>,
+}
+
+impl std::fmt::Debug for OwnerDatabase {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str("[owner's database]")
+    }
+}
+
+impl OwnerDatabase {
+    /// The URL, from whichever of the two was given.
+    ///
+    /// # Errors
+    /// A sentence that says which setting to give, or which file cannot be read.
+    pub fn url(&self) -> Result<String, String> {
+        secret("LEEWARD_OWNER_URL", self.owner_url.as_ref(), self.owner_url_file.as_ref())
+    }
+}
+
+/// Where the practice's key is.
+#[derive(Args, Clone, Debug)]
+pub struct KeyFile {
+    /// The file with the practice's key (64 hexadecimal digits). `leeward key new FILE` makes one.
+    #[arg(long = "key-file", env = "LEEWARD_KEY_FILE")]
+    pub path: String,
+}
+
+impl KeyFile {
+    /// Reads the key.
+    ///
+    /// # Errors
+    /// A sentence that says what is wrong with the file.
+    pub fn read(&self) -> Result<PracticeKey, String> {
+        let path = &self.path;
+        let text = std::fs::read_to_string(path).map_err(|fault| format!("LEEWARD_KEY_FILE: {path} cannot be read: {fault}"))?;
+        PracticeKey::parse(&text)
+            .map_err(|_| format!("LEEWARD_KEY_FILE: {path} must hold 64 hexadecimal digits (make one with `leeward key new`)"))
+    }
+}
+
+fn secret(name: &str, value: Option<&String>, file: Option<&String>) -> Result<String, String> {
+    match (value, file) {
+        (Some(_), Some(_)) => Err(format!("{name} and {name}_FILE are both set: give one of them")),
+        (Some(value), None) => Ok(value.clone()),
+        (None, Some(path)) => std::fs::read_to_string(path)
+            .map(|text| text.trim_end_matches(['\r', '\n']).to_owned())
+            .map_err(|fault| format!("{name}_FILE: {path} cannot be read: {fault}")),
+        (None, None) => Err(format!("{name} is not set (or {name}_FILE, a file that holds it)")),
+    }
+}
+
+/// Where the portal is reached, taken apart once.
+#[derive(Clone, Debug)]
+pub struct Origin {
+    /// As browsers send it: scheme, host, and port unless it is the scheme's own.
+    pub text: String,
+    /// The host alone: what passkeys are bound to.
+    pub host: String,
+    /// The port, for the names of cookies (they are shared between ports of one host).
+    pub port: u16,
+}
+
+impl Origin {
+    /// Reads an origin: https anywhere, or http on localhost (where browsers call it secure).
+    ///
+    /// # Errors
+    /// A sentence that says what is wrong with it.
+    pub fn parse(text: &str) -> Result<Self, String> {
+        let wrong = || format!("LEEWARD_ORIGIN: \"{text}\" must be like https://portal.example.org (http only for localhost, no path)");
+        let url: axum::http::Uri = text.trim_end_matches('/').parse().map_err(|_| wrong())?;
+        let (scheme, host) = (url.scheme_str().ok_or_else(wrong)?, url.host().ok_or_else(wrong)?);
+        let natural = if scheme == "https" { 443 } else { 80 };
+        if !(url.path().is_empty() || url.path() == "/") || !(scheme == "https" || (scheme == "http" && host == "localhost")) {
+            return Err(wrong());
+        }
+        let port = url.port_u16().unwrap_or(natural);
+        let text = if port == natural { format!("{scheme}://{host}") } else { format!("{scheme}://{host}:{port}") };
+        Ok(Self { text, host: host.to_owned(), port })
+    }
+
+    /// The name of the cookie that holds a member's sign-in.
+    #[must_use]
+    pub fn member_cookie(&self) -> String {
+        format!("__Host-leeward-member-{}", self.port)
+    }
+
+    /// The name of the cookie that holds a client's seat.
+    #[must_use]
+    pub fn seat_cookie(&self) -> String {
+        format!("__Host-leeward-seat-{}", self.port)
+    }
+}

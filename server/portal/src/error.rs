@@ -1,0 +1,123 @@
+//! The one error of the portal: a variant for each outcome that a person can see.
+//!
+//! Handlers return it; the response body is written by `page::show_errors`, which knows whether a page
+//! or JSON is wanted. The inner text of a fault goes to the log, never to the response.
+
+use axum::http::StatusCode;
+use axum::response::{IntoResponse, Response};
+
+use crate::seal::SealError;
+
+/// What a person is told went wrong.
+#[derive(Debug, thiserror::Error)]
+pub enum Error {
+    /// Not there, or not theirs to see: the two look the same.
+    #[error("not found")]
+    NotFound,
+    /// No sign-in, or it has ended.
+    #[error("sign-in needed")]
+    SignInNeeded,
+    /// No seat in a session, or it has ended.
+    #[error("no seat")]
+    SeatNeeded,
+    /// Signed in, but this is not for their role.
+    #[error("not for this role")]
+    WrongRole,
+    /// The request did not come from a page of this portal.
+    #[error("foreign origin")]
+    ForeignOrigin,
+    /// The request cannot be read; the text says what to do.
+    #[error("bad request: {0}")]
+    BadRequest(&'static str),
+    /// Somebody changed the row meanwhile; the text says what to do.
+    #[error("conflict: {0}")]
+    Conflict(&'static str),
+    /// Too many tries.
+    #[error("too many tries")]
+    SlowDown,
+    /// The database did not do it; nothing was saved.
+    #[error("database: {0}")]
+    Database(#[from] sqlx::Error),
+    /// A sealed value did not open.
+    #[error("sealed value: {0}")]
+    Seal(#[from] SealError),
+    /// A row does not say what it must; the text names table and column.
+    #[error("inconsistent row: {0}")]
+    Inconsistent(&'static str),
+    /// A template or another inner part failed; the text names it.
+    #[error("inner fault: {0}")]
+    Inner(String),
+}
+
+/// What the error page needs to know; carried in the response's extensions.
+#[derive(Clone, Copy, Debug)]
+pub struct Told {
+    /// Its status.
+    pub status: StatusCode,
+    /// What happened, in a few words.
+    pub title: &'static str,
+    /// What is safe, and what to do.
+    pub advice: &'static str,
+    /// Whether signing in is the way on.
+    pub sign_in: bool,
+}
+
+impl Error {
+    fn told(&self) -> Told {
+        let (status, title, advice) = match self {
+            Self::NotFound => (
+                StatusCode::NOT_FOUND,
+                "Not found",
+                "This page is not there, or it is not yours to see. Go back, or start from your caseload.",
+            ),
+            Self::SignInNeeded => (
+                StatusCode::UNAUTHORIZED,
+                "Please sign in",
+                "Your sign-in has ended or was never there. Nothing is lost that was shown as saved.",
+            ),
+            Self::SeatNeeded => (
+                StatusCode::UNAUTHORIZED,
+                "This page is not open",
+                "Use the link you were sent. If it does not work, ask the person you are meeting for a new one.",
+            ),
+            Self::WrongRole => (StatusCode::FORBIDDEN, "Not for your role", "Ask an administrator of the practice if you need this."),
+            Self::ForeignOrigin => (
+                StatusCode::FORBIDDEN,
+                "Sent from elsewhere",
+                "This was not sent from a page of this portal, so nothing was done. Open the page here and try again.",
+            ),
+            Self::BadRequest(advice) => (StatusCode::BAD_REQUEST, "That could not be read", *advice),
+            Self::Conflict(advice) => (StatusCode::CONFLICT, "Changed meanwhile", *advice),
+            Self::SlowDown => (StatusCode::TOO_MANY_REQUESTS, "Too many tries", "Wait a minute, then try again."),
+            Self::Database(_) => (
+                StatusCode::SERVICE_UNAVAILABLE,
+                "Not saved",
+                "The database did not answer, so nothing of this was saved. Go back: what you typed is still in the form. Try again in a moment.",
+            ),
+            Self::Seal(_) | Self::Inconsistent(_) | Self::Inner(_) => (
+                StatusCode::INTERNAL_SERVER_ERROR,
+                "Something went wrong",
+                "Nothing of this was saved. Try again; if it comes back, tell the administrator the time it happened.",
+            ),
+        };
+        Told { status, title, advice, sign_in: matches!(self, Self::SignInNeeded) }
+    }
+}
+
+impl IntoResponse for Error {
+    fn into_response(self) -> Response {
+        let told = self.told();
+        if told.status.is_server_error() {
+            tracing::error!(fault = %self, "request failed");
+        }
+        let mut response = told.status.into_response();
+        response.extensions_mut().insert(told);
+        response
+    }
+}
+
+impl From<askama::Error> for Error {
+    fn from(fault: askama::Error) -> Self {
+        Self::Inner(format!("template: {fault}"))
+    }
+}

@@ -1,0 +1,141 @@
+//! The only door to a connection: a transaction as somebody, to do something.
+//!
+//! The subject's raw token is placed in transaction-local settings, which the row-level-security
+//! policies resolve. The act becomes a row of the audit table in the same transaction.
+
+use std::ops::{Deref, DerefMut};
+
+use sqlx::{PgConnection, Postgres, Transaction};
+use uuid::Uuid;
+
+use crate::database::Database;
+use crate::error::Error;
+use crate::ids::Token;
+
+/// Who acts.
+#[derive(Clone, Debug)]
+pub enum Subject {
+    /// Somebody who has shown nothing yet: sees no row, may only call what is open to all.
+    Visitor,
+    /// A member of the practice, by the token of a sign-in.
+    Member(Token),
+    /// A client's seat in one session.
+    Seat(Token),
+    /// The live room of one session.
+    Room(Token),
+}
+
+impl Subject {
+    fn settings(&self) -> (&'static str, String) {
+        match self {
+            Self::Visitor => ("visitor", String::new()),
+            Self::Member(token) => ("member", token.hex()),
+            Self::Seat(token) => ("seat", token.hex()),
+            Self::Room(token) => ("room", token.hex()),
+        }
+    }
+}
+
+/// What is done, as the audit row will say it: no personal data, `noun.verb` in lower case.
+#[derive(Clone, Copy, Debug)]
+pub struct Act {
+    name: &'static str,
+    client: Option<Uuid>,
+    object: Option<Uuid>,
+}
+
+impl Act {
+    /// An act such as `"client.view"`.
+    #[must_use]
+    pub const fn new(name: &'static str) -> Self {
+        Self { name, client: None, object: None }
+    }
+
+    /// The client it concerns.
+    #[must_use]
+    pub const fn client(mut self, id: Uuid) -> Self {
+        self.client = Some(id);
+        self
+    }
+
+    /// The row it concerns: a target, a session, a sign-in.
+    #[must_use]
+    pub const fn object(mut self, id: Uuid) -> Self {
+        self.object = Some(id);
+        self
+    }
+}
+
+/// A transaction of one subject. Dropped without [`Tx::commit`], nothing of it happened.
+pub struct Tx {
+    inner: Transaction<'static, Postgres>,
+    act: Option<Act>,
+}
+
+impl Tx {
+    /// Names the client once it is known (for example after looking the target up).
+    pub fn concerns(&mut self, client: Uuid) {
+        if let Some(act) = &mut self.act {
+            act.client = Some(client);
+        }
+    }
+
+    /// Writes the audit row and commits. Only now may anything be called saved.
+    ///
+    /// # Errors
+    /// [`Error::Database`]: nothing was kept.
+    pub async fn commit(mut self) -> Result<(), Error> {
+        if let Some(Act { name, client, object }) = self.act {
+            // Last, because the row that puts the audit in order stays locked until the commit.
+            sqlx::query!("SELECT access.audit($1, $2, $3)", name, client, object).execute(&mut *self.inner).await?;
+        }
+        self.inner.commit().await?;
+        Ok(())
+    }
+}
+
+impl Deref for Tx {
+    type Target = PgConnection;
+    fn deref(&self) -> &PgConnection {
+        &self.inner
+    }
+}
+
+impl DerefMut for Tx {
+    fn deref_mut(&mut self) -> &mut PgConnection {
+        &mut self.inner
+    }
+}
+
+impl Database {
+    /// Opens a transaction as `subject` to do `act`.
+    ///
+    /// # Errors
+    /// [`Error::Database`] when there is no connection.
+    pub async fn act(&self, subject: &Subject, act: Act) -> Result<Tx, Error> {
+        self.open(subject, Some(act)).await
+    }
+
+    /// Opens a transaction that leaves no audit row: for finding out who is asking, and for the beat
+    /// of a room's own bookkeeping. Anything a person looks at or changes goes through [`Database::act`].
+    ///
+    /// # Errors
+    /// [`Error::Database`] when there is no connection.
+    pub async fn look(&self, subject: &Subject) -> Result<Tx, Error> {
+        self.open(subject, None).await
+    }
+
+    async fn open(&self, subject: &Subject, act: Option<Act>) -> Result<Tx, Error> {
+        let mut inner = self.pool.begin().await?;
+        let (kind, token) = subject.settings();
+        sqlx::query!(
+            "SELECT set_config('leeward.kind', $1, true) AS a, set_config('leeward.token', $2, true) AS b, set_config('leeward.now', $3, true) AS c",
+            kind,
+            token,
+            self.world.now().to_rfc3339()
+        )
+        .fetch_one(&mut *inner)
+        .await?;
+        Ok(Tx { inner, act })
+    }
+}
