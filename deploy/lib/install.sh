@@ -11,7 +11,9 @@ need() { # need PACKAGE TEST...: notes the package when the test fails
 
 has() { command -v "$1"; }
 has_libc_headers() { printf '#include <stdio.h>\nint main(void){return 0;}\n' | cc -x c - -o /dev/null; }
-has_font() { find /usr/share/fonts "${HOME:-/}/.fonts" "${HOME:-/}/.local/share/fonts" -name '*.[to]tf' 2>/dev/null | grep -q .; }
+has_font() {
+    [ -n "$(find /usr/share/fonts "$HOME/.fonts" "$HOME/.local/share/fonts" -name '*.[to]tf' -print -quit 2>/dev/null)" ]
+}
 has_certificates() { [ -s /etc/ssl/certs/ca-certificates.crt ] || [ -n "${SSL_CERT_FILE:-}" ]; }
 node_is_new_enough() { node -e 'process.exit(Number(process.versions.node.split(".")[0]) >= 18 ? 0 : 1)'; }
 
