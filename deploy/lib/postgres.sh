@@ -111,18 +111,8 @@ cluster_stop() {
     POSTGRES_PID=
 }
 
-# The script, being superuser, makes both roles, so that neither needs the right to make any: the owner migrates,
-# the app role serves and is bound by the row-level-security policies.
+# As superuser, so that neither role needs the right to make any.
 cluster_prepare() {
-    cluster_sql <<'SQL'
-SELECT format('CREATE ROLE %I LOGIN NOSUPERUSER NOBYPASSRLS NOCREATEDB NOCREATEROLE', name)
-FROM unnest(ARRAY['leeward_owner', 'leeward_app']) AS name
-WHERE NOT EXISTS (SELECT FROM pg_roles WHERE rolname = name) \gexec
-SELECT 'CREATE DATABASE leeward OWNER leeward_owner'
-WHERE NOT EXISTS (SELECT FROM pg_database WHERE datname = 'leeward') \gexec
-SQL
-}
-
-cluster_sql() { # as superuser, in the database "postgres"
-    as_postgres "$PG_BIN/psql" -X -q -v ON_ERROR_STOP=1 -h "$CLUSTER_SOCKET" -p "$POSTGRES_PORT" -U postgres -d postgres
+    as_postgres "$PG_BIN/psql" -X -q -v ON_ERROR_STOP=1 -h "$CLUSTER_SOCKET" -p "$POSTGRES_PORT" -U postgres -d postgres \
+        <"$ROOT/deploy/roles.sql"
 }
