@@ -21,12 +21,7 @@ pub(super) async fn new_form(member: Member, frame: Frame) -> Result<Response, E
     FormPage { frame, client: None, typed, problems: Problems::default(), notice: "" }.answer(StatusCode::OK)
 }
 
-pub(super) async fn save_new(
-    member: Member,
-    State(app): State<App>,
-    frame: Frame,
-    Sent(typed): Sent<Typed>,
-) -> Result<Response, Error> {
+pub(super) async fn save_new(member: Member, State(app): State<App>, frame: Frame, Sent(typed): Sent<Typed>) -> Result<Response, Error> {
     member.needs(Role::Clinician)?;
     let (problems, new) = typed.check();
     if !problems.none() {
