@@ -68,6 +68,11 @@ export function retry(queue: Queue, id: string, now: number): Queue {
   return change(queue, id, (item) => ({ ...item, due: now, problem: item.problem?.kind === "refused" ? null : item.problem }));
 }
 
+/** Everything that waits for its next try is due now: the line or the sign-in is back. */
+export function hurry(queue: Queue, now: number): Queue {
+  return queue.map((item) => ({ ...item, due: Math.min(item.due, now) }));
+}
+
 /** Takes a refused entry out, to be written anew. */
 export function remove(queue: Queue, id: string): Queue {
   return queue.filter((item) => !(item.entry.id === id && item.problem?.kind === "refused"));

@@ -45,12 +45,13 @@ export type Action =
 
 export type DeskEvent =
   | { kind: "tick" }
-  | { kind: "line"; open: boolean }
+  /** `sentAway`: the server closed the line for good, usually because the sign-in has ended. */
+  | { kind: "line"; open: boolean; sentAway?: boolean }
   | { kind: "heard"; message: ToDesk }
   /** `id` is a fresh UUID, used when the action writes an entry; `words` what the field holds. */
   | { kind: "action"; action: Action; id: string; words: string }
   | { kind: "page_focus"; here: boolean }
-  | { kind: "words_begun" }
+  | { kind: "words_typed"; empty: boolean }
   | { kind: "kept"; kept: Kept }
   | { kind: "not_kept"; id: string; problem: Problem }
   | { kind: "log"; log: SessionLog }
@@ -103,6 +104,8 @@ export interface DeskState {
   logRead: boolean;
   logIs: "due" | "loading" | "loaded";
   logDue: number;
+  /** The server has closed the line for good. */
+  sentAway: boolean;
   /** The server is newer than this page. */
   reload: boolean;
 }
@@ -118,7 +121,7 @@ export function freshDesk(now: number): DeskState {
     line: { open: false, synced: false, heardAt: now }, view: null, stateSince: now, showing: null, stoppedAt: -Infinity,
     pending: [], nextOrder: 1, wanted: null, earlierPlans: [], lastStep: null, notice: null,
     focus: { here: true, since: -Infinity }, shortcuts: true, preview: true, armed: null, lower: "log", wordsFor: undefined,
-    queue: [], log: { sets: [], entries: [] }, logRead: false, logIs: "due", logDue: now, reload: false,
+    queue: [], log: { sets: [], entries: [] }, logRead: false, logIs: "due", logDue: now, sentAway: false, reload: false,
   };
 }
 

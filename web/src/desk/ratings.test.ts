@@ -105,7 +105,7 @@ test("saving words empties the field and gives the keys back; blank words save n
 
 test("words belong to the set in which they were begun", () => {
   let state = step(step(freshDesk(0), { kind: "line", open: true }, 0).state, { kind: "heard", message: { type: "view", ...afterSet() } }, 0).state;
-  state = step(state, { kind: "words_begun" }, 0).state;
+  state = step(state, { kind: "words_typed", empty: false }, 0).state;
   state = step(state, { kind: "heard", message: { type: "view", ...aView({ seq: 2, state: "running", set: aSet({ id: "set-2", number: 2 }) }) } }, 0).state;
   const done = step(state, { kind: "action", action: { kind: "save_words" }, id: "a", words: "late" }, 0);
   const saved = done.commands.find((command) => command.kind === "save");

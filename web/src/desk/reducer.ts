@@ -2,7 +2,7 @@
 import type { DeskView } from "../wire/DeskView";
 import type { Showing } from "../wire/Showing";
 import type { ToDesk } from "../wire/ToDesk";
-import { failed, kept } from "./entries";
+import { failed, hurry, kept } from "./entries";
 import { mergeLogs, presentSet, withSet } from "./log";
 import { isBusy, type Action, type DeskEvent, type DeskState, type Lower, type Step } from "./model";
 import { changeSetting, orderAnswered, resendAfterBreak, say, sendOrder, start, stop, undoSetting, unchanged } from "./orders";
@@ -80,13 +80,15 @@ function fetchLog(step: Step, now: number): Step {
 }
 
 /** The line opened or broke. Entries that waited for it go at once. */
-function lineChanged(state: DeskState, open: boolean, now: number): Step {
-  const queue = open ? state.queue.map((item) => ({ ...item, due: Math.min(item.due, now) })) : state.queue;
-  return unchanged({ ...state, queue, line: { ...state.line, open, synced: false } });
+function lineChanged(state: DeskState, open: boolean, sentAway: boolean, now: number): Step {
+  const queue = open ? hurry(state.queue, now) : state.queue;
+  return unchanged({ ...state, queue, sentAway, line: { ...state.line, open, synced: false } });
 }
 
 function pageFocus(state: DeskState, here: boolean, now: number): Step {
-  return state.focus.here === here ? unchanged(state) : unchanged({ ...state, focus: { here, since: now } });
+  if (state.focus.here === here) return unchanged(state);
+  // Coming back is often coming back from signing in.
+  return unchanged({ ...state, queue: here ? hurry(state.queue, now) : state.queue, focus: { here, since: now } });
 }
 
 const toggleLower = (state: DeskState, shown: Lower): Step => unchanged({ ...state, lower: state.lower === shown ? "log" : shown });
@@ -125,11 +127,11 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
 export function step(state: DeskState, event: DeskEvent, now: number): Step {
   switch (event.kind) {
     case "tick": return fetchLog(pump(unchanged(state), now), now);
-    case "line": return pump(lineChanged(state, event.open, now), now);
+    case "line": return pump(lineChanged(state, event.open, event.sentAway ?? false, now), now);
     case "heard": return hear(state, event.message, now);
     case "action": return act(state, event.action, event.id, event.words, now);
     case "page_focus": return pageFocus(state, event.here, now);
-    case "words_begun": return unchanged(state.wordsFor === undefined ? { ...state, wordsFor: presentSet(state) } : state);
+    case "words_typed": return unchanged({ ...state, wordsFor: event.empty ? undefined : state.wordsFor === undefined ? presentSet(state) : state.wordsFor });
     case "kept": return pump(unchanged({ ...state, queue: kept(state.queue, event.kept) }), now);
     case "not_kept": return pump(unchanged({ ...state, queue: failed(state.queue, event.id, event.problem, now) }), now);
     case "log":

@@ -155,6 +155,7 @@ const STUCK_HINT =
 export function stripWords(state: DeskState, now: number, roomNow: number | null): string[] {
   const words: string[] = [];
   const idle = !isBusy(state);
+  if (state.sentAway) words.push("The server has closed this desk's line. Sign in again, then reload this page.");
   if (isSignedOut(state.queue)) words.push("You are signed out. Entries wait here; sign in again.");
   words.push(...pendingWords(state, now));
   const limit = limitWords(state, roomNow);
