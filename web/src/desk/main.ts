@@ -24,6 +24,8 @@ const closeBy = Date.parse(desk.dataset.closeBy ?? "");
 const numberOf = (value: string | undefined): number | null => (value === undefined || value === "" ? null : Number(value));
 const baseline = { sud: numberOf(desk.dataset.baselineSud), voc: numberOf(desk.dataset.baselineVoc) };
 
+const wide = matchMedia("(min-width: 1100px)");
+
 const clock = new RoomClock();
 let state = freshDesk(performance.now());
 let drawn = 0;
@@ -43,7 +45,7 @@ const preview = new Preview(part("preview"), (pageNow) => {
 function draw(): void {
   const now = performance.now();
   const callBack = desk.dataset.callBack ?? "";
-  render(state, { now, wall: Date.now(), room: roomNow(now), closeBy: Number.isNaN(closeBy) ? null : closeBy, callBack, baseline });
+  render(state, { now, wall: Date.now(), room: roomNow(now), closeBy: Number.isNaN(closeBy) ? null : closeBy, callBack, baseline, wide: wide.matches });
   preview.draw();
   // A page nobody can see has drawn nothing: the client must not be told that the desk knows.
   if (document.visibilityState === "visible") drawn = state.view?.seq ?? 0;
@@ -139,6 +141,7 @@ words.addEventListener("input", () => happen({ kind: "words_typed", empty: words
 addEventListener("focus", () => happen({ kind: "page_focus", here: true }));
 addEventListener("blur", () => happen({ kind: "page_focus", here: false }));
 document.addEventListener("visibilitychange", draw);
+wide.addEventListener("change", draw);
 addEventListener("beforeunload", (event) => {
   if (hasUnsaved(state.queue) || words.value.trim() !== "") event.preventDefault();
 });

@@ -53,7 +53,7 @@ const running = (): DeskView => aView({ state: "running", set: aSet() });
 
 test("an order carries the room's epoch and an id that counts up", () => {
   const desk = Desk.with(aView({ epoch: 7 }));
-  assert.deepEqual(desk.does({ kind: "sight" }), [{ kind: "send", message: { type: "order", epoch: 7, id: 1, order: { kind: "sight" } } }]);
+  assert.deepEqual(desk.does({ kind: "cannot_see" }), [{ kind: "send", message: { type: "order", epoch: 7, id: 1, order: { kind: "cannot_see" } } }]);
   assert.deepEqual(desk.does({ kind: "stop" }), [{ kind: "send", message: { type: "order", epoch: 7, id: 2, order: { kind: "stop" } } }]);
 });
 
@@ -146,7 +146,7 @@ test("a start that broke with the line is never sent again, and said so", () => 
 test("without a line a start or a change is refused on the spot", () => {
   const desk = Desk.with(aView());
   desk.event({ kind: "line", open: false });
-  for (const action of [{ kind: "start" }, { kind: "sight" }, { kind: "step", setting: "rate", direction: 1 }] as const) {
+  for (const action of [{ kind: "start" }, { kind: "take_control" }, { kind: "step", setting: "rate", direction: 1 }] as const) {
     assert.deepEqual(desk.does(action), []);
     assert.match(desk.notice(), /no connection/);
   }
@@ -238,7 +238,7 @@ test("refusals come in words; a stop with nothing running stays quiet", () => {
   desk.later(2000).does({ kind: "start" });
   desk.answers(2, { kind: "not_saved" });
   assert.match(desk.notice(), /^Start: the record could not be written/);
-  desk.does({ kind: "sight" });
+  desk.does({ kind: "cannot_see" });
   desk.answers(3, { kind: "old_epoch" });
   assert.match(desk.notice(), /restarted/);
 });
@@ -257,6 +257,15 @@ test("end and extend want a set that runs", () => {
     assert.deepEqual(kinds(Desk.with(running()).does({ kind })), [kind]);
     assert.deepEqual(Desk.with(aView()).does({ kind }), []);
   }
+});
+
+test("I can see and hear them is sent when it is needed; I can't see them always", () => {
+  const needs = { sight: true, client_ready: false, stage: false, pause: false };
+  assert.deepEqual(kinds(Desk.with(aView({ needs })).does({ kind: "sight" })), ["sight"]);
+  const said = Desk.with(aView());
+  assert.deepEqual(said.does({ kind: "sight" }), []);
+  assert.match(said.notice(), /Said already/);
+  assert.deepEqual(kinds(said.does({ kind: "cannot_see" })), ["cannot_see"]);
 });
 
 test("the join panel opens while the client waits and gives way to the log afterwards", () => {

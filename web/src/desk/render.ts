@@ -7,7 +7,7 @@ import { attribute, part, shown, text } from "./dom";
 import { renderCourse } from "./render_course";
 import { renderLog } from "./render_log";
 import {
-  bandStops, closeByWords, departures, keysOff, orderedWords, progressWords, showingWords, stateWord, stripWords, type StateWord,
+  bandStops, closeByWords, departures, isStuck, keysOff, orderedWords, progressWords, showingWords, stateWord, stripWords, type StateWord,
 } from "./status";
 import { channelWords, degrees, hertz, lengthWords, MOMENT_WORDS, PATH_WORDS } from "./words";
 
@@ -21,6 +21,8 @@ export interface Surroundings {
   closeBy: number | null;
   callBack: string;
   baseline: Record<Scale, number | null>;
+  /** The window is wide enough for the target card and the course beside the column. */
+  wide: boolean;
 }
 
 const shapeOf = (word: StateWord): string => `#shape-${word.toLowerCase().replaceAll(" ", "-")}`;
@@ -32,8 +34,11 @@ function renderBand(state: DeskState, around: Surroundings): void {
   attribute(part("desk-state"), "data-word", word.toLowerCase().replaceAll(" ", "-"));
   text(part("progress"), progressWords(state));
   text(part("close-by"), closeByWords(around.closeBy, around.wall));
+  attribute(part("close-by"), "data-now", around.closeBy !== null && around.wall >= around.closeBy ? "" : null);
   const lost = word === "LINK LOST" || (word === "UNKNOWN" && state.view !== null);
   shown(part("showing-name"), !lost);
+  shown(part("ordered-line"), !lost);
+  attribute(part("showing-line"), "data-lost", lost ? "" : null);
   text(part("showing"), showingWords(state, around.now, around.callBack));
   text(part("ordered"), orderedWords(state));
   text(part("departures"), departures(state).join("; "));
@@ -94,15 +99,16 @@ function renderRatings(state: DeskState): void {
 
 const PANELS: Lower[] = ["log", "join", "card", "target", "keys"];
 
-function renderPanels(state: DeskState): void {
+function renderPanels(state: DeskState, wide: boolean): void {
+  // In a wide window the target card has a place of its own, so the log need not give way to it.
+  const lower = wide && state.lower === "target" ? "log" : state.lower;
   for (const name of PANELS) {
     const panel = document.querySelector<HTMLElement>(`[data-panel="${name}"]`);
-    // The target card has a place of its own in a wide window: there the style sheet shows it always.
-    if (panel !== null && name !== "target") shown(panel, state.lower === name);
+    if (panel !== null) shown(panel, lower === name || (wide && name === "target"));
     const button = document.querySelector(`[data-act="lower"][data-shown="${name}"]`);
-    if (button !== null) attribute(button, "aria-pressed", String(state.lower === name));
+    if (button !== null) attribute(button, "aria-pressed", String(lower === name));
   }
-  attribute(part("desk-state"), "data-lower", state.lower);
+  attribute(part("desk-state"), "data-lower", lower);
   shown(part("seat"), state.view?.seat_asked_for ?? false);
   const seats = { empty: "Nobody has used the link yet.", waiting: "Somebody waits. Confirm who it is and where, then admit.", admitted: "The client is admitted." };
   text(part("seat-state"), state.view === null ? "" : seats[state.view.seat]);
@@ -118,7 +124,8 @@ export function render(state: DeskState, around: Surroundings): void {
   renderControls(state, around);
   renderPlan(state);
   renderRatings(state);
-  renderPanels(state);
+  renderPanels(state, around.wide);
+  shown(part("stuck"), !isBusy(state) && isStuck(state));
   const hint = state.logRead ? "" : "The log is being read.";
   renderLog(rows(state.log, state.queue, around.now), hint, hasUnsaved(state.queue));
   const entries = standing(written(state.log, state.queue));

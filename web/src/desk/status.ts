@@ -148,9 +148,6 @@ function pendingWords(state: DeskState, now: number): string[] {
   });
 }
 
-const STUCK_HINT =
-  "The same twice in a row. On offer: change the mechanics; change the focus; look for an earlier memory; your own words. You decide.";
-
 /** The reserved message strip, most pressing first. */
 export function stripWords(state: DeskState, now: number, roomNow: number | null): string[] {
   const words: string[] = [];
@@ -166,7 +163,6 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   if (state.view !== null && idle && ["ready", "stopped", "stopped_by_client"].includes(state.view.state)) {
     words.push(...needsWords({ ...state.view.needs, pause: false }));
   }
-  if (idle && isStuck(state)) words.push(STUCK_HINT);
   return words;
 }
 
