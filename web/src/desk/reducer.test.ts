@@ -123,6 +123,13 @@ test("a stop is always sent, whatever the state says", () => {
   assert.deepEqual(kinds(Desk.with(aView({ in_control: false })).does({ kind: "stop" })), ["stop"]);
 });
 
+test("a held Escape sends four stops a second at most, and goes on while none is answered", () => {
+  const desk = Desk.with(running());
+  let sent = 0;
+  for (let i = 0; i < 33; i++) sent += desk.later(30).does({ kind: "stop" }).length;
+  assert.ok(sent >= 3 && sent <= 4, `${sent} sent in a second`);
+});
+
 test("a stop without a line waits and goes first thing, with the new epoch and the same id", () => {
   const desk = Desk.with(aView({ state: "running", set: aSet(), epoch: 1 }));
   desk.event({ kind: "line", open: false });

@@ -7,7 +7,7 @@ import { attribute, part, shown, text } from "./dom";
 import { renderCourse } from "./render_course";
 import { renderLog } from "./render_log";
 import {
-  bandStops, closeByWords, departures, isStuck, keysOff, orderedWords, progressWords, showingWords, stateWord, stripWords, type StateWord,
+  apartWords, bandStops, closeByWords, departures, isStuck, keysOff, orderedWords, progressWords, showingWords, stateWord, stripWords, type StateWord,
 } from "./status";
 import { channelWords, degrees, hertz, lengthWords, MOMENT_WORDS, PATH_WORDS } from "./words";
 
@@ -18,6 +18,8 @@ export interface Surroundings {
   wall: number;
   /** Room time, or null while the clock is not known. */
   room: number | null;
+  /** How well this page knows the room's time: what to expect and what it cannot exceed, ms. */
+  apart: { spread: number; bound: number } | null;
   closeBy: number | null;
   callBack: string;
   baseline: Record<Scale, number | null>;
@@ -32,7 +34,7 @@ function renderBand(state: DeskState, around: Surroundings): void {
   text(part("word"), word);
   attribute(part("shape"), "href", shapeOf(word));
   attribute(part("desk-state"), "data-word", word.toLowerCase().replaceAll(" ", "-"));
-  text(part("progress"), progressWords(state));
+  text(part("progress"), word === "UNKNOWN" ? "" : progressWords(state));
   text(part("close-by"), closeByWords(around.closeBy, around.wall));
   attribute(part("close-by"), "data-now", around.closeBy !== null && around.wall >= around.closeBy ? "" : null);
   const lost = word === "LINK LOST" || (word === "UNKNOWN" && state.view !== null);
@@ -41,19 +43,21 @@ function renderBand(state: DeskState, around: Surroundings): void {
   attribute(part("showing-line"), "data-lost", lost ? "" : null);
   text(part("showing"), showingWords(state, around.now, around.callBack));
   text(part("ordered"), orderedWords(state));
-  text(part("departures"), departures(state).join("; "));
+  text(part("departures"), [...departures(state), ...apartWords(around.apart)].join("; "));
   shown(part("band-stop"), bandStops(state, around.now));
   shown(part("keys-off"), keysOff(state));
+  attribute(part("band-stop"), "data-off", keysOff(state) ? "" : null);
 }
 
 function renderStrip(state: DeskState, around: Surroundings): void {
   const words = stripWords(state, around.now, around.room);
   text(part("message-1"), words[0] ?? "");
   text(part("message-2"), words[1] ?? "");
+  attribute(part("messages"), "data-alone", words.length === 1 ? "" : null);
   shown(part("take-control"), state.view !== null && !state.view.in_control && state.view.state !== "closed");
   shown(part("sign-in"), isSignedOut(state.queue) || state.sentAway);
   // Seconds that count up are for the eye only; a reader hears each message once.
-  const spoken = [stateWord(state, around.now), keysOff(state) ? "keys off" : "", ...words.slice(0, 2)];
+  const spoken = [stateWord(state, around.now), keysOff(state) ? "keys off" : "", state.view?.seat_asked_for ? "Another device asks to join" : "", ...words.slice(0, 2)];
   text(part("announce"), spoken.filter((one) => one !== "").join(". ").replace(/, \d+ s/g, "").replace(/in \d+ s/g, "soon"));
 }
 

@@ -4,7 +4,7 @@ import type { DeskView } from "../wire/DeskView";
 import { freshDesk, type DeskState } from "./model";
 import { step } from "./reducer";
 import { aPlan, aSet, aShowing, aView } from "./sample.fixture";
-import { bandStops, closeByWords, departures, isStuck, isUnknown, keysOff, limitWords, orderedWords, progressWords, showingWords, stateWord, stripWords } from "./status";
+import { apartWords, bandStops, closeByWords, departures, isStuck, isUnknown, keysOff, limitWords, orderedWords, progressWords, showingWords, stateWord, stripWords } from "./status";
 
 function deskWith(view: DeskView, now = 0): DeskState {
   const open = step(freshDesk(now), { kind: "line", open: true }, now).state;
@@ -114,6 +114,12 @@ test("KEYS OFF, and the band that stops while they are off and just after the cl
   assert.ok(!keysOff(back));
   assert.ok(bandStops(back, 70100));
   assert.ok(!bandStops(back, 70600));
+});
+
+test("the clocks are spoken of only when they disagree, expectation and bound apart", () => {
+  assert.deepEqual(apartWords(null), []);
+  assert.deepEqual(apartWords({ spread: 4, bound: 80 }), []);
+  assert.deepEqual(apartWords({ spread: 20.4, bound: 60.4 }), ["preview about 20 ms apart, at worst 60"]);
 });
 
 test("progress counts whole cycles and the time since the set began", () => {
