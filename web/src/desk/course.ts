@@ -68,5 +68,6 @@ export function finding(points: Point[], scale: Scale): string {
   const asked = rated.filter((point) => point.set > 0).length;
   const where = (point: Point): string => (point.set === 0 ? "before the first set" : `after set ${point.set}`);
   const change = first === last ? `${first.value} ${where(first)}` : `${first.value} ${where(first)}, ${last.value} ${where(last)}`;
-  return `${name} ${change}; asked after ${asked} of ${sets} ${sets === 1 ? "set" : "sets"}.`;
+  const broken = points.some((point) => point.stopped) ? " × marks a set that was broken off." : "";
+  return `${name} ${change}; asked after ${asked} of ${sets} ${sets === 1 ? "set" : "sets"}.${broken}`;
 }
