@@ -211,3 +211,15 @@ CREATE POLICY read ON set_evidence FOR SELECT USING (
 CREATE POLICY add ON set_evidence FOR INSERT WITH CHECK (
   session_id = (SELECT access.my_room()) OR session_id = (SELECT access.my_late_seat()));
 GRANT SELECT, INSERT ON set_evidence TO leeward_app;
+
+ALTER TABLE rating ENABLE ROW LEVEL SECURITY;
+ALTER TABLE rating FORCE ROW LEVEL SECURITY;
+CREATE POLICY read ON rating FOR SELECT USING (client_id IN (SELECT access.my_clients()) OR (SELECT access.has_role('lead')));
+CREATE POLICY add ON rating FOR INSERT WITH CHECK (client_id IN (SELECT access.my_clients()) AND entered_by = (SELECT access.me()));
+GRANT SELECT, INSERT ON rating TO leeward_app;
+
+ALTER TABLE process_note ENABLE ROW LEVEL SECURITY;
+ALTER TABLE process_note FORCE ROW LEVEL SECURITY;
+CREATE POLICY read ON process_note FOR SELECT USING (client_id IN (SELECT access.my_clients()));
+CREATE POLICY add ON process_note FOR INSERT WITH CHECK (client_id IN (SELECT access.my_clients()) AND entered_by = (SELECT access.me()));
+GRANT SELECT, INSERT ON process_note TO leeward_app;

@@ -1,1 +1,16 @@
-//! Shared support for the tests.
+//! Shared support for the tests: a real portal on a real database.
+//!
+//! `DATABASE_URL` must lead to a Postgres server as a superuser. Each house gets a database of its
+//! own, owned by `leeward_owner`, and the portal connects as `leeward_app`, as in a real practice: a
+//! superuser would pass by the very policies that are tested.
+#![expect(clippy::expect_used, clippy::missing_panics_doc, reason = "a test that cannot set up must fail loudly")]
+
+mod browser;
+mod database;
+mod house;
+mod world;
+
+pub use browser::{Answer, Browser};
+pub use database::TestDatabase;
+pub use house::House;
+pub use world::TestWorld;

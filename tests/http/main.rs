@@ -1,0 +1,3 @@
+//! The portal over HTTP, on a real database.
+
+mod platform;

@@ -1,0 +1,1 @@
+//! The live room over real sockets.

@@ -1,0 +1,91 @@
+//! A database of one's own, copied from a template that is migrated once.
+
+use std::str::FromStr;
+use std::sync::Arc;
+
+use leeward::clock::{Machine, World};
+use leeward::database::{MIGRATIONS, migrate};
+use leeward::ids::new_id;
+use sha2::{Digest, Sha256};
+use sqlx::postgres::{PgConnectOptions, PgPoolOptions};
+use sqlx::{AssertSqlSafe, ConnectOptions, Connection, Executor, PgConnection, PgPool};
+
+/// A migrated database in three roles.
+#[derive(Clone)]
+pub struct TestDatabase {
+    name: String,
+    /// As a superuser: sees every row, for looking at what is really there.
+    pub superuser: PgPool,
+}
+
+fn server() -> PgConnectOptions {
+    let url = std::env::var("DATABASE_URL").expect("DATABASE_URL leads to a Postgres server as a superuser; ./tests/run sets it");
+    PgConnectOptions::from_str(&url).expect("DATABASE_URL can be read")
+}
+
+impl TestDatabase {
+    /// A fresh one.
+    pub async fn new() -> Self {
+        let template = template().await;
+        let world: World = Arc::new(Machine);
+        let name = format!("leeward_test_{}", new_id(&world).simple());
+        let mut connection = PgConnection::connect_with(&server().database("postgres")).await.expect("the server answers");
+        run(&mut connection, format!("CREATE DATABASE {name} TEMPLATE {template} OWNER leeward_owner")).await;
+        let superuser =
+            PgPoolOptions::new().max_connections(2).connect_with(server().database(&name)).await.expect("the new database answers");
+        Self { name, superuser }
+    }
+
+    /// How the portal connects.
+    #[must_use]
+    pub fn app(&self) -> PgConnectOptions {
+        server().username("leeward_app").database(&self.name)
+    }
+
+    /// As the owner of the tables: for what the command line does.
+    #[must_use]
+    pub fn owner(&self) -> PgConnectOptions {
+        server().username("leeward_owner").database(&self.name)
+    }
+}
+
+/// Runs a statement made of names that this module chose itself.
+async fn run(connection: &mut PgConnection, statement: String) {
+    connection.execute(AssertSqlSafe(statement)).await.expect("a set-up statement runs");
+}
+
+/// The migrated template of this set of migrations, made by whichever test comes first.
+async fn template() -> String {
+    let mut digest = Sha256::new();
+    for migration in MIGRATIONS.iter() {
+        digest.update(&migration.checksum);
+    }
+    let hash: String = digest.finalize().iter().take(6).map(|byte| format!("{byte:02x}")).collect();
+    let name = format!("leeward_template_{hash}");
+    let mut connection = PgConnection::connect_with(&server().database("postgres")).await.expect("the server answers");
+    run(&mut connection, "SELECT pg_advisory_lock(7230001)".into()).await;
+    let there: bool = sqlx::query_scalar("SELECT EXISTS (SELECT FROM pg_database WHERE datname = $1)")
+        .bind(&name)
+        .fetch_one(&mut connection)
+        .await
+        .expect("the catalogue can be read");
+    if !there {
+        make_template(&mut connection, &name).await;
+    }
+    run(&mut connection, "SELECT pg_advisory_unlock(7230001)".into()).await;
+    name
+}
+
+async fn make_template(connection: &mut PgConnection, name: &str) {
+    run(
+        connection,
+        "DO $$ BEGIN CREATE ROLE leeward_owner LOGIN CREATEROLE; EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL; END $$"
+            .into(),
+    )
+    .await;
+    run(connection, format!("DROP DATABASE IF EXISTS {name}_making WITH (FORCE)")).await;
+    run(connection, format!("CREATE DATABASE {name}_making OWNER leeward_owner")).await;
+    let owner = server().username("leeward_owner").database(&format!("{name}_making"));
+    migrate(owner.to_url_lossy().as_str()).await.expect("the migrations run as the owner");
+    run(connection, format!("ALTER DATABASE {name}_making RENAME TO {name}")).await;
+}

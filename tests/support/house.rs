@@ -1,0 +1,113 @@
+//! The real portal on a free port.
+
+use std::net::{SocketAddr, TcpListener};
+use std::sync::Arc;
+
+use leeward::app::{self, App, Parts};
+use leeward::clock::World;
+use leeward::config::Origin;
+use leeward::database::Database;
+use leeward::ids::{Token, new_id};
+use leeward::seal::PracticeKey;
+use leeward::signin::Role;
+use sqlx::{Connection, PgConnection};
+use uuid::Uuid;
+
+use crate::{Browser, TestDatabase, TestWorld};
+
+/// A practice with its portal running. Dropped, the portal stops.
+pub struct House {
+    /// The portal's shared state, for calling its functions directly.
+    pub app: App,
+    /// Where it is reached, such as `http://localhost:40123`.
+    pub origin: String,
+    /// The clock of this house.
+    pub clock: Arc<TestWorld>,
+    /// Its database.
+    pub database: TestDatabase,
+    handle: axum_server::Handle<SocketAddr>,
+    demo: bool,
+}
+
+/// The practice's key in tests.
+fn key() -> PracticeKey {
+    PracticeKey::parse(&"5a".repeat(32)).expect("64 digits")
+}
+
+impl House {
+    /// A fresh practice without members.
+    pub async fn build() -> Self {
+        Self::on(TestDatabase::new().await, Arc::new(TestWorld::default()), false).await
+    }
+
+    /// A fresh practice served as the demo is.
+    pub async fn build_demo() -> Self {
+        Self::on(TestDatabase::new().await, Arc::new(TestWorld::default()), true).await
+    }
+
+    async fn on(database: TestDatabase, clock: Arc<TestWorld>, demo: bool) -> Self {
+        let listener = TcpListener::bind("127.0.0.1:0").expect("a free port");
+        listener.set_nonblocking(true).expect("the socket takes it");
+        let port = listener.local_addr().expect("it has an address").port();
+        let origin = Origin::parse(&format!("http://localhost:{port}")).expect("a good origin");
+        let world: World = clock.clone();
+        let connected = Database::connect_with(database.app(), world.clone()).await.expect("the database is fit");
+        let text = origin.text.clone();
+        let (app, router) = app::build(Parts { database: connected, world, key: key(), origin, proxies: 0, demo });
+        let handle = axum_server::Handle::new();
+        tokio::spawn(app::serve(router, listener, handle.clone()));
+        Self { app, origin: text, clock, database, handle, demo }
+    }
+
+    /// Stops the portal at once, as a crash would, and starts another on the same database (and another port).
+    pub async fn restart(self) -> Self {
+        self.handle.shutdown();
+        Self::on(self.database.clone(), self.clock.clone(), self.demo).await
+    }
+
+    /// Somebody who has not signed in.
+    #[must_use]
+    pub fn visitor(&self) -> Browser {
+        Browser::new(&self.origin)
+    }
+
+    /// A new member with these roles, signed in.
+    pub async fn member(&self, roles: &[Role]) -> Browser {
+        let id = new_id(&self.app.world);
+        let names: Vec<String> = roles.iter().map(|role| role.name().to_owned()).collect();
+        let mut owner = PgConnection::connect_with(&self.database.owner()).await.expect("the owner connects");
+        sqlx::query("INSERT INTO access.member (id, name, roles, joined_at) VALUES ($1, $2, $3, $4)")
+            .bind(id)
+            .bind(format!("Member {}", &id.simple().to_string()[..6]))
+            .bind(names)
+            .bind(self.app.world.now())
+            .execute(&mut owner)
+            .await
+            .expect("the owner adds a member");
+        self.sign_in(id).await
+    }
+
+    /// One more sign-in of a member.
+    pub async fn sign_in(&self, member: Uuid) -> Browser {
+        let token = Token::new(&self.app.world);
+        let mut owner = PgConnection::connect_with(&self.database.owner()).await.expect("the owner connects");
+        sqlx::query(
+            "INSERT INTO access.signin (id, token_hash, member_id, device, opened_at, seen_at, ends_at)
+             VALUES ($1, $2, $3, 'a test', $4, $4, $4 + interval '12 hours')",
+        )
+        .bind(new_id(&self.app.world))
+        .bind(token.hash())
+        .bind(member)
+        .bind(self.app.world.now())
+        .execute(&mut owner)
+        .await
+        .expect("the owner opens a sign-in");
+        Browser::new(&self.origin).signed_in(member, &self.app.origin.member_cookie(), &token)
+    }
+}
+
+impl Drop for House {
+    fn drop(&mut self) {
+        self.handle.shutdown();
+    }
+}
