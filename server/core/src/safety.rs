@@ -43,10 +43,7 @@ pub const fn default_plan() -> Plan {
         dot: 1.5,
         path: Path::Across,
         length: Length::Cycles(24),
-        channels: Channels {
-            eyes: true,
-            ears: false,
-        },
+        channels: Channels { eyes: true, ears: false },
     }
 }
 
@@ -92,9 +89,7 @@ pub fn check(plan: &Plan, eyes_locked: bool) -> Result<(), Refusal> {
 fn check_flashes(plan: &Plan) -> Result<(), Refusal> {
     let fast = plan.rate > FLASH_RATE_HZ;
     if plan.channels.eyes && fast && plan.dot > FAST_DOT_DEG {
-        return limit(format!(
-            "Above {FLASH_RATE_HZ} Hz the dot must be {FAST_DOT_DEG} degrees or smaller."
-        ));
+        return limit(format!("Above {FLASH_RATE_HZ} Hz the dot must be {FAST_DOT_DEG} degrees or smaller."));
     }
     Ok(())
 }
@@ -104,11 +99,7 @@ fn check_length(plan: &Plan) -> Result<(), Refusal> {
         return Ok(());
     };
     if !CYCLES.contains(&cycles) {
-        return limit(format!(
-            "A set must have {} to {} cycles.",
-            CYCLES.start(),
-            CYCLES.end()
-        ));
+        return limit(format!("A set must have {} to {} cycles.", CYCLES.start(), CYCLES.end()));
     }
     check_time(set_ms(cycles, plan.rate))
 }
@@ -121,11 +112,7 @@ pub fn check_time(ms: f64) -> Result<(), Refusal> {
     if ms <= SET_MS {
         return Ok(());
     }
-    limit(format!(
-        "A set may last {:.0} seconds at most; this one would last {:.0}.",
-        SET_MS / 1_000.0,
-        (ms / 1_000.0).ceil()
-    ))
+    limit(format!("A set may last {:.0} seconds at most; this one would last {:.0}.", SET_MS / 1_000.0, (ms / 1_000.0).ceil()))
 }
 
 /// Refuses a width above `widest`, the most that the client's screen can show.
@@ -144,11 +131,7 @@ fn within(what: &str, value: f64, range: &RangeInclusive<f64>, unit: &str) -> Re
     if range.contains(&value) {
         return Ok(());
     }
-    limit(format!(
-        "The {what} must be between {} and {} {unit}.",
-        range.start(),
-        range.end()
-    ))
+    limit(format!("The {what} must be between {} and {} {unit}.", range.start(), range.end()))
 }
 
 fn limit(limit: String) -> Result<(), Refusal> {
@@ -175,70 +158,34 @@ mod tests {
     #[test]
     fn the_cautions_lock_the_eyes_and_not_the_ears() {
         assert_eq!(check(&default_plan(), true), Err(Refusal::EyesLocked));
-        let ears = Plan {
-            channels: Channels {
-                eyes: false,
-                ears: true,
-            },
-            ..default_plan()
-        };
+        let ears = Plan { channels: Channels { eyes: false, ears: true }, ..default_plan() };
         assert_eq!(check(&ears, true), Ok(()));
     }
 
     #[test]
     fn no_channel_at_all_is_refused() {
-        let none = Plan {
-            channels: Channels {
-                eyes: false,
-                ears: false,
-            },
-            ..default_plan()
-        };
+        let none = Plan { channels: Channels { eyes: false, ears: false }, ..default_plan() };
         assert_eq!(words(check(&none, false)), "Choose eyes, ears or both.");
     }
 
     #[test]
     fn figures_outside_their_range_are_refused_in_words() {
         let plan = default_plan();
-        for rate in [
-            0.29,
-            2.01,
-            -1.0,
-            0.0,
-            f64::NAN,
-            f64::INFINITY,
-            f64::NEG_INFINITY,
-        ] {
-            assert_eq!(
-                words(check(&Plan { rate, ..plan }, false)),
-                "The rate must be between 0.3 and 2 Hz."
-            );
+        for rate in [0.29, 2.01, -1.0, 0.0, f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
+            assert_eq!(words(check(&Plan { rate, ..plan }, false)), "The rate must be between 0.3 and 2 Hz.");
         }
         for width in [1.9, 40.1, f64::NAN] {
-            assert_eq!(
-                words(check(&Plan { width, ..plan }, false)),
-                "The width must be between 2 and 40 degrees."
-            );
+            assert_eq!(words(check(&Plan { width, ..plan }, false)), "The width must be between 2 and 40 degrees.");
         }
         for dot in [0.0, 3.1, f64::NAN] {
-            assert_eq!(
-                words(check(&Plan { dot, ..plan }, false)),
-                "The dot must be between 0.3 and 3 degrees."
-            );
+            assert_eq!(words(check(&Plan { dot, ..plan }, false)), "The dot must be between 0.3 and 3 degrees.");
         }
     }
 
     #[test]
     fn a_large_dot_may_not_be_fast() {
-        let plan = Plan {
-            rate: 1.6,
-            dot: 2.1,
-            ..default_plan()
-        };
-        assert_eq!(
-            words(check(&plan, false)),
-            "Above 1.5 Hz the dot must be 2 degrees or smaller."
-        );
+        let plan = Plan { rate: 1.6, dot: 2.1, ..default_plan() };
+        assert_eq!(words(check(&plan, false)), "Above 1.5 Hz the dot must be 2 degrees or smaller.");
         assert_eq!(check(&Plan { dot: 2.0, ..plan }, false), Ok(()));
         assert_eq!(check(&Plan { rate: 1.5, ..plan }, false), Ok(()));
     }
@@ -248,20 +195,10 @@ mod tests {
         let plan = default_plan();
         for cycles in [0, 201, u32::MAX] {
             let length = Length::Cycles(cycles);
-            assert_eq!(
-                words(check(&Plan { length, ..plan }, false)),
-                "A set must have 1 to 200 cycles."
-            );
+            assert_eq!(words(check(&Plan { length, ..plan }, false)), "A set must have 1 to 200 cycles.");
         }
-        let slow = Plan {
-            rate: 0.5,
-            length: Length::Cycles(180),
-            ..plan
-        };
-        assert_eq!(
-            words(check(&slow, false)),
-            "A set may last 360 seconds at most; this one would last 361."
-        );
+        let slow = Plan { rate: 0.5, length: Length::Cycles(180), ..plan };
+        assert_eq!(words(check(&slow, false)), "A set may last 360 seconds at most; this one would last 361.");
     }
 
     // 24 cycles last 30, 24 and 20 s at 0.8, 1.0 and 1.2 Hz (van Veen 2015 for the rates), here
@@ -277,17 +214,8 @@ mod tests {
     fn a_screen_refuses_what_it_cannot_show() {
         let plan = default_plan();
         assert_eq!(check_screen(&plan, 18.0), Ok(()));
-        assert_eq!(
-            check_screen(&plan, 12.5),
-            Err(Refusal::TooWide { widest: 12.5 })
-        );
-        let ears = Plan {
-            channels: Channels {
-                eyes: false,
-                ears: true,
-            },
-            ..plan
-        };
+        assert_eq!(check_screen(&plan, 12.5), Err(Refusal::TooWide { widest: 12.5 }));
+        let ears = Plan { channels: Channels { eyes: false, ears: true }, ..plan };
         assert_eq!(check_screen(&ears, 12.5), Ok(()));
     }
 

@@ -1,17 +1,17 @@
 //! The closing checklist.
 
 use askama::Template;
-use axum::Form;
-use axum::extract::{Path, State};
+use axum::extract::State;
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Redirect, Response};
-use leeward_core::scale::Sud;
+use leeward_core::scale::{Sud, Voc};
 use serde::Deserialize;
 use uuid::Uuid;
 
 use super::close::{Closing, ClosingKind, close};
 use super::queries;
 use crate::app::App;
+use crate::clients::{Id, Sent, list, notice};
 use crate::error::Error;
 use crate::forms::{Lines, Need, Problems};
 use crate::page::{Frame, page};
@@ -24,9 +24,9 @@ use crate::targets::{self, Status, Target};
 type Choice = (&'static str, &'static str);
 
 const KINDS: [Choice; 3] = [
-    ("complete", "Complete: the target was worked through"),
-    ("incomplete", "Incomplete: begun, and set aside for now"),
-    ("no_reprocessing", "No reprocessing took place"),
+    (ClosingKind::Complete.name(), "Complete: the target was worked through"),
+    (ClosingKind::Incomplete.name(), "Incomplete: begun, and set aside for now"),
+    (ClosingKind::NoReprocessing.name(), "No reprocessing took place"),
 ];
 const EFFECTS: [Choice; 4] = [
     ("settled", "Settled after it"),
@@ -41,13 +41,28 @@ const STATES: [Choice; 5] = [
     ("in_contact", "Not settled: we stay in contact, see the note"),
     ("left", "Left, or the link was lost, before this could be seen"),
 ];
-const STATUSES: [(Status, &str); 5] = [
-    (Status::Planned, "planned: not begun"),
-    (Status::Active, "active: work goes on"),
-    (Status::Incomplete, "incomplete: begun, set aside"),
-    (Status::Complete, "complete"),
-    (Status::Reopened, "reopened: was complete, came up again"),
+const STATUSES: [Choice; 5] = [
+    (Status::Planned.name(), "Planned: not begun"),
+    (Status::Active.name(), "Active: work goes on"),
+    (Status::Incomplete.name(), "Incomplete: begun, set aside for now"),
+    (Status::Complete.name(), "Complete"),
+    (Status::Reopened.name(), "Reopened: was complete, came up again"),
 ];
+const LABELS: [Choice; 11] = [
+    ("kind", "How far the session came"),
+    ("target_status", "Where the target stands now"),
+    ("resource", "What was used"),
+    ("effect", "Its effect"),
+    ("sud", "Closing SUD"),
+    ("state", "The client on leaving"),
+    ("state_more", "More about that state"),
+    ("companion", "Who is with the client now"),
+    ("next_contact", "Next contact"),
+    ("client_words", "Last words on the client\u{2019}s page"),
+    ("note", "Note"),
+];
+const CLOSED_MEANWHILE: &str =
+    "Not saved: this session was closed meanwhile. What you typed is still here; add what is missing to the note.";
 
 /// The form as it was typed.
 #[derive(Clone, Debug, Default, Deserialize)]
@@ -66,24 +81,65 @@ pub(super) struct Typed {
     note: String,
 }
 
+/// What the form shows about its session.
+struct Context {
+    client: Uuid,
+    number: i32,
+    target: Option<Target>,
+    ended: bool,
+}
+
 #[derive(Template)]
 #[template(path = "sessions/close.html")]
 struct ClosePage {
     frame: Frame,
     session: Uuid,
-    number: i32,
-    target: Option<Target>,
+    /// `None` when the database did not answer: what was typed is shown all the same.
+    context: Option<Context>,
     typed: Typed,
     problems: Problems,
-    closed_meanwhile: bool,
-    kinds: &'static [Choice],
-    effects: &'static [Choice],
-    states: &'static [Choice],
-    statuses: &'static [(Status, &'static str)],
+    notice: &'static str,
 }
 
-/// Loads what the form shows beside the fields; `None` when the session is closed already.
-async fn form(app: &App, member: &Member, frame: Frame, session: Uuid) -> Result<(ClosePage, bool), Error> {
+impl ClosePage {
+    fn kinds(&self) -> &'static [Choice] {
+        &KINDS
+    }
+
+    fn effects(&self) -> &'static [Choice] {
+        &EFFECTS
+    }
+
+    fn states(&self) -> &'static [Choice] {
+        &STATES
+    }
+
+    fn statuses(&self) -> &'static [Choice] {
+        &STATUSES
+    }
+
+    fn target_hint(&self, target: &Target) -> String {
+        let rated = |value: Option<u8>| value.map_or_else(|| "not asked".to_owned(), |value| value.to_string());
+        format!(
+            "{}: now {}, last SUD {}, last VOC {}. A target is usually called complete at SUD 0 (or 1, with its reason in the note), VOC 7 and a clear \
+             body scan. You decide.",
+            target.words.label.reveal(),
+            target.status.name(),
+            rated(target.latest_sud.map(Sud::get)),
+            rated(target.latest_voc.map(Voc::get)),
+        )
+    }
+
+    fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
+        list(&LABELS, &self.problems)
+    }
+
+    fn answer(&self, status: StatusCode) -> Result<Response, Error> {
+        Ok((status, page(self)?).into_response())
+    }
+}
+
+async fn context(app: &App, member: &Member, session: Uuid) -> Result<Context, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("session.view").object(session)).await?;
     let row = queries::session(&mut tx, session).await?.ok_or(Error::NotFound)?;
     tx.concerns(row.client_id);
@@ -92,29 +148,17 @@ async fn form(app: &App, member: &Member, frame: Frame, session: Uuid) -> Result
         None => None,
     };
     tx.commit().await?;
-    let form = ClosePage {
-        frame,
-        session,
-        number: row.number,
-        target,
-        typed: Typed::default(),
-        problems: Problems::default(),
-        closed_meanwhile: false,
-        kinds: &KINDS,
-        effects: &EFFECTS,
-        states: &STATES,
-        statuses: &STATUSES,
-    };
-    Ok((form, row.ended_at.is_some()))
+    Ok(Context { client: row.client_id, number: row.number, target, ended: row.ended_at.is_some() })
 }
 
 /// `GET /sessions/{session}/close`
-pub(super) async fn get(State(app): State<App>, member: Member, frame: Frame, Path(session): Path<Uuid>) -> Result<Response, Error> {
-    let (form, ended) = form(&app, &member, frame, session).await?;
-    if ended {
+pub(super) async fn get(State(app): State<App>, member: Member, frame: Frame, Id(session): Id) -> Result<Response, Error> {
+    let context = context(&app, &member, session).await?;
+    if context.ended {
         return Ok(Redirect::to(&format!("/sessions/{session}")).into_response());
     }
-    Ok(page(&form)?.into_response())
+    let (typed, problems) = (Typed::default(), Problems::default());
+    ClosePage { frame, session, context: Some(context), typed, problems, notice: "" }.answer(StatusCode::OK)
 }
 
 /// `POST /sessions/{session}/close`
@@ -122,19 +166,42 @@ pub(super) async fn post(
     State(app): State<App>,
     member: Member,
     frame: Frame,
-    Path(session): Path<Uuid>,
-    Form(typed): Form<Typed>,
+    Id(session): Id,
+    Sent(typed): Sent<Typed>,
 ) -> Result<Response, Error> {
-    let (mut form, ended) = form(&app, &member, frame, session).await?;
-    form.typed = typed;
-    form.closed_meanwhile = ended;
-    let closing = read(&form.typed, form.target.is_some(), &mut form.problems);
-    let Some(closing) = closing.filter(|_| form.problems.none() && !ended) else {
-        let status = if ended { StatusCode::CONFLICT } else { StatusCode::UNPROCESSABLE_ENTITY };
-        return Ok((status, page(&form)?).into_response());
+    let mut form = ClosePage { frame, session, context: None, typed, problems: Problems::default(), notice: "" };
+    match try_close(&app, &member, &mut form).await {
+        Ok(None) => Ok(Redirect::to(&format!("/sessions/{session}")).into_response()),
+        Ok(Some(status)) => form.answer(status),
+        Err(Error::Database(fault)) => {
+            tracing::error!(%fault, "a session was not closed");
+            form.notice = notice::NO_DATABASE;
+            form.answer(StatusCode::SERVICE_UNAVAILABLE)
+        }
+        Err(fault) => Err(fault),
+    }
+}
+
+/// `None`: it is closed. Otherwise the form says why it is not.
+async fn try_close(app: &App, member: &Member, form: &mut ClosePage) -> Result<Option<StatusCode>, Error> {
+    let context = form.context.insert(context(app, member, form.session).await?);
+    if context.ended {
+        form.notice = CLOSED_MEANWHILE;
+        return Ok(Some(StatusCode::CONFLICT));
+    }
+    let closing = read(&form.typed, context.target.is_some(), &mut form.problems);
+    let Some(closing) = closing.filter(|_| form.problems.none()) else {
+        form.notice = notice::LOOK;
+        return Ok(Some(StatusCode::UNPROCESSABLE_ENTITY));
     };
-    close(&app, &member.subject, session, closing).await?;
-    Ok(Redirect::to(&format!("/sessions/{session}")).into_response())
+    match close(app, &member.subject, form.session, closing).await {
+        Err(Error::Conflict(_)) => {
+            context.ended = true;
+            form.notice = CLOSED_MEANWHILE;
+            Ok(Some(StatusCode::CONFLICT))
+        }
+        done => done.map(|()| None),
+    }
 }
 
 fn read(typed: &Typed, has_target: bool, problems: &mut Problems) -> Option<Closing> {

@@ -1,9 +1,10 @@
 //! The page of one session; prints on one sheet.
 
+use std::collections::HashMap;
+
 use askama::Template;
-use axum::extract::{Path, Query, State};
+use axum::extract::{Query, State};
 use axum::response::Html;
-use serde::Deserialize;
 use uuid::Uuid;
 
 use super::close::ClosingKind;
@@ -11,20 +12,13 @@ use super::queries::{self, SessionRow};
 use super::record::{self, EntryLine, SetLine};
 use super::{When, Words, queries_entries, queries_sets, sets, standing, words};
 use crate::app::App;
-use crate::clients;
+use crate::clients::{self, Id};
 use crate::error::Error;
 use crate::page::{Frame, page};
 use crate::seal::Private;
 use crate::signin::Member;
 use crate::subject::{Act, Tx};
 use crate::targets;
-
-/// `?print=notes` lets the process notes onto paper too.
-#[derive(Deserialize)]
-pub(super) struct Asked {
-    #[serde(default)]
-    print: String,
-}
 
 #[derive(Template)]
 #[template(path = "sessions/session.html")]
@@ -53,16 +47,16 @@ impl SessionPage {
     }
 }
 
-/// `GET /sessions/{session}`
+/// `GET /sessions/{session}`; `?print=notes` lets the process notes onto paper too.
 pub(super) async fn get(
     State(app): State<App>,
     member: Member,
     frame: Frame,
-    Path(session): Path<Uuid>,
-    Query(asked): Query<Asked>,
+    Id(session): Id,
+    Query(asked): Query<HashMap<String, String>>,
 ) -> Result<Html<String>, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("session.view").object(session)).await?;
-    let content = load(&mut tx, &app, frame, session, asked.print == "notes").await?;
+    let content = load(&mut tx, &app, frame, session, asked.get("print").is_some_and(|what| what == "notes")).await?;
     tx.commit().await?;
     page(&content)
 }
