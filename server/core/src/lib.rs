@@ -3,4 +3,11 @@
 //! Nothing in here reads a clock, a file, a socket or a random source: every function gets its
 //! time and its inputs as arguments, so all of it can be run in virtual time by a test.
 
+#![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used))]
+
+pub mod optics;
+pub mod path;
+pub mod safety;
+pub mod scale;
+pub mod timeline;
 pub mod wire;

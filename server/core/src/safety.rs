@@ -1,0 +1,314 @@
+//! Limits that nothing may exceed. Every plan passes [`check`] before it reaches a client.
+//!
+//! WCAG 2.2, success criterion 2.3.1 allows three flashes in any one second, or any number below
+//! an area of 0.006 sr in any 10 degree field. A moving dot crosses the middle of its path twice a
+//! cycle, so above 1.5 Hz it passes by its area alone.
+
+use std::ops::RangeInclusive;
+
+use crate::optics;
+use crate::wire::{Channels, Length, Path, Plan, Refusal};
+
+/// Cycles per second. Laboratory work uses 0.8 to 1.2 Hz (van Veen 2015); the ends are ours.
+pub const RATE_HZ: RangeInclusive<f64> = 0.3..=2.0;
+/// Degrees from extreme to extreme. No published figure was found; the upper end is ours, since
+/// most healthy people show nystagmus with the gaze held beyond 20 degrees aside (Whyte 2010).
+pub const WIDTH_DEG: RangeInclusive<f64> = 2.0..=40.0;
+/// Diameter of the dot, degrees. Ours, well under the 5 degrees that 0.006 sr stands for.
+pub const DOT_DEG: RangeInclusive<f64> = 0.3..=3.0;
+/// Above this rate a point in mid-path is crossed more than three times a second.
+pub const FLASH_RATE_HZ: f64 = 1.5;
+/// The largest dot above [`FLASH_RATE_HZ`], degrees. Ours.
+pub const FAST_DOT_DEG: f64 = 2.0;
+/// Cycles in one plan.
+pub const CYCLES: RangeInclusive<u32> = 1..=200;
+/// No set lasts longer than this, ms from the first motion. de Jongh 2013 used 6 min.
+pub const SET_MS: f64 = 360_000.0;
+/// The dot rests at least this long before it moves, ms.
+pub const REST_MS: f64 = 1_000.0;
+/// Without a sign of the desk in control for this long a set ends, ms.
+pub const SILENCE_MS: f64 = 1_500.0;
+/// No motion, click or buzz later than this after the last sign of the desk, whatever happens, ms.
+pub const SILENCE_ABSOLUTE_MS: f64 = 3_000.0;
+/// Flashes in any one second: WCAG 2.2, 2.3.1 and 2.3.2.
+pub const FLASHES_PER_SECOND: f64 = 3.0;
+/// The area that flashes may fill in any 10 degree field, steradian: WCAG 2.2, 2.3.1.
+pub const FLASH_AREA_SR: f64 = 0.006;
+
+/// The plan of a new session: 24 cycles at 1 Hz, 18 degrees, left and right, by eye.
+pub const fn default_plan() -> Plan {
+    Plan {
+        rate: 1.0,
+        width: 18.0,
+        dot: 1.5,
+        path: Path::Across,
+        length: Length::Cycles(24),
+        channels: Channels {
+            eyes: true,
+            ears: false,
+        },
+    }
+}
+
+/// How often a second something that blinks at each extreme (a pacer's figure) would blink, both
+/// sides together, at `rate` Hz.
+pub fn blinks_per_second(rate: f64) -> f64 {
+    2.0 * rate
+}
+
+/// Whether anything may blink at each extreme at `rate` Hz; see [`FLASHES_PER_SECOND`].
+pub fn may_blink(rate: f64) -> bool {
+    blinks_per_second(rate) <= FLASHES_PER_SECOND
+}
+
+/// How long a set of `cycles` at `rate` Hz lasts with its ramps, ms.
+pub fn set_ms(cycles: u32, rate: f64) -> f64 {
+    let plan = f64::from(cycles);
+    let ramps = crate::timeline::RAMP_MS;
+    // The ramp up and the ease out each run at half the rate, so both together cost one ramp.
+    let peak = rate.min(plan * 1_000.0 / ramps);
+    plan / peak * 1_000.0 + ramps
+}
+
+/// Refuses a plan that no set may have. The width of a real screen is the room's to check.
+///
+/// # Errors
+/// [`Refusal::EyesLocked`] when the eyes channel is on but locked by the client's cautions, and
+/// [`Refusal::Limit`] in words with its figures for everything else.
+pub fn check(plan: &Plan, eyes_locked: bool) -> Result<(), Refusal> {
+    if !plan.channels.eyes && !plan.channels.ears {
+        return limit("Choose eyes, ears or both.".into());
+    }
+    if plan.channels.eyes && eyes_locked {
+        return Err(Refusal::EyesLocked);
+    }
+    within("rate", plan.rate, &RATE_HZ, "Hz")?;
+    within("width", plan.width, &WIDTH_DEG, "degrees")?;
+    within("dot", plan.dot, &DOT_DEG, "degrees")?;
+    check_flashes(plan)?;
+    check_length(plan)
+}
+
+fn check_flashes(plan: &Plan) -> Result<(), Refusal> {
+    let fast = plan.rate > FLASH_RATE_HZ;
+    if plan.channels.eyes && fast && plan.dot > FAST_DOT_DEG {
+        return limit(format!(
+            "Above {FLASH_RATE_HZ} Hz the dot must be {FAST_DOT_DEG} degrees or smaller."
+        ));
+    }
+    Ok(())
+}
+
+fn check_length(plan: &Plan) -> Result<(), Refusal> {
+    let Length::Cycles(cycles) = plan.length else {
+        return Ok(());
+    };
+    if !CYCLES.contains(&cycles) {
+        return limit(format!(
+            "A set must have {} to {} cycles.",
+            CYCLES.start(),
+            CYCLES.end()
+        ));
+    }
+    check_time(set_ms(cycles, plan.rate))
+}
+
+/// Refuses a set that would last `ms`, when that is longer than [`SET_MS`].
+///
+/// # Errors
+/// [`Refusal::Limit`] with both figures.
+pub fn check_time(ms: f64) -> Result<(), Refusal> {
+    if ms <= SET_MS {
+        return Ok(());
+    }
+    limit(format!(
+        "A set may last {:.0} seconds at most; this one would last {:.0}.",
+        SET_MS / 1_000.0,
+        (ms / 1_000.0).ceil()
+    ))
+}
+
+/// Refuses a width above `widest`, the most that the client's screen can show.
+///
+/// # Errors
+/// [`Refusal::TooWide`] with what fits.
+pub fn check_screen(plan: &Plan, widest: f64) -> Result<(), Refusal> {
+    if plan.channels.eyes && plan.width > widest + optics::WIDTH_TOLERANCE_DEG {
+        return Err(Refusal::TooWide { widest });
+    }
+    Ok(())
+}
+
+fn within(what: &str, value: f64, range: &RangeInclusive<f64>, unit: &str) -> Result<(), Refusal> {
+    // A NaN is in no range.
+    if range.contains(&value) {
+        return Ok(());
+    }
+    limit(format!(
+        "The {what} must be between {} and {} {unit}.",
+        range.start(),
+        range.end()
+    ))
+}
+
+fn limit(limit: String) -> Result<(), Refusal> {
+    Err(Refusal::Limit { limit })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn words(result: Result<(), Refusal>) -> String {
+        match result {
+            Err(Refusal::Limit { limit }) => limit,
+            other => panic!("expected a limit, got {other:?}"),
+        }
+    }
+
+    #[test]
+    fn the_default_plan_is_allowed() {
+        assert_eq!(check(&default_plan(), false), Ok(()));
+    }
+
+    #[test]
+    fn the_cautions_lock_the_eyes_and_not_the_ears() {
+        assert_eq!(check(&default_plan(), true), Err(Refusal::EyesLocked));
+        let ears = Plan {
+            channels: Channels {
+                eyes: false,
+                ears: true,
+            },
+            ..default_plan()
+        };
+        assert_eq!(check(&ears, true), Ok(()));
+    }
+
+    #[test]
+    fn no_channel_at_all_is_refused() {
+        let none = Plan {
+            channels: Channels {
+                eyes: false,
+                ears: false,
+            },
+            ..default_plan()
+        };
+        assert_eq!(words(check(&none, false)), "Choose eyes, ears or both.");
+    }
+
+    #[test]
+    fn figures_outside_their_range_are_refused_in_words() {
+        let plan = default_plan();
+        for rate in [
+            0.29,
+            2.01,
+            -1.0,
+            0.0,
+            f64::NAN,
+            f64::INFINITY,
+            f64::NEG_INFINITY,
+        ] {
+            assert_eq!(
+                words(check(&Plan { rate, ..plan }, false)),
+                "The rate must be between 0.3 and 2 Hz."
+            );
+        }
+        for width in [1.9, 40.1, f64::NAN] {
+            assert_eq!(
+                words(check(&Plan { width, ..plan }, false)),
+                "The width must be between 2 and 40 degrees."
+            );
+        }
+        for dot in [0.0, 3.1, f64::NAN] {
+            assert_eq!(
+                words(check(&Plan { dot, ..plan }, false)),
+                "The dot must be between 0.3 and 3 degrees."
+            );
+        }
+    }
+
+    #[test]
+    fn a_large_dot_may_not_be_fast() {
+        let plan = Plan {
+            rate: 1.6,
+            dot: 2.1,
+            ..default_plan()
+        };
+        assert_eq!(
+            words(check(&plan, false)),
+            "Above 1.5 Hz the dot must be 2 degrees or smaller."
+        );
+        assert_eq!(check(&Plan { dot: 2.0, ..plan }, false), Ok(()));
+        assert_eq!(check(&Plan { rate: 1.5, ..plan }, false), Ok(()));
+    }
+
+    #[test]
+    fn too_many_cycles_or_too_long_a_time_is_refused() {
+        let plan = default_plan();
+        for cycles in [0, 201, u32::MAX] {
+            let length = Length::Cycles(cycles);
+            assert_eq!(
+                words(check(&Plan { length, ..plan }, false)),
+                "A set must have 1 to 200 cycles."
+            );
+        }
+        let slow = Plan {
+            rate: 0.5,
+            length: Length::Cycles(180),
+            ..plan
+        };
+        assert_eq!(
+            words(check(&slow, false)),
+            "A set may last 360 seconds at most; this one would last 361."
+        );
+    }
+
+    // 24 cycles last 30, 24 and 20 s at 0.8, 1.0 and 1.2 Hz (van Veen 2015 for the rates), here
+    // with one second more for the ramps, which are ours.
+    #[test]
+    fn the_time_of_a_set_agrees_with_arithmetic() {
+        for (rate, seconds) in [(0.8, 30.0), (1.0, 24.0), (1.2, 20.0)] {
+            assert!((set_ms(24, rate) - (seconds + 1.0) * 1_000.0).abs() < 1e-6);
+        }
+    }
+
+    #[test]
+    fn a_screen_refuses_what_it_cannot_show() {
+        let plan = default_plan();
+        assert_eq!(check_screen(&plan, 18.0), Ok(()));
+        assert_eq!(
+            check_screen(&plan, 12.5),
+            Err(Refusal::TooWide { widest: 12.5 })
+        );
+        let ears = Plan {
+            channels: Channels {
+                eyes: false,
+                ears: true,
+            },
+            ..plan
+        };
+        assert_eq!(check_screen(&ears, 12.5), Ok(()));
+    }
+
+    // WCAG 2.2, 2.3.1: at most three flashes in any one second.
+    #[test]
+    fn blinking_stops_at_three_a_second() {
+        assert!(may_blink(1.5));
+        assert!(!may_blink(1.51));
+    }
+
+    proptest! {
+        // WCAG 2.2, 2.3.1: three flashes in any one second, or no more than 0.006 sr.
+        #[test]
+        fn every_allowed_dot_passes_by_count_or_by_area(rate in 0.0..3.0f64, dot in 0.0..6.0f64) {
+            let plan = Plan { rate, dot, length: Length::Open, ..default_plan() };
+            if check(&plan, false).is_ok() {
+                let crossings = 2.0 * rate;
+                prop_assert!(
+                    crossings <= FLASHES_PER_SECOND || optics::disc_sr(dot) <= FLASH_AREA_SR
+                );
+            }
+        }
+    }
+}
