@@ -7,6 +7,7 @@
 
 pub mod optics;
 pub mod path;
+pub mod room;
 pub mod safety;
 pub mod scale;
 pub mod timeline;
