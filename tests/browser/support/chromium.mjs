@@ -1,0 +1,90 @@
+// Real Chromium for the tests: launching, a virtual passkey, accessibility, pictures.
+
+import { mkdir, readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
+import { chromium } from 'playwright-core';
+
+const OUT = fileURLToPath(new URL('../out/', import.meta.url));
+const AXE = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+const FLAGS = [
+  '--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run',
+  '--disable-background-networking', '--disable-component-update', '--disable-sync',
+  // The pages under test must not be slowed for being in the background: both parties' windows are "in front".
+  '--disable-background-timer-throttling', '--disable-backgrounding-occluded-windows', '--disable-renderer-backgrounding',
+];
+
+/** Launches Chromium with a profile of its own; `close()` it. */
+export function launch({ flags = [] } = {}) {
+  return chromium.launch({
+    executablePath: process.env.LEEWARD_CHROMIUM ?? '/usr/bin/chromium',
+    args: [...FLAGS, ...flags],
+  });
+}
+
+/**
+ * A page in a browser context of its own, as on a computer of its own.
+ *
+ * `page.troubles` collects uncaught errors, console errors and requests to another host than `origin`'s; a test
+ * ends with `assert.deepEqual(page.troubles, [])`.
+ */
+export async function openPage(browser, origin, { width = 1280, height = 800, ...options } = {}) {
+  const context = await browser.newContext({ baseURL: origin, viewport: { width, height }, ...options });
+  const page = await context.newPage();
+  page.troubles = [];
+  page.on('pageerror', (error) => page.troubles.push(`error: ${error.message}`));
+  page.on('console', (message) => { if (message.type() === 'error') page.troubles.push(`console: ${message.text()}`); });
+  page.on('request', (request) => {
+    const url = new URL(request.url());
+    if (url.protocol.startsWith('http') && url.origin !== origin) page.troubles.push(`foreign request: ${request.url()}`);
+  });
+  return page;
+}
+
+/**
+ * Gives the page an authenticator that holds passkeys and verifies its user at once (CDP WebAuthn domain).
+ * Passkeys need a page at http://localhost or https: an RP id is a domain, never an address.
+ *
+ * @returns `{credentials(), setUserVerified(boolean), remove()}`
+ */
+export async function addPasskeyDevice(page) {
+  const cdp = await page.context().newCDPSession(page);
+  await cdp.send('WebAuthn.enable');
+  const { authenticatorId } = await cdp.send('WebAuthn.addVirtualAuthenticator', {
+    options: {
+      protocol: 'ctap2',
+      transport: 'internal',
+      hasResidentKey: true,
+      hasUserVerification: true,
+      isUserVerified: true,
+      automaticPresenceSimulation: true,
+    },
+  });
+  return {
+    credentials: async () => (await cdp.send('WebAuthn.getCredentials', { authenticatorId })).credentials,
+    setUserVerified: (isUserVerified) => cdp.send('WebAuthn.setUserVerified', { authenticatorId, isUserVerified }),
+    remove: () => cdp.send('WebAuthn.removeVirtualAuthenticator', { authenticatorId }),
+  };
+}
+
+/**
+ * Accessibility: every violation that axe finds, as short lines; `[]` is what a test expects.
+ * The source goes in by evaluation, since the pages' policy lets no script be added.
+ */
+export async function accessibilityViolations(page) {
+  await page.evaluate(AXE);
+  const { violations } = await page.evaluate(() => globalThis.axe.run());
+  return violations.map(({ id, help, nodes }) => `${id}: ${help}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`);
+}
+
+/** A picture of the page at the given sizes, each `[width, height]`, into out/NAME-WIDTHxHEIGHT.png. */
+export async function takePictures(page, name, sizes) {
+  await mkdir(OUT, { recursive: true });
+  const before = page.viewportSize();
+  for (const [width, height] of sizes) {
+    await page.setViewportSize({ width, height });
+    await page.screenshot({ path: `${OUT}${name}-${width}x${height}.png` });
+  }
+  if (before) await page.setViewportSize(before);
+}

@@ -1,0 +1,48 @@
+// Builds every page's script and style sheet into dist/, one file each, and says what they weigh.
+import { build } from "esbuild";
+import { existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { gzipSync } from "node:zlib";
+
+const here = dirname(fileURLToPath(import.meta.url));
+const scripts = ["stage", "join", "desk", "passkey", "enhance"];
+const styles = ["records", "desk", "stage"];
+
+/** What the client's page is made of; the founder's limit is 40 kB, everything included. */
+const STAGE = ["web/dist/stage.js", "web/dist/stage.css", "server/portal/src/live/stage.html", "server/portal/src/words/client.rs"];
+const STAGE_LIMIT_KB = 40;
+
+const entries = [
+  ...scripts.map((name) => ({ in: join(here, "src", name, "main.ts"), out: name })),
+  ...styles.map((name) => ({ in: join(here, "styles", `${name}.css`), out: name })),
+].filter((entry) => existsSync(entry.in));
+
+const outdir = join(here, "dist");
+rmSync(outdir, { recursive: true, force: true });
+mkdirSync(outdir);
+await build({
+  entryPoints: entries,
+  outdir,
+  bundle: true,
+  minify: true,
+  format: "esm",
+  target: ["es2021", "safari15.4", "firefox102", "chrome102"],
+  legalComments: "none",
+  charset: "utf8",
+  logLevel: "warning",
+});
+
+const weight = (file) => gzipSync(readFileSync(file), { level: 9 }).length / 1000;
+for (const entry of entries) {
+  const name = `${entry.out}${entry.in.endsWith(".css") ? ".css" : ".js"}`;
+  console.log(`${name.padEnd(12)} ${weight(join(outdir, name)).toFixed(1).padStart(6)} kB gzip`);
+}
+
+const parts = STAGE.map((file) => join(here, "..", file)).filter(existsSync);
+const stage = parts.reduce((sum, file) => sum + weight(file), 0);
+console.log(`client's page, everything included: ${stage.toFixed(1)} kB gzip of ${STAGE_LIMIT_KB}`);
+if (stage > STAGE_LIMIT_KB) {
+  console.error("The client's page is too heavy for a slow phone. Take something out.");
+  process.exit(1);
+}

@@ -1,0 +1,45 @@
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import type { Timeline } from "../wire/Timeline";
+import { endOf, phaseAfter, phaseAt, rateAt, startOf } from "./timeline";
+
+/** Up from rest to 1 Hz in 2 s, 10 s at 1 Hz, down to rest in 2 s: 1 + 10 + 1 cycles. */
+const set: Timeline = {
+  segments: [
+    { starts_at: 1000, lasts: 2000, phase: 0, rate_from: 0, rate_to: 1 },
+    { starts_at: 3000, lasts: 10_000, phase: 1, rate_from: 1, rate_to: 1 },
+    { starts_at: 13_000, lasts: 2000, phase: 11, rate_from: 1, rate_to: 0 },
+  ],
+};
+
+test("a set rests before its first segment and after its last", () => {
+  assert.equal(phaseAt(set, 0), 0);
+  assert.equal(rateAt(set, 999.9), 0);
+  assert.equal(phaseAt(set, 99_999), 12);
+  assert.equal(rateAt(set, 15_000), 0);
+  assert.equal(startOf(set), 1000);
+  assert.equal(endOf(set), 15_000);
+});
+
+test("an empty timeline is at rest at phase 0", () => {
+  assert.equal(phaseAt({ segments: [] }, 5), 0);
+  assert.equal(rateAt({ segments: [] }, 5), 0);
+  assert.equal(endOf({ segments: [] }), undefined);
+});
+
+test("phase is the integral of the rate", () => {
+  // Mean rate over a linear ramp is half of its sum: 2 s from 0 to 1 Hz make 1 cycle.
+  assert.equal(phaseAfter(set.segments[0]!), 1);
+  let sum = 0;
+  const step = 0.5;
+  for (let at = 0; at < 16_000; at += step) sum += (rateAt(set, at + step / 2) * step) / 1000;
+  assert.ok(Math.abs(sum - 12) < 1e-3, `${sum}`);
+});
+
+test("24 cycles take 30, 24 and 20 s at 0.8, 1.0 and 1.2 Hz", () => {
+  // Rates: van Veen et al. 2015, doi 10.3389/fpsyt.2015.00045; the times are arithmetic.
+  for (const [rate, seconds] of [[0.8, 30], [1, 24], [1.2, 20]] as const) {
+    const steady: Timeline = { segments: [{ starts_at: 0, lasts: 60_000, phase: 0, rate_from: rate, rate_to: rate }] };
+    assert.ok(Math.abs(phaseAt(steady, seconds * 1000) - 24) < 1e-9);
+  }
+});

@@ -1,0 +1,66 @@
+/**
+ * How long this page may go on without a sign of the desk. A sign of life is the desk's, not the
+ * server's: every beat says how long ago the desk in control was heard. Pure; page time comes in.
+ */
+
+/** Longest silence before motion is eased to rest, ms. */
+export const SILENCE_LIMIT = 1_500;
+/** How long that easing takes, ms. */
+export const EASE = 600;
+/** Nothing moves or sounds later than this after the last sign of the desk, ms. */
+export const LAST_MOTION = 3_000;
+
+const LEAST_LIMIT = 750;
+const GAPS_NEEDED = 100;
+const GAPS_KEPT = 400;
+
+/** See the head of this file. */
+export class Watchdog {
+  private lastSign = -Infinity;
+  private gaps: number[] = [];
+
+  /**
+   * Takes in a beat.
+   *
+   * @param left page time at which the beat left the server, ms, as far as it is known: a beat that
+   *   waited in a queue is no fresh sign.
+   * @param arrived page time of its arrival, ms
+   * @param deskSilent ms since the desk was heard when it left; `null`: there is no desk
+   * @param measure whether the gap counts for the limit (beats are rare while nothing moves)
+   */
+  onBeat(left: number, arrived: number, deskSilent: number | null, measure: boolean): void {
+    if (deskSilent === null) return;
+    const sign = Math.min(left, arrived) - deskSilent;
+    if (sign <= this.lastSign) return;
+    if (measure && Number.isFinite(this.lastSign)) this.gaps = [...this.gaps, arrived - this.lastSign].slice(-GAPS_KEPT);
+    this.lastSign = sign;
+  }
+
+  /** The room began anew: signs told in its old time say nothing any more. */
+  restart(): void {
+    this.lastSign = -Infinity;
+  }
+
+  /** ms since the last sign of the desk; `Infinity` when there never was one. */
+  silence(pageNow: number): number {
+    return pageNow - this.lastSign;
+  }
+
+  /** The silence that is borne, ms: 1,500 at first, then twice the 99th percentile of what is usual here, within 750 to 1,500. */
+  get limit(): number {
+    if (this.gaps.length < GAPS_NEEDED) return SILENCE_LIMIT;
+    const sorted = [...this.gaps].sort((a, b) => a - b);
+    const p99 = sorted[Math.ceil(sorted.length * 0.99) - 1] ?? SILENCE_LIMIT;
+    return Math.min(SILENCE_LIMIT, Math.max(LEAST_LIMIT, 2 * p99));
+  }
+
+  /** Whether the silence has become too long. */
+  tooSilent(pageNow: number): boolean {
+    return this.silence(pageNow) > this.limit;
+  }
+
+  /** Page time after which nothing may move or sound, whatever else happens. */
+  get lastMotion(): number {
+    return this.lastSign + LAST_MOTION;
+  }
+}

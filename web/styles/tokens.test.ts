@@ -1,0 +1,88 @@
+// Contrast by WCAG 2.2 (https://www.w3.org/TR/WCAG22/#dfn-relative-luminance and #dfn-contrast-ratio).
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { test } from "node:test";
+
+const TEXT = 4.5; // SC 1.4.3, level AA
+const SHAPE = 3; // SC 1.4.11: boundaries of controls, and the dot on its field
+
+type Tokens = Record<string, string>;
+
+function tokensIn(css: string): Tokens {
+  return Object.fromEntries([...css.matchAll(/--([a-z-]+):\s*(#[0-9A-F]{6});/g)].map((m) => [m[1]!, m[2]!]));
+}
+
+const sheet = readFileSync("styles/tokens.css", "utf8");
+const [day = "", night = "", paper = ""] = sheet.split("@media");
+const schemes = {
+  day: tokensIn(day),
+  night: { ...tokensIn(day), ...tokensIn(night) },
+  print: { ...tokensIn(day), ...tokensIn(paper) },
+};
+
+function luminance(hex: string): number {
+  const [r = 0, g = 0, b = 0] = [1, 3, 5]
+    .map((i) => parseInt(hex.slice(i, i + 2), 16) / 255)
+    .map((c) => (c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4));
+  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+}
+
+function contrast(a: string, b: string): number {
+  const [light = 0, dark = 0] = [luminance(a), luminance(b)].sort((x, y) => y - x);
+  return (light + 0.05) / (dark + 0.05);
+}
+
+const pairs: [string, string, number][] = [
+  ...["paper", "sheet"].flatMap((ground): [string, string, number][] => [
+    ["ink", ground, TEXT],
+    ["quiet", ground, TEXT],
+    ["harbour", ground, TEXT],
+    ["ember", ground, TEXT],
+    ["moss", ground, TEXT],
+    ["edge", ground, SHAPE],
+  ]),
+  ["on-harbour", "harbour", TEXT],
+  ["on-ember", "ember", TEXT],
+  ...["dusk", "dawn"].flatMap((field): [string, string, number][] => [
+    [`${field}-ink`, field, TEXT],
+    [`${field}-ink`, `${field}-raised`, TEXT],
+    [`${field}-quiet`, field, TEXT],
+    [`${field}-edge`, field, SHAPE],
+    [`${field}-edge`, `${field}-raised`, SHAPE],
+  ]),
+  ["sand", "dusk", SHAPE],
+  ["slate", "dawn", SHAPE],
+];
+
+test("the formula gives the figures of the standard: 21 to 1 for black on white, 1 to 1 for equals", () => {
+  assert.equal(contrast("#000000", "#FFFFFF"), 21);
+  assert.equal(contrast("#3A4247", "#3A4247"), 1);
+  // #767676 on white is the well-known darkest grey that just passes 4.5:1 (from memory).
+  assert.ok(contrast("#767676", "#FFFFFF") >= TEXT && contrast("#777777", "#FFFFFF") < TEXT);
+});
+
+for (const [scheme, tokens] of Object.entries(schemes)) {
+  test(`every pair in use has enough contrast by ${scheme}`, () => {
+    const poor = pairs
+      .map(([front, ground, least]) => ({ front, ground, least, ratio: contrast(tokens[front]!, tokens[ground]!) }))
+      .filter(({ ratio, least }) => !(ratio >= least))
+      .map(({ front, ground, least, ratio }) => `${front} on ${ground}: ${ratio.toFixed(2)}, needs ${least}`);
+    assert.deepEqual(poor, []);
+  });
+}
+
+test("every scheme overrides only tokens that exist", () => {
+  const known = new Set(Object.keys(tokensIn(day)));
+  const strange = [night, paper].flatMap((part) => Object.keys(tokensIn(part))).filter((name) => !known.has(name));
+  assert.deepEqual(strange, []);
+});
+
+// WCAG 2.2 "general flash": a change of relative luminance of 10 % of the maximum or more where the
+// darker is below 0.80. The dot crosses a point of its path twice a cycle, so its size and rate are
+// limited by the server; here we only keep the step in luminance no larger than following it needs.
+test("the dot's step in luminance stays under half of the full range", () => {
+  const t = schemes.day;
+  for (const [dot, field] of [["sand", "dusk"], ["slate", "dawn"]] as const) {
+    assert.ok(Math.abs(luminance(t[dot]!) - luminance(t[field]!)) < 0.5);
+  }
+});
