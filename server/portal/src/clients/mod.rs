@@ -1,13 +1,25 @@
 //! Clients: the caseload, and who a client is.
 
+mod caseload;
+mod change;
+mod form;
 mod queries;
+mod record;
+mod request;
 
+pub(crate) use form::{list, notice, now_stands};
+pub(crate) use request::{Against, Id, Sent, version};
+
+use axum::routing::{get, post};
+use chrono::{DateTime, Utc};
+use chrono_tz::Tz;
 use uuid::Uuid;
 
-use crate::app::{App, Routes};
+use crate::app::{App, Routes, Rule};
 use crate::error::Error;
 use crate::ids::new_id;
 use crate::seal::{ClientKey, Field, PracticeKey, Private};
+use crate::signin::Role;
 use crate::subject::{Act, Subject, Tx};
 
 /// Who a client is and how to reach somebody. All of it is sealed; an empty text means "not given".
@@ -176,8 +188,20 @@ pub async fn must_be_open(tx: &mut Tx, client: Uuid) -> Result<(), Error> {
 ///
 /// # Errors
 /// [`Error::Inconsistent`] when the practice names a zone that does not exist.
-pub async fn zone(tx: &mut Tx) -> Result<chrono_tz::Tz, Error> {
+pub async fn zone(tx: &mut Tx) -> Result<Tz, Error> {
     queries::zone(tx).await?.parse().map_err(|_| Error::Inconsistent("practice.zone"))
+}
+
+/// A day as a record shows it, such as `Tuesday 3 March 2026`.
+#[must_use]
+pub fn day(at: DateTime<Utc>, zone: Tz) -> String {
+    at.with_timezone(&zone).format("%A %-d %B %Y").to_string()
+}
+
+/// A moment of a session: day, time and zone, such as `Tuesday 3 March 2026, 09:00 (UTC)`.
+#[must_use]
+pub fn moment(at: DateTime<Utc>, zone: Tz) -> String {
+    format!("{} ({zone})", at.with_timezone(&zone).format("%A %-d %B %Y, %H:%M"))
 }
 
 /// The details of one row at one version, sealed.
@@ -218,5 +242,14 @@ fn open(key: &ClientKey, client: Uuid, sealed: &SealedDetails) -> Result<Details
 
 /// Adds this feature's routes.
 pub(crate) fn routes(routes: Routes) -> Routes {
+    let clinician = Rule::Role(Role::Clinician);
     routes
+        .get("/clients", clinician, get(caseload::show))
+        .get("/clients/new", clinician, get(change::new_form))
+        .post("/clients/new", clinician, post(change::save_new))
+        .get("/clients/{client}", Rule::Care, get(record::show))
+        .get("/clients/{client}/edit", Rule::Care, get(change::edit_form))
+        .post("/clients/{client}/edit", Rule::Care, post(change::save_edit))
+        .post("/clients/{client}/archive", Rule::Care, post(change::archive))
+        .post("/clients/{client}/restore", Rule::Care, post(change::restore))
 }
