@@ -32,16 +32,14 @@ pub struct NewSession {
 pub async fn open(app: &App, subject: &Subject, new: NewSession) -> Result<Uuid, Error> {
     let id = new_id(&app.world);
     let mut tx = app.database.act(subject, Act::new("session.open").client(new.client).object(id)).await?;
-    if queries::lock_client(&mut tx, new.client).await?.ok_or(Error::NotFound)? {
-        return Err(Error::Conflict("This client is archived. Take the client back from the archive first."));
-    }
+    clients::must_be_open(&mut tx, new.client).await?;
     if let Some(open) = queries::running(&mut tx, new.client).await? {
         return Ok(open);
     }
-    if let Some(target) = new.target {
-        if queries::target_archived(&mut tx, target, new.client).await?.ok_or(Error::NotFound)? {
-            return Err(Error::Conflict("This target is archived. Choose another one, or take it back from the archive first."));
-        }
+    if let Some(target) = new.target
+        && queries::target_archived(&mut tx, target, new.client).await?.ok_or(Error::NotFound)?
+    {
+        return Err(Error::Conflict("This target is archived. Choose another one, or restore it first."));
     }
     let key = clients::key(&mut tx, app, new.client).await?;
     queries::insert_session(&mut tx, id, new.client, new.target, app.world.now()).await?;

@@ -33,16 +33,6 @@ pub(super) async fn session(tx: &mut Tx, session: Uuid) -> sqlx::Result<Option<S
     .await
 }
 
-/// Locks `client` against a second session at the same moment. `None`: not the asker's.
-pub(super) async fn lock_client(tx: &mut Tx, client: Uuid) -> sqlx::Result<Option<bool>> {
-    sqlx::query_scalar!(
-        r#"SELECT archived_at IS NOT NULL AS "archived!" FROM client WHERE id = $1 AND id IN (SELECT access.my_clients()) FOR UPDATE"#,
-        client
-    )
-    .fetch_optional(&mut **tx)
-    .await
-}
-
 /// The session of `client` that has not ended.
 pub(super) async fn running(tx: &mut Tx, client: Uuid) -> sqlx::Result<Option<Uuid>> {
     sqlx::query_scalar!("SELECT id FROM session WHERE client_id = $1 AND ended_at IS NULL ORDER BY number DESC LIMIT 1", client)
