@@ -4,6 +4,7 @@
 //! nothing; only *Join* does, so a scanner that follows links uses nothing up.
 
 use axum::Json;
+use axum::body::Bytes;
 use axum::extract::{Extension, Path, State};
 use axum::http::{HeaderMap, StatusCode, header};
 use axum::response::{IntoResponse, Response};
@@ -81,7 +82,7 @@ pub(super) async fn make_code(State(app): State<App>, member: Member, Path(sessi
 
 /// What the page of the link sends.
 #[derive(Deserialize)]
-pub(super) struct Asked {
+struct Asked {
     link: String,
     code: String,
 }
@@ -91,9 +92,10 @@ pub(super) async fn join(
     State(app): State<App>,
     Extension(caller): Extension<Caller>,
     headers: HeaderMap,
-    Json(asked): Json<Asked>,
+    body: Bytes,
 ) -> Result<Response, Error> {
     app.limits.count(caller)?;
+    let asked: Asked = super::read(&body)?;
     let hash = Token::parse(&asked.link).map_or_else(Vec::new, |token| token.hash());
     let mut tx = app.database.look(&Subject::Visitor).await?;
     let found = queries::try_code(&mut tx, &hash).await?;
@@ -102,13 +104,11 @@ pub(super) async fn join(
     let (phc, link) = found.map_or((None, None), |found| (Some(found.phc), Some((found.link, found.session))));
     let right = code::matches(phc, asked.code.trim().to_owned()).await?;
     match link {
-        Some((link, session)) if right => take_seat(&app, &headers, link, session).await,
-        Some((_, session)) => {
-            app.database.act(&Subject::Visitor, Act::new("code.wrong").object(session)).await?.commit().await?;
-            Ok(refused())
-        }
-        None => Ok(refused()),
+        Some((link, session)) if right => return take_seat(&app, &headers, link, session).await,
+        Some((_, session)) => app.database.act(&Subject::Visitor, Act::new("code.wrong").object(session)).await?.commit().await?,
+        None => {}
     }
+    own_seat(&app, &headers).await
 }
 
 async fn take_seat(app: &App, headers: &HeaderMap, link: Uuid, session: Uuid) -> Result<Response, Error> {
@@ -118,12 +118,9 @@ async fn take_seat(app: &App, headers: &HeaderMap, link: Uuid, session: Uuid) ->
     let claim = queries::claim_seat(&mut tx, link, new_id(&app.world), &token.hash(), device(headers)).await?;
     let Some(claim) = claim else { return Ok(refused()) };
     tx.commit().await?;
-    let status = if claim == "taken" { StatusCode::OK } else { StatusCode::CONFLICT };
-    if claim == "asked" {
-        app.rooms.seat_asked(session).await;
-    }
+    app.rooms.look_at_seats(session).await;
     let cookie = token_cookie(&app.origin.seat_cookie(), Some(&token))?;
-    Ok((status, [(header::SET_COOKIE, cookie)], Json(serde_json::json!({ "seat": claim }))).into_response())
+    Ok(([(header::SET_COOKIE, cookie)], seat_answer(&claim)).into_response())
 }
 
 /// Somebody who joins once more on the same device takes their own place, not a second one.
@@ -132,6 +129,20 @@ async fn leave_own(app: &App, headers: &HeaderMap) -> Result<(), Error> {
     let mut tx = app.database.look(&Subject::Seat(token)).await?;
     queries::leave_seat(&mut tx).await?;
     tx.commit().await
+}
+
+/// A device that has asked for the seat, or has it, hears how that stands: its code is used up.
+async fn own_seat(app: &App, headers: &HeaderMap) -> Result<Response, Error> {
+    let Some(token) = token_in(headers, &app.origin.seat_cookie()) else { return Ok(refused()) };
+    let mut tx = app.database.look(&Subject::Seat(token)).await?;
+    let state = queries::seat_state(&mut tx).await?;
+    tx.commit().await?;
+    Ok(state.map_or_else(refused, |(_, state)| seat_answer(&state)))
+}
+
+fn seat_answer(state: &str) -> Response {
+    let status = if state == "taken" { StatusCode::OK } else { StatusCode::CONFLICT };
+    (status, Json(serde_json::json!({ "seat": state }))).into_response()
 }
 
 fn refused() -> Response {

@@ -89,8 +89,9 @@ pub async fn seats(db: &mut PgConnection, session: Uuid) -> Result<Vec<SeatRow>,
     let seats = sqlx::query_as!(
         SeatRow,
         r#"SELECT q.seat_id AS "id!", q.taken AS "taken!",
-             q.taken AND coalesce(s.admitted_at >= q.asked_at, false) AS "admitted!"
-           FROM session s, access.seats(s.id) q WHERE s.id = $1"#,
+             q.taken AND EXISTS (SELECT FROM session_moment m WHERE m.session_id = $1 AND m.kind = 'admitted' AND m.at >= q.asked_at)
+               AS "admitted!"
+           FROM access.seats($1) q"#,
         session
     );
     Ok(seats.fetch_all(db).await?)
@@ -108,7 +109,7 @@ pub async fn insert_set(
 ) -> Result<bool, Error> {
     let done = sqlx::query!(
         "INSERT INTO stimulus_set (id, session_id, client_id, target_id, number, epoch, plan, recorded_at)
-         SELECT $3, id, client_id, target_id, $4, room_epoch, $5, $6 FROM session WHERE id = $1 AND room_holder = $2",
+         SELECT $3, id, client_id, target_id, $4, room_epoch, $5, $6 FROM session WHERE id = $1 AND room_holder = $2 AND ended_at IS NULL",
         hold.session,
         holder,
         set,

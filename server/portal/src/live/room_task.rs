@@ -38,7 +38,7 @@ pub(super) enum Mail {
     /// A desk's socket opened.
     Desk { socket: u64, out: Outbox },
     /// A client's socket opened: of the seat, or of a device that asks for it.
-    Stage { socket: u64, seat: Uuid, out: Outbox },
+    Stage { socket: u64, seat: Uuid, taken: bool, out: Outbox },
     /// A desk's message.
     FromDesk(u64, FromDesk),
     /// A client's message.
@@ -148,7 +148,7 @@ impl Keeper {
                 self.lines.insert(socket, Line::desk(out));
                 self.tell(Event::DeskJoined { desk: socket });
             }
-            Mail::Stage { socket, seat, out } => self.stage_opened(socket, seat, out),
+            Mail::Stage { socket, seat, taken, out } => self.stage_opened(socket, Line::stage(out, seat, !taken)),
             Mail::FromDesk(desk, said) => self.tell(Event::DeskSaid { desk, said }),
             Mail::FromStage(stage, said) => self.stage_said(stage, said),
             Mail::Left(socket) => self.left(socket),
@@ -172,7 +172,7 @@ impl Keeper {
         let Self { holder, lines, over, jobs, .. } = self;
         let last = over.unwrap_or(closing::COME_BACK);
         for line in lines.into_values() {
-            line.out.close(last);
+            line.out.close(last.clone());
         }
         drop(jobs);
         if timeout(LAST_WORDS, clerk).await.is_err() {
@@ -184,19 +184,19 @@ impl Keeper {
     // -----------------------------------------------------------------------------------------
     // Seats
 
-    fn stage_opened(&mut self, socket: u64, seat: Uuid, out: Outbox) {
-        let earlier: Vec<u64> = self.lines.iter().filter(|(_, line)| line.waits() && line.seat() == Some(seat)).map(|(id, _)| *id).collect();
+    fn stage_opened(&mut self, socket: u64, line: Line) {
+        let (waits, seat) = (line.waits(), line.seat());
+        let earlier: Vec<u64> = self.lines.iter().filter(|(_, old)| old.waits() && old.seat() == seat).map(|(id, _)| *id).collect();
         for id in earlier {
             self.close(id, closing::REPLACED);
         }
-        if self.seats.iter().any(|row| row.id == seat && row.taken) {
-            self.lines.insert(socket, Line::stage(out, seat, false));
+        self.lines.insert(socket, line);
+        if waits {
+            self.show_waiting();
+        } else {
             self.tell(Event::StageJoined { stage: socket });
-            return;
         }
-        self.lines.insert(socket, Line::stage(out, seat, true));
-        self.show_waiting();
-        // Perhaps it is newer than what was read.
+        // The seat may be newer than what was read, or have moved since it was asked for.
         self.write(Job::Seats);
     }
 
