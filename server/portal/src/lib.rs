@@ -22,3 +22,4 @@ pub mod sessions;
 pub mod signin;
 pub mod subject;
 pub mod targets;
+pub mod words;
