@@ -1,6 +1,7 @@
 //! From a planned set to what a room would have ordered and a screen would have shown.
 
 use leeward::live::{PastOrder, PastSet};
+use leeward_core::room::Cause;
 use leeward_core::timeline::Goal;
 use leeward_core::wire::{Ending, Evidence, Fact, Timeline};
 use uuid::Uuid;
@@ -14,13 +15,13 @@ use crate::plan::SetPlan;
 pub fn record(plan: &SetPlan, id: Uuid, number: u32, at: f64) -> Result<(PastSet, f64), String> {
     let start = at + 1_500.0;
     let first = Timeline::start(&plan.plan, start);
-    let mut orders = vec![PastOrder { cause: "start", at, plan: plan.plan, timeline: first.clone() }];
+    let mut orders = vec![PastOrder { cause: Cause::Started, at, plan: plan.plan, timeline: first.clone() }];
     let mut timeline = first;
     if let Some((after, rate)) = plan.change {
         let when = time_of(&timeline, after);
         timeline = timeline.change_rate(when, rate, Goal::of(&plan.plan, start)).map_err(|_| format!("set {number} has no room for its change"))?;
         let changed = leeward_core::wire::Plan { rate, ..plan.plan };
-        orders.push(PastOrder { cause: "rate", at: when, plan: changed, timeline: timeline.clone() });
+        orders.push(PastOrder { cause: Cause::Rate, at: when, plan: changed, timeline: timeline.clone() });
     }
     let (ending, cycles) = plan.ending;
     let last = orders.last().map_or(plan.plan, |order| order.plan);
@@ -33,11 +34,11 @@ pub fn record(plan: &SetPlan, id: Uuid, number: u32, at: f64) -> Result<(PastSet
     Ok((PastSet { id, number, plan: plan.plan, orders, evidence, ending, ended_at: end }, end))
 }
 
-fn cut(timeline: &Timeline, ending: Ending, when: f64) -> Option<(&'static str, Timeline)> {
+fn cut(timeline: &Timeline, ending: Ending, when: f64) -> Option<(Cause, Timeline)> {
     match ending {
         Ending::Done => None,
-        Ending::EndedByClinician => Some(("end", timeline.end_at_next_extreme(when))),
-        _ => Some(("stop", timeline.stop(when))),
+        Ending::EndedByClinician => Some((Cause::End, timeline.end_at_next_extreme(when))),
+        _ => Some((Cause::Stopped(ending), timeline.stop(when))),
     }
 }
 

@@ -58,7 +58,7 @@ impl Writer {
         if plan.archived {
             let last = plan.sessions.last().map_or(0, |session| session.days_ago);
             let subject = self.sign_in(clinician, self.time(last - 40, first.minute)).await?;
-            clients::archive(&self.app, &subject, id).await?;
+            clients::archive_client(&self.app, &subject, id, 1).await?;
         }
         Ok(())
     }

@@ -98,7 +98,7 @@ function lineState(line: SocketState): void {
 
 function connect(): LiveSocket<ToDesk, FromDesk> {
   return new LiveSocket<ToDesk, FromDesk>({
-    path: `/sessions/${session}/desk`,
+    path: `/sessions/${session}/desk/socket`,
     hello: () => ({ type: "hello", wire: WIRE_VERSION }),
     drawn: () => drawn,
     onMessage: (message, pageNow) => {
