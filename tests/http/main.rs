@@ -1,3 +1,4 @@
 //! The portal over HTTP, on a real database.
 
 mod platform;
+mod signin;
