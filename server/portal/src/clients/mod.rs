@@ -1,8 +1,257 @@
 //! Clients: the caseload, and who a client is.
 
-use crate::app::Routes;
+mod caseload;
+mod change;
+mod form;
+mod queries;
+mod record;
+mod request;
+
+pub(crate) use form::{list, notice, now_stands};
+pub(crate) use request::{Against, Id, Sent, version};
+
+pub use change::archive_client;
+
+use axum::routing::{get, post};
+use chrono::{DateTime, Utc};
+use chrono_tz::Tz;
+use uuid::Uuid;
+
+use crate::app::{App, Routes, Rule};
+use crate::error::Error;
+use crate::ids::new_id;
+use crate::seal::{ClientKey, Field, PracticeKey, Private};
+use crate::signin::Role;
+use crate::subject::{Act, Subject, Tx};
+
+/// Who a client is and how to reach somebody. All of it is sealed; an empty text means "not given".
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Details {
+    /// Full name; at most 120 characters, never empty.
+    pub name: Private,
+    /// How to be addressed; at most 120 characters.
+    pub addressed_as: Private,
+    /// Where to call back when the link drops; 3 to 15 digits.
+    pub phone: Private,
+    /// Whom to call in an emergency; at most 120 characters.
+    pub contact_name: Private,
+    /// That person's number; 3 to 15 digits.
+    pub contact_phone: Private,
+    /// Where the client usually sits; at most 300 characters.
+    pub usual_location: Private,
+}
+
+/// The answer to a question of the medical screen.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Asked {
+    /// Nobody asked yet.
+    #[default]
+    NotAsked,
+    /// Asked; it is not so.
+    No,
+    /// Asked; it is so.
+    Yes,
+}
+
+impl Asked {
+    /// All of them, in the order they are shown.
+    pub const ALL: [Self; 3] = [Self::NotAsked, Self::No, Self::Yes];
+
+    /// Its name in the database and in forms.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::NotAsked => "not_asked",
+            Self::No => "no",
+            Self::Yes => "yes",
+        }
+    }
+
+    /// The answer of that name.
+    #[must_use]
+    pub fn parse(name: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|asked| asked.name() == name)
+    }
+
+    /// As a person reads it.
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::NotAsked => "not asked",
+            Self::No => "no",
+            Self::Yes => "yes",
+        }
+    }
+}
+
+/// The cautions that lock the moving dot.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Cautions {
+    /// Seizures, now or ever, or sensitivity to flashing light.
+    pub seizures: Asked,
+    /// An eye condition: pain, surgery, retinal disease, nystagmus.
+    pub eye_condition: Asked,
+}
+
+impl Cautions {
+    /// Whether the moving dot may not be used: what was not asked locks like a yes.
+    #[must_use]
+    pub fn eyes_locked(self) -> bool {
+        self.seizures != Asked::No || self.eye_condition != Asked::No
+    }
+
+    /// The flags that stand beside a name, in words; none when both were asked and are not so.
+    #[must_use]
+    pub fn flags(self) -> Vec<String> {
+        let open = [("Seizures", self.seizures), ("Eye condition", self.eye_condition)];
+        let mut flags: Vec<String> =
+            open.into_iter().filter(|(_, asked)| *asked != Asked::No).map(|(what, asked)| format!("{what}: {}", asked.words())).collect();
+        if self.eyes_locked() {
+            flags.push("Moving dot locked".to_owned());
+        }
+        flags
+    }
+}
+
+/// What a client's record starts with.
+#[derive(Clone, Debug, Default)]
+pub struct NewClient {
+    /// Who it is.
+    pub details: Details,
+    /// What was asked so far.
+    pub cautions: Cautions,
+}
+
+/// The key that opens a client's sealed values.
+///
+/// # Errors
+/// [`Error::NotFound`] when there is no such client, or the one who asks does not treat them.
+pub async fn key(tx: &mut Tx, app: &App, client: Uuid) -> Result<ClientKey, Error> {
+    let wrapped = queries::wrapped_key(tx, client).await?.ok_or(Error::NotFound)?;
+    Ok(app.key.unwrap(client, &wrapped)?)
+}
+
+/// Opens a record: the one who asks treats the new client from now on. Returns the client's id once it is saved.
+///
+/// # Errors
+/// [`Error::WrongRole`] for anybody but a clinician; [`Error::Database`]: nothing was kept.
+pub async fn create(app: &App, subject: &Subject, new: NewClient) -> Result<Uuid, Error> {
+    let client = new_id(&app.world);
+    let (key, wrapped) = app.key.new_client_key(&app.world, client)?;
+    let sealed = seal(app, &key, client, 1, &new.details)?;
+    let mut tx = app.database.act(subject, Act::new("client.create").client(client)).await?;
+    let opened_on = app.world.now().with_timezone(&zone(&mut tx).await?).date_naive();
+    queries::take_on(&mut tx, new_id(&app.world), client).await.map_err(refused)?;
+    queries::insert_client(&mut tx, client, opened_on, new.cautions).await?;
+    queries::insert_key(&mut tx, client, PracticeKey::ID, &wrapped).await?;
+    queries::insert_details(&mut tx, client, &sealed).await?;
+    tx.commit().await?;
+    Ok(client)
+}
+
+/// What the database says to somebody whose role does not do this.
+fn refused(fault: sqlx::Error) -> Error {
+    const INSUFFICIENT_PRIVILEGE: &str = "42501";
+    let code = fault.as_database_error().and_then(sqlx::error::DatabaseError::code);
+    if code.as_deref() == Some(INSUFFICIENT_PRIVILEGE) { Error::WrongRole } else { fault.into() }
+}
+
+/// Who the client is.
+///
+/// # Errors
+/// [`Error::NotFound`] when the one who asks does not treat them.
+pub async fn details(tx: &mut Tx, app: &App, client: Uuid) -> Result<Details, Error> {
+    let key = key(tx, app, client).await?;
+    let sealed = queries::details(tx, client).await?.ok_or(Error::NotFound)?;
+    open(&key, client, &sealed)
+}
+
+/// What was asked about seizures and eyes; a room may ask too.
+///
+/// # Errors
+/// [`Error::NotFound`] when the row is hidden from the one who asks.
+pub async fn cautions(tx: &mut Tx, client: Uuid) -> Result<Cautions, Error> {
+    queries::cautions(tx, client).await?.ok_or(Error::NotFound)
+}
+
+/// Goes on only while the record is not archived. Locks the client's row until the end of the transaction,
+/// so that numbers within the client are given one at a time and nothing is added while it is archived.
+///
+/// # Errors
+/// [`Error::NotFound`] when the one who asks does not treat them, [`Error::Conflict`] when it is archived.
+pub async fn must_be_open(tx: &mut Tx, client: Uuid) -> Result<(), Error> {
+    if queries::lock(tx, client).await?.ok_or(Error::NotFound)? {
+        return Err(Error::Conflict("This client's record is archived, so nothing new can be added. Restore the record first."));
+    }
+    Ok(())
+}
+
+/// The time zone of the practice's days.
+///
+/// # Errors
+/// [`Error::Inconsistent`] when the practice names a zone that does not exist.
+pub async fn zone(tx: &mut Tx) -> Result<Tz, Error> {
+    queries::zone(tx).await?.parse().map_err(|_| Error::Inconsistent("practice.zone"))
+}
+
+/// A day as a record shows it, such as `Tuesday 3 March 2026`.
+#[must_use]
+pub fn day(at: DateTime<Utc>, zone: Tz) -> String {
+    at.with_timezone(&zone).format("%A %-d %B %Y").to_string()
+}
+
+/// A moment of a session: day, time and zone, such as `Tuesday 3 March 2026, 09:00 (UTC)`.
+#[must_use]
+pub fn moment(at: DateTime<Utc>, zone: Tz) -> String {
+    format!("{} ({zone})", at.with_timezone(&zone).format("%A %-d %B %Y, %H:%M"))
+}
+
+/// The details of one row at one version, sealed.
+struct SealedDetails {
+    name: Vec<u8>,
+    addressed_as: Vec<u8>,
+    phone: Vec<u8>,
+    contact_name: Vec<u8>,
+    contact_phone: Vec<u8>,
+    usual_location: Vec<u8>,
+    version: i32,
+}
+
+fn seal(app: &App, key: &ClientKey, client: Uuid, version: i32, details: &Details) -> Result<SealedDetails, Error> {
+    let row = key.row(client, version);
+    Ok(SealedDetails {
+        name: row.seal(&app.world, Field::ClientName, &details.name)?,
+        addressed_as: row.seal(&app.world, Field::ClientAddressedAs, &details.addressed_as)?,
+        phone: row.seal(&app.world, Field::ClientPhone, &details.phone)?,
+        contact_name: row.seal(&app.world, Field::ClientContactName, &details.contact_name)?,
+        contact_phone: row.seal(&app.world, Field::ClientContactPhone, &details.contact_phone)?,
+        usual_location: row.seal(&app.world, Field::ClientUsualLocation, &details.usual_location)?,
+        version,
+    })
+}
+
+fn open(key: &ClientKey, client: Uuid, sealed: &SealedDetails) -> Result<Details, Error> {
+    let row = key.row(client, sealed.version);
+    Ok(Details {
+        name: row.open(Field::ClientName, &sealed.name)?,
+        addressed_as: row.open(Field::ClientAddressedAs, &sealed.addressed_as)?,
+        phone: row.open(Field::ClientPhone, &sealed.phone)?,
+        contact_name: row.open(Field::ClientContactName, &sealed.contact_name)?,
+        contact_phone: row.open(Field::ClientContactPhone, &sealed.contact_phone)?,
+        usual_location: row.open(Field::ClientUsualLocation, &sealed.usual_location)?,
+    })
+}
 
 /// Adds this feature's routes.
 pub(crate) fn routes(routes: Routes) -> Routes {
+    let clinician = Rule::Role(Role::Clinician);
     routes
+        .get("/clients", clinician, get(caseload::show))
+        .get("/clients/new", clinician, get(change::new_form))
+        .post("/clients/new", clinician, post(change::save_new))
+        .get("/clients/{client}", Rule::Care, get(record::show))
+        .get("/clients/{client}/edit", Rule::Care, get(change::edit_form))
+        .post("/clients/{client}/edit", Rule::Care, post(change::save_edit))
+        .post("/clients/{client}/archive", Rule::Care, post(change::archive))
+        .post("/clients/{client}/restore", Rule::Care, post(change::restore))
 }

@@ -1,8 +1,296 @@
 //! Targets: the memories, triggers and future situations that are worked on.
 
-use crate::app::Routes;
+mod change;
+mod form;
+mod queries;
+mod show;
+
+use axum::routing::{get, post};
+use chrono::{DateTime, Utc};
+use leeward_core::scale::{Sud, Voc};
+use uuid::Uuid;
+
+use crate::app::{App, Routes, Rule};
+use crate::clients;
+use crate::error::Error;
+use crate::ids::new_id;
+use crate::seal::{ClientKey, Field, Private};
+use crate::subject::{Act, Subject, Tx};
+
+/// What was said about a target in assessment. All of it is sealed; an empty text means "not asked".
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Words {
+    /// A name that gives nothing away; at most 60 characters, never empty.
+    pub label: Private,
+    /// The worst picture; at most 600 characters.
+    pub picture: Private,
+    /// The negative belief about oneself that goes with it; at most 600 characters.
+    pub negative_belief: Private,
+    /// The belief that is wanted instead; at most 600 characters.
+    pub positive_belief: Private,
+    /// The emotions; at most 300 characters.
+    pub emotions: Private,
+    /// Where in the body it is felt; at most 300 characters.
+    pub body_location: Private,
+}
+
+/// Which of the three prongs of a treatment plan a target belongs to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Prong {
+    /// A memory.
+    Past,
+    /// Something that sets it off now.
+    Present,
+    /// A situation to come.
+    Future,
+}
+
+impl Prong {
+    /// All of them, in the usual order of work.
+    pub const ALL: [Self; 3] = [Self::Past, Self::Present, Self::Future];
+
+    /// Its name in the database and in forms.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Past => "past",
+            Self::Present => "present",
+            Self::Future => "future",
+        }
+    }
+
+    /// The prong of that name.
+    #[must_use]
+    pub fn parse(name: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|prong| prong.name() == name)
+    }
+
+    /// As a person reads it.
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Past => "Past: a memory",
+            Self::Present => "Present: a trigger",
+            Self::Future => "Future: a situation to come",
+        }
+    }
+}
+
+/// How far the work on a target has come.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Status {
+    /// In the plan, not begun.
+    Planned,
+    /// Being worked on.
+    Active,
+    /// Begun, and left before it was complete.
+    Incomplete,
+    /// Done.
+    Complete,
+    /// Was complete and has come up again.
+    Reopened,
+}
+
+impl Status {
+    /// All of them.
+    pub const ALL: [Self; 5] = [Self::Planned, Self::Active, Self::Incomplete, Self::Complete, Self::Reopened];
+
+    /// Its name in the database and in forms.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Planned => "planned",
+            Self::Active => "active",
+            Self::Incomplete => "incomplete",
+            Self::Complete => "complete",
+            Self::Reopened => "reopened",
+        }
+    }
+
+    /// The status of that name.
+    #[must_use]
+    pub fn parse(name: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|status| status.name() == name)
+    }
+
+    /// What a person may set next. What was complete is reopened, never quietly made something else, so
+    /// that the history keeps it; nothing goes back to being only planned once work has begun.
+    #[must_use]
+    pub const fn may_become(self) -> &'static [Self] {
+        match self {
+            Self::Planned => &[Self::Active, Self::Incomplete, Self::Complete],
+            Self::Active => &[Self::Planned, Self::Incomplete, Self::Complete],
+            Self::Incomplete => &[Self::Active, Self::Complete],
+            Self::Complete => &[Self::Reopened],
+            Self::Reopened => &[Self::Incomplete, Self::Complete],
+        }
+    }
+}
+
+/// A target as it stands.
+#[derive(Clone, Debug)]
+pub struct Target {
+    /// Its id.
+    pub id: Uuid,
+    /// Whose it is.
+    pub client: Uuid,
+    /// Within the client, from 1.
+    pub number: i32,
+    /// Past, present or future.
+    pub prong: Prong,
+    /// How far it has come.
+    pub status: Status,
+    /// When it was entered.
+    pub opened_at: DateTime<Utc>,
+    /// When it was put away, if it was.
+    pub archived_at: Option<DateTime<Utc>>,
+    /// Edits are saved against it.
+    pub version: i32,
+    /// What was said.
+    pub words: Words,
+    /// SUD at assessment.
+    pub baseline_sud: Option<Sud>,
+    /// VOC at assessment.
+    pub baseline_voc: Option<Voc>,
+    /// The SUD given last, wherever in the work.
+    pub latest_sud: Option<Sud>,
+    /// The VOC given last, wherever in the work.
+    pub latest_voc: Option<Voc>,
+}
+
+/// What a target starts with.
+#[derive(Clone, Debug)]
+pub struct NewTarget {
+    /// Whose it is.
+    pub client: Uuid,
+    /// Past, present or future.
+    pub prong: Prong,
+    /// What was said.
+    pub words: Words,
+    /// SUD at assessment, if it was asked.
+    pub sud: Option<Sud>,
+    /// VOC at assessment, if it was asked.
+    pub voc: Option<Voc>,
+}
+
+/// Enters a target, status planned. Returns its id once it is saved.
+///
+/// # Errors
+/// [`Error::NotFound`] when the one who asks does not treat the client, [`Error::Conflict`] when the
+/// client's record is archived, [`Error::Database`]: nothing was kept.
+pub async fn create(app: &App, subject: &Subject, new: NewTarget) -> Result<Uuid, Error> {
+    let target = new_id(&app.world);
+    let mut tx = app.database.act(subject, Act::new("target.create").client(new.client).object(target)).await?;
+    let key = clients::key(&mut tx, app, new.client).await?;
+    clients::must_be_open(&mut tx, new.client).await?;
+    queries::insert_target(&mut tx, target, &new, app.world.now()).await?;
+    queries::insert_words(&mut tx, new.client, &seal(app, &key, target, 1, &new.words)?).await?;
+    assess(&mut tx, app, new.client, target, Baseline { sud: new.sud, voc: new.voc }).await?;
+    tx.commit().await?;
+    Ok(target)
+}
+
+/// One target, with its words and ratings; names the client to the audit.
+///
+/// # Errors
+/// [`Error::NotFound`] when the one who asks does not treat the client.
+pub async fn find(tx: &mut Tx, app: &App, target: Uuid) -> Result<Target, Error> {
+    let row = queries::target(tx, target).await?.ok_or(Error::NotFound)?;
+    let key = clients::key(tx, app, row.client_id).await?;
+    tx.concerns(row.client_id);
+    let standing = queries::standing(tx, row.client_id).await?;
+    row.open(&key, &standing)
+}
+
+/// All targets of a client by number, archived ones too.
+///
+/// # Errors
+/// [`Error::NotFound`] when the one who asks does not treat the client.
+pub async fn list(tx: &mut Tx, app: &App, client: Uuid) -> Result<Vec<Target>, Error> {
+    let key = clients::key(tx, app, client).await?;
+    let standing = queries::standing(tx, client).await?;
+    queries::targets(tx, client).await?.into_iter().map(|row| row.open(&key, &standing)).collect()
+}
+
+/// Says how far a target has come. Any status may follow any other here; what a person is offered is
+/// narrower. Part of the caller's transaction: saved when that is.
+///
+/// # Errors
+/// [`Error::NotFound`] when the one who asks does not treat the client.
+pub async fn set_status(tx: &mut Tx, target: Uuid, status: Status) -> Result<(), Error> {
+    if queries::set_status(tx, target, status, None).await? { Ok(()) } else { Err(Error::NotFound) }
+}
+
+/// The ratings of the assessment.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+struct Baseline {
+    sud: Option<Sud>,
+    voc: Option<Voc>,
+}
+
+/// Keeps the ratings of the assessment. Ratings are only ever added to: another value, or none, is a
+/// new row that replaces the one before.
+async fn assess(tx: &mut Tx, app: &App, client: Uuid, target: Uuid, baseline: Baseline) -> Result<(), Error> {
+    let given = [("sud", baseline.sud.map(Sud::get)), ("voc", baseline.voc.map(Voc::get))];
+    let standing = queries::standing(tx, client).await?;
+    for (scale, value) in given {
+        let before = queries::assessment(&standing, target, scale);
+        let value = value.map(i16::from);
+        if before.and_then(|rating| rating.value) != value {
+            let rating = queries::NewRating { id: new_id(&app.world), client, target, scale, value, replaces: before.map(|r| r.id) };
+            queries::insert_assessment(tx, &rating, app.world.now()).await?;
+        }
+    }
+    Ok(())
+}
+
+/// The words of one row at one version, sealed.
+struct SealedWords {
+    target_id: Uuid,
+    label: Vec<u8>,
+    picture: Vec<u8>,
+    negative_belief: Vec<u8>,
+    positive_belief: Vec<u8>,
+    emotions: Vec<u8>,
+    body_location: Vec<u8>,
+    version: i32,
+}
+
+fn seal(app: &App, key: &ClientKey, target: Uuid, version: i32, words: &Words) -> Result<SealedWords, Error> {
+    let row = key.row(target, version);
+    Ok(SealedWords {
+        target_id: target,
+        label: row.seal(&app.world, Field::TargetLabel, &words.label)?,
+        picture: row.seal(&app.world, Field::TargetPicture, &words.picture)?,
+        negative_belief: row.seal(&app.world, Field::TargetNegativeBelief, &words.negative_belief)?,
+        positive_belief: row.seal(&app.world, Field::TargetPositiveBelief, &words.positive_belief)?,
+        emotions: row.seal(&app.world, Field::TargetEmotions, &words.emotions)?,
+        body_location: row.seal(&app.world, Field::TargetBodyLocation, &words.body_location)?,
+        version,
+    })
+}
+
+fn open(key: &ClientKey, sealed: &SealedWords) -> Result<Words, Error> {
+    let row = key.row(sealed.target_id, sealed.version);
+    Ok(Words {
+        label: row.open(Field::TargetLabel, &sealed.label)?,
+        picture: row.open(Field::TargetPicture, &sealed.picture)?,
+        negative_belief: row.open(Field::TargetNegativeBelief, &sealed.negative_belief)?,
+        positive_belief: row.open(Field::TargetPositiveBelief, &sealed.positive_belief)?,
+        emotions: row.open(Field::TargetEmotions, &sealed.emotions)?,
+        body_location: row.open(Field::TargetBodyLocation, &sealed.body_location)?,
+    })
+}
 
 /// Adds this feature's routes.
 pub(crate) fn routes(routes: Routes) -> Routes {
     routes
+        .get("/clients/{client}/targets/new", Rule::Care, get(change::new_form))
+        .post("/clients/{client}/targets/new", Rule::Care, post(change::save_new))
+        .get("/targets/{target}", Rule::Care, get(show::show))
+        .get("/targets/{target}/edit", Rule::Care, get(change::edit_form))
+        .post("/targets/{target}/edit", Rule::Care, post(change::save_edit))
+        .post("/targets/{target}/status", Rule::Care, post(change::status))
+        .post("/targets/{target}/archive", Rule::Care, post(change::archive))
+        .post("/targets/{target}/restore", Rule::Care, post(change::restore))
 }

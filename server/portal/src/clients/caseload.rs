@@ -1,0 +1,83 @@
+//! The caseload: the clients whom a clinician treats.
+
+use askama::Template;
+use axum::extract::State;
+use axum::response::Html;
+use uuid::Uuid;
+
+use super::request::Asks;
+use super::{day, queries, zone};
+use crate::app::App;
+use crate::error::Error;
+use crate::page::{Frame, page};
+use crate::seal::Field;
+use crate::signin::{Member, Role};
+use crate::subject::Act;
+
+/// What the list is narrowed to.
+#[derive(Default, serde::Deserialize)]
+#[serde(default)]
+pub(super) struct Wanted {
+    find: String,
+    archived: String,
+}
+
+#[derive(Template)]
+#[template(path = "clients/list.html")]
+struct Caseload {
+    frame: Frame,
+    find: String,
+    archived: bool,
+    /// How many there are before the filter.
+    all: usize,
+    lines: Vec<Line>,
+}
+
+struct Line {
+    id: Uuid,
+    number: i32,
+    name: String,
+    addressed_as: String,
+    flags: Vec<String>,
+    open_targets: i64,
+    last_session: Option<String>,
+}
+
+impl Line {
+    /// Whether the name, the form of address or the record number holds what is looked for.
+    fn is_meant(&self, find: &str) -> bool {
+        let find = find.trim().to_lowercase();
+        find.trim_start_matches("no.").trim() == self.number.to_string()
+            || self.name.to_lowercase().contains(&find)
+            || self.addressed_as.to_lowercase().contains(&find)
+    }
+}
+
+pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, Asks(wanted): Asks<Wanted>) -> Result<Html<String>, Error> {
+    member.needs(Role::Clinician)?;
+    let archived = wanted.archived == "1";
+    let mut tx = app.database.act(&member.subject, Act::new("caseload.view")).await?;
+    let zone = zone(&mut tx).await?;
+    let rows = queries::caseload(&mut tx, archived).await?;
+    tx.commit().await?;
+    let mut lines = rows.into_iter().map(|row| read(&app, row, zone)).collect::<Result<Vec<_>, _>>()?;
+    let all = lines.len();
+    lines.retain(|line| line.is_meant(&wanted.find));
+    // Names are sealed, so the database cannot sort by them.
+    lines.sort_by_cached_key(|line| (line.name.to_lowercase(), line.number));
+    page(&Caseload { frame, find: wanted.find, archived, all, lines })
+}
+
+fn read(app: &App, row: queries::CaseRow, zone: chrono_tz::Tz) -> Result<Line, Error> {
+    let key = app.key.unwrap(row.id, &row.wrapped)?;
+    let sealed = key.row(row.id, row.details_version);
+    Ok(Line {
+        id: row.id,
+        number: row.number,
+        name: sealed.open(Field::ClientName, &row.name)?.reveal().to_owned(),
+        addressed_as: sealed.open(Field::ClientAddressedAs, &row.addressed_as)?.reveal().to_owned(),
+        flags: row.cautions.flags(),
+        open_targets: row.open_targets,
+        last_session: row.last_session.map(|at| day(at, zone)),
+    })
+}

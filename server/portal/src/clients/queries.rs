@@ -1,0 +1,226 @@
+//! All SQL about clients.
+
+use chrono::{DateTime, NaiveDate, Utc};
+use uuid::Uuid;
+
+use super::{Asked, Cautions, SealedDetails};
+use crate::error::Error;
+use crate::subject::Tx;
+
+pub(super) async fn wrapped_key(tx: &mut Tx, client: Uuid) -> Result<Option<Vec<u8>>, sqlx::Error> {
+    sqlx::query_scalar!("SELECT wrapped FROM client_key WHERE client_id = $1", client).fetch_optional(&mut **tx).await
+}
+
+pub(super) async fn take_on(tx: &mut Tx, link: Uuid, client: Uuid) -> Result<(), sqlx::Error> {
+    sqlx::query!("SELECT access.take_on($1, $2)", link, client).execute(&mut **tx).await?;
+    Ok(())
+}
+
+pub(super) async fn insert_client(tx: &mut Tx, client: Uuid, opened_on: NaiveDate, cautions: Cautions) -> Result<(), sqlx::Error> {
+    sqlx::query!(
+        "INSERT INTO client (id, opened_on, seizures, eye_condition, version) VALUES ($1, $2, $3, $4, 1)",
+        client,
+        opened_on,
+        cautions.seizures.name(),
+        cautions.eye_condition.name()
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(())
+}
+
+pub(super) async fn insert_key(tx: &mut Tx, client: Uuid, key: i32, wrapped: &[u8]) -> Result<(), sqlx::Error> {
+    sqlx::query!("INSERT INTO client_key (client_id, key_id, wrapped) VALUES ($1, $2, $3)", client, key, wrapped)
+        .execute(&mut **tx)
+        .await?;
+    Ok(())
+}
+
+pub(super) async fn insert_details(tx: &mut Tx, client: Uuid, sealed: &SealedDetails) -> Result<(), sqlx::Error> {
+    sqlx::query!(
+        "INSERT INTO client_details (client_id, name, addressed_as, phone, contact_name, contact_phone, usual_location, version)
+         VALUES ($1, $2, $3, $4, $5, $6, $7, $8)",
+        client,
+        sealed.name,
+        sealed.addressed_as,
+        sealed.phone,
+        sealed.contact_name,
+        sealed.contact_phone,
+        sealed.usual_location,
+        sealed.version
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(())
+}
+
+pub(super) async fn details(tx: &mut Tx, client: Uuid) -> Result<Option<SealedDetails>, sqlx::Error> {
+    sqlx::query_as!(
+        SealedDetails,
+        "SELECT name, addressed_as, phone, contact_name, contact_phone, usual_location, version FROM client_details WHERE client_id = $1",
+        client
+    )
+    .fetch_optional(&mut **tx)
+    .await
+}
+
+pub(super) async fn cautions(tx: &mut Tx, client: Uuid) -> Result<Option<Cautions>, Error> {
+    let row = sqlx::query!("SELECT seizures, eye_condition FROM client WHERE id = $1", client).fetch_optional(&mut **tx).await?;
+    row.map(|row| read_cautions(&row.seizures, &row.eye_condition)).transpose()
+}
+
+fn read_cautions(seizures: &str, eye_condition: &str) -> Result<Cautions, Error> {
+    Ok(Cautions {
+        seizures: Asked::parse(seizures).ok_or(Error::Inconsistent("client.seizures"))?,
+        eye_condition: Asked::parse(eye_condition).ok_or(Error::Inconsistent("client.eye_condition"))?,
+    })
+}
+
+/// Whether the record is archived; locks its row.
+pub(super) async fn lock(tx: &mut Tx, client: Uuid) -> Result<Option<bool>, sqlx::Error> {
+    sqlx::query_scalar!(r#"SELECT archived_at IS NOT NULL AS "archived!" FROM client WHERE id = $1 FOR UPDATE"#, client)
+        .fetch_optional(&mut **tx)
+        .await
+}
+
+pub(super) async fn zone(tx: &mut Tx) -> Result<String, sqlx::Error> {
+    sqlx::query_scalar!("SELECT zone FROM practice").fetch_one(&mut **tx).await
+}
+
+/// What stands in clear about a client.
+pub(super) struct ClientRow {
+    pub(super) number: i32,
+    pub(super) opened_on: NaiveDate,
+    pub(super) archived_at: Option<DateTime<Utc>>,
+    pub(super) cautions: Cautions,
+    pub(super) version: i32,
+}
+
+pub(super) async fn client(tx: &mut Tx, client: Uuid) -> Result<Option<ClientRow>, Error> {
+    let row = sqlx::query!("SELECT number, opened_on, archived_at, seizures, eye_condition, version FROM client WHERE id = $1", client)
+        .fetch_optional(&mut **tx)
+        .await?;
+    let Some(row) = row else { return Ok(None) };
+    Ok(Some(ClientRow {
+        number: row.number,
+        opened_on: row.opened_on,
+        archived_at: row.archived_at,
+        cautions: read_cautions(&row.seizures, &row.eye_condition)?,
+        version: row.version,
+    }))
+}
+
+/// False when the row is not at `version` any more.
+pub(super) async fn change_client(tx: &mut Tx, client: Uuid, version: i32, cautions: Cautions) -> Result<bool, sqlx::Error> {
+    let done = sqlx::query!(
+        "UPDATE client SET seizures = $3, eye_condition = $4, version = version + 1 WHERE id = $1 AND version = $2",
+        client,
+        version,
+        cautions.seizures.name(),
+        cautions.eye_condition.name()
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(done.rows_affected() == 1)
+}
+
+pub(super) async fn change_details(tx: &mut Tx, client: Uuid, sealed: &SealedDetails) -> Result<(), sqlx::Error> {
+    sqlx::query!(
+        "UPDATE client_details SET name = $2, addressed_as = $3, phone = $4, contact_name = $5, contact_phone = $6, usual_location = $7,
+           version = $8 WHERE client_id = $1",
+        client,
+        sealed.name,
+        sealed.addressed_as,
+        sealed.phone,
+        sealed.contact_name,
+        sealed.contact_phone,
+        sealed.usual_location,
+        sealed.version
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(())
+}
+
+/// Archives, or with no time restores. False when the row is not at `version` any more.
+pub(super) async fn archive(tx: &mut Tx, client: Uuid, version: i32, at: Option<DateTime<Utc>>) -> Result<bool, sqlx::Error> {
+    let done =
+        sqlx::query!("UPDATE client SET archived_at = $3, version = version + 1 WHERE id = $1 AND version = $2", client, version, at)
+            .execute(&mut **tx)
+            .await?;
+    Ok(done.rows_affected() == 1)
+}
+
+pub(super) async fn has_open_session(tx: &mut Tx, client: Uuid) -> Result<bool, sqlx::Error> {
+    sqlx::query_scalar!(r#"SELECT EXISTS (SELECT FROM session WHERE client_id = $1 AND ended_at IS NULL) AS "open!""#, client)
+        .fetch_one(&mut **tx)
+        .await
+}
+
+/// One line of the caseload, sealed.
+pub(super) struct CaseRow {
+    pub(super) id: Uuid,
+    pub(super) number: i32,
+    pub(super) cautions: Cautions,
+    pub(super) wrapped: Vec<u8>,
+    pub(super) name: Vec<u8>,
+    pub(super) addressed_as: Vec<u8>,
+    pub(super) details_version: i32,
+    pub(super) open_targets: i64,
+    pub(super) last_session: Option<DateTime<Utc>>,
+}
+
+/// The clients whom the one who asks treats. `my_clients` is named because a lead may read all rows of
+/// `client`.
+pub(super) async fn caseload(tx: &mut Tx, archived: bool) -> Result<Vec<CaseRow>, Error> {
+    let rows = sqlx::query!(
+        r#"SELECT c.id, c.number, c.seizures, c.eye_condition, k.wrapped, d.name, d.addressed_as, d.version AS details_version,
+             (SELECT count(*) FROM target t WHERE t.client_id = c.id AND t.archived_at IS NULL AND t.status <> 'complete') AS "open_targets!",
+             (SELECT max(s.opened_at) FROM session s WHERE s.client_id = c.id) AS last_session
+           FROM client c JOIN client_key k ON k.client_id = c.id JOIN client_details d ON d.client_id = c.id
+           WHERE c.id IN (SELECT access.my_clients()) AND (c.archived_at IS NOT NULL) = $1"#,
+        archived
+    )
+    .fetch_all(&mut **tx)
+    .await?;
+    rows.into_iter()
+        .map(|row| {
+            Ok(CaseRow {
+                id: row.id,
+                number: row.number,
+                cautions: read_cautions(&row.seizures, &row.eye_condition)?,
+                wrapped: row.wrapped,
+                name: row.name,
+                addressed_as: row.addressed_as,
+                details_version: row.details_version,
+                open_targets: row.open_targets,
+                last_session: row.last_session,
+            })
+        })
+        .collect()
+}
+
+/// One line of the list of sessions.
+pub(super) struct SessionRow {
+    pub(super) id: Uuid,
+    pub(super) number: i32,
+    pub(super) target_id: Option<Uuid>,
+    pub(super) zone: String,
+    pub(super) opened_at: DateTime<Utc>,
+    pub(super) ended_at: Option<DateTime<Utc>>,
+    pub(super) closing: Option<String>,
+    pub(super) sets: i64,
+}
+
+/// The sessions of a client, latest first.
+pub(super) async fn sessions(tx: &mut Tx, client: Uuid) -> Result<Vec<SessionRow>, sqlx::Error> {
+    sqlx::query_as!(
+        SessionRow,
+        r#"SELECT id, number, target_id, zone, opened_at, ended_at, closing,
+             (SELECT count(*) FROM stimulus_set WHERE session_id = session.id) AS "sets!"
+           FROM session WHERE client_id = $1 ORDER BY opened_at DESC"#,
+        client
+    )
+    .fetch_all(&mut **tx)
+    .await
+}

@@ -1,0 +1,128 @@
+//! A client's record: who it is, the cautions, the targets, the sessions.
+
+use askama::Template;
+use axum::extract::State;
+use axum::response::Html;
+use chrono_tz::Tz;
+use leeward_core::scale::{Sud, Voc};
+use uuid::Uuid;
+
+use super::request::Id;
+use super::{Details, details, key, moment, queries};
+use crate::app::App;
+use crate::error::Error;
+use crate::page::{Frame, page};
+use crate::signin::Member;
+use crate::subject::Act;
+use crate::targets::{self, Target};
+
+#[derive(Template)]
+#[template(path = "clients/record.html")]
+struct Record {
+    frame: Frame,
+    id: Uuid,
+    number: i32,
+    opened_on: String,
+    archived: bool,
+    version: i32,
+    details: Details,
+    flags: Vec<String>,
+    eyes_locked: bool,
+    targets: Vec<TargetLine>,
+    put_away: Vec<TargetLine>,
+    sessions: Vec<SessionLine>,
+}
+
+struct TargetLine {
+    id: Uuid,
+    number: i32,
+    label: String,
+    prong: &'static str,
+    status: &'static str,
+    sud: String,
+    voc: String,
+}
+
+struct SessionLine {
+    id: Uuid,
+    number: i32,
+    when: String,
+    target: String,
+    sets: i64,
+    closing: &'static str,
+}
+
+impl Record {
+    /// What is not known yet and will be needed when the connection drops.
+    fn missing(&self) -> Vec<&'static str> {
+        let asked = [
+            (&self.details.phone, "call-back number"),
+            (&self.details.contact_name, "emergency contact"),
+            (&self.details.contact_phone, "number of the emergency contact"),
+            (&self.details.usual_location, "usual location"),
+        ];
+        asked.into_iter().filter(|(text, _)| text.is_empty()).map(|(_, what)| what).collect()
+    }
+}
+
+pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) -> Result<Html<String>, Error> {
+    let mut tx = app.database.act(&member.subject, Act::new("client.view").client(id)).await?;
+    key(&mut tx, &app, id).await?;
+    let row = queries::client(&mut tx, id).await?.ok_or(Error::NotFound)?;
+    let details = details(&mut tx, &app, id).await?;
+    let all = targets::list(&mut tx, &app, id).await?;
+    let sessions = queries::sessions(&mut tx, id).await?;
+    tx.commit().await?;
+    let sessions = sessions.into_iter().map(|session| session_line(session, &all)).collect::<Result<_, _>>()?;
+    let (put_away, targets): (Vec<_>, Vec<_>) = all.iter().partition(|target| target.archived_at.is_some());
+    page(&Record {
+        frame,
+        id,
+        number: row.number,
+        opened_on: row.opened_on.format("%A %-d %B %Y").to_string(),
+        archived: row.archived_at.is_some(),
+        version: row.version,
+        details,
+        flags: row.cautions.flags(),
+        eyes_locked: row.cautions.eyes_locked(),
+        targets: targets.into_iter().map(target_line).collect(),
+        put_away: put_away.into_iter().map(target_line).collect(),
+        sessions,
+    })
+}
+
+fn target_line(target: &Target) -> TargetLine {
+    TargetLine {
+        id: target.id,
+        number: target.number,
+        label: target.words.label.reveal().to_owned(),
+        prong: target.prong.name(),
+        status: target.status.name(),
+        sud: rated(target.latest_sud.map(Sud::get)),
+        voc: rated(target.latest_voc.map(Voc::get)),
+    }
+}
+
+/// A rating as a table shows it.
+fn rated(value: Option<u8>) -> String {
+    value.map_or_else(|| "not rated".to_owned(), |value| value.to_string())
+}
+
+fn session_line(session: queries::SessionRow, targets: &[Target]) -> Result<SessionLine, Error> {
+    let zone: Tz = session.zone.parse().map_err(|_| Error::Inconsistent("session.zone"))?;
+    let target = targets.iter().find(|target| Some(target.id) == session.target_id);
+    Ok(SessionLine {
+        id: session.id,
+        number: session.number,
+        when: moment(session.opened_at, zone),
+        target: target.map(|target| target.words.label.reveal().to_owned()).unwrap_or_default(),
+        sets: session.sets,
+        closing: match (session.ended_at, session.closing.as_deref()) {
+            (None, _) => "still open",
+            (_, Some("complete")) => "complete",
+            (_, Some("incomplete")) => "incomplete",
+            (_, Some("no_reprocessing")) => "no reprocessing",
+            _ => "not recorded",
+        },
+    })
+}

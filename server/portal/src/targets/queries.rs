@@ -1,0 +1,251 @@
+//! All SQL about targets and the ratings of their assessment.
+
+use chrono::{DateTime, Utc};
+use leeward_core::scale::{Sud, Voc};
+use uuid::Uuid;
+
+use super::{NewTarget, Prong, SealedWords, Status, Target, open};
+use crate::error::Error;
+use crate::seal::ClientKey;
+use crate::subject::Tx;
+
+pub(super) struct Row {
+    id: Uuid,
+    pub(super) client_id: Uuid,
+    number: i32,
+    prong: String,
+    status: String,
+    opened_at: DateTime<Utc>,
+    archived_at: Option<DateTime<Utc>>,
+    version: i32,
+    label: Vec<u8>,
+    picture: Vec<u8>,
+    negative_belief: Vec<u8>,
+    positive_belief: Vec<u8>,
+    emotions: Vec<u8>,
+    body_location: Vec<u8>,
+    words_version: i32,
+}
+
+impl Row {
+    pub(super) fn open(self, key: &ClientKey, standing: &[Standing]) -> Result<Target, Error> {
+        let sealed = SealedWords {
+            target_id: self.id,
+            label: self.label,
+            picture: self.picture,
+            negative_belief: self.negative_belief,
+            positive_belief: self.positive_belief,
+            emotions: self.emotions,
+            body_location: self.body_location,
+            version: self.words_version,
+        };
+        let baseline = |scale| assessment(standing, self.id, scale).and_then(|rating| rating.value);
+        let latest = |scale| standing.iter().filter(|rating| rating.of(self.id, scale)).filter_map(|rating| rating.value).next_back();
+        Ok(Target {
+            id: self.id,
+            client: self.client_id,
+            number: self.number,
+            prong: Prong::parse(&self.prong).ok_or(Error::Inconsistent("target.prong"))?,
+            status: Status::parse(&self.status).ok_or(Error::Inconsistent("target.status"))?,
+            opened_at: self.opened_at,
+            archived_at: self.archived_at,
+            version: self.version,
+            words: open(key, &sealed)?,
+            baseline_sud: sud(baseline("sud"))?,
+            baseline_voc: voc(baseline("voc"))?,
+            latest_sud: sud(latest("sud"))?,
+            latest_voc: voc(latest("voc"))?,
+        })
+    }
+}
+
+fn sud(value: Option<i16>) -> Result<Option<Sud>, Error> {
+    value.map(|value| u8::try_from(value).ok().and_then(|v| Sud::new(v).ok()).ok_or(Error::Inconsistent("rating.value"))).transpose()
+}
+
+fn voc(value: Option<i16>) -> Result<Option<Voc>, Error> {
+    value.map(|value| u8::try_from(value).ok().and_then(|v| Voc::new(v).ok()).ok_or(Error::Inconsistent("rating.value"))).transpose()
+}
+
+pub(super) async fn target(tx: &mut Tx, target: Uuid) -> Result<Option<Row>, sqlx::Error> {
+    sqlx::query_as!(
+        Row,
+        "SELECT t.id, t.client_id, t.number, t.prong, t.status, t.opened_at, t.archived_at, t.version,
+           w.label, w.picture, w.negative_belief, w.positive_belief, w.emotions, w.body_location, w.version AS words_version
+         FROM target t JOIN target_words w ON w.target_id = t.id WHERE t.id = $1",
+        target
+    )
+    .fetch_optional(&mut **tx)
+    .await
+}
+
+pub(super) async fn targets(tx: &mut Tx, client: Uuid) -> Result<Vec<Row>, sqlx::Error> {
+    sqlx::query_as!(
+        Row,
+        "SELECT t.id, t.client_id, t.number, t.prong, t.status, t.opened_at, t.archived_at, t.version,
+           w.label, w.picture, w.negative_belief, w.positive_belief, w.emotions, w.body_location, w.version AS words_version
+         FROM target t JOIN target_words w ON w.target_id = t.id WHERE t.client_id = $1 ORDER BY t.number",
+        client
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
+/// A rating of a target that no later row replaces.
+pub(super) struct Standing {
+    pub(super) id: Uuid,
+    target: Uuid,
+    scale: String,
+    moment: String,
+    /// Nothing when it was taken back.
+    pub(super) value: Option<i16>,
+}
+
+impl Standing {
+    fn of(&self, target: Uuid, scale: &str) -> bool {
+        self.target == target && self.scale == scale
+    }
+}
+
+/// The rating of the assessment: the last one that has a value, or else the last that was taken back.
+pub(super) fn assessment<'a>(standing: &'a [Standing], target: Uuid, scale: &str) -> Option<&'a Standing> {
+    let of_assessment = || standing.iter().filter(|rating| rating.of(target, scale) && rating.moment == "assessment");
+    of_assessment().rfind(|rating| rating.value.is_some()).or_else(|| of_assessment().next_back())
+}
+
+/// The standing ratings of a client's targets, oldest first. A correction keeps the place of what it
+/// corrects: setting a baseline right after three sessions does not make it the latest rating.
+pub(super) async fn standing(tx: &mut Tx, client: Uuid) -> Result<Vec<Standing>, sqlx::Error> {
+    sqlx::query_as!(
+        Standing,
+        r#"WITH RECURSIVE chain AS (
+             SELECT id, target_id, scale, moment, value, at AS first_at FROM rating
+             WHERE client_id = $1 AND target_id IS NOT NULL AND replaces IS NULL
+           UNION ALL
+             SELECT r.id, chain.target_id, r.scale, chain.moment, r.value, chain.first_at FROM rating r JOIN chain ON r.replaces = chain.id)
+           SELECT id AS "id!", target_id AS "target!", scale AS "scale!", moment AS "moment!", value FROM chain
+           WHERE NOT EXISTS (SELECT FROM rating later WHERE later.replaces = chain.id) ORDER BY first_at, id"#,
+        client
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
+/// A rating of the assessment to be added.
+pub(super) struct NewRating {
+    pub(super) id: Uuid,
+    pub(super) client: Uuid,
+    pub(super) target: Uuid,
+    pub(super) scale: &'static str,
+    pub(super) value: Option<i16>,
+    pub(super) replaces: Option<Uuid>,
+}
+
+pub(super) async fn insert_assessment(tx: &mut Tx, rating: &NewRating, at: DateTime<Utc>) -> Result<(), sqlx::Error> {
+    sqlx::query!(
+        "INSERT INTO rating (id, client_id, target_id, scale, value, moment, replaces, entered_by, at)
+         VALUES ($1, $2, $3, $4, $5, 'assessment', $6, access.me(), $7)",
+        rating.id,
+        rating.client,
+        rating.target,
+        rating.scale,
+        rating.value,
+        rating.replaces,
+        at
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(())
+}
+
+pub(super) async fn insert_target(tx: &mut Tx, target: Uuid, new: &NewTarget, at: DateTime<Utc>) -> Result<(), sqlx::Error> {
+    sqlx::query!(
+        "INSERT INTO target (id, client_id, number, prong, status, opened_at, version)
+         VALUES ($1, $2, (SELECT coalesce(max(number), 0) + 1 FROM target WHERE client_id = $2), $3, 'planned', $4, 1)",
+        target,
+        new.client,
+        new.prong.name(),
+        at
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(())
+}
+
+pub(super) async fn insert_words(tx: &mut Tx, client: Uuid, sealed: &SealedWords) -> Result<(), sqlx::Error> {
+    sqlx::query!(
+        "INSERT INTO target_words (target_id, client_id, label, picture, negative_belief, positive_belief, emotions, body_location, version)
+         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9)",
+        sealed.target_id,
+        client,
+        sealed.label,
+        sealed.picture,
+        sealed.negative_belief,
+        sealed.positive_belief,
+        sealed.emotions,
+        sealed.body_location,
+        sealed.version
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(())
+}
+
+/// False when there is no such target to change, or it is not at `version` any more.
+pub(super) async fn set_status(tx: &mut Tx, target: Uuid, status: Status, version: Option<i32>) -> Result<bool, sqlx::Error> {
+    let done = sqlx::query!(
+        "UPDATE target SET status = $2, version = version + 1 WHERE id = $1 AND version = coalesce($3, version)",
+        target,
+        status.name(),
+        version
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(done.rows_affected() == 1)
+}
+
+/// False when the row is not at `version` any more.
+pub(super) async fn change_target(tx: &mut Tx, target: Uuid, version: i32, prong: Prong) -> Result<bool, sqlx::Error> {
+    let done =
+        sqlx::query!("UPDATE target SET prong = $3, version = version + 1 WHERE id = $1 AND version = $2", target, version, prong.name())
+            .execute(&mut **tx)
+            .await?;
+    Ok(done.rows_affected() == 1)
+}
+
+pub(super) async fn words_version(tx: &mut Tx, target: Uuid) -> Result<i32, sqlx::Error> {
+    sqlx::query_scalar!("SELECT version FROM target_words WHERE target_id = $1", target).fetch_one(&mut **tx).await
+}
+
+pub(super) async fn change_words(tx: &mut Tx, sealed: &SealedWords) -> Result<(), sqlx::Error> {
+    sqlx::query!(
+        "UPDATE target_words SET label = $2, picture = $3, negative_belief = $4, positive_belief = $5, emotions = $6, body_location = $7,
+           version = $8 WHERE target_id = $1",
+        sealed.target_id,
+        sealed.label,
+        sealed.picture,
+        sealed.negative_belief,
+        sealed.positive_belief,
+        sealed.emotions,
+        sealed.body_location,
+        sealed.version
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(())
+}
+
+/// Archives, or with no time restores. False when the row is not at `version` any more.
+pub(super) async fn archive(tx: &mut Tx, target: Uuid, version: i32, at: Option<DateTime<Utc>>) -> Result<bool, sqlx::Error> {
+    let done =
+        sqlx::query!("UPDATE target SET archived_at = $3, version = version + 1 WHERE id = $1 AND version = $2", target, version, at)
+            .execute(&mut **tx)
+            .await?;
+    Ok(done.rows_affected() == 1)
+}
+
+pub(super) async fn has_open_session(tx: &mut Tx, target: Uuid) -> Result<bool, sqlx::Error> {
+    sqlx::query_scalar!(r#"SELECT EXISTS (SELECT FROM session WHERE target_id = $1 AND ended_at IS NULL) AS "open!""#, target)
+        .fetch_one(&mut **tx)
+        .await
+}
