@@ -1,4 +1,7 @@
 //! The portal over HTTP, on a real database.
 
+mod outcomes;
 mod platform;
 mod records;
+mod sessions;
+mod signin;

@@ -5,8 +5,10 @@
 
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used))]
 
+pub mod chart;
 pub mod optics;
 pub mod path;
+pub mod room;
 pub mod safety;
 pub mod scale;
 pub mod timeline;

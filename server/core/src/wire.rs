@@ -156,9 +156,10 @@ pub enum RoomState {
     Running,
     /// A set comes to rest at an extreme.
     Easing,
-    /// The client stopped the last set.
+    /// The client stopped, and something of [`Needs`] is still open. Then it is `Ready` again.
     StoppedByClient,
-    /// Something else stopped the last set before its end.
+    /// Something else stopped the last set before its end, and something of [`Needs`] is still
+    /// open. Then it is `Ready` again.
     Stopped,
     /// The stage is not heard.
     LinkLost,
@@ -220,7 +221,7 @@ pub struct BeatReply {
     pub id: u32,
     /// Page time when the beat arrived.
     pub page: f64,
-    /// The highest `seq` of a view this page has drawn, 0 at first.
+    /// The highest `seq` of a view of this socket that this page has drawn, 0 at first.
     pub drawn: u32,
 }
 
@@ -391,7 +392,7 @@ pub enum ToStage {
 pub struct StageView {
     /// Counts the starts of the room's holder. Room time starts anew with each.
     pub epoch: u32,
-    /// Counts the views within an epoch.
+    /// Counts the views within an epoch, from 1,000,000 times the epoch.
     pub seq: u32,
     /// The state word.
     pub state: RoomState,
@@ -452,7 +453,7 @@ pub enum FromDesk {
     Order {
         /// The room's epoch that the desk saw when the key was pressed.
         epoch: u32,
-        /// Counts up within this page's life.
+        /// Counts up within this socket's life. Never send an order again on another socket.
         id: u32,
         /// What to do.
         order: Order,

@@ -16,7 +16,7 @@ use crate::database::Database;
 use crate::page::show_errors;
 use crate::seal::PracticeKey;
 use crate::security::{self, Limits};
-use crate::signin::{Role, members_only, recognise};
+use crate::signin::{Closings, Role, members_only, recognise};
 use crate::{assets, clients, live, outcomes, sessions, signin, targets};
 
 /// What the portal is built from.
@@ -53,6 +53,10 @@ pub struct Shared {
     pub proxies: usize,
     /// Limits on tries.
     pub limits: Limits,
+    /// Sign-ins as they are closed.
+    pub closings: Closings,
+    /// The live rooms.
+    pub rooms: live::Rooms,
 }
 
 impl std::ops::Deref for App {
@@ -152,7 +156,7 @@ pub fn route_list() -> Vec<Route> {
 /// Builds the portal.
 pub fn build(parts: Parts) -> (App, Router) {
     let Parts { database, world, key, origin, proxies, demo } = parts;
-    let app = App(Arc::new(Shared { database, world, key, origin, proxies, limits: Limits::default() }));
+    let app = App(Arc::new(Shared { database, world, key, origin, proxies, limits: Limits::default(), closings: Closings::default(), rooms: live::Rooms::default() }));
     let Routes { open, members, .. } = routes(demo);
     let router = open
         .merge(members.layer(from_fn(members_only)))

@@ -4,13 +4,14 @@ use std::io::Write;
 use std::sync::Arc;
 use std::time::Duration;
 
-use clap::{Parser, Subcommand};
+use clap::{Args, Parser, Subcommand};
 
 use crate::app::{self, Parts};
-use crate::assets;
 use crate::clock::{Machine, World};
-use crate::config::{Origin, OwnerDatabase, ServeArgs};
+use crate::config::{AppDatabase, KeyFile, Origin, OwnerDatabase, ServeArgs};
 use crate::database::{Database, migrate};
+use crate::{assets, demo};
+use crate::signin::{Newcomer, Role, invite_as_owner};
 
 /// Leeward: a portal for remote EMDR sessions, for trained and licensed clinicians.
 #[derive(Parser, Debug)]
@@ -31,6 +32,57 @@ pub enum Command {
     /// The practice's key.
     #[command(subcommand)]
     Key(KeyCommand),
+    /// The people of the practice.
+    #[command(subcommand)]
+    Member(MemberCommand),
+    /// The demo.
+    #[command(subcommand)]
+    Demo(DemoCommand),
+}
+
+/// What can be done with a database that the demo seeded.
+#[derive(Subcommand, Debug)]
+pub enum DemoCommand {
+    /// Open one waiting session, or find it open, and print the links to its desk, the lead's page and its stage.
+    Links(LinksArgs),
+}
+
+/// Where the demo is.
+#[derive(Args, Debug)]
+pub struct LinksArgs {
+    /// Where it is served, such as `http://localhost:8080`.
+    #[arg(long, env = "LEEWARD_ORIGIN")]
+    pub origin: String,
+    #[command(flatten)]
+    #[expect(missing_docs, reason = "see AppDatabase")]
+    pub database: AppDatabase,
+    #[command(flatten)]
+    #[expect(missing_docs, reason = "see KeyFile")]
+    pub key: KeyFile,
+}
+
+/// What can be done about members from the terminal.
+#[derive(Subcommand, Debug)]
+pub enum MemberCommand {
+    /// Print a link with which one person makes a passkey and becomes a member (as the database's owner).
+    Invite(InviteArgs),
+}
+
+/// Whom to invite.
+#[derive(Args, Debug)]
+pub struct InviteArgs {
+    /// The name, as colleagues will read it.
+    #[arg(long)]
+    pub name: String,
+    /// What the person may do: clinician, lead, administrator; several with commas.
+    #[arg(long, value_delimiter = ',', required = true)]
+    pub role: Vec<String>,
+    /// The address people type, such as `https://portal.example.org`.
+    #[arg(long, env = "LEEWARD_ORIGIN")]
+    pub origin: String,
+    #[command(flatten)]
+    #[expect(missing_docs, reason = "see OwnerDatabase")]
+    pub database: OwnerDatabase,
 }
 
 /// What can be done with the practice's key.
@@ -53,7 +105,36 @@ pub async fn run(cli: Cli) -> Result<(), String> {
         Command::Serve(args) => serve(args, world).await,
         Command::Migrate(args) => migrate(&args.url()?).await.map_err(|fault| format!("migrate: {fault}")),
         Command::Key(KeyCommand::New { path }) => new_key(&path, &world),
+        Command::Member(MemberCommand::Invite(args)) => invite(&args, &world).await,
+        Command::Demo(DemoCommand::Links(args)) => demo_links(&args, world).await,
     }
+}
+
+async fn invite(args: &InviteArgs, world: &World) -> Result<(), String> {
+    let origin = Origin::parse(&args.origin)?;
+    let role = |name: &String| Role::parse(name).ok_or_else(|| format!("--role: \"{name}\" is none of clinician, lead, administrator"));
+    let roles = args.role.iter().map(role).collect::<Result<Vec<_>, _>>()?;
+    let newcomer = Newcomer::check(&args.name, roles)
+        .map_err(|problems| problems.each().map(|(field, problem)| format!("--{field}: {problem}")).collect::<Vec<_>>().join(" "))?;
+    let invitation = invite_as_owner(&args.database.url()?, world, &origin, &newcomer).await.map_err(|fault| {
+        format!("member invite: {fault}. Is LEEWARD_OWNER_URL the database's owner, and has `leeward migrate` been run?")
+    })?;
+    println!("{}", invitation.link);
+    eprintln!(
+        "It works once, until {}. Send it by a way that only {} reads.",
+        invitation.until.format("%a %-d %b %Y, %H:%M UTC"),
+        newcomer.name
+    );
+    Ok(())
+}
+
+async fn demo_links(args: &LinksArgs, world: World) -> Result<(), String> {
+    let (origin, key) = (Origin::parse(&args.origin)?, args.key.read()?);
+    let database = Database::connect(&args.database.url()?, world.clone()).await.map_err(|unfit| unfit.to_string())?;
+    let (app, _) = app::build(Parts { database, world, key, origin, proxies: 0, demo: true });
+    let links = demo::links(&app).await.map_err(|fault| format!("demo links: {fault}. Has demo-seed seeded this database?"))?;
+    println!("desk {}\nlead {}\nclient {} code {}", links.desk, links.lead, links.client, links.code);
+    Ok(())
 }
 
 fn new_key(path: &std::path::Path, world: &World) -> Result<(), String> {

@@ -13,6 +13,6 @@ id: number,
  */
 page: number, 
 /**
- * The highest `seq` of a view this page has drawn, 0 at first.
+ * The highest `seq` of a view of this socket that this page has drawn, 0 at first.
  */
 drawn: number, };

@@ -15,7 +15,7 @@ wire: number, } | { "type": "beat" } & BeatReply | { "type": "order",
  */
 epoch: number, 
 /**
- * Counts up within this page's life.
+ * Counts up within this socket's life. Never send an order again on another socket.
  */
 id: number, 
 /**

@@ -12,7 +12,7 @@ export type StageView = {
  */
 epoch: number, 
 /**
- * Counts the views within an epoch.
+ * Counts the views within an epoch, from 1,000,000 times the epoch.
  */
 seq: number, 
 /**

@@ -1,7 +1,23 @@
 //! Who is asking: members by passkey, clients by the seat that a link gave them.
 
+mod account;
+mod ceremony;
+mod closings;
+mod demo;
+mod device;
+mod enrol;
+mod entry;
+mod invite;
+mod members;
+mod open;
+mod queries;
 mod seat;
+mod way;
+mod when;
 
+pub use closings::Closings;
+pub use invite::{Invitation, Newcomer, invite, invite_as_owner};
+pub use open::{close, vouch};
 pub use seat::Seat;
 
 use axum::extract::{FromRequestParts, Request, State};
@@ -10,10 +26,11 @@ use axum::http::header::{self, HeaderValue};
 use axum::http::request::Parts;
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
+use axum::routing::{get, post};
 use cookie::{Cookie, SameSite};
 use uuid::Uuid;
 
-use crate::app::App;
+use crate::app::{App, Routes, Rule};
 use crate::error::Error;
 use crate::ids::Token;
 use crate::subject::Subject;
@@ -164,8 +181,36 @@ pub(crate) fn token_cookie(name: &str, token: Option<&Token>) -> Result<HeaderVa
     HeaderValue::from_str(&cookie.to_string()).map_err(|fault| Error::Inner(format!("cookie: {fault}")))
 }
 
-/// Adds this feature's routes.
-pub(crate) fn routes(routes: crate::app::Routes, demo: bool) -> crate::app::Routes {
-    let _ = demo;
+/// Adds this feature's routes. The demo's sign-in is only there for the demo.
+pub(crate) fn routes(routes: Routes, demo: bool) -> Routes {
+    let routes = routes
+        .get("/", Rule::Anybody, get(entry::start))
+        .get("/signin", Rule::Anybody, get(entry::show))
+        .get("/signin/done", Rule::Anybody, get(entry::done))
+        .post("/signin/begin", Rule::Anybody, post(entry::begin))
+        .post("/signin/finish", Rule::Anybody, post(entry::finish))
+        .post("/signout", Rule::Anybody, post(entry::sign_out))
+        .get("/enrol", Rule::Anybody, get(enrol::show))
+        .post("/enrol/begin", Rule::Anybody, post(enrol::begin))
+        .post("/enrol/finish", Rule::Anybody, post(enrol::finish));
+    let routes = member_routes(routes);
+    if !demo {
+        return routes;
+    }
+    routes.get("/demo/{role}", Rule::Anybody, get(demo::show)).post("/demo/{role}", Rule::Anybody, post(demo::enter))
+}
+
+fn member_routes(routes: Routes) -> Routes {
+    let administrator = Rule::Role(Role::Administrator);
     routes
+        .get("/account", Rule::Member, get(account::show))
+        .post("/account/passkeys/begin", Rule::Member, post(enrol::begin_further))
+        .post("/account/passkeys/finish", Rule::Member, post(enrol::finish_further))
+        .post("/account/passkeys/{passkey}/remove", Rule::Member, post(account::remove_passkey))
+        .post("/account/signins/{signin}/revoke", Rule::Member, post(account::revoke))
+        .get("/members", administrator, get(members::show))
+        .post("/members/invite", administrator, post(members::invite_member))
+        .post("/members/withdraw", administrator, post(members::withdraw))
+        .get("/members/{member}/end", administrator, get(members::ask_end))
+        .post("/members/{member}/end", administrator, post(members::end))
 }

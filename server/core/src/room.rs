@@ -1,0 +1,235 @@
+//! One live session as a pure state machine.
+//!
+//! Whoever holds the room feeds it [`Event`]s with the room time and carries out the [`Effect`]s
+//! that come back, in their order, and sends [`Event::Tick`] when [`Room::next_wake`] says. The
+//! room decides everything; sockets move bytes and the database writes what it is told.
+//!
+//! ```
+//! use leeward_core::room::{Event, Room, Start};
+//! use leeward_core::wire::{FromDesk, WIRE_VERSION};
+//!
+//! let mut room = Room::new(Start::first(1));
+//! room.handle(Event::DeskJoined { desk: 7 }, 0.0);
+//! let hello = FromDesk::Hello { wire: WIRE_VERSION };
+//! let effects = room.handle(Event::DeskSaid { desk: 7, said: hello }, 5.0);
+//! assert!(!effects.is_empty());
+//! ```
+
+mod desk;
+mod event;
+mod line;
+mod orders;
+mod presence;
+mod set;
+mod stage;
+mod view;
+
+pub use event::{Cause, Effect, Event, MomentKind, Start, Why};
+
+use std::collections::HashSet;
+
+use crate::wire::{Plan, SeatState};
+use desk::Desk;
+use presence::Presence;
+use set::{LiveSet, Orphan, Starting};
+use stage::Stage;
+use view::{Face, StopNews};
+
+/// After a stop, no set starts for this long, ms.
+pub const PAUSE_MS: f64 = 1_000.0;
+/// A set that is not in the record by then is given up, ms.
+pub const RECORD_WAIT_MS: f64 = 5_000.0;
+/// A longer gap needs the client's Ready as well, ms.
+pub const GAP_MS: f64 = 10_000.0;
+/// Views of one epoch are counted from `epoch` times this, so that a `drawn` left over from an
+/// earlier epoch never counts for a view of this one.
+const SEQS_PER_EPOCH: u32 = 1_000_000;
+/// After so many epochs the count starts over, to stay within u32.
+const EPOCHS: u32 = 4_000;
+
+/// One live session. See the module.
+#[derive(Debug)]
+pub struct Room {
+    epoch: u32,
+    seq: u32,
+    now: f64,
+    /// Of the next set.
+    plan: Plan,
+    eyes_locked: bool,
+    seat: SeatState,
+    seat_asked_for: bool,
+    closed: Option<Option<String>>,
+
+    desks: Vec<Desk>,
+    control: Option<u64>,
+    desk_presence: Presence,
+    stage: Option<Stage>,
+    stage_presence: Presence,
+    /// Since when beats are quick enough to measure silence, room time, ms.
+    live_since: f64,
+
+    /// The number of the last set.
+    number: u32,
+    known_sets: HashSet<String>,
+    starting: Option<Starting>,
+    orphans: Vec<Orphan>,
+    /// The set that runs, or the last one.
+    set: Option<LiveSet>,
+
+    need_sight: bool,
+    need_ready: bool,
+    pause_until: f64,
+    stopped: Option<StoppedBy>,
+    stop_news: StopNews,
+
+    shown: Option<Face>,
+    effects: Vec<Effect>,
+}
+
+/// Who stopped the last set; the state word keeps it until what it needs is met.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum StoppedBy {
+    Client,
+    Other,
+}
+
+impl Room {
+    /// The room at room time 0.
+    pub fn new(start: Start) -> Self {
+        let base = start.epoch % EPOCHS * SEQS_PER_EPOCH;
+        Room {
+            epoch: start.epoch,
+            seq: base,
+            now: 0.0,
+            plan: start.plan,
+            eyes_locked: start.eyes_locked,
+            seat: start.seat,
+            seat_asked_for: start.seat_asked_for,
+            closed: None,
+            desks: Vec::new(),
+            control: None,
+            desk_presence: Presence::default(),
+            stage: None,
+            stage_presence: Presence::default(),
+            live_since: 0.0,
+            number: start.sets_so_far,
+            known_sets: start.known_sets.into_iter().collect(),
+            starting: None,
+            orphans: Vec::new(),
+            set: None,
+            need_sight: true,
+            // After a restart nobody knows how long the gap was, or who stopped the last set.
+            need_ready: start.sets_so_far > 0,
+            pause_until: 0.0,
+            stopped: None,
+            stop_news: StopNews::None,
+            shown: None,
+            effects: Vec::new(),
+        }
+    }
+
+    /// Takes in what happened at room time `now`, ms, and says what to do about it, in order.
+    /// Time never runs backwards: an earlier `now`, or none, counts as the latest one seen.
+    pub fn handle(&mut self, event: Event, now: f64) -> Vec<Effect> {
+        if now.is_finite() {
+            self.now = self.now.max(now);
+        }
+        self.advance();
+        match event {
+            Event::DeskJoined { desk } => self.desk_joined(desk),
+            Event::DeskSaid { desk, said } => self.desk_said(desk, said),
+            Event::DeskLeft { desk } => self.desk_left(desk),
+            Event::StageJoined { stage } => self.stage_joined(stage),
+            Event::StageSaid { stage, said } => self.stage_said(stage, said),
+            Event::StageLeft { stage } => self.stage_left(stage),
+            Event::Seat { state, asked_for } => self.seat_changed(state, asked_for),
+            Event::SetRecorded { number, id } => self.set_recorded(number, id),
+            Event::SetNotRecorded { number } => self.set_not_recorded(number),
+            Event::Kept { set, seq } => self.kept(set, seq),
+            Event::EyesLocked(locked) => self.lock_eyes(locked),
+            Event::Close { words } => self.close(words),
+            Event::Tick => {}
+        }
+        self.publish();
+        std::mem::take(&mut self.effects)
+    }
+
+    /// Room time at which [`Event::Tick`] is due, ms; `None` when the room waits for others alone.
+    pub fn next_wake(&self) -> Option<f64> {
+        let pause = Some(self.pause_until).filter(|&until| until > self.now);
+        let lines = self.lines().map(|line| line.next_wake());
+        [
+            pause,
+            self.desk_due(),
+            self.stage_due(),
+            self.starting_due(),
+            self.set_due(),
+        ]
+        .into_iter()
+        .flatten()
+        .chain(lines)
+        .min_by(f64::total_cmp)
+    }
+
+    /// Nobody is connected and nothing runs: the room may be let go.
+    pub fn is_idle(&self) -> bool {
+        self.desks.is_empty() && self.stage.is_none() && !self.is_active()
+    }
+
+    /// The client is admitted and the session goes on.
+    fn is_live(&self) -> bool {
+        self.seat == SeatState::Admitted && self.closed.is_none()
+    }
+
+    /// What time alone has done since the last event.
+    fn advance(&mut self) {
+        self.finish_set();
+        self.notice_silence();
+        self.give_up_starting();
+        self.drop_dead_lines();
+        self.send_beats();
+    }
+
+    fn seat_changed(&mut self, state: SeatState, asked_for: bool) {
+        let was_live = self.is_live();
+        self.seat = state;
+        self.seat_asked_for = asked_for;
+        if self.is_live() && !was_live {
+            self.go_live();
+        }
+        if was_live && !self.is_live() {
+            self.end_set(crate::wire::Ending::StoppedByClinician);
+            // Whoever is admitted next may be on another device.
+            self.need_sight = true;
+            self.need_ready = self.number > 0;
+        }
+    }
+
+    fn go_live(&mut self) {
+        self.live_since = self.now;
+        let now = self.now;
+        for line in self.lines_mut() {
+            line.beat_at(now);
+        }
+    }
+
+    fn lock_eyes(&mut self, locked: bool) {
+        self.eyes_locked = locked;
+        if locked && self.active_plan().is_some_and(|plan| plan.channels.eyes) {
+            self.end_set(crate::wire::Ending::StoppedByClinician);
+        }
+    }
+
+    fn close(&mut self, words: Option<String>) {
+        self.end_set(crate::wire::Ending::StoppedByClinician);
+        self.closed = Some(words);
+    }
+
+    fn record_moment(&mut self, kind: MomentKind) {
+        self.effects
+            .push(Effect::RecordMoment { kind, at: self.now });
+    }
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,243 @@
+//! What goes into a room and what comes out.
+
+use crate::safety;
+use crate::wire::{
+    Ending, Evidence, FromDesk, FromStage, Interruption, Plan, SeatState, Timeline, ToDesk, ToStage,
+};
+
+/// What a room starts from, taken from the record.
+#[derive(Clone, Debug)]
+pub struct Start {
+    /// Counts the starts of this session's room, 1 or more.
+    pub epoch: u32,
+    /// Plan of the next set.
+    pub plan: Plan,
+    /// The highest number of a set in the record, 0 when there is none.
+    pub sets_so_far: u32,
+    /// Ids of the sets in the record: evidence of these is taken.
+    pub known_sets: Vec<String>,
+    /// The eyes channel is locked by the client's cautions.
+    pub eyes_locked: bool,
+    /// Who sits at the client's end.
+    pub seat: SeatState,
+    /// A second device asks for the seat.
+    pub seat_asked_for: bool,
+}
+
+impl Start {
+    /// A new session without anybody in it.
+    pub fn first(epoch: u32) -> Self {
+        Start {
+            epoch,
+            plan: safety::default_plan(),
+            sets_so_far: 0,
+            known_sets: Vec::new(),
+            eyes_locked: false,
+            seat: SeatState::Empty,
+            seat_asked_for: false,
+        }
+    }
+}
+
+/// What happened. `desk` and `stage` number sockets: every new socket has a new one.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Event {
+    /// A desk's socket opened. It is part of the room once it has said hello.
+    DeskJoined {
+        /// The socket.
+        desk: u64,
+    },
+    /// A desk's message.
+    DeskSaid {
+        /// The socket.
+        desk: u64,
+        /// The message.
+        said: FromDesk,
+    },
+    /// A desk's socket closed.
+    DeskLeft {
+        /// The socket.
+        desk: u64,
+    },
+    /// The socket of the seat's stage opened. An older one is closed.
+    StageJoined {
+        /// The socket.
+        stage: u64,
+    },
+    /// The stage's message.
+    StageSaid {
+        /// The socket.
+        stage: u64,
+        /// The message.
+        said: FromStage,
+    },
+    /// The stage's socket closed.
+    StageLeft {
+        /// The socket.
+        stage: u64,
+    },
+    /// The seat changed hands or state.
+    Seat {
+        /// Who sits there now.
+        state: SeatState,
+        /// A second device asks for it.
+        asked_for: bool,
+    },
+    /// The set of [`Effect::RecordSet`] is in the record.
+    SetRecorded {
+        /// Its number.
+        number: u32,
+        /// The id it has there (a UUID).
+        id: String,
+    },
+    /// The set of [`Effect::RecordSet`] is surely not in the record. When that is not sure, send
+    /// nothing: the room gives up by itself.
+    SetNotRecorded {
+        /// Its number.
+        number: u32,
+    },
+    /// Evidence of this set up to and with `seq` is in the record, nothing missing below.
+    Kept {
+        /// The set.
+        set: String,
+        /// The highest `seq` below which nothing is missing.
+        seq: u32,
+    },
+    /// The client's cautions changed.
+    EyesLocked(bool),
+    /// The session is over.
+    Close {
+        /// The words the client sees.
+        words: Option<String>,
+    },
+    /// Nothing but time; see [`super::Room::next_wake`].
+    Tick,
+}
+
+/// What to do. Messages to one socket keep their order.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Effect {
+    /// Send to this desk.
+    ToDesk(u64, ToDesk),
+    /// Send to this stage.
+    ToStage(u64, ToStage),
+    /// Close this desk's socket after what was sent. The room has forgotten it already.
+    CloseDesk(u64, Why),
+    /// Close this stage's socket after what was sent. The room has forgotten it already.
+    CloseStage(u64, Why),
+    /// Write a new set, then answer with [`Event::SetRecorded`] or [`Event::SetNotRecorded`].
+    RecordSet {
+        /// 1 for the session's first.
+        number: u32,
+        /// As ordered.
+        plan: Plan,
+    },
+    /// Append to what was ordered. `(set, seq)` names the row; nothing waits for it.
+    RecordOrdered {
+        /// The set.
+        set: String,
+        /// 0 for the set's first.
+        seq: u32,
+        /// Why.
+        cause: Cause,
+        /// The plan from now on.
+        plan: Plan,
+        /// The whole timeline from now on.
+        timeline: Timeline,
+        /// Room time of the order, ms.
+        at: f64,
+    },
+    /// Write how a set ended, as the server knows it. At most once a set.
+    RecordEnding {
+        /// The set.
+        set: String,
+        /// Who or what ended it.
+        ending: Ending,
+        /// Room time, ms.
+        at: f64,
+    },
+    /// Keep these facts once each, then send [`Event::Kept`]. All are of this session's sets.
+    KeepEvidence(Vec<Evidence>),
+    /// Write down something that happened beside the sets.
+    RecordMoment {
+        /// What.
+        kind: MomentKind,
+        /// Room time, ms.
+        at: f64,
+    },
+}
+
+/// Why there is a new timeline.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Cause {
+    /// The set was started.
+    Started,
+    /// The clinician changed the rate.
+    Rate,
+    /// The clinician extended the set.
+    Extended,
+    /// The clinician asked for the end at the next extreme.
+    End,
+    /// It was cut off.
+    Stopped(Ending),
+}
+
+/// Something that happened beside the sets.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum MomentKind {
+    /// The clinician can see and hear the client.
+    Sight,
+    /// The clinician cannot see the client.
+    CannotSee,
+    /// A second desk took control.
+    ControlTaken,
+    /// The stage was no longer heard.
+    StageLost,
+    /// The stage was heard again.
+    StageBack,
+    /// The desk in control was no longer heard.
+    DeskLost,
+    /// A desk in control was heard again.
+    DeskBack,
+    /// The client tapped Ready when it was needed.
+    ClientReady,
+    /// The client stopped.
+    ClientStop,
+    /// The client's page stopped by itself.
+    Interrupted(Interruption),
+}
+
+/// Why a socket is closed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Why {
+    /// It broke the rules of the wire, as the words say. They hold no data of a person.
+    Breach(&'static str),
+    /// A newer socket of the same seat took its place.
+    Replaced,
+    /// The page speaks another version of the wire.
+    Outdated,
+    /// Nothing was heard for too long.
+    Silent,
+}
+
+impl Why {
+    /// The close code: RFC 6455 has 1008 for a breach of policy and 4000 to 4999 for private use.
+    pub fn code(self) -> u16 {
+        match self {
+            Why::Breach(_) => 1008,
+            Why::Replaced => 4001,
+            Why::Outdated => 4002,
+            Why::Silent => 4003,
+        }
+    }
+
+    /// For the close frame and the log.
+    pub fn reason(self) -> &'static str {
+        match self {
+            Why::Breach(words) => words,
+            Why::Replaced => "opened elsewhere",
+            Why::Outdated => "reload this page",
+            Why::Silent => "nothing was heard",
+        }
+    }
+}

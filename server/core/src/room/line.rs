@@ -1,0 +1,187 @@
+//! One socket: signs of life, the clock exchange, delay, and a budget of messages.
+
+use std::collections::VecDeque;
+
+use crate::wire::{Beat, BeatReply, Echo};
+
+/// Beats while a client is admitted, ms.
+pub(super) const LIVE_BEAT_MS: f64 = 250.0;
+/// Beats otherwise, ms.
+pub(super) const SLOW_BEAT_MS: f64 = 5_000.0;
+/// The first beats of a socket, to settle the clock.
+const QUICK_BEAT_MS: f64 = 50.0;
+const QUICK_BEATS: u32 = 20;
+/// A socket that says nothing for this long is closed, ms: TCP alone takes minutes.
+const DEAD_MS: f64 = 20_000.0;
+/// Round trips remembered for the delay.
+const TRIPS: usize = 15;
+/// Beats without answer that are remembered.
+const UNANSWERED: usize = 128;
+/// Far above what a page sends; a page that sends more is broken or hostile.
+const MESSAGES_PER_SECOND: u32 = 100;
+/// No page lives this long, ms (31 years).
+const LONGEST_PAGE_MS: f64 = 1e12;
+
+#[derive(Debug)]
+pub(super) struct Line {
+    pub greeted: bool,
+    /// A view is due to this socket even if nothing changed.
+    pub wants_view: bool,
+    pub heard: f64,
+    /// The highest `seq` that this page has drawn of those sent to this socket.
+    pub drawn: u32,
+    first_view: Option<u32>,
+    next_id: u32,
+    next_beat: f64,
+    unanswered: VecDeque<(u32, f64)>,
+    echo: Option<Echo>,
+    trips: VecDeque<f64>,
+    second: f64,
+    in_second: u32,
+}
+
+impl Line {
+    pub fn new(now: f64) -> Self {
+        Line {
+            greeted: false,
+            wants_view: false,
+            heard: now,
+            drawn: 0,
+            first_view: None,
+            next_id: 0,
+            next_beat: now,
+            unanswered: VecDeque::new(),
+            echo: None,
+            trips: VecDeque::new(),
+            second: now,
+            in_second: 0,
+        }
+    }
+
+    pub fn greet(&mut self, now: f64) {
+        self.greeted = true;
+        self.wants_view = true;
+        self.next_beat = now;
+    }
+
+    /// Counts a message.
+    ///
+    /// # Errors
+    /// The words for the close when there are too many.
+    pub fn hear(&mut self, now: f64) -> Result<(), &'static str> {
+        self.heard = now;
+        if now - self.second >= 1_000.0 {
+            self.second = now;
+            self.in_second = 0;
+        }
+        self.in_second += 1;
+        if self.in_second > MESSAGES_PER_SECOND {
+            return Err("too many messages");
+        }
+        Ok(())
+    }
+
+    pub fn view_sent(&mut self, seq: u32) {
+        self.wants_view = false;
+        self.first_view.get_or_insert(seq);
+    }
+
+    /// The next beat comes no later than `at`.
+    pub fn beat_at(&mut self, at: f64) {
+        self.next_beat = self.next_beat.min(at);
+    }
+
+    /// The beat that is due, if one is.
+    pub fn beat(&mut self, now: f64, live: bool, desk_silent: Option<f64>) -> Option<Beat> {
+        if !self.greeted || now < self.next_beat {
+            return None;
+        }
+        let id = self.next_id;
+        self.next_id += 1;
+        self.next_beat = now + self.pace(live);
+        if self.unanswered.len() == UNANSWERED {
+            self.unanswered.pop_front();
+        }
+        self.unanswered.push_back((id, now));
+        Some(Beat {
+            id,
+            sent: now,
+            echo: self.echo,
+            desk_silent,
+        })
+    }
+
+    fn pace(&self, live: bool) -> f64 {
+        if self.next_id < QUICK_BEATS {
+            QUICK_BEAT_MS
+        } else if live {
+            LIVE_BEAT_MS
+        } else {
+            SLOW_BEAT_MS
+        }
+    }
+
+    /// Takes in an answer; `last_view` is the latest view of the room.
+    ///
+    /// # Errors
+    /// The words for the close when the answer is impossible.
+    pub fn answered(
+        &mut self,
+        reply: BeatReply,
+        now: f64,
+        last_view: u32,
+    ) -> Result<(), &'static str> {
+        if reply.id >= self.next_id {
+            return Err("an answer to a beat that was never sent");
+        }
+        if !(0.0..=LONGEST_PAGE_MS).contains(&reply.page) {
+            return Err("an impossible page time");
+        }
+        self.note_drawn(reply.drawn, last_view);
+        let Some(place) = self.unanswered.iter().position(|(id, _)| *id == reply.id) else {
+            return Ok(());
+        };
+        let sent = self.unanswered[place].1;
+        self.unanswered.drain(..=place);
+        if self.trips.len() == TRIPS {
+            self.trips.pop_front();
+        }
+        self.trips.push_back(now - sent);
+        self.echo = Some(Echo {
+            id: reply.id,
+            page: reply.page,
+            heard: now,
+        });
+        Ok(())
+    }
+
+    /// A number from another epoch, or from another socket, is not of a view sent here.
+    fn note_drawn(&mut self, drawn: u32, last_view: u32) {
+        let sent_here = self
+            .first_view
+            .is_some_and(|first| (first..=last_view).contains(&drawn));
+        if sent_here {
+            self.drawn = self.drawn.max(drawn);
+        }
+    }
+
+    /// Median one-way delay, half of the round trip, ms.
+    pub fn delay(&self) -> f64 {
+        let mut trips: Vec<f64> = self.trips.iter().copied().collect();
+        trips.sort_by(f64::total_cmp);
+        trips.get(trips.len() / 2).map_or(0.0, |trip| trip / 2.0)
+    }
+
+    pub fn is_dead(&self, now: f64) -> bool {
+        now >= self.heard + DEAD_MS
+    }
+
+    pub fn next_wake(&self) -> f64 {
+        let dead = self.heard + DEAD_MS;
+        if self.greeted {
+            dead.min(self.next_beat)
+        } else {
+            dead
+        }
+    }
+}

@@ -1,0 +1,168 @@
+//! What the desk in control may order, and when.
+
+use super::{MomentKind, Room};
+use crate::optics;
+use crate::safety;
+use crate::timeline::NoRoom;
+use crate::wire::{Ending, Order, Plan, Refusal};
+
+/// How an order was carried out.
+pub(super) enum Carried {
+    /// At once.
+    Now,
+    /// Its answer comes once the set is in the record.
+    AnsweredLater,
+}
+
+type Done = Result<Carried, Refusal>;
+
+impl Room {
+    pub(super) fn carry_out(&mut self, desk: u64, id: u32, order: Order) -> Done {
+        if order == Order::TakeControl {
+            self.take_control(desk);
+            return Ok(Carried::Now);
+        }
+        if self.control != Some(desk) {
+            return Err(Refusal::NotInControl);
+        }
+        if self.closed.is_some() {
+            return Err(Refusal::WrongState);
+        }
+        match order {
+            Order::TakeControl => Ok(Carried::Now),
+            Order::Sight => self.order_sight(),
+            Order::CannotSee => self.order_cannot_see(),
+            Order::Start => self.order_start(desk, id),
+            Order::Stop => self.order_stop(),
+            Order::End => self.order_end(),
+            Order::Extend => self.order_extend(),
+            Order::Plan { plan } => self.order_plan(plan),
+        }
+    }
+
+    fn order_sight(&mut self) -> Done {
+        if !self.is_live() {
+            return Err(Refusal::WrongState);
+        }
+        if !self.stage_presence.here {
+            return Err(Refusal::Needs);
+        }
+        self.need_sight = false;
+        self.record_moment(MomentKind::Sight);
+        Ok(Carried::Now)
+    }
+
+    fn order_cannot_see(&mut self) -> Done {
+        if !self.is_live() {
+            return Err(Refusal::WrongState);
+        }
+        self.need_sight = true;
+        self.record_moment(MomentKind::CannotSee);
+        self.end_set(Ending::CannotSee);
+        Ok(Carried::Now)
+    }
+
+    fn order_start(&mut self, desk: u64, id: u32) -> Done {
+        if !self.is_live() || self.is_active() {
+            return Err(Refusal::WrongState);
+        }
+        if self.needs() != Default::default() {
+            return Err(Refusal::Needs);
+        }
+        self.check_plan(&self.plan)?;
+        self.begin_set(desk, id);
+        Ok(Carried::AnsweredLater)
+    }
+
+    /// Nothing moves afterwards, which is all that was asked for; so it is never refused.
+    fn order_stop(&mut self) -> Done {
+        self.end_set(Ending::StoppedByClinician);
+        Ok(Carried::Now)
+    }
+
+    fn order_end(&mut self) -> Done {
+        if self.starting.is_some() {
+            self.end_set(Ending::EndedByClinician);
+            return Ok(Carried::Now);
+        }
+        let at = self.now + self.lead();
+        let Some(set) = self.running_mut() else {
+            return Err(Refusal::WrongState);
+        };
+        let changed = set.end_at_next_extreme(at);
+        if changed {
+            self.record_end_asked();
+        }
+        Ok(Carried::Now)
+    }
+
+    fn order_extend(&mut self) -> Done {
+        let at = self.now + self.lead();
+        let Some(set) = self.running_mut().filter(|set| !set.end_asked) else {
+            return Err(Refusal::WrongState);
+        };
+        let Some(cycles) = set.base_cycles else {
+            return Err(Refusal::WrongState);
+        };
+        set.extend(at, cycles).map_err(|NoRoom| Refusal::Limit {
+            limit: format!(
+                "A set may last {:.0} seconds at most, and can be extended only while it runs.",
+                safety::SET_MS / 1_000.0
+            ),
+        })?;
+        self.record_ordered(super::Cause::Extended);
+        Ok(Carried::Now)
+    }
+
+    fn order_plan(&mut self, plan: Plan) -> Done {
+        if self.starting.is_some() {
+            return Err(Refusal::WrongState);
+        }
+        if self.running_mut().is_some() {
+            return self.change_live(plan);
+        }
+        self.check_plan(&plan)?;
+        self.plan = plan;
+        Ok(Carried::Now)
+    }
+
+    /// While a set runs, its rate alone may change.
+    fn change_live(&mut self, plan: Plan) -> Done {
+        let (at, eyes_locked) = (self.now + self.lead(), self.eyes_locked);
+        let Some(set) = self.running_mut().filter(|set| !set.end_asked) else {
+            return Err(Refusal::WrongState);
+        };
+        let same_but_rate = Plan {
+            rate: set.plan.rate,
+            ..plan
+        };
+        if same_but_rate != set.plan {
+            return Err(Refusal::WrongState);
+        }
+        // The length was checked when it was ordered; a slower rate is cut off by the hard limit.
+        let any_length = Plan {
+            length: crate::wire::Length::Open,
+            ..plan
+        };
+        safety::check(&any_length, eyes_locked)?;
+        if plan.rate == set.plan.rate {
+            return Ok(Carried::Now);
+        }
+        set.change_rate(at, plan.rate)
+            .map_err(|NoRoom| Refusal::Limit {
+                limit: "Too little of this set is left to change its rate.".into(),
+            })?;
+        self.plan.rate = plan.rate;
+        self.record_ordered(super::Cause::Rate);
+        Ok(Carried::Now)
+    }
+
+    /// Limits of safety, and of the client's screen when it is known.
+    pub(super) fn check_plan(&self, plan: &Plan) -> Result<(), Refusal> {
+        safety::check(plan, self.eyes_locked)?;
+        let device = self.stage.as_ref().and_then(|stage| stage.device.as_ref());
+        device.map_or(Ok(()), |device| {
+            safety::check_screen(plan, optics::widest(device, plan.path, plan.dot))
+        })
+    }
+}

@@ -1,0 +1,177 @@
+//! Who is there, who was lost, and what a loss asks for.
+
+use super::line::{LIVE_BEAT_MS, Line, SLOW_BEAT_MS};
+use super::{Effect, GAP_MS, MomentKind, Room, Why};
+use crate::safety::SILENCE_MS;
+use crate::wire::{Ending, ToDesk, ToStage};
+
+/// The stage is given two beats more than the desk: it stops by itself, so this is for the words.
+const STAGE_SILENCE_MS: f64 = SILENCE_MS + 2.0 * LIVE_BEAT_MS;
+/// A change is not put off for a slow line by more than this, ms.
+const MOST_LEAD_MS: f64 = 250.0;
+/// One frame at 60 a second, ms.
+const FRAME_MS: f64 = 17.0;
+
+/// Whether one end is there, over all its sockets.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct Presence {
+    /// Room time of its last sign, ms.
+    pub heard: Option<f64>,
+    pub here: bool,
+}
+
+impl Presence {
+    /// Notes a sign; the gap in ms when it had been lost.
+    fn hear(&mut self, now: f64) -> Option<f64> {
+        let gap = self.heard.filter(|_| !self.here).map(|heard| now - heard);
+        self.heard = Some(now);
+        self.here = true;
+        gap
+    }
+
+    /// When it counts as lost.
+    fn due(&self, live_since: f64, limit: f64) -> Option<f64> {
+        let heard = self.heard.filter(|_| self.here)?;
+        Some(heard.max(live_since) + limit)
+    }
+}
+
+impl Room {
+    pub(super) fn lines(&self) -> impl Iterator<Item = &Line> {
+        let stage = self.stage.iter().map(|stage| &stage.line);
+        self.desks.iter().map(|desk| &desk.line).chain(stage)
+    }
+
+    pub(super) fn lines_mut(&mut self) -> impl Iterator<Item = &mut Line> {
+        let stage = self.stage.iter_mut().map(|stage| &mut stage.line);
+        self.desks
+            .iter_mut()
+            .map(|desk| &mut desk.line)
+            .chain(stage)
+    }
+
+    /// How long before a change must be ordered for both pages to have it in time, ms.
+    pub(super) fn lead(&self) -> f64 {
+        let control = self
+            .desks
+            .iter()
+            .filter(|desk| Some(desk.id) == self.control);
+        let stage = self.stage.iter().map(|stage| stage.line.delay());
+        let slower = control
+            .map(|desk| desk.line.delay())
+            .chain(stage)
+            .fold(0.0, f64::max);
+        (slower + FRAME_MS).min(MOST_LEAD_MS)
+    }
+
+    /// Room time at which the desk counts as lost, ms.
+    pub(super) fn desk_due(&self) -> Option<f64> {
+        self.desk_presence
+            .due(self.live_since, self.patience(SILENCE_MS))
+    }
+
+    /// Room time at which the stage counts as lost, ms.
+    pub(super) fn stage_due(&self) -> Option<f64> {
+        self.stage_presence
+            .due(self.live_since, self.patience(STAGE_SILENCE_MS))
+    }
+
+    /// Silence cannot be told from slow beats in less than one of these.
+    fn patience(&self, limit: f64) -> f64 {
+        if self.is_live() {
+            limit
+        } else {
+            limit + SLOW_BEAT_MS
+        }
+    }
+
+    /// Whether a socket was heard within the limit for desks.
+    pub(super) fn heard_lately(&self, line: &Line) -> bool {
+        self.now - line.heard <= self.patience(SILENCE_MS)
+    }
+
+    pub(super) fn notice_silence(&mut self) {
+        if self.desk_due().is_some_and(|due| self.now >= due) {
+            self.lose_desk();
+        }
+        if self.stage_due().is_some_and(|due| self.now >= due) {
+            self.lose_stage();
+        }
+    }
+
+    fn lose_desk(&mut self) {
+        self.desk_presence.here = false;
+        if self.is_live() {
+            self.need_sight = true;
+            self.record_moment(MomentKind::DeskLost);
+            self.end_set(Ending::LinkLost);
+        }
+    }
+
+    /// The stage is gone: at once when its socket closes, for the page may be another then.
+    pub(super) fn lose_stage(&mut self) {
+        if !self.stage_presence.here {
+            return;
+        }
+        self.stage_presence.here = false;
+        if self.is_live() {
+            self.need_sight = true;
+            self.record_moment(MomentKind::StageLost);
+            self.end_set(Ending::LinkLost);
+        }
+    }
+
+    /// A sign of the desk in control.
+    pub(super) fn desk_sign(&mut self) {
+        if let Some(gap) = self.desk_presence.hear(self.now) {
+            self.came_back(gap, MomentKind::DeskBack);
+        }
+    }
+
+    /// A sign of the stage.
+    pub(super) fn stage_sign(&mut self) {
+        if let Some(gap) = self.stage_presence.hear(self.now) {
+            self.came_back(gap, MomentKind::StageBack);
+        }
+    }
+
+    fn came_back(&mut self, gap: f64, kind: MomentKind) {
+        if self.is_live() {
+            self.record_moment(kind);
+            // Before the client was admitted nothing could be interrupted.
+            let gap = gap.min(self.now - self.live_since);
+            self.need_ready |= gap > GAP_MS;
+        }
+    }
+
+    pub(super) fn drop_dead_lines(&mut self) {
+        let now = self.now;
+        let dead: Vec<u64> = (self.desks.iter())
+            .filter(|desk| desk.line.is_dead(now))
+            .map(|desk| desk.id)
+            .collect();
+        for desk in dead {
+            self.close_desk(desk, Why::Silent);
+        }
+        if let Some(stage) = self.stage.as_ref().filter(|stage| stage.line.is_dead(now)) {
+            self.close_stage(stage.id, Why::Silent);
+        }
+    }
+
+    pub(super) fn send_beats(&mut self) {
+        let (now, live) = (self.now, self.is_live());
+        for desk in &mut self.desks {
+            if let Some(beat) = desk.line.beat(now, live, None) {
+                self.effects
+                    .push(Effect::ToDesk(desk.id, ToDesk::Beat(beat)));
+            }
+        }
+        let silent = self.desk_presence.heard.map(|heard| now - heard);
+        if let Some(stage) = &mut self.stage
+            && let Some(beat) = stage.line.beat(now, live, silent)
+        {
+            self.effects
+                .push(Effect::ToStage(stage.id, ToStage::Beat(beat)));
+        }
+    }
+}

@@ -1,0 +1,256 @@
+//! The client's page: joining, and its messages.
+
+use super::desk::understands;
+use super::line::Line;
+use super::{Effect, MomentKind, Room, StopNews, StoppedBy, Why};
+use crate::optics;
+use crate::wire::{
+    BeatReply, Device, Ending, Evidence, Fact, FromStage, Interruption, SeatState, Showing, ToDesk,
+    ToStage,
+};
+
+/// Facts in one message.
+const FACTS: usize = 20;
+/// Ceilings far above anything real; what lies above is a broken or hostile page.
+const MOST_CYCLES: f64 = 10_000.0;
+const MOST_HZ: f64 = 10.0;
+const MOST_DEGREES: f64 = 180.0;
+const MOST_FRAMES: u32 = 2_000;
+const MOST_SEQ: u32 = 1_000_000;
+const MOST_MS: f64 = 1e12;
+
+#[derive(Debug)]
+pub(super) struct Stage {
+    pub id: u64,
+    pub line: Line,
+    pub device: Option<Device>,
+}
+
+impl Room {
+    pub(super) fn stage_joined(&mut self, id: u64) {
+        if let Some(old) = &self.stage {
+            self.close_stage(old.id, Why::Replaced);
+        }
+        self.stage = Some(Stage {
+            id,
+            line: Line::new(self.now),
+            device: None,
+        });
+    }
+
+    pub(super) fn stage_left(&mut self, id: u64) {
+        if self.stage.take_if(|stage| stage.id == id).is_some() {
+            self.lose_stage();
+        }
+    }
+
+    pub(super) fn close_stage(&mut self, id: u64, why: Why) {
+        self.effects.push(Effect::CloseStage(id, why));
+        self.stage_left(id);
+    }
+
+    pub(super) fn stage_said(&mut self, id: u64, said: FromStage) {
+        let now = self.now;
+        let Some(stage) = self.stage.as_mut().filter(|stage| stage.id == id) else {
+            // It was closed or replaced; what it had sent before is dropped.
+            return;
+        };
+        let taken = stage.line.hear(now).and_then(|()| self.take_in(id, said));
+        if let Err(words) = taken {
+            self.close_stage(id, Why::Breach(words));
+        }
+    }
+
+    fn take_in(&mut self, id: u64, said: FromStage) -> Result<(), &'static str> {
+        let greeted = self.stage.as_ref().is_some_and(|stage| stage.line.greeted);
+        match (said, greeted) {
+            (FromStage::Hello { wire, device }, false) => self.greet_stage(id, wire, device),
+            (FromStage::Hello { .. }, true) => Err("hello comes once"),
+            (_, false) => Err("hello comes first"),
+            (said, true) => self.greeted_said(said),
+        }
+    }
+
+    fn greeted_said(&mut self, said: FromStage) -> Result<(), &'static str> {
+        self.stage_sign();
+        match said {
+            FromStage::Beat(reply) => self.stage_answered(reply),
+            FromStage::Device { device } => self.device_changed(device),
+            said if self.seat == SeatState::Admitted => self.admitted_said(said),
+            _ => Err("not admitted"),
+        }
+    }
+
+    fn admitted_said(&mut self, said: FromStage) -> Result<(), &'static str> {
+        match said {
+            FromStage::Ready => self.client_ready(),
+            FromStage::Stop => self.client_stop(),
+            FromStage::Interrupted { cause } => self.interrupted(cause),
+            FromStage::Showing(showing) => return self.showing(showing),
+            FromStage::Evidence { facts } => return self.evidence(facts),
+            FromStage::Hello { .. } | FromStage::Beat(_) | FromStage::Device { .. } => {}
+        }
+        Ok(())
+    }
+
+    fn greet_stage(&mut self, id: u64, wire: u32, device: Device) -> Result<(), &'static str> {
+        if !understands(wire) {
+            self.effects.push(Effect::ToStage(id, ToStage::Reload));
+            self.close_stage(id, Why::Outdated);
+            return Ok(());
+        }
+        check_device(&device)?;
+        let now = self.now;
+        if let Some(stage) = &mut self.stage {
+            stage.line.greet(now);
+            stage.device = Some(device);
+        }
+        self.stage_sign();
+        self.send_beats();
+        Ok(())
+    }
+
+    fn stage_answered(&mut self, reply: BeatReply) -> Result<(), &'static str> {
+        let (now, seq) = (self.now, self.seq);
+        match &mut self.stage {
+            Some(stage) => stage.line.answered(reply, now, seq),
+            None => Ok(()),
+        }
+    }
+
+    fn device_changed(&mut self, device: Device) -> Result<(), &'static str> {
+        check_device(&device)?;
+        if let Some(stage) = &mut self.stage {
+            stage.device = Some(device);
+        }
+        if self
+            .active_plan()
+            .is_some_and(|plan| self.check_plan(&plan).is_err())
+        {
+            self.interrupted(Interruption::Resized);
+        }
+        Ok(())
+    }
+
+    fn client_ready(&mut self) {
+        if self.is_live() && self.need_ready {
+            self.need_ready = false;
+            self.record_moment(MomentKind::ClientReady);
+        }
+    }
+
+    /// The page repeats its stop until a view shows it; only the first one counts.
+    fn client_stop(&mut self) {
+        let known = !self.is_active() && self.need_ready && self.stopped == Some(StoppedBy::Client);
+        if self.is_live() && !known {
+            self.end_set(Ending::StoppedByClient);
+            self.note_stop(Ending::StoppedByClient);
+            self.need_ready = true;
+            self.stop_news = StopNews::Unseen;
+            self.record_moment(MomentKind::ClientStop);
+        }
+        self.show_again();
+    }
+
+    fn interrupted(&mut self, cause: Interruption) {
+        let active = self.is_active();
+        let tap = needs_tap(cause, active);
+        if self.is_live() && (active || (tap && !self.need_ready)) {
+            self.end_set(ending_of(cause));
+            self.need_ready |= tap;
+            self.need_sight |= cause == Interruption::Silence;
+            self.stop_news = StopNews::Unseen;
+            self.record_moment(MomentKind::Interrupted(cause));
+        }
+        self.show_again();
+    }
+
+    fn show_again(&mut self) {
+        if let Some(stage) = &mut self.stage {
+            stage.line.wants_view = true;
+        }
+    }
+
+    fn showing(&mut self, showing: Showing) -> Result<(), &'static str> {
+        let sane = is_time(showing.at)
+            && (0.0..=MOST_CYCLES).contains(&showing.phase)
+            && (0.0..=MOST_HZ).contains(&showing.rate)
+            && (0.0..=MOST_DEGREES).contains(&showing.width);
+        if !sane {
+            return Err("an impossible showing");
+        }
+        if self.set.as_ref().is_some_and(|set| set.id == showing.set) {
+            for desk in self.desks.iter().filter(|desk| desk.line.greeted) {
+                let message = ToDesk::Showing(showing.clone());
+                self.effects.push(Effect::ToDesk(desk.id, message));
+            }
+        }
+        Ok(())
+    }
+
+    fn evidence(&mut self, facts: Vec<Evidence>) -> Result<(), &'static str> {
+        if facts.len() > FACTS {
+            return Err("too much evidence in one message");
+        }
+        if !facts.iter().all(is_possible) {
+            return Err("impossible evidence");
+        }
+        if !facts.iter().all(|fact| self.known_sets.contains(&fact.set)) {
+            return Err("evidence of a set of another session");
+        }
+        if !facts.is_empty() {
+            self.effects.push(Effect::KeepEvidence(facts));
+        }
+        Ok(())
+    }
+
+    pub(super) fn kept(&mut self, set: String, seq: u32) {
+        if let Some(stage) = self.stage.as_ref().filter(|stage| stage.line.greeted) {
+            let message = ToStage::Kept { set, seq };
+            self.effects.push(Effect::ToStage(stage.id, message));
+        }
+    }
+}
+
+/// Whether the client taps Ready before the next set. A lost full screen may be the client's
+/// Escape, which browsers keep to themselves, so during a set it counts like a Stop.
+fn needs_tap(cause: Interruption, during_set: bool) -> bool {
+    match cause {
+        Interruption::Hidden | Interruption::SoundLost => true,
+        Interruption::FullScreenLeft => during_set,
+        Interruption::Resized | Interruption::Silence => false,
+    }
+}
+
+fn ending_of(cause: Interruption) -> Ending {
+    match cause {
+        Interruption::Silence => Ending::LinkLost,
+        _ => Ending::PageInterrupted,
+    }
+}
+
+fn check_device(device: &Device) -> Result<(), &'static str> {
+    if optics::plausible(device) {
+        Ok(())
+    } else {
+        Err("an impossible screen")
+    }
+}
+
+fn is_time(at: f64) -> bool {
+    (-MOST_MS..=MOST_MS).contains(&at)
+}
+
+fn is_possible(evidence: &Evidence) -> bool {
+    let cycles = |phase: &f64| (0.0..=MOST_CYCLES).contains(phase);
+    let fact = match &evidence.fact {
+        Fact::Shown { width } => (0.0..=MOST_DEGREES).contains(width),
+        Fact::Second {
+            phase,
+            frames,
+            longest_gap,
+        } => cycles(phase) && *frames <= MOST_FRAMES && (0.0..=MOST_MS).contains(longest_gap),
+        Fact::Rested { phase, .. } => cycles(phase),
+    };
+    fact && is_time(evidence.at) && evidence.seq <= MOST_SEQ
+}

@@ -1,0 +1,10 @@
+//! The room in virtual time, with pages that answer as real ones do.
+
+mod breaches;
+mod changes;
+mod joining;
+mod play;
+mod schedules;
+mod silence;
+mod starting;
+mod stopping;

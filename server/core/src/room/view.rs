@@ -1,0 +1,187 @@
+//! What both ends see: the state word, the needs, and the views that carry them.
+
+use super::{Effect, Room, StoppedBy};
+use crate::optics;
+use crate::wire::{
+    DeskView, Device, Needs, Plan, RoomState, SeatState, SetView, StageView, ToDesk, ToStage,
+};
+
+/// How far the news of the client's stop has come.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum StopNews {
+    /// There is none.
+    None,
+    /// No view has carried it yet.
+    Unseen,
+    /// The view with this `seq` was the first to carry it.
+    Carried(u32),
+    /// The desk in control has drawn it.
+    Known,
+}
+
+impl StopNews {
+    /// The desk in control has drawn the view with this `seq`.
+    pub fn desk_drew(&mut self, drawn: u32) {
+        if let StopNews::Carried(seq) = *self
+            && drawn >= seq
+        {
+            *self = StopNews::Known;
+        }
+    }
+}
+
+/// All that views say, to tell whether anything changed.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Face {
+    state: RoomState,
+    needs: Needs,
+    plan: Plan,
+    set: Option<SetView>,
+    control: Option<u64>,
+    desks: usize,
+    desk_here: bool,
+    desk_knows: bool,
+    seat: SeatState,
+    seat_asked_for: bool,
+    stage_here: bool,
+    device: Option<Device>,
+    eyes_locked: bool,
+    closing_words: Option<String>,
+}
+
+impl Room {
+    pub(super) fn needs(&self) -> Needs {
+        Needs {
+            sight: self.need_sight,
+            client_ready: self.need_ready,
+            stage: !self.stage_presence.here,
+            pause: self.now < self.pause_until,
+        }
+    }
+
+    pub(super) fn state(&self) -> RoomState {
+        let idle = || match (self.stage_presence.here, self.stopped) {
+            (false, _) => RoomState::LinkLost,
+            (true, Some(StoppedBy::Client)) => RoomState::StoppedByClient,
+            (true, Some(StoppedBy::Other)) => RoomState::Stopped,
+            (true, None) => RoomState::Ready,
+        };
+        if self.closed.is_some() {
+            RoomState::Closed
+        } else if self.seat != SeatState::Admitted {
+            RoomState::Waiting
+        } else if self.starting.is_some() {
+            RoomState::Starting
+        } else {
+            self.running().map_or_else(idle, |set| {
+                if set.is_easing(self.now) {
+                    RoomState::Easing
+                } else {
+                    RoomState::Running
+                }
+            })
+        }
+    }
+
+    fn face(&self) -> Face {
+        Face {
+            state: self.state(),
+            needs: self.needs(),
+            plan: self.active_plan().unwrap_or(self.plan),
+            set: self.set.as_ref().map(|set| set.view()),
+            control: self.control,
+            desks: self.desks.iter().filter(|desk| desk.line.greeted).count(),
+            desk_here: self.desk_presence.here,
+            desk_knows: self.stop_news == StopNews::Known,
+            seat: self.seat,
+            seat_asked_for: self.seat_asked_for,
+            stage_here: self.stage_presence.here,
+            device: self.stage.as_ref().and_then(|stage| stage.device),
+            eyes_locked: self.eyes_locked,
+            closing_words: self.closed.clone().flatten(),
+        }
+    }
+
+    /// Sends the whole to everybody when anything changed, and to those who wait for it.
+    pub(super) fn publish(&mut self) {
+        let Needs {
+            sight,
+            client_ready,
+            pause,
+            ..
+        } = self.needs();
+        if !(sight || client_ready || pause) {
+            self.stopped = None;
+        }
+        let face = self.face();
+        let changed = self.shown.as_ref() != Some(&face);
+        if changed {
+            self.seq += 1;
+        }
+        if self.stop_news == StopNews::Unseen {
+            self.stop_news = StopNews::Carried(self.seq);
+        }
+        self.send_views(&face, changed);
+        self.shown = Some(face);
+    }
+
+    fn send_views(&mut self, face: &Face, changed: bool) {
+        let seq = self.seq;
+        for i in 0..self.desks.len() {
+            let line = &self.desks[i].line;
+            if line.greeted && (changed || line.wants_view) {
+                let id = self.desks[i].id;
+                let view = self.desk_view(face, id);
+                self.desks[i].line.view_sent(seq);
+                self.effects.push(Effect::ToDesk(id, ToDesk::View(view)));
+            }
+        }
+        let view = self.stage_view(face);
+        if let Some(stage) = &mut self.stage
+            && stage.line.greeted
+            && (changed || stage.line.wants_view)
+        {
+            stage.line.view_sent(seq);
+            self.effects
+                .push(Effect::ToStage(stage.id, ToStage::View(view)));
+        }
+    }
+
+    fn desk_view(&self, face: &Face, desk: u64) -> DeskView {
+        let plan = face.plan;
+        DeskView {
+            epoch: self.epoch,
+            seq: self.seq,
+            state: face.state,
+            needs: face.needs,
+            plan,
+            set: face.set.clone(),
+            in_control: face.control == Some(desk),
+            other_desk: face.desks > 1,
+            seat: face.seat,
+            seat_asked_for: face.seat_asked_for,
+            stage_here: face.stage_here,
+            stage_heard: self.stage_presence.heard,
+            device: face.device,
+            widest: face
+                .device
+                .map(|device| optics::widest(&device, plan.path, plan.dot)),
+            eyes_locked: face.eyes_locked,
+            hard_end: self.running().map(|set| set.goal.by),
+        }
+    }
+
+    fn stage_view(&self, face: &Face) -> StageView {
+        let admitted = face.seat == SeatState::Admitted;
+        StageView {
+            epoch: self.epoch,
+            seq: self.seq,
+            state: face.state,
+            needs: face.needs,
+            set: face.set.clone().filter(|_| admitted),
+            desk_knows: face.desk_knows,
+            desk_here: face.desk_here,
+            closing_words: face.closing_words.clone().filter(|_| admitted),
+        }
+    }
+}

@@ -1,0 +1,116 @@
+//! Codes of the wire as the database keeps them, and as a page says them.
+
+use leeward_core::wire::{Change, Ending, Length, Moment, Path, Plan};
+use serde::Serialize;
+use serde::de::DeserializeOwned;
+
+use crate::error::Error;
+
+/// The name of a wire code, as it stands in a column of text.
+pub(super) fn name(code: impl Serialize) -> Result<String, Error> {
+    match serde_json::to_value(code) {
+        Ok(serde_json::Value::String(name)) => Ok(name),
+        other => Err(Error::Inner(format!("not a plain code: {other:?}"))),
+    }
+}
+
+/// The wire code of that name.
+pub(super) fn read<T: DeserializeOwned>(name: &str, column: &'static str) -> Result<T, Error> {
+    serde_json::from_value(serde_json::Value::String(name.to_owned())).map_err(|_| Error::Inconsistent(column))
+}
+
+/// The plan in a column of JSON.
+pub(super) fn plan(value: serde_json::Value, column: &'static str) -> Result<Plan, Error> {
+    serde_json::from_value(value).map_err(|_| Error::Inconsistent(column))
+}
+
+pub(super) const fn ending(ending: Ending) -> &'static str {
+    match ending {
+        Ending::Done => "ran to its end",
+        Ending::EndedByClinician => "ended by clinician",
+        Ending::StoppedByClinician => "stopped by clinician",
+        Ending::StoppedByClient => "stopped by client",
+        Ending::CannotSee => "ended: client not seen",
+        Ending::PageInterrupted => "ended: client\u{2019}s page interrupted",
+        Ending::LinkLost => "ended: link lost",
+        Ending::HardLimit => "ended at the longest length",
+        Ending::Unknown => "unknown",
+    }
+}
+
+/// Whether somebody or something cut the set short: marked on the chart.
+pub(super) const fn is_stop(ending: Ending) -> bool {
+    !matches!(ending, Ending::Done | Ending::EndedByClinician)
+}
+
+pub(super) const fn path(path: Path) -> &'static str {
+    match path {
+        Path::Across => "across",
+        Path::UpDown => "up and down",
+        Path::Falling => "falling diagonal",
+        Path::Rising => "rising diagonal",
+    }
+}
+
+pub(super) fn length(length: Length) -> String {
+    match length {
+        Length::Cycles(1) => "1 cycle".into(),
+        Length::Cycles(cycles) => format!("{cycles} cycles"),
+        Length::Open => "open-ended".into(),
+    }
+}
+
+pub(super) const fn change(change: Change) -> &'static str {
+    match change {
+        Change::Changing => "changing",
+        Change::Same => "same",
+        Change::Settled => "settled",
+    }
+}
+
+pub(super) const fn moment(moment: Moment) -> &'static str {
+    match moment {
+        Moment::Assessment => "assessment",
+        Moment::AfterSet => "after the set",
+        Moment::BackAtTarget => "back at the target",
+        Moment::Installation => "installation",
+        Moment::Closing => "closing",
+        Moment::Reevaluation => "re-evaluation",
+    }
+}
+
+/// What happened beside the sets, as the room names it.
+pub(super) fn happened(kind: &str) -> String {
+    match kind {
+        "admitted" => "Client admitted",
+        "sight" => "Clinician can see and hear the client",
+        "cannot_see" => "Clinician cannot see the client",
+        "control_taken" => "Control taken by another desk",
+        "stage_lost" => "Client\u{2019}s page not heard",
+        "stage_back" => "Client\u{2019}s page heard again",
+        "desk_lost" => "Clinician\u{2019}s desk not heard",
+        "desk_back" => "Clinician\u{2019}s desk heard again",
+        "client_ready" => "Client ready again",
+        "client_stop" => "Client stopped",
+        "interrupted_hidden" => "Client\u{2019}s page hidden: stopped by itself",
+        "interrupted_full_screen_left" => "Full screen left: stopped by itself",
+        "interrupted_resized" => "Client\u{2019}s screen turned or resized: stopped by itself",
+        "interrupted_sound_lost" => "Sound lost: stopped by itself",
+        "interrupted_silence" => "No sign of the desk: stopped by itself",
+        other => return other.replace('_', " "),
+    }
+    .to_owned()
+}
+
+/// Why there was another order within a set, as the room names it.
+pub(super) fn cause(name: &str) -> String {
+    match name {
+        "started" => "started",
+        "rate" => "rate changed",
+        "extended" => "extended",
+        "end" => "end asked for",
+        "stopped" => "stopped",
+        other => return other.replace('_', " "),
+    }
+    .to_owned()
+}

@@ -1,0 +1,117 @@
+//! What the clinician writes down beside the sets: kept once, append-only, and only called kept once
+//! it is.
+
+use axum::Json;
+use axum::body::Bytes;
+use axum::extract::State;
+use axum::http::StatusCode;
+use axum::response::{IntoResponse, Response};
+use chrono::{DateTime, SecondsFormat, Utc};
+use leeward_core::wire::{Entry, Kept};
+use uuid::Uuid;
+
+use super::entry::{Checked, What, check};
+use super::queries::{self, SessionRow};
+use super::queries_entries::{self, Place};
+use crate::app::App;
+use crate::clients::{self, Id};
+use crate::error::Error;
+use crate::forms::Problems;
+use crate::seal::Field;
+use crate::signin::Member;
+use crate::subject::{Act, Tx};
+
+/// Sealed words of an entry never change: a correction is a row of its own.
+pub(super) const ONLY_VERSION: i32 = 1;
+
+/// Keeps `entry` in `session`, at the time of the app's clock. Sent again under the same id it is
+/// not kept again, and the answer is the same. Nothing is in the record before `tx` is committed.
+///
+/// # Errors
+/// [`Error::NotFound`] when the subject does not treat this session's client; the inner `Err` holds
+/// what is wrong with the entry, beside the names of its fields.
+pub async fn keep(tx: &mut Tx, app: &App, session: Uuid, entry: &Entry) -> Result<Result<Kept, Problems>, Error> {
+    let row = queries::session(tx, session).await?.ok_or(Error::NotFound)?;
+    tx.concerns(row.client_id);
+    if let Some(kept) = kept_before(tx, session, &entry.id).await? {
+        return Ok(Ok(kept));
+    }
+    let checked = match check(tx, session, entry).await? {
+        Ok(checked) => checked,
+        Err(problems) => return Ok(Err(problems)),
+    };
+    let now = app.world.now();
+    if write(tx, app, session, &row, &checked, now).await? {
+        return Ok(Ok(kept(checked.id, now)));
+    }
+    // Another request was quicker: with this very entry, or with another correction of the same one.
+    Ok(kept_before(tx, session, &entry.id).await?.ok_or_else(|| {
+        let mut problems = Problems::default();
+        problems.add("id", "This entry's id or what it corrects has been used meanwhile. Reload the log, then enter it anew.");
+        problems
+    }))
+}
+
+async fn write(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, entry: &Checked, now: DateTime<Utc>) -> Result<bool, Error> {
+    let place = Place { session, client: row.client_id, target: row.target_id };
+    let What::Note { change, words } = &entry.what else {
+        return Ok(queries_entries::add_rating(tx, &place, entry, now).await?);
+    };
+    let sealed = match words {
+        Some(words) => {
+            let key = clients::key(tx, app, row.client_id).await?;
+            Some(key.row(entry.id, ONLY_VERSION).seal(&app.world, Field::ProcessWords, words)?)
+        }
+        None => None,
+    };
+    Ok(queries_entries::add_note(tx, &place, entry, change.as_deref(), sealed, now).await?)
+}
+
+async fn kept_before(tx: &mut Tx, session: Uuid, id: &str) -> Result<Option<Kept>, Error> {
+    let Ok(id) = Uuid::try_parse(id) else { return Ok(None) };
+    Ok(queries_entries::kept_at(tx, session, id).await?.map(|at| kept(id, at)))
+}
+
+fn kept(id: Uuid, at: DateTime<Utc>) -> Kept {
+    Kept { id: id.to_string(), at: stamp(at) }
+}
+
+/// RFC 3339 in UTC, to the millisecond: the database keeps less than the clock knows.
+pub(super) fn stamp(at: DateTime<Utc>) -> String {
+    at.to_rfc3339_opts(SecondsFormat::Millis, true)
+}
+
+/// `POST /sessions/{session}/entries`
+pub(super) async fn post(State(app): State<App>, member: Member, Id(session): Id, body: Bytes) -> Result<Response, Error> {
+    let mut tx = app.database.act(&member.subject, Act::new("entry.keep").object(session)).await?;
+    // Who may not write here learns nothing about what could be read from the body.
+    queries::session(&mut tx, session).await?.ok_or(Error::NotFound)?;
+    let value: serde_json::Value = serde_json::from_slice(&body).map_err(|_| Error::BadRequest("Send one entry as JSON."))?;
+    let entry: Entry = match serde_json::from_value(value) {
+        Ok(entry) => entry,
+        Err(fault) => return Ok(refuse(&unreadable(&fault))),
+    };
+    match keep(&mut tx, &app, session, &entry).await? {
+        Ok(kept) => {
+            tx.commit().await?;
+            Ok(Json(kept).into_response())
+        }
+        Err(problems) => Ok(refuse(&problems)),
+    }
+}
+
+/// The fault names fields and types of the wire, not what was typed into them, except for numbers.
+fn unreadable(fault: &serde_json::Error) -> Problems {
+    let mut problems = Problems::default();
+    let text = fault.to_string();
+    if text.contains("invalid value: integer") || text.contains("floating point") {
+        problems.add("value", "A rating is a whole number: SUD 0 to 10, VOC 1 to 7.");
+    } else {
+        problems.add("entry", "This is not an entry as this version knows it. Reload the page, then enter it anew.");
+    }
+    problems
+}
+
+fn refuse(problems: &Problems) -> Response {
+    (StatusCode::UNPROCESSABLE_ENTITY, Json(serde_json::json!({ "errors": problems }))).into_response()
+}

@@ -1,0 +1,119 @@
+//! What makes an entry acceptable, before anything is written.
+
+use leeward_core::scale::{Sud, Voc};
+use leeward_core::wire::{Entry, EntryValue};
+use uuid::Uuid;
+
+use super::codes;
+use super::queries_entries::{self as queries, Kind, Replaced};
+use crate::error::Error;
+use crate::forms::{Lines, Need, Problems};
+use crate::seal::Private;
+use crate::subject::Tx;
+
+/// Characters of one report: a few words, not a transcript.
+const MOST_WORDS: usize = 2_000;
+
+/// An entry that may be written.
+pub(super) struct Checked {
+    pub id: Uuid,
+    pub set: Option<Uuid>,
+    pub replaces: Option<Uuid>,
+    pub moment: String,
+    pub what: What,
+}
+
+/// Where an entry goes.
+pub(super) enum What {
+    /// A row of `rating`; no value: taken back.
+    Rating { scale: &'static str, value: Option<i16> },
+    /// A row of `process_note`; nothing in it: taken back.
+    Note { change: Option<String>, words: Option<Private> },
+}
+
+/// Checks the whole entry, so that all that is wrong is said at once.
+pub(super) async fn check(tx: &mut Tx, session: Uuid, entry: &Entry) -> Result<Result<Checked, Problems>, Error> {
+    let mut problems = Problems::default();
+    let id = id(&mut problems, "id", &entry.id);
+    let set = match &entry.set {
+        Some(text) => set(&mut problems, tx, session, text).await?,
+        None => None,
+    };
+    let replaced = match &entry.replaces {
+        Some(text) => replaced(&mut problems, tx, session, text).await?,
+        None => None,
+    };
+    let what = what(&mut problems, entry, replaced.as_ref())?;
+    let moment = codes::name(entry.moment)?;
+    Ok(match (id, what, problems.none()) {
+        (Some(id), Some(what), true) => Ok(Checked { id, set, replaces: replaced.map(|old| old.id), moment, what }),
+        _ => Err(problems),
+    })
+}
+
+fn id(problems: &mut Problems, name: &'static str, text: &str) -> Option<Uuid> {
+    let id = Uuid::try_parse(text).ok();
+    if id.is_none() {
+        problems.add(name, "This is not a UUID.");
+    }
+    id
+}
+
+async fn set(problems: &mut Problems, tx: &mut Tx, session: Uuid, text: &str) -> Result<Option<Uuid>, Error> {
+    let Some(set) = id(problems, "set", text) else { return Ok(None) };
+    if !queries::has_set(tx, session, set).await? {
+        problems.add("set", "There is no such set in this session. Choose one from the log.");
+    }
+    Ok(Some(set))
+}
+
+async fn replaced(problems: &mut Problems, tx: &mut Tx, session: Uuid, text: &str) -> Result<Option<Replaced>, Error> {
+    let Some(id) = id(problems, "replaces", text) else { return Ok(None) };
+    let found = queries::replaced(tx, session, id).await?;
+    match &found {
+        None => problems.add("replaces", "There is no such entry in this session. Choose one from the log."),
+        Some(old) if old.corrected => problems.add("replaces", "This entry was corrected already. Change its latest version instead."),
+        Some(old) if old.kind.is_none() => problems.add("replaces", "This entry was taken back. Make a new one instead."),
+        Some(_) => {}
+    }
+    Ok(found)
+}
+
+fn what(problems: &mut Problems, entry: &Entry, replaced: Option<&Replaced>) -> Result<Option<What>, Error> {
+    let old = replaced.and_then(|old| old.kind);
+    let (kind, what) = match &entry.value {
+        EntryValue::Sud { value } => (Kind::Sud, rating(problems, "sud", Sud::new(*value).map(Sud::get))),
+        EntryValue::Voc { value } => (Kind::Voc, rating(problems, "voc", Voc::new(*value).map(Voc::get))),
+        EntryValue::Words { words } => {
+            let words = problems.text("words", words, MOST_WORDS, Need::Required, Lines::Many);
+            (Kind::Words, Some(What::Note { change: None, words: Some(Private::new(words)) }))
+        }
+        EntryValue::Change { change } => (Kind::Change, Some(What::Note { change: Some(codes::name(change)?), words: None })),
+        EntryValue::TakenBack => return Ok(taken_back(problems, entry, old)),
+    };
+    if old.is_some_and(|old| old != kind) {
+        problems.add("replaces", "A correction must be of the same kind as what it corrects.");
+    }
+    Ok(what)
+}
+
+fn rating(problems: &mut Problems, scale: &'static str, value: Result<u8, leeward_core::scale::ScaleError>) -> Option<What> {
+    match value {
+        Ok(value) => Some(What::Rating { scale, value: Some(value.into()) }),
+        Err(fault) => {
+            problems.add("value", fault.to_string());
+            None
+        }
+    }
+}
+
+fn taken_back(problems: &mut Problems, entry: &Entry, old: Option<Kind>) -> Option<What> {
+    if entry.replaces.is_none() {
+        problems.add("replaces", "Say which entry is taken back.");
+    }
+    Some(match old? {
+        Kind::Sud => What::Rating { scale: "sud", value: None },
+        Kind::Voc => What::Rating { scale: "voc", value: None },
+        Kind::Words | Kind::Change => What::Note { change: None, words: None },
+    })
+}

@@ -1,0 +1,68 @@
+//! All that the desk's log shows, to fill it after a reload.
+
+use axum::Json;
+use axum::extract::State;
+use leeward_core::wire::{Entry, EntryValue, KeptEntry, LogSet, SessionLog};
+use uuid::Uuid;
+
+use super::entries::{ONLY_VERSION, stamp};
+use super::queries_entries::{self, EntryRow};
+use super::{codes, queries, sets};
+use crate::app::App;
+use crate::clients::{self, Id};
+use crate::error::Error;
+use crate::seal::{ClientKey, Field};
+use crate::signin::Member;
+use crate::subject::{Act, Tx};
+
+/// The log of `session`, corrected and taken-back entries included.
+///
+/// # Errors
+/// [`Error::NotFound`] when the subject does not treat this session's client.
+pub async fn log(tx: &mut Tx, app: &App, session: Uuid) -> Result<SessionLog, Error> {
+    let row = queries::session(tx, session).await?.ok_or(Error::NotFound)?;
+    tx.concerns(row.client_id);
+    let key = clients::key(tx, app, row.client_id).await?;
+    let sets = sets::of_session(tx, session, row.ended_at.is_some()).await?;
+    let rows = queries_entries::entries(tx, session).await?;
+    let entries = rows.into_iter().map(|row| entry(row, &key)).collect::<Result<_, _>>()?;
+    Ok(SessionLog { sets: sets.into_iter().map(log_set).collect(), entries })
+}
+
+fn log_set(set: sets::Set) -> LogSet {
+    LogSet { id: set.id.to_string(), number: set.number, plan: set.plan, cycles: set.shown.cycles, ending: set.ending }
+}
+
+fn entry(row: EntryRow, key: &ClientKey) -> Result<KeptEntry, Error> {
+    let value = value(&row, key)?;
+    let entry = Entry {
+        id: row.id.to_string(),
+        set: row.set_id.map(|id| id.to_string()),
+        replaces: row.replaces.map(|id| id.to_string()),
+        moment: codes::read(&row.moment, "rating.moment")?,
+        value,
+    };
+    Ok(KeptEntry { entry, at: stamp(row.at) })
+}
+
+pub(super) fn value(row: &EntryRow, key: &ClientKey) -> Result<EntryValue, Error> {
+    let rating = |value| u8::try_from(value).map_err(|_| Error::Inconsistent("rating.value"));
+    Ok(match (row.scale.as_deref(), row.value, &row.change, &row.words) {
+        (Some("sud"), Some(value), ..) => EntryValue::Sud { value: rating(value)? },
+        (Some("voc"), Some(value), ..) => EntryValue::Voc { value: rating(value)? },
+        (None, _, Some(change), _) => EntryValue::Change { change: codes::read(change, "process_note.change")? },
+        (None, _, _, Some(words)) => {
+            let words = key.row(row.id, ONLY_VERSION).open(Field::ProcessWords, words)?;
+            EntryValue::Words { words: words.reveal().to_owned() }
+        }
+        _ => EntryValue::TakenBack,
+    })
+}
+
+/// `GET /sessions/{session}/entries`
+pub(super) async fn get(State(app): State<App>, member: Member, Id(session): Id) -> Result<Json<SessionLog>, Error> {
+    let mut tx = app.database.act(&member.subject, Act::new("session.log").object(session)).await?;
+    let log = log(&mut tx, &app, session).await?;
+    tx.commit().await?;
+    Ok(Json(log))
+}

@@ -1,0 +1,163 @@
+//! SQL of sessions and their words.
+
+use chrono::{DateTime, Utc};
+use uuid::Uuid;
+
+use crate::subject::Tx;
+
+/// A session as those who treat its client know it.
+pub(super) struct SessionRow {
+    pub client_id: Uuid,
+    pub target_id: Option<Uuid>,
+    pub number: i32,
+    pub zone: String,
+    pub opened_at: DateTime<Utc>,
+    pub admitted_at: Option<DateTime<Utc>>,
+    pub ended_at: Option<DateTime<Utc>>,
+    pub closing: Option<String>,
+    pub clinician: String,
+    pub client_number: i32,
+}
+
+/// `session`, if the asker treats its client. A lead's wider right to read is not enough here.
+pub(super) async fn session(tx: &mut Tx, session: Uuid) -> sqlx::Result<Option<SessionRow>> {
+    sqlx::query_as!(
+        SessionRow,
+        r#"SELECT s.client_id, s.target_id, s.number, s.zone, s.opened_at, s.admitted_at, s.ended_at, s.closing,
+             (SELECT m.name FROM access.members() m WHERE m.id = s.member_id) AS "clinician!", c.number AS "client_number!"
+           FROM session s JOIN client c ON c.id = s.client_id
+           WHERE s.id = $1 AND s.client_id IN (SELECT access.my_clients())"#,
+        session
+    )
+    .fetch_optional(&mut **tx)
+    .await
+}
+
+/// The session of `client` that has not ended.
+pub(super) async fn running(tx: &mut Tx, client: Uuid) -> sqlx::Result<Option<Uuid>> {
+    sqlx::query_scalar!("SELECT id FROM session WHERE client_id = $1 AND ended_at IS NULL ORDER BY number DESC LIMIT 1", client)
+        .fetch_optional(&mut **tx)
+        .await
+}
+
+/// Whether `target` of `client` is archived. `None`: there is no such target of this client.
+pub(super) async fn target_archived(tx: &mut Tx, target: Uuid, client: Uuid) -> sqlx::Result<Option<bool>> {
+    sqlx::query_scalar!(r#"SELECT archived_at IS NOT NULL AS "archived!" FROM target WHERE id = $1 AND client_id = $2"#, target, client)
+        .fetch_optional(&mut **tx)
+        .await
+}
+
+pub(super) async fn insert_session(tx: &mut Tx, id: Uuid, client: Uuid, target: Option<Uuid>, now: DateTime<Utc>) -> sqlx::Result<()> {
+    sqlx::query!(
+        "INSERT INTO session (id, client_id, member_id, target_id, number, zone, opened_at, room_epoch, version)
+         SELECT $1, $2, access.me(), $3, coalesce((SELECT max(number) FROM session WHERE client_id = $2), 0) + 1, p.zone, $4, 0, 1
+         FROM practice p",
+        id,
+        client,
+        target,
+        now
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(())
+}
+
+/// Ends a session that runs. False: it had ended already.
+pub(super) async fn end_session(tx: &mut Tx, session: Uuid, closing: &str, now: DateTime<Utc>) -> sqlx::Result<bool> {
+    let done = sqlx::query!(
+        "UPDATE session SET ended_at = $2, closing = $3, version = version + 1 WHERE id = $1 AND ended_at IS NULL",
+        session,
+        now,
+        closing
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(done.rows_affected() == 1)
+}
+
+/// What the screens of a session can show of what happened when.
+pub(super) async fn moments(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<(String, DateTime<Utc>)>> {
+    let rows =
+        sqlx::query!("SELECT kind, at FROM session_moment WHERE session_id = $1 ORDER BY at, id", session).fetch_all(&mut **tx).await?;
+    Ok(rows.into_iter().map(|row| (row.kind, row.at)).collect())
+}
+
+/// `session_words`, sealed.
+pub(super) struct SealedWords {
+    pub location: Vec<u8>,
+    pub call_back: Vec<u8>,
+    pub resource: Vec<u8>,
+    pub leaving_state: Vec<u8>,
+    pub companion: Vec<u8>,
+    pub next_contact: Vec<u8>,
+    pub client_words: Vec<u8>,
+    pub note: Vec<u8>,
+}
+
+pub(super) async fn words(tx: &mut Tx, session: Uuid) -> sqlx::Result<Option<(SealedWords, i32)>> {
+    let row = sqlx::query!(
+        "SELECT location, call_back, resource, leaving_state, companion, next_contact, client_words, note, version
+         FROM session_words WHERE session_id = $1",
+        session
+    )
+    .fetch_optional(&mut **tx)
+    .await?;
+    Ok(row.map(|r| {
+        let sealed = SealedWords {
+            location: r.location,
+            call_back: r.call_back,
+            resource: r.resource,
+            leaving_state: r.leaving_state,
+            companion: r.companion,
+            next_contact: r.next_contact,
+            client_words: r.client_words,
+            note: r.note,
+        };
+        (sealed, r.version)
+    }))
+}
+
+pub(super) async fn lock_words(tx: &mut Tx, session: Uuid) -> sqlx::Result<()> {
+    sqlx::query!("SELECT version FROM session_words WHERE session_id = $1 FOR UPDATE", session).fetch_optional(&mut **tx).await?;
+    Ok(())
+}
+
+pub(super) async fn insert_words(tx: &mut Tx, session: Uuid, client: Uuid, words: &SealedWords) -> sqlx::Result<()> {
+    sqlx::query!(
+        "INSERT INTO session_words (session_id, client_id, location, call_back, resource, leaving_state, companion, next_contact,
+           client_words, note, version) VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, 1)",
+        session,
+        client,
+        words.location,
+        words.call_back,
+        words.resource,
+        words.leaving_state,
+        words.companion,
+        words.next_contact,
+        words.client_words,
+        words.note
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(())
+}
+
+pub(super) async fn update_words(tx: &mut Tx, session: Uuid, words: &SealedWords, version: i32) -> sqlx::Result<bool> {
+    let done = sqlx::query!(
+        "UPDATE session_words SET location = $3, call_back = $4, resource = $5, leaving_state = $6, companion = $7, next_contact = $8,
+           client_words = $9, note = $10, version = version + 1 WHERE session_id = $1 AND version = $2",
+        session,
+        version,
+        words.location,
+        words.call_back,
+        words.resource,
+        words.leaving_state,
+        words.companion,
+        words.next_contact,
+        words.client_words,
+        words.note
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(done.rows_affected() == 1)
+}

@@ -1,0 +1,151 @@
+//! SQL of ratings and process notes. Both are append-only.
+
+use chrono::{DateTime, Utc};
+use uuid::Uuid;
+
+use super::entry::{Checked, What};
+use crate::subject::Tx;
+
+/// What an entry says, without its value.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Kind {
+    Sud,
+    Voc,
+    Words,
+    Change,
+}
+
+/// An entry that another one means to replace.
+pub(super) struct Replaced {
+    pub id: Uuid,
+    /// `None`: it says that an earlier one is taken back.
+    pub kind: Option<Kind>,
+    /// Something else replaces it already.
+    pub corrected: bool,
+}
+
+pub(super) async fn has_set(tx: &mut Tx, session: Uuid, set: Uuid) -> sqlx::Result<bool> {
+    sqlx::query_scalar!(r#"SELECT EXISTS (SELECT FROM stimulus_set WHERE id = $1 AND session_id = $2) AS "has!""#, set, session)
+        .fetch_one(&mut **tx)
+        .await
+}
+
+pub(super) async fn replaced(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Result<Option<Replaced>> {
+    let row = sqlx::query!(
+        r#"SELECT CASE WHEN value IS NOT NULL THEN scale END AS kind, EXISTS (SELECT FROM rating n WHERE n.replaces = r.id) AS "corrected!"
+           FROM rating r WHERE id = $1 AND session_id = $2
+           UNION ALL
+           SELECT CASE WHEN words IS NOT NULL THEN 'words' WHEN change IS NOT NULL THEN 'change' END,
+             EXISTS (SELECT FROM process_note n WHERE n.replaces = p.id)
+           FROM process_note p WHERE id = $1 AND session_id = $2"#,
+        id,
+        session
+    )
+    .fetch_optional(&mut **tx)
+    .await?;
+    Ok(row.map(|row| {
+        let kind = match row.kind.as_deref() {
+            Some("sud") => Some(Kind::Sud),
+            Some("voc") => Some(Kind::Voc),
+            Some("words") => Some(Kind::Words),
+            Some("change") => Some(Kind::Change),
+            _ => None,
+        };
+        Replaced { id, kind, corrected: row.corrected }
+    }))
+}
+
+/// When the entry of this id was kept in this session.
+pub(super) async fn kept_at(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Result<Option<DateTime<Utc>>> {
+    sqlx::query_scalar!(
+        r#"SELECT at AS "at!" FROM rating WHERE id = $1 AND session_id = $2
+           UNION ALL SELECT at FROM process_note WHERE id = $1 AND session_id = $2"#,
+        id,
+        session
+    )
+    .fetch_optional(&mut **tx)
+    .await
+}
+
+/// Where an entry belongs.
+pub(super) struct Place {
+    pub session: Uuid,
+    pub client: Uuid,
+    pub target: Option<Uuid>,
+}
+
+/// Writes a rating. False: its id, or what it replaces, has been used meanwhile.
+pub(super) async fn add_rating(tx: &mut Tx, place: &Place, entry: &Checked, now: DateTime<Utc>) -> sqlx::Result<bool> {
+    let What::Rating { scale, value } = &entry.what else { return Ok(false) };
+    let done = sqlx::query!(
+        "INSERT INTO rating (id, client_id, session_id, target_id, set_id, scale, value, moment, replaces, entered_by, at)
+         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, access.me(), $10) ON CONFLICT DO NOTHING",
+        entry.id,
+        place.client,
+        place.session,
+        place.target,
+        entry.set,
+        scale,
+        *value,
+        entry.moment,
+        entry.replaces,
+        now
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(done.rows_affected() == 1)
+}
+
+/// Writes a process note, its words sealed. False: its id, or what it replaces, has been used meanwhile.
+pub(super) async fn add_note(
+    tx: &mut Tx,
+    place: &Place,
+    entry: &Checked,
+    change: Option<&str>,
+    words: Option<Vec<u8>>,
+    now: DateTime<Utc>,
+) -> sqlx::Result<bool> {
+    let done = sqlx::query!(
+        "INSERT INTO process_note (id, session_id, client_id, set_id, moment, change, words, replaces, entered_by, at)
+         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, access.me(), $9) ON CONFLICT DO NOTHING",
+        entry.id,
+        place.session,
+        place.client,
+        entry.set,
+        entry.moment,
+        change,
+        words,
+        entry.replaces,
+        now
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(done.rows_affected() == 1)
+}
+
+/// A row of `rating` or `process_note`, in order of keeping.
+pub(super) struct EntryRow {
+    pub id: Uuid,
+    pub set_id: Option<Uuid>,
+    pub replaces: Option<Uuid>,
+    pub moment: String,
+    pub scale: Option<String>,
+    pub value: Option<i16>,
+    pub change: Option<String>,
+    pub words: Option<Vec<u8>>,
+    pub at: DateTime<Utc>,
+}
+
+/// All entries of a session, the corrected and taken-back ones too.
+pub(super) async fn entries(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<EntryRow>> {
+    sqlx::query_as!(
+        EntryRow,
+        r#"SELECT id AS "id!", set_id, replaces, moment AS "moment!", scale, value, NULL::text AS change, NULL::bytea AS words, at AS "at!"
+           FROM rating WHERE session_id = $1
+           UNION ALL SELECT id, set_id, replaces, moment, NULL, NULL, change, words, at FROM process_note WHERE session_id = $1
+           ORDER BY 9, 1"#,
+        session
+    )
+    .fetch_all(&mut **tx)
+    .await
+}

@@ -1,0 +1,58 @@
+//! SQL of sets, their orders and their evidence.
+
+use uuid::Uuid;
+
+use crate::subject::Tx;
+
+pub(super) struct SetRow {
+    pub id: Uuid,
+    pub number: i32,
+    pub first_plan: serde_json::Value,
+    pub plan: serde_json::Value,
+    pub cycles: Option<f64>,
+    pub width: Option<f64>,
+    pub seconds: Option<f64>,
+    pub frames: Option<i64>,
+    pub longest_gap: Option<f64>,
+    pub long_gaps: i64,
+    pub screen_ending: Option<String>,
+    pub room_ending: Option<String>,
+}
+
+pub(super) async fn sets(tx: &mut Tx, session: Uuid, long_gap: f64) -> sqlx::Result<Vec<SetRow>> {
+    sqlx::query_as!(
+        SetRow,
+        r#"SELECT s.id, s.number, s.plan AS "first_plan!", coalesce(o.plan, s.plan) AS "plan!",
+             e.cycles, e.width, e.seconds, e.frames, e.longest_gap, coalesce(e.long_gaps, 0) AS "long_gaps!",
+             e.screen_ending, x.ending AS "room_ending?"
+           FROM stimulus_set s
+           LEFT JOIN LATERAL (SELECT plan FROM set_order WHERE set_id = s.id ORDER BY seq DESC LIMIT 1) o ON true
+           LEFT JOIN LATERAL (
+             SELECT max(phase) AS cycles, max(width) AS width, sum(frames) AS frames, max(longest_gap) AS longest_gap,
+               count(*) FILTER (WHERE longest_gap > $2) AS long_gaps,
+               (max(at_ms) FILTER (WHERE kind <> 'shown') - min(at_ms) FILTER (WHERE kind = 'shown')) / 1000 AS seconds,
+               (array_agg(ending ORDER BY seq) FILTER (WHERE kind = 'rested'))[1] AS screen_ending
+             FROM set_evidence WHERE set_id = s.id) e ON true
+           LEFT JOIN set_ending x ON x.set_id = s.id
+           WHERE s.session_id = $1 ORDER BY s.number"#,
+        session,
+        long_gap
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
+/// One order within a set.
+pub(super) struct OrderRow {
+    pub set_id: Uuid,
+    pub cause: String,
+    pub at_ms: f64,
+    pub plan: serde_json::Value,
+}
+
+/// Everything that was ordered in a session's sets, in order.
+pub(super) async fn orders(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<OrderRow>> {
+    sqlx::query_as!(OrderRow, "SELECT set_id, cause, at_ms, plan FROM set_order WHERE session_id = $1 ORDER BY set_id, seq", session)
+        .fetch_all(&mut **tx)
+        .await
+}

@@ -1,0 +1,83 @@
+//! The sets of a session: what was ordered, what the client's screen showed, what ended them.
+
+use leeward_core::wire::{Ending, Plan};
+use uuid::Uuid;
+
+use super::codes;
+use super::queries_sets::{self, SetRow};
+use crate::error::Error;
+use crate::subject::Tx;
+
+/// A pause between two frames that a viewer may notice as a halt, ms: three frames at 60 a second.
+/// Ours.
+pub(super) const LONG_GAP_MS: f64 = 50.0;
+
+/// One set as the record has it.
+#[derive(Clone, Debug)]
+pub struct Set {
+    /// Its id.
+    pub id: Uuid,
+    /// 1 for the first of the session.
+    pub number: u32,
+    /// As first ordered.
+    pub first_plan: Plan,
+    /// As last ordered.
+    pub plan: Plan,
+    /// What was heard from the client's screen.
+    pub shown: Shown,
+    /// Who or what ended it; the screen's own word first. `None` while it runs.
+    pub ending: Option<Ending>,
+}
+
+/// What the client's page says its screen showed; `None` where nothing was heard.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Shown {
+    /// Whole and part cycles.
+    pub cycles: Option<f64>,
+    /// The page said that it came to rest; without that, the figures are at least so much.
+    pub to_rest: bool,
+    /// Degrees from extreme to extreme.
+    pub width: Option<f64>,
+    /// From the first motion to rest.
+    pub seconds: Option<f64>,
+    /// Frames drawn.
+    pub frames: Option<i64>,
+    /// The longest time between two frames, ms.
+    pub longest_gap: Option<f64>,
+    /// Seconds that had a gap above 50 ms.
+    pub long_gaps: i64,
+}
+
+/// The sets of a session in order.
+///
+/// # Errors
+/// [`Error::Inconsistent`] when a row does not say what it must.
+pub(super) async fn of_session(tx: &mut Tx, session: Uuid, ended: bool) -> Result<Vec<Set>, Error> {
+    queries_sets::sets(tx, session, LONG_GAP_MS).await?.into_iter().map(|row| set(row, ended)).collect()
+}
+
+fn set(row: SetRow, session_ended: bool) -> Result<Set, Error> {
+    let heard = row.screen_ending.as_deref();
+    let said = heard.or(row.room_ending.as_deref());
+    let ending = match said {
+        Some(name) => Some(codes::read(name, "set_ending.ending")?),
+        None if session_ended => Some(Ending::Unknown),
+        None => None,
+    };
+    Ok(Set {
+        id: row.id,
+        number: u32::try_from(row.number).map_err(|_| Error::Inconsistent("stimulus_set.number"))?,
+        first_plan: codes::plan(row.first_plan, "stimulus_set.plan")?,
+        plan: codes::plan(row.plan, "set_order.plan")?,
+        shown: Shown {
+            cycles: row.cycles,
+            to_rest: heard.is_some(),
+            width: row.width,
+            seconds: row.seconds,
+            frames: row.frames,
+            longest_gap: row.longest_gap,
+            long_gaps: row.long_gaps,
+        },
+        ending,
+    })
+}

@@ -1,0 +1,28 @@
+//! Tells open sockets that the sign-in they were opened with has ended.
+
+use tokio::sync::broadcast;
+use uuid::Uuid;
+
+/// The ids of sign-ins as they are closed: revoked, signed out, or ended with a membership.
+pub struct Closings(broadcast::Sender<Uuid>);
+
+impl Default for Closings {
+    fn default() -> Self {
+        Self(broadcast::Sender::new(256))
+    }
+}
+
+impl Closings {
+    /// Hears of every sign-in that is closed from now on. A receiver that lagged has missed some and
+    /// asks `signin::resolve` whether its own still holds.
+    #[must_use]
+    pub fn subscribe(&self) -> broadcast::Receiver<Uuid> {
+        self.0.subscribe()
+    }
+
+    /// Only after the commit, so that nobody who asks the database at once finds it still open.
+    pub(super) fn publish(&self, signin: Uuid) {
+        // With no socket open nobody listens, and there is nothing to close.
+        let _ = self.0.send(signin);
+    }
+}

@@ -1,0 +1,93 @@
+//! The demo's own sign-in, for a newcomer who tries the portal on their own computer without a passkey.
+//!
+//! These routes exist only under `serve --demo`; they answer only this computer's own browser, and the
+//! database knows of no demo member unless the demo seeded it.
+
+use std::net::SocketAddr;
+
+use askama::Template;
+use axum::Form;
+use axum::extract::{ConnectInfo, Path, Query, State};
+use axum::http::header::{HOST, HeaderMap, SET_COOKIE};
+use axum::response::{IntoResponse, Redirect, Response};
+
+use super::ceremony::refused;
+use super::entry::Next;
+use super::open::open;
+use super::{Role, queries, way};
+use crate::app::App;
+use crate::error::Error;
+use crate::page::{Frame, page};
+use crate::subject::Subject;
+
+#[derive(Template)]
+#[template(path = "signin/demo.html")]
+struct DemoPage {
+    frame: Frame,
+    role: &'static str,
+    next: String,
+}
+
+/// `GET /demo/{role}`: one button; does nothing.
+pub(super) async fn show(frame: Frame, Path(role): Path<String>, Query(next): Query<Next>) -> Result<impl IntoResponse, Error> {
+    let role = Role::parse(&role).ok_or(Error::NotFound)?.name();
+    page(&DemoPage { frame, role, next: next.path().to_owned() })
+}
+
+/// `POST /demo/{role}`: signs in as the invented member of that role. An earlier sign-in of this browser
+/// stays open, so that a desk goes on while its owner also looks at the lead's pages.
+pub(super) async fn enter(
+    State(app): State<App>,
+    ConnectInfo(peer): ConnectInfo<SocketAddr>,
+    headers: HeaderMap,
+    Path(role): Path<String>,
+    Form(next): Form<Next>,
+) -> Result<Response, Error> {
+    let role = Role::parse(&role).ok_or(Error::NotFound)?;
+    if !(peer.ip().is_loopback() && is_direct(&headers)) {
+        return Ok(refused("Not from here", "The demo's sign-in works only in a browser on the computer that serves the demo."));
+    }
+    let mut tx = app.database.look(&Subject::Visitor).await?;
+    let found = queries::demo_member(&mut tx, role).await?;
+    tx.commit().await?;
+    let opened = match found {
+        Some(member) => open(&app, member, &headers).await?,
+        None => None,
+    };
+    let Some(opened) = opened else {
+        return Ok(refused("No demo here", "This database holds no invented practice. Run the demo on a database of its own."));
+    };
+    let onward = next.next.as_deref().and_then(way::local_path).unwrap_or_else(|| way::start_page(&[role]));
+    Ok(([(SET_COOKIE, opened.cookie)], Redirect::to(onward)).into_response())
+}
+
+/// Whether a request names this computer and came through no proxy.
+fn is_direct(headers: &HeaderMap) -> bool {
+    let host = headers.get(HOST).and_then(|host| host.to_str().ok()).unwrap_or_default();
+    let local = host == "localhost" || host.strip_prefix("localhost:").is_some_and(|port| port.parse::<u16>().is_ok());
+    local
+        && !headers
+            .keys()
+            .any(|name| matches!(name.as_str(), "forwarded" | "via" | "x-real-ip") || name.as_str().starts_with("x-forwarded-"))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn only_this_computers_own_browser_is_direct() {
+        let headers = |pairs: &[(&'static str, &'static str)]| {
+            pairs.iter().map(|(name, value)| (name.parse().unwrap(), value.parse().unwrap())).collect::<HeaderMap>()
+        };
+        for good in ["localhost", "localhost:8080"] {
+            assert!(is_direct(&headers(&[("host", good)])));
+        }
+        for bad in ["", "127.0.0.1:8080", "localhost.evil.example", "localhost:x", "portal.example.org"] {
+            assert!(!is_direct(&headers(&[("host", bad)])), "{bad}");
+        }
+        for name in ["forwarded", "via", "x-forwarded-for", "x-forwarded-host", "x-forwarded-proto", "x-real-ip"] {
+            assert!(!is_direct(&headers(&[("host", "localhost:8080"), (name, "x")])), "{name}");
+        }
+    }
+}

@@ -1,0 +1,186 @@
+//! Who belongs to the practice: for administrators.
+
+use askama::Template;
+use axum::Form;
+use axum::extract::{Path, State};
+use axum::http::StatusCode;
+use axum::response::{IntoResponse, Redirect, Response};
+use serde::Deserialize;
+use uuid::Uuid;
+
+use super::invite::{Invitation, Newcomer, invite};
+use super::when::{day, moment};
+use super::{Member, Role, queries};
+use crate::app::App;
+use crate::error::Error;
+use crate::forms::Problems;
+use crate::page::{Frame, page};
+use crate::subject::Act;
+
+#[derive(Template)]
+#[template(path = "signin/members.html")]
+struct MembersPage {
+    frame: Frame,
+    members: Vec<Line>,
+    left: Vec<Line>,
+    invitations: Vec<Open>,
+    typed: Typed,
+    problems: Problems,
+}
+
+struct Line {
+    id: Uuid,
+    name: String,
+    roles: String,
+    joined: String,
+    left: String,
+    passkeys: i64,
+    me: bool,
+}
+
+struct Open {
+    hash: String,
+    name: String,
+    roles: String,
+    until: String,
+}
+
+/// What the form to invite somebody holds. The roles are boxes that are there when ticked.
+#[derive(Default, Deserialize)]
+pub(super) struct Typed {
+    #[serde(default)]
+    name: String,
+    clinician: Option<String>,
+    lead: Option<String>,
+    administrator: Option<String>,
+}
+
+impl Typed {
+    fn roles(&self) -> Vec<Role> {
+        let boxes = [(&self.clinician, Role::Clinician), (&self.lead, Role::Lead), (&self.administrator, Role::Administrator)];
+        boxes.into_iter().filter(|(ticked, _)| ticked.is_some()).map(|(_, role)| role).collect()
+    }
+}
+
+/// `GET /members`.
+pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame) -> Result<Response, Error> {
+    member.needs(Role::Administrator)?;
+    list(&app, &member, frame, Typed::default(), Problems::default()).await
+}
+
+async fn list(app: &App, me: &Member, frame: Frame, typed: Typed, problems: Problems) -> Result<Response, Error> {
+    let mut tx = app.database.act(&me.subject, Act::new("member.list")).await?;
+    let zone = queries::zone(&mut tx).await?;
+    let (rows, invitations) = (queries::members(&mut tx).await?, queries::invitations(&mut tx).await?);
+    tx.commit().await?;
+    let line = |row: queries::MemberRow| Line {
+        me: row.id == me.id,
+        id: row.id,
+        name: row.name,
+        roles: row.roles.join(", "),
+        joined: day(row.joined_at, zone),
+        left: row.left_at.map(|at| day(at, zone)).unwrap_or_default(),
+        passkeys: row.passkeys,
+    };
+    let open = |row: queries::InvitationRow| Open {
+        hash: row.hash.iter().map(|byte| format!("{byte:02x}")).collect(),
+        name: row.name,
+        roles: row.roles.join(", "),
+        until: moment(row.ends_at, zone),
+    };
+    let (left, members) = rows.into_iter().map(line).partition(|line| !line.left.is_empty());
+    let status = if problems.none() { StatusCode::OK } else { StatusCode::UNPROCESSABLE_ENTITY };
+    let invitations = invitations.into_iter().map(open).collect();
+    Ok((status, page(&MembersPage { frame, members, left, invitations, typed, problems })?).into_response())
+}
+
+#[derive(Template)]
+#[template(path = "signin/invited.html")]
+struct InvitedPage {
+    frame: Frame,
+    name: String,
+    link: String,
+    until: String,
+}
+
+/// `POST /members/invite`: answers with the link itself, since it is shown this once.
+pub(super) async fn invite_member(
+    member: Member,
+    State(app): State<App>,
+    frame: Frame,
+    Form(typed): Form<Typed>,
+) -> Result<Response, Error> {
+    member.needs(Role::Administrator)?;
+    let newcomer = match Newcomer::check(&typed.name, typed.roles()) {
+        Ok(newcomer) => newcomer,
+        Err(problems) => return list(&app, &member, frame, typed, problems).await,
+    };
+    let Invitation { link, until } = invite(&app, &member, &newcomer).await?;
+    let mut tx = app.database.look(&member.subject).await?;
+    let until = moment(until, queries::zone(&mut tx).await?);
+    Ok(page(&InvitedPage { frame, name: newcomer.name, link, until })?.into_response())
+}
+
+/// Which invitation to withdraw, by the hash of its token in hexadecimal digits.
+#[derive(Deserialize)]
+pub(super) struct Which {
+    invitation: String,
+}
+
+/// `POST /members/withdraw`.
+pub(super) async fn withdraw(member: Member, State(app): State<App>, Form(which): Form<Which>) -> Result<Redirect, Error> {
+    member.needs(Role::Administrator)?;
+    let hash = bytes(&which.invitation).ok_or(Error::NotFound)?;
+    let mut tx = app.database.act(&member.subject, Act::new("member.withdraw")).await?;
+    if !queries::withdraw_invitation(&mut tx, &hash).await? {
+        return Err(Error::Conflict("This invitation was used or withdrawn meanwhile. Look at the list of members again."));
+    }
+    tx.commit().await?;
+    Ok(Redirect::to("/members"))
+}
+
+fn bytes(hex: &str) -> Option<Vec<u8>> {
+    let pairs = hex.as_bytes().chunks(2).map(|pair| std::str::from_utf8(pair).ok().and_then(|pair| u8::from_str_radix(pair, 16).ok()));
+    pairs.collect()
+}
+
+#[derive(Template)]
+#[template(path = "signin/end.html")]
+struct EndPage {
+    frame: Frame,
+    line: Line,
+}
+
+/// `GET /members/{member}/end`: what ending a membership does, before it is done.
+pub(super) async fn ask_end(
+    member: Member,
+    State(app): State<App>,
+    frame: Frame,
+    Path(who): Path<Uuid>,
+) -> Result<impl IntoResponse, Error> {
+    member.needs(Role::Administrator)?;
+    let mut tx = app.database.act(&member.subject, Act::new("member.view").object(who)).await?;
+    let zone = queries::zone(&mut tx).await?;
+    let row = queries::members(&mut tx).await?.into_iter().find(|row| row.id == who && row.left_at.is_none()).ok_or(Error::NotFound)?;
+    tx.commit().await?;
+    let (me, roles, joined) = (row.id == member.id, row.roles.join(", "), day(row.joined_at, zone));
+    page(&EndPage { frame, line: Line { id: who, name: row.name, roles, joined, left: String::new(), passkeys: row.passkeys, me } })
+}
+
+/// `POST /members/{member}/end`: sign-ins and open sockets end with the membership.
+pub(super) async fn end(member: Member, State(app): State<App>, Path(who): Path<Uuid>) -> Result<Redirect, Error> {
+    member.needs(Role::Administrator)?;
+    if who == member.id {
+        return Err(Error::Conflict("Nobody ends their own membership. Ask another administrator."));
+    }
+    let mut tx = app.database.act(&member.subject, Act::new("member.end").object(who)).await?;
+    if !queries::members(&mut tx).await?.iter().any(|row| row.id == who && row.left_at.is_none()) {
+        return Err(Error::NotFound);
+    }
+    let closed = queries::end_membership(&mut tx, who).await?;
+    tx.commit().await?;
+    for signin in closed {
+        app.closings.publish(signin);
+    }
+    Ok(Redirect::to("/members"))
+}

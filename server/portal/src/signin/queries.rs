@@ -1,0 +1,174 @@
+//! All SQL of sign-in: calls of the `access` functions, which alone reach its tables.
+
+use chrono::{DateTime, Utc};
+use serde_json::Value;
+use uuid::Uuid;
+
+use super::Role;
+use crate::error::Error;
+use crate::subject::Tx;
+
+type Done<T> = Result<T, sqlx::Error>;
+
+pub(super) async fn begin_ceremony(tx: &mut Tx, hash: &[u8], state: &Value) -> Done<()> {
+    sqlx::query!("SELECT access.begin_ceremony($1, $2)", hash, state).execute(&mut **tx).await.map(drop)
+}
+
+pub(super) async fn end_ceremony(tx: &mut Tx, hash: &[u8]) -> Done<Option<Value>> {
+    sqlx::query_scalar!("SELECT access.end_ceremony($1)", hash).fetch_one(&mut **tx).await
+}
+
+/// Who an invitation is for.
+pub(super) struct Invitee {
+    /// Set when it adds a passkey to somebody who is a member already.
+    pub(super) member: Option<Uuid>,
+    pub(super) name: String,
+}
+
+pub(super) async fn open_invitation(tx: &mut Tx, hash: &[u8]) -> Done<Option<Invitee>> {
+    sqlx::query_as!(Invitee, r#"SELECT member_id AS member, name AS "name!" FROM access.open_invitation($1)"#, hash)
+        .fetch_optional(&mut **tx)
+        .await
+}
+
+pub(super) async fn invite(tx: &mut Tx, hash: &[u8], member: Option<Uuid>, name: &str, roles: &[String], until: DateTime<Utc>) -> Done<()> {
+    sqlx::query!("SELECT access.invite($1, $2, $3, $4, $5)", hash, member, name, roles, until).execute(&mut **tx).await.map(drop)
+}
+
+/// A passkey to be kept.
+pub(super) struct NewPasskey {
+    pub(super) id: Uuid,
+    pub(super) credential: Vec<u8>,
+    pub(super) passkey: Value,
+    pub(super) label: String,
+}
+
+/// The member, or `None` when the invitation is not open any more.
+pub(super) async fn accept_invitation(tx: &mut Tx, hash: &[u8], member: Uuid, new: &NewPasskey) -> Done<Option<Uuid>> {
+    sqlx::query_scalar!(
+        "SELECT access.accept_invitation($1, $2, $3, $4, $5, $6)",
+        hash,
+        member,
+        new.id,
+        new.credential,
+        new.passkey,
+        new.label
+    )
+    .fetch_one(&mut **tx)
+    .await
+}
+
+pub(super) async fn passkeys_of(tx: &mut Tx, member: Uuid) -> Done<Vec<(Uuid, Value)>> {
+    let rows =
+        sqlx::query!(r#"SELECT id AS "id!", passkey AS "passkey!" FROM access.passkeys_of($1)"#, member).fetch_all(&mut **tx).await?;
+    Ok(rows.into_iter().map(|row| (row.id, row.passkey)).collect())
+}
+
+pub(super) async fn passkey_used(tx: &mut Tx, id: Uuid, newer: &Value) -> Done<()> {
+    sqlx::query!("SELECT access.passkey_used($1, $2)", id, newer).execute(&mut **tx).await.map(drop)
+}
+
+/// False when the member has left.
+pub(super) async fn open_signin(tx: &mut Tx, id: Uuid, hash: &[u8], member: Uuid, device: &str) -> Done<bool> {
+    sqlx::query!("SELECT access.open_signin($1, $2, $3, $4)", id, hash, member, device).execute(&mut **tx).await?;
+    sqlx::query_scalar!(r#"SELECT (access.my_signin() IS NOT NULL) AS "open!""#).fetch_one(&mut **tx).await
+}
+
+pub(super) async fn close_signin(tx: &mut Tx, id: Uuid) -> Done<bool> {
+    sqlx::query_scalar!(r#"SELECT access.close_signin($1) AS "closed!""#, id).fetch_one(&mut **tx).await
+}
+
+pub(super) async fn end_membership(tx: &mut Tx, member: Uuid) -> Done<Vec<Uuid>> {
+    sqlx::query_scalar!(r#"SELECT access.end_membership($1) AS "signin!""#, member).fetch_all(&mut **tx).await
+}
+
+pub(super) async fn demo_member(tx: &mut Tx, role: Role) -> Done<Option<Uuid>> {
+    sqlx::query_scalar!("SELECT access.demo_member($1)", role.name()).fetch_one(&mut **tx).await
+}
+
+pub(super) async fn remove_passkey(tx: &mut Tx, id: Uuid) -> Done<bool> {
+    sqlx::query_scalar!(r#"SELECT access.remove_passkey($1) AS "removed!""#, id).fetch_one(&mut **tx).await
+}
+
+pub(super) async fn withdraw_invitation(tx: &mut Tx, hash: &[u8]) -> Done<bool> {
+    sqlx::query_scalar!(r#"SELECT access.withdraw_invitation($1) AS "withdrawn!""#, hash).fetch_one(&mut **tx).await
+}
+
+/// One of one's own sign-ins.
+pub(super) struct SigninRow {
+    pub(super) id: Uuid,
+    pub(super) device: String,
+    pub(super) opened_at: DateTime<Utc>,
+    pub(super) seen_at: DateTime<Utc>,
+}
+
+pub(super) async fn my_signins(tx: &mut Tx) -> Done<Vec<SigninRow>> {
+    sqlx::query_as!(
+        SigninRow,
+        r#"SELECT id AS "id!", device AS "device!", opened_at AS "opened_at!", seen_at AS "seen_at!" FROM access.my_signins()"#
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
+/// One of one's own passkeys.
+pub(super) struct PasskeyRow {
+    pub(super) id: Uuid,
+    pub(super) label: String,
+    /// Whether its maker may copy it to other devices.
+    pub(super) synced: bool,
+    pub(super) added_at: DateTime<Utc>,
+    pub(super) used_at: Option<DateTime<Utc>>,
+}
+
+pub(super) async fn my_passkeys(tx: &mut Tx) -> Done<Vec<PasskeyRow>> {
+    sqlx::query_as!(
+        PasskeyRow,
+        r#"SELECT id AS "id!", label AS "label!", synced AS "synced!", added_at AS "added_at!", used_at FROM access.my_passkeys()"#
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
+/// A member of the practice, in or out.
+pub(super) struct MemberRow {
+    pub(super) id: Uuid,
+    pub(super) name: String,
+    pub(super) roles: Vec<String>,
+    pub(super) joined_at: DateTime<Utc>,
+    pub(super) left_at: Option<DateTime<Utc>>,
+    pub(super) passkeys: i64,
+}
+
+pub(super) async fn members(tx: &mut Tx) -> Done<Vec<MemberRow>> {
+    sqlx::query_as!(
+        MemberRow,
+        r#"SELECT id AS "id!", name AS "name!", roles AS "roles!", joined_at AS "joined_at!", left_at, passkeys AS "passkeys!"
+           FROM access.members()"#
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
+/// An invitation that still opens something.
+pub(super) struct InvitationRow {
+    pub(super) hash: Vec<u8>,
+    pub(super) name: String,
+    pub(super) roles: Vec<String>,
+    pub(super) ends_at: DateTime<Utc>,
+}
+
+pub(super) async fn invitations(tx: &mut Tx) -> Done<Vec<InvitationRow>> {
+    sqlx::query_as!(
+        InvitationRow,
+        r#"SELECT hash AS "hash!", name AS "name!", roles AS "roles!", ends_at AS "ends_at!" FROM access.invitations()"#
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
+/// The time zone in which the practice reads its days.
+pub(super) async fn zone(tx: &mut Tx) -> Result<chrono_tz::Tz, Error> {
+    let name = sqlx::query_scalar!("SELECT zone FROM practice").fetch_one(&mut **tx).await?;
+    name.parse().map_err(|_| Error::Inconsistent("practice.zone"))
+}
