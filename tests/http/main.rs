@@ -1,7 +1,5 @@
 //! The portal over HTTP, on a real database.
 
-mod outcomes;
 mod platform;
 mod records;
 mod sessions;
-mod signin;

@@ -73,11 +73,12 @@ async fn an_entry_sent_again_is_kept_once() {
         assert_eq!(first.json(), again.json(), "the same answer, time included");
         assert_eq!(first.json()["id"], json!(entry.id));
     }
-    let rows: (i64, i64) = sqlx::query_as("SELECT (SELECT count(*) FROM rating WHERE session_id = $1), (SELECT count(*) FROM process_note)")
-        .bind(scene.session)
-        .fetch_one(&scene.house.database.superuser)
-        .await
-        .unwrap();
+    let rows: (i64, i64) =
+        sqlx::query_as("SELECT (SELECT count(*) FROM rating WHERE session_id = $1), (SELECT count(*) FROM process_note)")
+            .bind(scene.session)
+            .fetch_one(&scene.house.database.superuser)
+            .await
+            .unwrap();
     assert_eq!(rows, (1, 1));
 }
 
@@ -161,7 +162,8 @@ async fn the_log_tells_everything_that_was_entered() {
     let words = scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Words { words: "shoulders lower".into() }).await;
     scene.kept(Some(set), Some(&words), Moment::AfterSet, EntryValue::TakenBack).await;
     scene.kept(Some(unheard), None, Moment::AfterSet, EntryValue::Change { change: Change::Same }).await;
-    let log: SessionLog = serde_json::from_value(scene.clinician.get_json(&format!("/sessions/{}/entries", scene.session)).await.json()).unwrap();
+    let log: SessionLog =
+        serde_json::from_value(scene.clinician.get_json(&format!("/sessions/{}/entries", scene.session)).await.json()).unwrap();
     let said: Vec<_> = log.entries.iter().map(|kept| (kept.entry.value.clone(), kept.entry.replaces.clone())).collect();
     assert_eq!(
         said,
@@ -238,7 +240,9 @@ async fn a_session_closes_whatever_the_number_says() {
     closing.push(("sud", "10"));
     assert_eq!(scene.clinician.post_form(&path, &closing).await.status, 303);
     let page = scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body;
-    for part in ["incomplete", "calm place. Settled after it", "Tired or tearful", "sister in the next room", "Friday by phone", "Phase 4 begun."] {
+    for part in
+        ["incomplete", "calm place. Settled after it", "Tired or tearful", "sister in the next room", "Friday by phone", "Phase 4 begun."]
+    {
         assert!(page.contains(part), "{part}");
     }
     let row: (String, String, i16) = sqlx::query_as(
@@ -320,7 +324,11 @@ fn rows(page: &str, caption: &str) -> Vec<String> {
 
 fn cells(row: &str) -> Vec<String> {
     let text = |cell: &str| cell[cell.find('>').map_or(0, |at| at + 1)..].trim().to_owned();
-    row.replace("</th>", "</td>").split("</td>").filter(|cell| cell.contains("<t")).map(|cell| text(&cell[cell.rfind("<t").unwrap()..])).collect()
+    row.replace("</th>", "</td>")
+        .split("</td>")
+        .filter(|cell| cell.contains("<t"))
+        .map(|cell| text(&cell[cell.rfind("<t").unwrap()..]))
+        .collect()
 }
 
 #[tokio::test]

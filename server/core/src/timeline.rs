@@ -1,6 +1,6 @@
 //! Phase and rate at any room time, in closed form; never by stepping frames.
 //!
-//! A [`Timeline`] is built by [`shape`] and read here. Phase never falls and never jumps; the rate
+//! A [`Timeline`] is built in `shape` and read here. Phase never falls and never jumps; the rate
 //! never jumps except where the set was stopped at once.
 
 mod check;

@@ -264,8 +264,6 @@ impl Room {
         let cut = !set.timeline.is_over(at);
         if cut {
             set.timeline = set.timeline.stop(at);
-        }
-        if cut {
             self.record_ordered(Cause::Stopped(ending));
         }
         if let Some(set) = self.running_mut() {

@@ -5,7 +5,7 @@ use crate::wire::{Length, Plan, Segment, Timeline};
 
 /// From rest to the ordered rate at the start, and back to rest at the planned end, ms.
 pub const RAMP_MS: f64 = 1_000.0;
-/// From one rate to another, ms; longer where the change is steeper than [`STEEPEST`].
+/// From one rate to another, ms; longer where the change would be steeper than 2 Hz a second.
 pub const SHIFT_MS: f64 = 500.0;
 /// To rest at the next extreme when the clinician asks for the end, ms.
 pub const EASE_MS: f64 = 600.0;

@@ -230,7 +230,7 @@ fn assert_smooth(set: &Timeline) -> Result<(), TestCaseError> {
         prop_assert_eq!(first.rate_from, 0.0);
         prop_assert_eq!(last.rate_to, 0.0);
         let (from, to) = (first.starts_at - 50.0, last.ends_at() + 50.0);
-        let count = 300;
+        let count = 120;
         let step = (to - from) / f64::from(count);
         let mut before = set.read(from).phase;
         for i in 1..=count {

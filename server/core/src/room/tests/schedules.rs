@@ -267,7 +267,7 @@ fn explore(steps: Vec<Step>) -> usize {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(3_000))]
+    #![proptest_config(ProptestConfig::with_cases(2_000))]
 
     #[test]
     fn whatever_happens_the_rules_hold(steps in prop::collection::vec(step(), 1..60)) {
