@@ -29,15 +29,16 @@ house_lock() {
     flock --nonblock "$HOUSE_LOCK"
 }
 
-# house_database: the database given by its two URLs, or else a private cluster.
-house_database() {
-    if [ -n "${LEEWARD_DATABASE_URL:-}" ] && [ -n "${LEEWARD_OWNER_URL:-}" ]; then
-        say "Using the database of LEEWARD_DATABASE_URL"
-    elif [ -n "${LEEWARD_DATABASE_URL:-}${LEEWARD_OWNER_URL:-}" ]; then
+# database_is_given: true when the two URLs name a database to use instead of a private cluster.
+database_is_given() {
+    local urls=${LEEWARD_DATABASE_URL:+app}${LEEWARD_OWNER_URL:+owner}
+    [ -z "$urls" ] || [ "$urls" = appowner ] ||
         lacking "Set both LEEWARD_DATABASE_URL (the app role's) and LEEWARD_OWNER_URL (the owner's), or neither."
-    else
-        cluster_start "$HOUSE/cluster"
-    fi
+    [ -n "$urls" ]
+}
+
+house_database() {
+    if database_is_given; then say "Using the database of LEEWARD_DATABASE_URL"; else cluster_start "$HOUSE/cluster"; fi
 }
 
 # house_key PROGRAMS: the key file outside the database, made once.

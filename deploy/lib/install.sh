@@ -44,7 +44,7 @@ install_missing() {
         warn "Missing on this machine. Please install:"
         lacking "    sudo apt-get install --no-install-recommends ${MISSING[*]}"
     fi
-    say "Installing ${MISSING[*]}"
+    say "Installing ${MISSING[*]} (a minute or two)"
     must "apt-get could not install: ${MISSING[*]} (its words are above)" apt_install "${MISSING[@]}"
     MISSING=()
     hash -r

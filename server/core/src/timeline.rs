@@ -101,3 +101,5 @@ impl Timeline {
 
 #[cfg(test)]
 mod tests;
+#[cfg(test)]
+mod vectors;

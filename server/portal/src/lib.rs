@@ -10,6 +10,7 @@ pub mod clients;
 pub mod clock;
 pub mod config;
 pub mod database;
+pub mod demo;
 pub mod error;
 pub mod forms;
 pub mod ids;

@@ -1,6 +1,6 @@
 // The panel for joining: link, code, admission and the second device. What was typed stays whatever happens.
 import { admissionBody, checkAdmission, readFieldErrors, readText, type Admission, type AdmissionField, type FieldErrors } from "./admission";
-import { part, text } from "./dom";
+import { attribute, part, text } from "./dom";
 import { ask, failureWords } from "./server";
 
 const field = (id: string): HTMLInputElement => {
@@ -19,7 +19,7 @@ function showErrors(errors: FieldErrors): void {
   for (const [name, id] of Object.entries(INPUTS) as [AdmissionField, string][]) {
     const place = document.querySelector(`[data-error="${name}"]`);
     if (place !== null) text(place, errors[name] ?? "");
-    field(id).toggleAttribute("aria-invalid", errors[name] !== undefined);
+    attribute(field(id), "aria-invalid", errors[name] === undefined ? null : "true");
   }
   const first = (Object.keys(INPUTS) as AdmissionField[]).find((name) => errors[name] !== undefined);
   if (first !== undefined) field(INPUTS[first]).focus();

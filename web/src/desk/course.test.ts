@@ -34,7 +34,7 @@ test("the line steps and breaks over a gap", () => {
 });
 
 test("the caption says the finding", () => {
-  assert.equal(finding(course(sets, [sud("set-1", 7), sud("set-3", 5)], "sud", 8), "sud"), "SUD 8 before the first set, 5 after set 3; asked after 2 of 3 sets.");
+  assert.equal(finding(course(sets, [sud("set-1", 7), sud("set-3", 5)], "sud", 8), "sud"), "SUD 8 before the first set, 5 after set 3; asked after 2 of 3 sets. × marks a set that was broken off.");
   assert.equal(finding(course(sets.slice(0, 1), [], "voc", 3), "voc"), "VOC 3 before the first set; asked after 0 of 1 set.");
   assert.equal(finding(course([], [], "sud", null), "sud"), "SUD: none asked yet.");
 });

@@ -1,6 +1,7 @@
 // The course of this session as a step line: a rating holds for its set, a set without one is a gap. Pure geometry.
 import type { Entry } from "../wire/Entry";
 import type { LogSet } from "../wire/LogSet";
+import { isBrokenOff } from "./words";
 
 export type Scale = "sud" | "voc";
 
@@ -17,8 +18,6 @@ export const ENDS: Record<Scale, [number, number]> = { sud: [0, 10], voc: [1, 7]
 /** The drawing, in its own units. */
 export const SIZE = { width: 300, height: 120, left: 24, right: 8, top: 10, bottom: 22 };
 
-const BROKEN_OFF = ["stopped_by_clinician", "stopped_by_client", "cannot_see", "page_interrupted", "link_lost", "unknown"];
-
 function valueOf(entries: Entry[], set: string | null, scale: Scale): number | null {
   const entry = entries.filter((one) => one.set === set && one.value.kind === scale).at(-1);
   return entry !== undefined && "value" in entry.value ? entry.value.value : null;
@@ -28,7 +27,7 @@ function valueOf(entries: Entry[], set: string | null, scale: Scale): number | n
 export function course(sets: LogSet[], standing: Entry[], scale: Scale, baseline: number | null): Point[] {
   const first: Point = { set: 0, value: valueOf(standing, null, scale) ?? baseline, stopped: false };
   const others = sets.map((set) => ({
-    set: set.number, value: valueOf(standing, set.id, scale), stopped: set.ending !== null && BROKEN_OFF.includes(set.ending),
+    set: set.number, value: valueOf(standing, set.id, scale), stopped: isBrokenOff(set.ending),
   }));
   return [first, ...others];
 }
@@ -69,5 +68,6 @@ export function finding(points: Point[], scale: Scale): string {
   const asked = rated.filter((point) => point.set > 0).length;
   const where = (point: Point): string => (point.set === 0 ? "before the first set" : `after set ${point.set}`);
   const change = first === last ? `${first.value} ${where(first)}` : `${first.value} ${where(first)}, ${last.value} ${where(last)}`;
-  return `${name} ${change}; asked after ${asked} of ${sets} ${sets === 1 ? "set" : "sets"}.`;
+  const broken = points.some((point) => point.stopped) ? " × marks a set that was broken off." : "";
+  return `${name} ${change}; asked after ${asked} of ${sets} ${sets === 1 ? "set" : "sets"}.${broken}`;
 }

@@ -1,6 +1,7 @@
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { test } from "node:test";
-import { keyAction, swallowsRelease, type KeyState, type Place, type Press } from "./keys";
+import { keyAction, LABELLED_KEYS, swallowsRelease, type KeyState, type Place, type Press } from "./keys";
 import type { Action } from "./model";
 
 const press = (key: string, more: Partial<Press> = {}): Press => ({ key, shift: false, modified: false, repeat: false, composing: false, ...more });
@@ -117,4 +118,13 @@ test("S3: with single keys off, characters and Space are left alone; arrows and 
 
 test("Enter and Tab on a button are the browser's", () => {
   for (const key of ["Enter", "Tab"]) assert.deepEqual(keyAction(press(key), "button", plain), { action: null, prevent: false });
+});
+
+test("every key is on the key sheet, and every button's label is a key", () => {
+  const read = (name: string): string => readFileSync(`../server/portal/src/live/${name}`, "utf8");
+  const labels = (html: string): string[] => [...html.matchAll(/<kbd[^>]*>([^<]+)<\/kbd>/g)].map(([, key]) => key ?? "");
+  const sheet = labels(read("desk_keys.html"));
+  for (const key of LABELLED_KEYS) if (key !== "?") assert.ok(sheet.includes(key), `${key} is missing on the sheet`);
+  const known = [...LABELLED_KEYS, "Enter"];
+  for (const name of ["desk.html", "desk_pad.html", "desk_keys.html"]) for (const key of labels(read(name))) assert.ok(known.includes(key), `${key} in ${name}`);
 });

@@ -48,6 +48,7 @@ const ARROWS: Record<string, Action> = {
 const SHORTCUTS: Record<string, Shortcut> = {
   e: { action: { kind: "end" } },
   "+": { action: { kind: "extend" } },
+  // Plus without Shift on many keyboards.
   "=": { action: { kind: "extend" } },
   i: { action: { kind: "sight" } },
   x: { action: { kind: "cannot_see" } },
@@ -71,6 +72,9 @@ const SHORTCUTS: Record<string, Shortcut> = {
   "?": { action: { kind: "lower", shown: "keys" } },
   h: { action: { kind: "toggle_preview" } },
 };
+
+/** Every key that the desk answers to outside its fields; each is labelled on the page. */
+export const LABELLED_KEYS: readonly string[] = ["Esc", "Space", "←", "→", "↓", "↑", "t", ...Object.keys(SHORTCUTS).filter((key) => key !== "=")];
 
 const LEFT_ALONE: Outcome = { action: null, prevent: false };
 const SWALLOWED: Outcome = { action: null, prevent: true };

@@ -6,7 +6,7 @@ import type { SessionLog } from "../wire/SessionLog";
 import type { SetView } from "../wire/SetView";
 import { savingOf, type Item, type Queue, type Saving } from "./entries";
 import type { DeskState } from "./model";
-import { clockTime, ENDING_WORDS, hertz, MOMENT_WORDS } from "./words";
+import { clockTime, ENDING_WORDS, hertz, isBrokenOff, MOMENT_WORDS } from "./words";
 
 /** An entry with what is true of its saving. */
 export interface Written {
@@ -29,6 +29,8 @@ export interface Row {
   set: string | null;
   head: string;
   ending: string;
+  /** It neither runs nor came to an end that was meant. */
+  broken: boolean;
   chips: Chip[];
 }
 
@@ -110,10 +112,11 @@ function headOf(set: LogSet): string {
 export function rows(log: SessionLog, queue: Queue, now: number): Row[] {
   const all = written(log, queue);
   const ofSets = [...log.sets].reverse().map((set) => ({
-    set: set.id, head: headOf(set), ending: set.ending === null ? "running" : ENDING_WORDS[set.ending], chips: chipsFor(set.id, all, now),
+    set: set.id, head: headOf(set), ending: set.ending === null ? "running" : ENDING_WORDS[set.ending],
+    broken: isBrokenOff(set.ending), chips: chipsFor(set.id, all, now),
   }));
   const before = chipsFor(null, all, now);
-  return before.length === 0 ? ofSets : [...ofSets, { set: null, head: "before the first set", ending: "", chips: before }];
+  return before.length === 0 ? ofSets : [...ofSets, { set: null, head: "before the first set", ending: "", broken: false, chips: before }];
 }
 
 /** `log` with the room's present set in it; `cycles` as last heard from the client's page, null when unheard. */

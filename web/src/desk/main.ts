@@ -24,6 +24,8 @@ const closeBy = Date.parse(desk.dataset.closeBy ?? "");
 const numberOf = (value: string | undefined): number | null => (value === undefined || value === "" ? null : Number(value));
 const baseline = { sud: numberOf(desk.dataset.baselineSud), voc: numberOf(desk.dataset.baselineVoc) };
 
+const wide = matchMedia("(min-width: 1100px)");
+
 const clock = new RoomClock();
 let state = freshDesk(performance.now());
 let drawn = 0;
@@ -43,7 +45,8 @@ const preview = new Preview(part("preview"), (pageNow) => {
 function draw(): void {
   const now = performance.now();
   const callBack = desk.dataset.callBack ?? "";
-  render(state, { now, wall: Date.now(), room: roomNow(now), closeBy: Number.isNaN(closeBy) ? null : closeBy, callBack, baseline });
+  const apart = clock.known ? { spread: clock.spread(now), bound: clock.bound(now) } : null;
+  render(state, { now, wall: Date.now(), room: roomNow(now), apart, closeBy: Number.isNaN(closeBy) ? null : closeBy, callBack, baseline, wide: wide.matches });
   preview.draw();
   // A page nobody can see has drawn nothing: the client must not be told that the desk knows.
   if (document.visibilityState === "visible") drawn = state.view?.seq ?? 0;
@@ -93,16 +96,27 @@ function lineState(line: SocketState): void {
   happen({ kind: "line", open: line === "open", sentAway: line === "refused" });
 }
 
-const socket: LiveSocket<ToDesk, FromDesk> = new LiveSocket<ToDesk, FromDesk>({
-  path: `/sessions/${session}/desk`,
-  hello: () => ({ type: "hello", wire: WIRE_VERSION }),
-  drawn: () => drawn,
-  onMessage: (message, pageNow) => {
-    if (message.type === "beat") clock.onBeat(message, pageNow);
-    happen({ kind: "heard", message });
-  },
-  onState: lineState,
-});
+function connect(): LiveSocket<ToDesk, FromDesk> {
+  return new LiveSocket<ToDesk, FromDesk>({
+    path: `/sessions/${session}/desk/socket`,
+    hello: () => ({ type: "hello", wire: WIRE_VERSION }),
+    drawn: () => drawn,
+    onMessage: (message, pageNow) => {
+      if (message.type === "beat") clock.onBeat(message, pageNow);
+      happen({ kind: "heard", message });
+    },
+    onState: lineState,
+  });
+}
+let socket = connect();
+
+/** Coming back to this tab is often coming back from signing in: a line that the server closed is worth another try. */
+function cameBack(): void {
+  happen({ kind: "page_focus", here: true });
+  if (!state.sentAway) return;
+  socket.close();
+  socket = connect();
+}
 
 const act = (action: Action): void => happen({ kind: "action", action, id: crypto.randomUUID(), words: words.value });
 const keyState = (): KeyState => ({ armed: state.armed?.scale ?? null, shortcuts: state.shortcuts });
@@ -136,11 +150,15 @@ document.addEventListener("click", (event) => {
 });
 
 words.addEventListener("input", () => happen({ kind: "words_typed", empty: words.value === "" }));
-addEventListener("focus", () => happen({ kind: "page_focus", here: true }));
+addEventListener("focus", cameBack);
 addEventListener("blur", () => happen({ kind: "page_focus", here: false }));
 document.addEventListener("visibilitychange", draw);
+wide.addEventListener("change", draw);
 addEventListener("beforeunload", (event) => {
-  if (hasUnsaved(state.queue) || words.value.trim() !== "") event.preventDefault();
+  if (!hasUnsaved(state.queue) && words.value.trim() === "") return;
+  event.preventDefault();
+  // Browsers before 2024 ask only when this is set as well.
+  event.returnValue = true;
 });
 
 new AdmissionPanel(session, (location, callBack) => {

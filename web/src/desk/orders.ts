@@ -11,6 +11,8 @@ import { needsWords, orderName, refusalWords } from "./words";
 export const PAUSE_AFTER_STOP = 1000;
 /** Steps of one setting closer together than this are undone together, ms. */
 const ONE_CHANGE = 2000;
+/** A stop so soon after one without an answer is the same press, ms. */
+const HELD_KEY = 250;
 
 /** Orders that do no harm when they come late: they are sent again after a break of the line. */
 const isSafeLate = (order: Order): boolean => ["stop", "end", "cannot_see"].includes(order.kind);
@@ -91,8 +93,10 @@ export function start(state: DeskState, now: number): Step {
   return { state: started.state, commands: [...planned.commands, ...started.commands] };
 }
 
-/** Stops at once. Always sent: the view may be a moment behind the room. */
+/** Stops at once. Always sent: the view may be a moment behind the room. A held key does not flood the line. */
 export function stop(state: DeskState, now: number): Step {
+  const held = state.pending.some((pending) => pending.order.kind === "stop" && now - pending.since < HELD_KEY);
+  if (held) return unchanged({ ...state, stoppedAt: now });
   return sendOrder({ ...state, stoppedAt: now }, { kind: "stop" }, now);
 }
 

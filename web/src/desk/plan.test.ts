@@ -59,8 +59,17 @@ test("every choice of channels keeps at least one on", () => {
   }
 });
 
-test("lengths: steps of four cycles, never under four, and open-ended back to 24", () => {
-  assert.deepEqual(stepPlan(aPlan({ length: { kind: "cycles", cycles: 4 } }), "length", -1, aView()).length, { kind: "cycles", cycles: CYCLES.least });
+test("lengths: steps of four cycles, of two up to twelve, the same way back, and open-ended to 24", () => {
+  const walk = (direction: 1 | -1, from: number, count: number): number[] => {
+    let plan = aPlan({ length: { kind: "cycles", cycles: from } });
+    return Array.from({ length: count }, () => {
+      plan = stepPlan(plan, "length", direction, aView());
+      return plan.length.kind === "cycles" ? plan.length.cycles : NaN;
+    });
+  };
+  assert.deepEqual(walk(-1, 24, 9), [20, 16, 12, 10, 8, 6, 4, 2, CYCLES.least]);
+  assert.deepEqual(walk(1, 2, 8), [4, 6, 8, 10, 12, 16, 20, 24]);
+  assert.deepEqual(walk(1, 198, 2), [200, CYCLES.most]);
   assert.deepEqual(toggleOpen(aPlan({})).length, { kind: "open" });
   assert.deepEqual(toggleOpen(toggleOpen(aPlan({}))).length, { kind: "cycles", cycles: 24 });
 });

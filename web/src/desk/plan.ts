@@ -12,7 +12,9 @@ export type Direction = 1 | -1;
 export const RATE = { least: 0.3, most: 2, step: 0.05 };
 export const WIDTH = { least: 2, most: 40, step: 1 };
 export const DOT_SIZES = [0.5, 1, 1.5, 2, 2.5, 3];
-export const CYCLES = { least: 4, most: 200, step: 4 };
+export const CYCLES = { least: 2, most: 200, step: 4, shortStep: 2 };
+/** Up to here lengths go by the short step: resource work uses 2 to 6 cycles (Korn & Leeds 2002, from memory). */
+const SHORT = 12;
 /** A usual starting point: about 24 cycles, then fitted to the client (Shapiro 2018, from memory). */
 export const USUAL_CYCLES = 24;
 
@@ -39,8 +41,10 @@ function nextDot(dot: number, direction: Direction): number {
 
 function nextLength(plan: Plan, direction: Direction): Plan["length"] {
   if (plan.length.kind === "open") return { kind: "cycles", cycles: USUAL_CYCLES };
-  const cycles = within(plan.length.cycles + direction * CYCLES.step, CYCLES.least, CYCLES.most);
-  return { kind: "cycles", cycles };
+  const { cycles } = plan.length;
+  const short = direction > 0 ? cycles < SHORT : cycles <= SHORT;
+  const step = short ? CYCLES.shortStep : CYCLES.step;
+  return { kind: "cycles", cycles: within(cycles + direction * step, CYCLES.least, CYCLES.most) };
 }
 
 function nextChannels(current: Channels, direction: Direction, eyesLocked: boolean): Channels {

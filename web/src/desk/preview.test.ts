@@ -23,6 +23,11 @@ test("before the first segment and after the last it rests at an extreme", () =>
   assert.ok(!previewMoves(aView(), 5000));
 });
 
+test("after a set it stands where the next one begins", () => {
+  const stopped = aView({ state: "stopped", set: aSet({ ended: "stopped_by_client" }), plan: aPlan({ path: "up_down" }) });
+  assert.deepEqual(previewPlace(stopped, 1250, box, 10), { x: -0, y: -15 });
+});
+
 test("every path stays within its box", () => {
   for (const path of ["across", "up_down", "falling", "rising"] as const) {
     const view = aView({ state: "running", set: aSet({ plan: aPlan({ path }) }) });

@@ -1,59 +1,12 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import type { DeskView } from "../wire/DeskView";
-import type { Order } from "../wire/Order";
-import type { Refusal } from "../wire/Refusal";
-import { freshDesk, shownPlan, type Action, type Command, type DeskEvent, type DeskState } from "./model";
-import { step } from "./reducer";
-import { aPlan, aSet, aShowing, aView } from "./sample.fixture";
-
-/** A desk driven in virtual time. */
-class Desk {
-  state: DeskState = freshDesk(0);
-  now = 0;
-  private ids = 0;
-  private seq = 1;
-
-  /** Opens the line and hears `view`. */
-  static with(view: DeskView): Desk {
-    const desk = new Desk();
-    desk.event({ kind: "line", open: true });
-    desk.event({ kind: "heard", message: { type: "view", ...view } });
-    return desk;
-  }
-  event(event: DeskEvent): Command[] {
-    const { state, commands } = step(this.state, event, this.now);
-    this.state = state;
-    return commands;
-  }
-  does(action: Action, words = ""): Command[] {
-    return this.event({ kind: "action", action, id: `entry-${++this.ids}`, words });
-  }
-  sees(changes: Partial<DeskView>): Command[] {
-    const known = this.state.view ?? aView();
-    this.seq += 1;
-    return this.event({ kind: "heard", message: { type: "view", ...known, seq: this.seq, ...changes } });
-  }
-  answers(id: number, refused: Refusal | null = null): Command[] {
-    return this.event({ kind: "heard", message: { type: "answer", id, refused } });
-  }
-  notice(): string {
-    return this.state.notice?.words ?? "";
-  }
-  later(ms: number): this {
-    this.now += ms;
-    return this;
-  }
-}
-
-const orders = (commands: Command[]): Order[] =>
-  commands.flatMap((command) => (command.kind === "send" && command.message.type === "order" ? [command.message.order] : []));
-const kinds = (commands: Command[]): string[] => orders(commands).map((order) => order.kind);
-const running = (): DeskView => aView({ state: "running", set: aSet() });
+import { Desk, kinds, running } from "./desk.fixture";
+import { aSet, aShowing, aView } from "./sample.fixture";
 
 test("an order carries the room's epoch and an id that counts up", () => {
   const desk = Desk.with(aView({ epoch: 7 }));
-  assert.deepEqual(desk.does({ kind: "sight" }), [{ kind: "send", message: { type: "order", epoch: 7, id: 1, order: { kind: "sight" } } }]);
+  assert.deepEqual(desk.does({ kind: "cannot_see" }), [{ kind: "send", message: { type: "order", epoch: 7, id: 1, order: { kind: "cannot_see" } } }]);
   assert.deepEqual(desk.does({ kind: "stop" }), [{ kind: "send", message: { type: "order", epoch: 7, id: 2, order: { kind: "stop" } } }]);
 });
 
@@ -123,6 +76,13 @@ test("a stop is always sent, whatever the state says", () => {
   assert.deepEqual(kinds(Desk.with(aView({ in_control: false })).does({ kind: "stop" })), ["stop"]);
 });
 
+test("a held Escape sends four stops a second at most, and goes on while none is answered", () => {
+  const desk = Desk.with(running());
+  let sent = 0;
+  for (let i = 0; i < 33; i++) sent += desk.later(30).does({ kind: "stop" }).length;
+  assert.ok(sent >= 3 && sent <= 4, `${sent} sent in a second`);
+});
+
 test("a stop without a line waits and goes first thing, with the new epoch and the same id", () => {
   const desk = Desk.with(aView({ state: "running", set: aSet(), epoch: 1 }));
   desk.event({ kind: "line", open: false });
@@ -146,7 +106,7 @@ test("a start that broke with the line is never sent again, and said so", () => 
 test("without a line a start or a change is refused on the spot", () => {
   const desk = Desk.with(aView());
   desk.event({ kind: "line", open: false });
-  for (const action of [{ kind: "start" }, { kind: "sight" }, { kind: "step", setting: "rate", direction: 1 }] as const) {
+  for (const action of [{ kind: "start" }, { kind: "take_control" }, { kind: "step", setting: "rate", direction: 1 }] as const) {
     assert.deepEqual(desk.does(action), []);
     assert.match(desk.notice(), /no connection/);
   }
@@ -159,77 +119,6 @@ test("an open line without a view since does not count as connected", () => {
   assert.deepEqual(desk.does({ kind: "start" }), []);
 });
 
-test("changes of the plan: one in flight, the newest follows the answer", () => {
-  const desk = Desk.with(aView());
-  assert.deepEqual(orders(desk.does({ kind: "step", setting: "rate", direction: 1 })), [{ kind: "plan", plan: aPlan({ rate: 1.05 }) }]);
-  assert.deepEqual(desk.does({ kind: "step", setting: "rate", direction: 1 }), []);
-  assert.deepEqual(desk.does({ kind: "step", setting: "rate", direction: 1 }), []);
-  assert.equal(shownPlan(desk.state)?.rate, 1.15);
-  assert.deepEqual(orders(desk.answers(1)), [{ kind: "plan", plan: aPlan({ rate: 1.15 }) }]);
-  desk.answers(2);
-  desk.sees({ plan: aPlan({ rate: 1.15 }) });
-  assert.equal(desk.state.wanted, null);
-  assert.equal(shownPlan(desk.state)?.rate, 1.15);
-});
-
-test("a view that comes before the answer settles the plan as well", () => {
-  const desk = Desk.with(aView());
-  desk.does({ kind: "step", setting: "rate", direction: 1 });
-  desk.sees({ plan: aPlan({ rate: 1.05 }) });
-  assert.equal(shownPlan(desk.state)?.rate, 1.05);
-  desk.answers(1);
-  assert.equal(desk.state.wanted, null);
-});
-
-test("a refused plan goes back to the room's, with the reason", () => {
-  const desk = Desk.with(aView());
-  desk.does({ kind: "step", setting: "dot", direction: 1 });
-  desk.answers(1, { kind: "limit", limit: "The dot must be 3 degrees or less." });
-  assert.equal(shownPlan(desk.state)?.dot, 1);
-  assert.match(desk.notice(), /3 degrees or less/);
-  desk.does({ kind: "undo_setting" });
-  assert.match(desk.notice(), /No change/);
-});
-
-test("while a set runs only the rate changes", () => {
-  for (const setting of ["width", "dot", "path", "length", "channels"] as const) {
-    const desk = Desk.with(running());
-    assert.deepEqual(desk.does({ kind: "step", setting, direction: -1 }), []);
-    assert.match(desk.notice(), /only the rate/);
-  }
-  assert.deepEqual(kinds(Desk.with(running()).does({ kind: "step", setting: "rate", direction: -1 })), ["plan"]);
-});
-
-test("a width that screen cannot show is refused with the widest that fits", () => {
-  const desk = Desk.with(aView({ plan: aPlan({ width: 24 }), widest: 24.38 }));
-  assert.deepEqual(desk.does({ kind: "step", setting: "width", direction: 1 }), []);
-  assert.match(desk.notice(), /widest that fits is 24\.3°/);
-  assert.deepEqual(kinds(desk.does({ kind: "step", setting: "width", direction: -1 })), ["plan"]);
-});
-
-test("a start sends the newest plan first", () => {
-  const desk = Desk.with(aView());
-  desk.does({ kind: "step", setting: "width", direction: 1 });
-  desk.does({ kind: "step", setting: "width", direction: 1 });
-  const sent = orders(desk.does({ kind: "start" }));
-  assert.deepEqual(sent, [{ kind: "plan", plan: aPlan({ width: 20 }) }, { kind: "start" }]);
-});
-
-test("S13: a change of a setting is undone without a question; a held key counts as one", () => {
-  const desk = Desk.with(aView());
-  desk.does({ kind: "step", setting: "path", direction: 1 });
-  desk.answers(1);
-  desk.sees({ plan: aPlan({ path: "up_down" }) });
-  for (let i = 0; i < 3; i++) desk.later(30).does({ kind: "step", setting: "rate", direction: 1 });
-  desk.answers(2);
-  desk.answers(3);
-  desk.sees({ plan: aPlan({ path: "up_down", rate: 1.15 }) });
-  assert.deepEqual(orders(desk.does({ kind: "undo_setting" })), [{ kind: "plan", plan: aPlan({ path: "up_down" }) }]);
-  desk.answers(4);
-  desk.sees({ plan: aPlan({ path: "up_down" }) });
-  assert.deepEqual(orders(desk.does({ kind: "undo_setting" })), [{ kind: "plan", plan: aPlan() }]);
-});
-
 test("refusals come in words; a stop with nothing running stays quiet", () => {
   const desk = Desk.with(aView());
   desk.does({ kind: "stop" });
@@ -238,7 +127,7 @@ test("refusals come in words; a stop with nothing running stays quiet", () => {
   desk.later(2000).does({ kind: "start" });
   desk.answers(2, { kind: "not_saved" });
   assert.match(desk.notice(), /^Start: the record could not be written/);
-  desk.does({ kind: "sight" });
+  desk.does({ kind: "cannot_see" });
   desk.answers(3, { kind: "old_epoch" });
   assert.match(desk.notice(), /restarted/);
 });
@@ -257,6 +146,15 @@ test("end and extend want a set that runs", () => {
     assert.deepEqual(kinds(Desk.with(running()).does({ kind })), [kind]);
     assert.deepEqual(Desk.with(aView()).does({ kind }), []);
   }
+});
+
+test("I can see and hear them is sent when it is needed; I can't see them always", () => {
+  const needs = { sight: true, client_ready: false, stage: false, pause: false };
+  assert.deepEqual(kinds(Desk.with(aView({ needs })).does({ kind: "sight" })), ["sight"]);
+  const said = Desk.with(aView());
+  assert.deepEqual(said.does({ kind: "sight" }), []);
+  assert.match(said.notice(), /Said already/);
+  assert.deepEqual(kinds(said.does({ kind: "cannot_see" })), ["cannot_see"]);
 });
 
 test("the join panel opens while the client waits and gives way to the log afterwards", () => {

@@ -101,6 +101,7 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
     case "extend":
       return isBusy(state) ? sendOrder(state, { kind: action.kind }, now) : say(state, "No set is running.", now);
     case "sight":
+      return state.view !== null && !state.view.needs.sight ? say(state, "Said already; nothing waits for it.", now) : sendOrder(state, { kind: "sight" }, now);
     case "cannot_see":
     case "take_control":
       return sendOrder(state, { kind: action.kind }, now);

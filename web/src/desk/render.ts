@@ -7,7 +7,7 @@ import { attribute, part, shown, text } from "./dom";
 import { renderCourse } from "./render_course";
 import { renderLog } from "./render_log";
 import {
-  bandStops, closeByWords, departures, keysOff, orderedWords, progressWords, showingWords, stateWord, stripWords, type StateWord,
+  apartWords, bandStops, closeByWords, departures, isStuck, keysOff, orderedWords, progressWords, showingWords, stateWord, stripWords, type StateWord,
 } from "./status";
 import { channelWords, degrees, hertz, lengthWords, MOMENT_WORDS, PATH_WORDS } from "./words";
 
@@ -18,9 +18,13 @@ export interface Surroundings {
   wall: number;
   /** Room time, or null while the clock is not known. */
   room: number | null;
+  /** How well this page knows the room's time: what to expect and what it cannot exceed, ms. */
+  apart: { spread: number; bound: number } | null;
   closeBy: number | null;
   callBack: string;
   baseline: Record<Scale, number | null>;
+  /** The window is wide enough for the target card and the course beside the column. */
+  wide: boolean;
 }
 
 const shapeOf = (word: StateWord): string => `#shape-${word.toLowerCase().replaceAll(" ", "-")}`;
@@ -30,25 +34,30 @@ function renderBand(state: DeskState, around: Surroundings): void {
   text(part("word"), word);
   attribute(part("shape"), "href", shapeOf(word));
   attribute(part("desk-state"), "data-word", word.toLowerCase().replaceAll(" ", "-"));
-  text(part("progress"), progressWords(state));
+  text(part("progress"), word === "UNKNOWN" ? "" : progressWords(state));
   text(part("close-by"), closeByWords(around.closeBy, around.wall));
+  attribute(part("close-by"), "data-now", around.closeBy !== null && around.wall >= around.closeBy ? "" : null);
   const lost = word === "LINK LOST" || (word === "UNKNOWN" && state.view !== null);
   shown(part("showing-name"), !lost);
+  shown(part("ordered-line"), !lost);
+  attribute(part("showing-line"), "data-lost", lost ? "" : null);
   text(part("showing"), showingWords(state, around.now, around.callBack));
   text(part("ordered"), orderedWords(state));
-  text(part("departures"), departures(state).join("; "));
+  text(part("departures"), [...departures(state), ...apartWords(around.apart)].join("; "));
   shown(part("band-stop"), bandStops(state, around.now));
   shown(part("keys-off"), keysOff(state));
+  attribute(part("band-stop"), "data-off", keysOff(state) ? "" : null);
 }
 
 function renderStrip(state: DeskState, around: Surroundings): void {
   const words = stripWords(state, around.now, around.room);
   text(part("message-1"), words[0] ?? "");
   text(part("message-2"), words[1] ?? "");
+  attribute(part("messages"), "data-alone", words.length === 1 ? "" : null);
   shown(part("take-control"), state.view !== null && !state.view.in_control && state.view.state !== "closed");
   shown(part("sign-in"), isSignedOut(state.queue) || state.sentAway);
   // Seconds that count up are for the eye only; a reader hears each message once.
-  const spoken = [stateWord(state, around.now), keysOff(state) ? "keys off" : "", ...words.slice(0, 2)];
+  const spoken = [stateWord(state, around.now), keysOff(state) ? "keys off" : "", state.view?.seat_asked_for ? "Another device asks to join" : "", ...words.slice(0, 2)];
   text(part("announce"), spoken.filter((one) => one !== "").join(". ").replace(/, \d+ s/g, "").replace(/in \d+ s/g, "soon"));
 }
 
@@ -94,15 +103,16 @@ function renderRatings(state: DeskState): void {
 
 const PANELS: Lower[] = ["log", "join", "card", "target", "keys"];
 
-function renderPanels(state: DeskState): void {
+function renderPanels(state: DeskState, wide: boolean): void {
+  // In a wide window the target card has a place of its own, so the log need not give way to it.
+  const lower = wide && state.lower === "target" ? "log" : state.lower;
   for (const name of PANELS) {
     const panel = document.querySelector<HTMLElement>(`[data-panel="${name}"]`);
-    // The target card has a place of its own in a wide window: there the style sheet shows it always.
-    if (panel !== null && name !== "target") shown(panel, state.lower === name);
+    if (panel !== null) shown(panel, lower === name || (wide && name === "target"));
     const button = document.querySelector(`[data-act="lower"][data-shown="${name}"]`);
-    if (button !== null) attribute(button, "aria-pressed", String(state.lower === name));
+    if (button !== null) attribute(button, "aria-pressed", String(lower === name));
   }
-  attribute(part("desk-state"), "data-lower", state.lower);
+  attribute(part("desk-state"), "data-lower", lower);
   shown(part("seat"), state.view?.seat_asked_for ?? false);
   const seats = { empty: "Nobody has used the link yet.", waiting: "Somebody waits. Confirm who it is and where, then admit.", admitted: "The client is admitted." };
   text(part("seat-state"), state.view === null ? "" : seats[state.view.seat]);
@@ -118,7 +128,8 @@ export function render(state: DeskState, around: Surroundings): void {
   renderControls(state, around);
   renderPlan(state);
   renderRatings(state);
-  renderPanels(state);
+  renderPanels(state, around.wide);
+  shown(part("stuck"), !isBusy(state) && isStuck(state));
   const hint = state.logRead ? "" : "The log is being read.";
   renderLog(rows(state.log, state.queue, around.now), hint, hasUnsaved(state.queue));
   const entries = standing(written(state.log, state.queue));

@@ -9,12 +9,12 @@ const button = (act: string, entry: string, words: string, label: string): HTMLB
 
 function chipButtons(chip: Chip): HTMLButtonElement[] {
   if (chip.refused) {
-    return [button("retry", chip.id, "retry", `Send again: ${chip.text}`), button("edit", chip.id, "edit", `Edit: ${chip.text}`)];
+    return [button("retry", chip.id, "retry", `retry: ${chip.text}`), button("edit", chip.id, "edit", `edit: ${chip.text}`)];
   }
   if (chip.standing === "replaced") return [];
-  if (chip.standing === "taken_back") return [button("put_back", chip.id, "put back", `Put back: ${chip.text}`)];
-  const undo = button("take_back", chip.id, "undo", `Take back: ${chip.text}`);
-  return chip.saving === "failed" ? [button("retry", chip.id, "retry", `Send again: ${chip.text}`), undo] : [undo];
+  if (chip.standing === "taken_back") return [button("put_back", chip.id, "put back", `put back: ${chip.text}`)];
+  const undo = button("take_back", chip.id, "undo", `undo: ${chip.text}`);
+  return chip.saving === "failed" ? [button("retry", chip.id, "retry", `retry: ${chip.text}`), undo] : [undo];
 }
 
 function drawChip(chip: Chip): HTMLLIElement {
@@ -30,7 +30,7 @@ function drawChip(chip: Chip): HTMLLIElement {
 function drawRow(row: Row): HTMLLIElement {
   const item = make("li", "");
   const head = make("p", "", { class: "head" });
-  head.append(make("span", row.head, { class: "number" }), " ", make("strong", row.ending));
+  head.append(make("span", row.head, { class: "number" }), " ", make("strong", row.ending, row.broken ? { "data-broken": "" } : {}));
   const chips = make("ul", "", { role: "list" });
   chips.append(...row.chips.map(drawChip));
   item.append(head, chips);

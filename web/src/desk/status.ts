@@ -17,6 +17,7 @@ const SILENCE_OTHERWISE = 11000;
 const NOTICE_LASTS = 8000;
 const NOT_CONFIRMED_AFTER = 1000;
 const STALE_SHOWING = 1000;
+const SPREAD_WORTH_SAYING = 15;
 
 /** Nothing was heard of the server for so long that the room's state is unknown. */
 export function isUnknown(state: DeskState, now: number): boolean {
@@ -108,6 +109,12 @@ export function departures(state: DeskState): string[] {
   return words;
 }
 
+/** Nothing while the clocks agree well; otherwise how far apart this page and the room are, both figures in ms. */
+export function apartWords(apart: { spread: number; bound: number } | null): string[] {
+  if (apart === null || apart.spread < SPREAD_WORTH_SAYING) return [];
+  return [`preview about ${Math.round(apart.spread)} ms apart, at worst ${Math.round(apart.bound)}`];
+}
+
 /** How far the set has come, and for how long. */
 export function progressWords(state: DeskState): string {
   const { view, showing } = state;
@@ -148,14 +155,11 @@ function pendingWords(state: DeskState, now: number): string[] {
   });
 }
 
-const STUCK_HINT =
-  "The same twice in a row. On offer: change the mechanics; change the focus; look for an earlier memory; your own words. You decide.";
-
 /** The reserved message strip, most pressing first. */
 export function stripWords(state: DeskState, now: number, roomNow: number | null): string[] {
   const words: string[] = [];
   const idle = !isBusy(state);
-  if (state.sentAway) words.push("The server has closed this desk's line. Sign in again, then reload this page.");
+  if (state.sentAway) words.push("The server has closed this desk's line. Sign in again, then come back to this tab.");
   if (isSignedOut(state.queue)) words.push("You are signed out. Entries wait here; sign in again.");
   words.push(...pendingWords(state, now));
   const limit = limitWords(state, roomNow);
@@ -166,7 +170,6 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   if (state.view !== null && idle && ["ready", "stopped", "stopped_by_client"].includes(state.view.state)) {
     words.push(...needsWords({ ...state.view.needs, pause: false }));
   }
-  if (idle && isStuck(state)) words.push(STUCK_HINT);
   return words;
 }
 

@@ -18,7 +18,7 @@ export function clockTime(instant: string): string {
   return `${two(date.getHours())}:${two(date.getMinutes())}:${two(date.getSeconds())}`;
 }
 
-export const PATH_WORDS: Record<Path, string> = { across: "across", up_down: "up and down", falling: "falling", rising: "rising" };
+export const PATH_WORDS: Record<Path, string> = { across: "across", up_down: "up-down", falling: "falling", rising: "rising" };
 
 export const channelWords = (plan: Plan): string =>
   [plan.channels.eyes ? "eyes" : "", plan.channels.ears ? "tones" : ""].filter((word) => word !== "").join(" + ");
@@ -36,6 +36,10 @@ export const ENDING_WORDS: Record<Ending, string> = {
   cannot_see: "client not seen", page_interrupted: "client's page interrupted", link_lost: "link lost",
   hard_limit: "ended at the limit", unknown: "end unknown",
 };
+
+const MEANT: (Ending | null)[] = [null, "done", "ended_by_clinician", "hard_limit"];
+/** Whether a set was stopped or broken off; null while it runs. */
+export const isBrokenOff = (ending: Ending | null): boolean => !MEANT.includes(ending);
 
 const ORDER_NAMES: Record<Order["kind"], string> = {
   take_control: "Take control", sight: "I can see and hear them", cannot_see: "I can't see them", start: "Start", stop: "Stop",

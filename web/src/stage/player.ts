@@ -33,6 +33,9 @@ const SECOND = 1_000;
 /** `leeward_core::safety::SET_MS`: no set lasts longer, ms. */
 const LONGEST_SET = 360_000;
 
+/** A set that meets that limit rests at the last extreme before it: half a cycle at the least rate, 0.3 Hz, ms. */
+const LAST_HALF_CYCLE = 1_700;
+
 /** What the player works with and whom it tells. */
 export interface Stage {
   readonly dot: Dot;
@@ -126,6 +129,7 @@ export class Player {
       playing.frames.take();
       this.fact(playing, now, { kind: "shown", width: playing.width });
     }
+    if (!playing.easing) this.note(playing, now);
   }
 
   private begin(set: SetView, now: number): void {
@@ -222,5 +226,5 @@ export class Player {
 function ownEnding({ plan, timeline }: SetView): Ending {
   const lasted = (endOf(timeline) ?? 0) - (startOf(timeline) ?? 0);
   if (plan.length.kind === "cycles" && phaseAt(timeline, Infinity) >= plan.length.cycles - 1e-6) return "done";
-  return lasted >= LONGEST_SET - SECOND ? "hard_limit" : "ended_by_clinician";
+  return lasted >= LONGEST_SET - LAST_HALF_CYCLE ? "hard_limit" : "ended_by_clinician";
 }

@@ -64,20 +64,20 @@ impl Room {
     fn take_in(&mut self, id: u64, said: FromStage) -> Result<(), &'static str> {
         let greeted = self.stage.as_ref().is_some_and(|stage| stage.line.greeted);
         match (said, greeted) {
-            (FromStage::Hello { wire, device }, false) => {
-                return self.greet_stage(id, wire, device);
-            }
-            (FromStage::Hello { .. }, true) => return Err("hello comes once"),
-            (_, false) => return Err("hello comes first"),
-            (said, true) => {
-                self.stage_sign();
-                match said {
-                    FromStage::Beat(reply) => self.stage_answered(reply),
-                    FromStage::Device { device } => self.device_changed(device),
-                    said if self.seat == SeatState::Admitted => self.admitted_said(said),
-                    _ => Err("not admitted"),
-                }
-            }
+            (FromStage::Hello { wire, device }, false) => self.greet_stage(id, wire, device),
+            (FromStage::Hello { .. }, true) => Err("hello comes once"),
+            (_, false) => Err("hello comes first"),
+            (said, true) => self.greeted_said(said),
+        }
+    }
+
+    fn greeted_said(&mut self, said: FromStage) -> Result<(), &'static str> {
+        self.stage_sign();
+        match said {
+            FromStage::Beat(reply) => self.stage_answered(reply),
+            FromStage::Device { device } => self.device_changed(device),
+            said if self.seat == SeatState::Admitted => self.admitted_said(said),
+            _ => Err("not admitted"),
         }
     }
 

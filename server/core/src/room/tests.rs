@@ -6,4 +6,5 @@ mod joining;
 mod play;
 mod schedules;
 mod silence;
+mod starting;
 mod stopping;

@@ -144,14 +144,10 @@ pub(super) async fn change_details(tx: &mut Tx, client: Uuid, sealed: &SealedDet
 
 /// Archives, or with no time restores. False when the row is not at `version` any more.
 pub(super) async fn archive(tx: &mut Tx, client: Uuid, version: i32, at: Option<DateTime<Utc>>) -> Result<bool, sqlx::Error> {
-    let done = sqlx::query!(
-        "UPDATE client SET archived_at = $3, version = version + 1 WHERE id = $1 AND version = $2",
-        client,
-        version,
-        at
-    )
-    .execute(&mut **tx)
-    .await?;
+    let done =
+        sqlx::query!("UPDATE client SET archived_at = $3, version = version + 1 WHERE id = $1 AND version = $2", client, version, at)
+            .execute(&mut **tx)
+            .await?;
     Ok(done.rows_affected() == 1)
 }
 

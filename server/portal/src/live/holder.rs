@@ -1,5 +1,6 @@
 //! Holding a room: acting in the database under the room's own token, and starting a set there.
 
+use chrono::{DateTime, Utc};
 use leeward_core::room::{Event, Start};
 use leeward_core::safety;
 use leeward_core::wire::{Plan, SeatState};
@@ -98,11 +99,8 @@ impl Holder {
     }
 
     async fn write_set(&self, set: Uuid, number: u32, plan: &Plan) -> Result<Written, Error> {
-        let value = serde_json::to_value(plan).map_err(|fault| Error::Inner(format!("plan: {fault}")))?;
-        let place = i32::try_from(number).map_err(|_| Error::Inconsistent("stimulus_set.number"))?;
         let mut tx = self.look().await?;
-        let hold = Hold { session: self.session, client: self.client, epoch: self.epoch };
-        if !queries::insert_set(&mut tx, &hold, self.id, set, place, &value, self.app.world.now()).await? {
+        if !self.insert(&mut tx, set, number, plan, self.app.world.now()).await? {
             return Ok(Written::RoomLost);
         }
         match tx.commit().await {
@@ -110,6 +108,17 @@ impl Holder {
             // The answer to the commit was lost: it may have happened.
             Err(fault) => self.find_out(set, fault).await,
         }
+    }
+
+    /// Writes a new set within `tx`; false when another holder has the room, or the session has ended.
+    ///
+    /// # Errors
+    /// [`Error::Database`].
+    pub(super) async fn insert(&self, tx: &mut Tx, set: Uuid, number: u32, plan: &Plan, at: DateTime<Utc>) -> Result<bool, Error> {
+        let value = serde_json::to_value(plan).map_err(|fault| Error::Inner(format!("plan: {fault}")))?;
+        let place = i32::try_from(number).map_err(|_| Error::Inconsistent("stimulus_set.number"))?;
+        let hold = Hold { session: self.session, client: self.client, epoch: self.epoch };
+        queries::insert_set(tx, &hold, self.id, set, place, &value, at).await
     }
 
     async fn find_out(&self, set: Uuid, fault: Error) -> Result<Written, Error> {

@@ -5,6 +5,7 @@ mod clerk;
 mod code;
 mod desk;
 mod evidence;
+mod history;
 mod holder;
 mod hub;
 mod join;
@@ -28,6 +29,7 @@ use crate::error::Error;
 use room_task::Mail;
 
 pub use admit::{Admission, admit};
+pub use history::{PastOrder, PastSet, keep_past};
 pub use hub::Rooms;
 pub use join::{mint, mint_code};
 

@@ -78,3 +78,39 @@ pub(super) const fn moment(moment: Moment) -> &'static str {
         Moment::Reevaluation => "re-evaluation",
     }
 }
+
+/// What happened beside the sets, as the room names it.
+pub(super) fn happened(kind: &str) -> String {
+    match kind {
+        "admitted" => "Client admitted",
+        "sight" => "Clinician can see and hear the client",
+        "cannot_see" => "Clinician cannot see the client",
+        "control_taken" => "Control taken by another desk",
+        "stage_lost" => "Client\u{2019}s page not heard",
+        "stage_back" => "Client\u{2019}s page heard again",
+        "desk_lost" => "Clinician\u{2019}s desk not heard",
+        "desk_back" => "Clinician\u{2019}s desk heard again",
+        "client_ready" => "Client ready again",
+        "client_stop" => "Client stopped",
+        "interrupted_hidden" => "Client\u{2019}s page hidden: stopped by itself",
+        "interrupted_full_screen_left" => "Full screen left: stopped by itself",
+        "interrupted_resized" => "Client\u{2019}s screen turned or resized: stopped by itself",
+        "interrupted_sound_lost" => "Sound lost: stopped by itself",
+        "interrupted_silence" => "No sign of the desk: stopped by itself",
+        other => return other.replace('_', " "),
+    }
+    .to_owned()
+}
+
+/// Why there was another order within a set, as the room names it.
+pub(super) fn cause(name: &str) -> String {
+    match name {
+        "started" => "started",
+        "rate" => "rate changed",
+        "extended" => "extended",
+        "end" => "end asked for",
+        "stopped" => "stopped",
+        other => return other.replace('_', " "),
+    }
+    .to_owned()
+}

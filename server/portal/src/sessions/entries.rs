@@ -3,7 +3,7 @@
 
 use axum::Json;
 use axum::body::Bytes;
-use axum::extract::{Path, State};
+use axum::extract::State;
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
 use chrono::{DateTime, SecondsFormat, Utc};
@@ -14,7 +14,7 @@ use super::entry::{Checked, What, check};
 use super::queries::{self, SessionRow};
 use super::queries_entries::{self, Place};
 use crate::app::App;
-use crate::clients;
+use crate::clients::{self, Id};
 use crate::error::Error;
 use crate::forms::Problems;
 use crate::seal::Field;
@@ -82,7 +82,7 @@ pub(super) fn stamp(at: DateTime<Utc>) -> String {
 }
 
 /// `POST /sessions/{session}/entries`
-pub(super) async fn post(State(app): State<App>, member: Member, Path(session): Path<Uuid>, body: Bytes) -> Result<Response, Error> {
+pub(super) async fn post(State(app): State<App>, member: Member, Id(session): Id, body: Bytes) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("entry.keep").object(session)).await?;
     // Who may not write here learns nothing about what could be read from the body.
     queries::session(&mut tx, session).await?.ok_or(Error::NotFound)?;

@@ -1,7 +1,7 @@
 //! All that the desk's log shows, to fill it after a reload.
 
 use axum::Json;
-use axum::extract::{Path, State};
+use axum::extract::State;
 use leeward_core::wire::{Entry, EntryValue, KeptEntry, LogSet, SessionLog};
 use uuid::Uuid;
 
@@ -9,7 +9,7 @@ use super::entries::{ONLY_VERSION, stamp};
 use super::queries_entries::{self, EntryRow};
 use super::{codes, queries, sets};
 use crate::app::App;
-use crate::clients;
+use crate::clients::{self, Id};
 use crate::error::Error;
 use crate::seal::{ClientKey, Field};
 use crate::signin::Member;
@@ -60,7 +60,7 @@ pub(super) fn value(row: &EntryRow, key: &ClientKey) -> Result<EntryValue, Error
 }
 
 /// `GET /sessions/{session}/entries`
-pub(super) async fn get(State(app): State<App>, member: Member, Path(session): Path<Uuid>) -> Result<Json<SessionLog>, Error> {
+pub(super) async fn get(State(app): State<App>, member: Member, Id(session): Id) -> Result<Json<SessionLog>, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("session.log").object(session)).await?;
     let log = log(&mut tx, &app, session).await?;
     tx.commit().await?;

@@ -1,14 +1,13 @@
 //! Opening a session.
 
-use axum::Form;
-use axum::extract::{Path, State};
+use axum::extract::State;
 use axum::response::Redirect;
 use serde::Deserialize;
 use uuid::Uuid;
 
 use super::{queries, words};
 use crate::app::App;
-use crate::clients;
+use crate::clients::{self, Id, Sent};
 use crate::error::Error;
 use crate::ids::new_id;
 use crate::signin::Member;
@@ -55,12 +54,7 @@ pub(super) struct Typed {
 }
 
 /// `POST /clients/{client}/sessions`
-pub(super) async fn post(
-    State(app): State<App>,
-    member: Member,
-    Path(client): Path<Uuid>,
-    Form(typed): Form<Typed>,
-) -> Result<Redirect, Error> {
+pub(super) async fn post(State(app): State<App>, member: Member, Id(client): Id, Sent(typed): Sent<Typed>) -> Result<Redirect, Error> {
     let target = match typed.target.trim() {
         "" => None,
         text => Some(text.parse().map_err(|_| Error::BadRequest("Choose the target from the list on the client's page."))?),

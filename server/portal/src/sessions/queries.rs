@@ -42,13 +42,9 @@ pub(super) async fn running(tx: &mut Tx, client: Uuid) -> sqlx::Result<Option<Uu
 
 /// Whether `target` of `client` is archived. `None`: there is no such target of this client.
 pub(super) async fn target_archived(tx: &mut Tx, target: Uuid, client: Uuid) -> sqlx::Result<Option<bool>> {
-    sqlx::query_scalar!(
-        r#"SELECT archived_at IS NOT NULL AS "archived!" FROM target WHERE id = $1 AND client_id = $2"#,
-        target,
-        client
-    )
-    .fetch_optional(&mut **tx)
-    .await
+    sqlx::query_scalar!(r#"SELECT archived_at IS NOT NULL AS "archived!" FROM target WHERE id = $1 AND client_id = $2"#, target, client)
+        .fetch_optional(&mut **tx)
+        .await
 }
 
 pub(super) async fn insert_session(tx: &mut Tx, id: Uuid, client: Uuid, target: Option<Uuid>, now: DateTime<Utc>) -> sqlx::Result<()> {
@@ -81,7 +77,8 @@ pub(super) async fn end_session(tx: &mut Tx, session: Uuid, closing: &str, now: 
 
 /// What the screens of a session can show of what happened when.
 pub(super) async fn moments(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<(String, DateTime<Utc>)>> {
-    let rows = sqlx::query!("SELECT kind, at FROM session_moment WHERE session_id = $1 ORDER BY at, id", session).fetch_all(&mut **tx).await?;
+    let rows =
+        sqlx::query!("SELECT kind, at FROM session_moment WHERE session_id = $1 ORDER BY at, id", session).fetch_all(&mut **tx).await?;
     Ok(rows.into_iter().map(|row| (row.kind, row.at)).collect())
 }
 

@@ -1,12 +1,16 @@
 //! Targets: the memories, triggers and future situations that are worked on.
 
+mod change;
+mod form;
 mod queries;
+mod show;
 
+use axum::routing::{get, post};
 use chrono::{DateTime, Utc};
 use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
 
-use crate::app::{App, Routes};
+use crate::app::{App, Routes, Rule};
 use crate::clients;
 use crate::error::Error;
 use crate::ids::new_id;
@@ -108,6 +112,19 @@ impl Status {
     pub fn parse(name: &str) -> Option<Self> {
         Self::ALL.into_iter().find(|status| status.name() == name)
     }
+
+    /// What a person may set next. What was complete is reopened, never quietly made something else, so
+    /// that the history keeps it; nothing goes back to being only planned once work has begun.
+    #[must_use]
+    pub const fn may_become(self) -> &'static [Self] {
+        match self {
+            Self::Planned => &[Self::Active, Self::Incomplete, Self::Complete],
+            Self::Active => &[Self::Planned, Self::Incomplete, Self::Complete],
+            Self::Incomplete => &[Self::Active, Self::Complete],
+            Self::Complete => &[Self::Reopened],
+            Self::Reopened => &[Self::Incomplete, Self::Complete],
+        }
+    }
 }
 
 /// A target as it stands.
@@ -201,7 +218,7 @@ pub async fn list(tx: &mut Tx, app: &App, client: Uuid) -> Result<Vec<Target>, E
 /// # Errors
 /// [`Error::NotFound`] when the one who asks does not treat the client.
 pub async fn set_status(tx: &mut Tx, target: Uuid, status: Status) -> Result<(), Error> {
-    if queries::set_status(tx, target, status).await? { Ok(()) } else { Err(Error::NotFound) }
+    if queries::set_status(tx, target, status, None).await? { Ok(()) } else { Err(Error::NotFound) }
 }
 
 /// The ratings of the assessment.
@@ -268,4 +285,12 @@ fn open(key: &ClientKey, sealed: &SealedWords) -> Result<Words, Error> {
 /// Adds this feature's routes.
 pub(crate) fn routes(routes: Routes) -> Routes {
     routes
+        .get("/clients/{client}/targets/new", Rule::Care, get(change::new_form))
+        .post("/clients/{client}/targets/new", Rule::Care, post(change::save_new))
+        .get("/targets/{target}", Rule::Care, get(show::show))
+        .get("/targets/{target}/edit", Rule::Care, get(change::edit_form))
+        .post("/targets/{target}/edit", Rule::Care, post(change::save_edit))
+        .post("/targets/{target}/status", Rule::Care, post(change::status))
+        .post("/targets/{target}/archive", Rule::Care, post(change::archive))
+        .post("/targets/{target}/restore", Rule::Care, post(change::restore))
 }

@@ -191,10 +191,61 @@ pub(super) async fn insert_words(tx: &mut Tx, client: Uuid, sealed: &SealedWords
     Ok(())
 }
 
-/// False when there is no such target to change.
-pub(super) async fn set_status(tx: &mut Tx, target: Uuid, status: Status) -> Result<bool, sqlx::Error> {
-    let done = sqlx::query!("UPDATE target SET status = $2, version = version + 1 WHERE id = $1", target, status.name())
-        .execute(&mut **tx)
-        .await?;
+/// False when there is no such target to change, or it is not at `version` any more.
+pub(super) async fn set_status(tx: &mut Tx, target: Uuid, status: Status, version: Option<i32>) -> Result<bool, sqlx::Error> {
+    let done = sqlx::query!(
+        "UPDATE target SET status = $2, version = version + 1 WHERE id = $1 AND version = coalesce($3, version)",
+        target,
+        status.name(),
+        version
+    )
+    .execute(&mut **tx)
+    .await?;
     Ok(done.rows_affected() == 1)
+}
+
+/// False when the row is not at `version` any more.
+pub(super) async fn change_target(tx: &mut Tx, target: Uuid, version: i32, prong: Prong) -> Result<bool, sqlx::Error> {
+    let done =
+        sqlx::query!("UPDATE target SET prong = $3, version = version + 1 WHERE id = $1 AND version = $2", target, version, prong.name())
+            .execute(&mut **tx)
+            .await?;
+    Ok(done.rows_affected() == 1)
+}
+
+pub(super) async fn words_version(tx: &mut Tx, target: Uuid) -> Result<i32, sqlx::Error> {
+    sqlx::query_scalar!("SELECT version FROM target_words WHERE target_id = $1", target).fetch_one(&mut **tx).await
+}
+
+pub(super) async fn change_words(tx: &mut Tx, sealed: &SealedWords) -> Result<(), sqlx::Error> {
+    sqlx::query!(
+        "UPDATE target_words SET label = $2, picture = $3, negative_belief = $4, positive_belief = $5, emotions = $6, body_location = $7,
+           version = $8 WHERE target_id = $1",
+        sealed.target_id,
+        sealed.label,
+        sealed.picture,
+        sealed.negative_belief,
+        sealed.positive_belief,
+        sealed.emotions,
+        sealed.body_location,
+        sealed.version
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(())
+}
+
+/// Archives, or with no time restores. False when the row is not at `version` any more.
+pub(super) async fn archive(tx: &mut Tx, target: Uuid, version: i32, at: Option<DateTime<Utc>>) -> Result<bool, sqlx::Error> {
+    let done =
+        sqlx::query!("UPDATE target SET archived_at = $3, version = version + 1 WHERE id = $1 AND version = $2", target, version, at)
+            .execute(&mut **tx)
+            .await?;
+    Ok(done.rows_affected() == 1)
+}
+
+pub(super) async fn has_open_session(tx: &mut Tx, target: Uuid) -> Result<bool, sqlx::Error> {
+    sqlx::query_scalar!(r#"SELECT EXISTS (SELECT FROM session WHERE target_id = $1 AND ended_at IS NULL) AS "open!""#, target)
+        .fetch_one(&mut **tx)
+        .await
 }

@@ -1,8 +1,8 @@
-//! Starting a set and changing it.
+//! Changing a set that runs, and its natural ends.
 
 use super::play::*;
-use crate::room::{Cause, Effect, Event};
-use crate::safety::{SET_MS, default_plan};
+use crate::room::{Cause, Effect};
+use crate::safety::default_plan;
 use crate::wire::*;
 
 fn ordered(play: &Play) -> Vec<(u32, Cause)> {
@@ -15,98 +15,6 @@ fn ordered(play: &Play) -> Vec<(u32, Cause)> {
 
 fn phase(play: &Play) -> f64 {
     play.set().timeline.read(play.t).phase
-}
-
-#[test]
-fn a_set_moves_only_once_it_is_in_the_record() {
-    let mut play = Play::ready();
-    play.recording = false;
-    let answers = |play: &Play| {
-        let answer =
-            |(_, e): &&(f64, Effect)| matches!(e, Effect::ToDesk(_, ToDesk::Answer { .. }));
-        play.log.iter().filter(answer).count()
-    };
-    let before = answers(&play);
-    play.order(Order::Start);
-    assert_eq!(play.desk_view().state, RoomState::Starting);
-    assert_eq!(play.desk_view().set, None);
-    play.run(800.0);
-    assert_eq!(answers(&play), before);
-    play.send(Event::SetRecorded {
-        number: 1,
-        id: "a".into(),
-    });
-    assert_eq!(answers(&play), before + 1);
-    let set = play.set();
-    assert_eq!((set.id.as_str(), set.number, set.ended), ("a", 1, None));
-    let rest = set.timeline.starts_at().unwrap() - play.t;
-    assert!((1_000.0..=1_250.0).contains(&rest), "{rest}");
-    assert_eq!(play.desk_view().state, RoomState::Running);
-    assert_eq!(play.desk_view().hard_end, Some(play.t + rest + SET_MS));
-    assert_eq!(ordered(&play), [(0, Cause::Started)]);
-    assert_eq!(play.stage_view().set.as_ref(), Some(play.set()));
-}
-
-#[test]
-fn a_set_that_cannot_be_written_never_starts() {
-    let mut play = Play::ready();
-    play.recording = false;
-    play.order(Order::Start);
-    let effects = play.send(Event::SetNotRecorded { number: 1 });
-    assert!(effects.iter().any(|effect| matches!(
-        effect,
-        Effect::ToDesk(
-            DESK,
-            ToDesk::Answer {
-                refused: Some(Refusal::NotSaved),
-                ..
-            }
-        )
-    )));
-    assert_eq!(play.desk_view().state, RoomState::Ready);
-    play.recording = true;
-    play.order(Order::Start);
-    assert_eq!(play.set().number, 1);
-}
-
-#[test]
-fn a_slow_record_is_given_up_and_its_late_set_never_runs() {
-    let mut play = Play::ready();
-    play.recording = false;
-    play.order(Order::Start);
-    play.run(4_999.0);
-    assert_eq!(play.desk_view().state, RoomState::Starting);
-    play.run(2.0);
-    assert_eq!(play.desk_view().state, RoomState::Ready);
-    play.send(Event::SetRecorded {
-        number: 1,
-        id: "late".into(),
-    });
-    assert_eq!(play.desk_view().set, None);
-    assert_eq!(play.endings(), [("late".to_string(), Ending::Unknown)]);
-    play.recording = true;
-    play.order(Order::Start);
-    assert_eq!(play.set().number, 2);
-}
-
-#[test]
-fn a_stop_while_the_set_is_being_written_keeps_it_from_starting() {
-    for (stop, ending) in [
-        (Order::Stop, Ending::StoppedByClinician),
-        (Order::End, Ending::EndedByClinician),
-        (Order::CannotSee, Ending::CannotSee),
-    ] {
-        let mut play = Play::ready();
-        play.recording = false;
-        play.order(Order::Start);
-        assert_eq!(play.order(stop), None);
-        play.send(Event::SetRecorded {
-            number: 1,
-            id: "a".into(),
-        });
-        assert_eq!(play.desk_view().set, None);
-        assert_eq!(play.endings(), [("a".to_string(), ending)]);
-    }
 }
 
 #[test]
@@ -191,62 +99,6 @@ fn a_held_key_cannot_grow_a_set_without_bound() {
 }
 
 #[test]
-fn plans_are_checked_between_sets() {
-    let mut play = Play::ready();
-    let plan = Plan {
-        width: 36.0,
-        ..default_plan()
-    };
-    assert_eq!(
-        play.order(Order::Plan { plan }),
-        Some(Refusal::TooWide { widest: 33.4 })
-    );
-    let plan = Plan {
-        rate: f64::NAN,
-        ..default_plan()
-    };
-    assert!(matches!(
-        play.order(Order::Plan { plan }),
-        Some(Refusal::Limit { .. })
-    ));
-    let plan = Plan {
-        width: 30.0,
-        path: Path::Rising,
-        ..default_plan()
-    };
-    assert_eq!(
-        play.order(Order::Plan { plan }),
-        Some(Refusal::TooWide { widest: 25.9 })
-    );
-    let plan = Plan {
-        width: 30.0,
-        rate: 0.8,
-        length: Length::Open,
-        ..default_plan()
-    };
-    assert_eq!(play.order(Order::Plan { plan }), None);
-    assert_eq!(play.desk_view().plan, plan);
-    play.order(Order::Start);
-    assert_eq!(play.set().plan, plan);
-}
-
-#[test]
-fn a_screen_that_shrank_refuses_the_plan_at_the_start() {
-    let mut play = Play::ready();
-    play.stage_says(FromStage::Device {
-        device: Device {
-            width_px: 500.0,
-            ..device()
-        },
-    });
-    let refused = play.order(Order::Start);
-    assert!(
-        matches!(refused, Some(Refusal::TooWide { widest }) if widest < 11.0),
-        "{refused:?}"
-    );
-}
-
-#[test]
 fn an_extension_adds_the_same_length_again() {
     let mut play = Play::running(10_000.0);
     assert_eq!(play.order(Order::Extend), None);
@@ -313,73 +165,4 @@ fn an_open_set_ends_at_the_hard_limit() {
     play.run(hard_end - play.t);
     assert_eq!(play.ended(), Some(Ending::HardLimit));
     assert_eq!(play.desk_view().state, RoomState::Stopped);
-}
-
-#[test]
-fn an_order_that_comes_twice_acts_once() {
-    let mut play = Play::running(5_000.0);
-    let order = |id| Event::DeskSaid {
-        desk: DESK,
-        said: FromDesk::Order {
-            epoch: 3,
-            id,
-            order: Order::Extend,
-        },
-    };
-    for _ in 0..3 {
-        let effects = play.send(order(500));
-        let answers: Vec<_> = (effects.iter())
-            .filter(|e| matches!(e, Effect::ToDesk(_, ToDesk::Answer { .. })))
-            .collect();
-        assert_eq!(
-            answers,
-            [&Effect::ToDesk(
-                DESK,
-                ToDesk::Answer {
-                    id: 500,
-                    refused: None
-                }
-            )]
-        );
-    }
-    assert_eq!(play.set().plan.length, Length::Cycles(48));
-}
-
-#[test]
-fn an_order_for_the_room_before_its_restart_is_refused() {
-    let mut play = Play::ready();
-    let said = FromDesk::Order {
-        epoch: 2,
-        id: 900,
-        order: Order::Start,
-    };
-    let effects = play.send(Event::DeskSaid { desk: DESK, said });
-    let answer = ToDesk::Answer {
-        id: 900,
-        refused: Some(Refusal::OldEpoch),
-    };
-    assert_eq!(effects, [Effect::ToDesk(DESK, answer)]);
-}
-
-#[test]
-fn a_start_needs_sight_and_an_idle_room() {
-    let mut play = Play::admitted();
-    assert_eq!(play.order(Order::Start), Some(Refusal::Needs));
-    play.order(Order::Sight);
-    assert_eq!(play.order(Order::Start), None);
-    assert_eq!(play.order(Order::Start), Some(Refusal::WrongState));
-    let mut waiting = Play::new(crate::room::Start::first(3));
-    waiting.join_desk(DESK);
-    assert_eq!(waiting.order(Order::Start), Some(Refusal::WrongState));
-    assert_eq!(waiting.order(Order::Sight), Some(Refusal::WrongState));
-}
-
-#[test]
-fn a_set_survives_a_passing_hitch_of_both_lines() {
-    let mut play = Play::running(3_000.0);
-    play.mute.extend([DESK, STAGE]);
-    play.run(1_000.0);
-    play.mute.clear();
-    play.run(5_000.0);
-    assert_eq!(play.ended(), None);
 }

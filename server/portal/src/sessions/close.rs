@@ -1,0 +1,123 @@
+//! Closing a session. It always can be closed, whatever the numbers say.
+
+use chrono::{DateTime, Utc};
+use leeward_core::scale::Sud;
+use leeward_core::wire::Moment;
+use uuid::Uuid;
+
+use super::entry::{Checked, What};
+use super::queries::{self, SessionRow};
+use super::queries_entries::{self, Place};
+use super::{codes, words};
+use crate::app::App;
+use crate::clients;
+use crate::error::Error;
+use crate::ids::new_id;
+use crate::seal::Private;
+use crate::subject::{Act, Subject, Tx};
+use crate::targets::{self, Status};
+
+/// How far the work of a session came.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ClosingKind {
+    /// The target was worked through.
+    Complete,
+    /// Reprocessing was begun and is not finished: contained and settled.
+    Incomplete,
+    /// No reprocessing took place.
+    NoReprocessing,
+}
+
+impl ClosingKind {
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::Complete, Self::Incomplete, Self::NoReprocessing];
+
+    /// Its name in the database and in forms.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Complete => "complete",
+            Self::Incomplete => "incomplete",
+            Self::NoReprocessing => "no_reprocessing",
+        }
+    }
+
+    /// The kind of that name.
+    #[must_use]
+    pub fn parse(name: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|kind| kind.name() == name)
+    }
+
+    /// As a person reads it.
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Complete => "complete",
+            Self::Incomplete => "incomplete",
+            Self::NoReprocessing => "no reprocessing",
+        }
+    }
+}
+
+/// How a session was closed.
+#[derive(Clone, Debug)]
+pub struct Closing {
+    /// How far it came.
+    pub kind: ClosingKind,
+    /// How far the session's target has come, if the session has one.
+    pub target_status: Option<Status>,
+    /// What was used to settle, and its effect; at most 400 characters.
+    pub resource: Private,
+    /// The client's state on leaving; at most 400 characters.
+    pub leaving_state: Private,
+    /// Who is with the client; at most 200 characters.
+    pub companion: Private,
+    /// When and how they are in touch next; at most 200 characters.
+    pub next_contact: Private,
+    /// What the client's page shows at the end; empty: its own neutral words. At most 500 characters.
+    pub client_words: Private,
+    /// The note; at most 10,000 characters.
+    pub note: Private,
+    /// A SUD asked at the close.
+    pub sud: Option<Sud>,
+}
+
+/// Closes `session` at the time of the app's clock: its words, its end, the target's status.
+///
+/// # Errors
+/// [`Error::NotFound`] when the subject does not treat this session's client, [`Error::Conflict`]
+/// when it is closed already. Then nothing was kept.
+pub async fn close(app: &App, subject: &Subject, session: Uuid, closing: Closing) -> Result<(), Error> {
+    let mut tx = app.database.act(subject, Act::new("session.close").object(session)).await?;
+    let row = queries::session(&mut tx, session).await?.ok_or(Error::NotFound)?;
+    tx.concerns(row.client_id);
+    let now = app.world.now();
+    if !queries::end_session(&mut tx, session, closing.kind.name(), now).await? {
+        return Err(Error::Conflict("This session is closed already. Add what is missing to its note."));
+    }
+    if let (Some(target), Some(status)) = (row.target_id, closing.target_status) {
+        targets::set_status(&mut tx, target, status).await?;
+    }
+    if let Some(sud) = closing.sud {
+        add_sud(&mut tx, app, session, &row, sud, now).await?;
+    }
+    let key = clients::key(&mut tx, app, row.client_id).await?;
+    words::change_words(&mut tx, app, &key, session, |words| {
+        words.resource = closing.resource;
+        words.leaving_state = closing.leaving_state;
+        words.companion = closing.companion;
+        words.next_contact = closing.next_contact;
+        words.client_words = closing.client_words;
+        words.note = closing.note;
+    })
+    .await?;
+    tx.commit().await
+}
+
+async fn add_sud(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, sud: Sud, now: DateTime<Utc>) -> Result<(), Error> {
+    let place = Place { session, client: row.client_id, target: row.target_id };
+    let what = What::Rating { scale: "sud", value: Some(sud.get().into()) };
+    let rating = Checked { id: new_id(&app.world), set: None, replaces: None, moment: codes::name(Moment::Closing)?, what };
+    queries_entries::add_rating(tx, &place, &rating, now).await?;
+    Ok(())
+}

@@ -1,0 +1,93 @@
+//! The page of one session; prints on one sheet.
+
+use std::collections::HashMap;
+
+use askama::Template;
+use axum::extract::{Query, State};
+use axum::response::Html;
+use uuid::Uuid;
+
+use super::close::ClosingKind;
+use super::queries::{self, SessionRow};
+use super::record::{self, EntryLine, SetLine};
+use super::{When, Words, queries_entries, queries_sets, sets, standing, words};
+use crate::app::App;
+use crate::clients::{self, Id};
+use crate::error::Error;
+use crate::page::{Frame, page};
+use crate::seal::Private;
+use crate::signin::Member;
+use crate::subject::{Act, Tx};
+use crate::targets;
+
+#[derive(Template)]
+#[template(path = "sessions/session.html")]
+struct SessionPage {
+    frame: Frame,
+    id: Uuid,
+    row: SessionRow,
+    when: When,
+    client_name: Private,
+    target: Option<targets::Target>,
+    closing: &'static str,
+    words: Words,
+    moments: Vec<(String, String)>,
+    sets: Vec<SetLine>,
+    entries: Vec<EntryLine>,
+    print_notes: bool,
+}
+
+impl SessionPage {
+    fn reports(&self) -> impl Iterator<Item = &EntryLine> {
+        self.entries.iter().filter(|entry| entry.words)
+    }
+
+    fn ratings(&self) -> impl Iterator<Item = &EntryLine> {
+        self.entries.iter().filter(|entry| !entry.words)
+    }
+}
+
+/// `GET /sessions/{session}`; `?print=notes` lets the process notes onto paper too.
+pub(super) async fn get(
+    State(app): State<App>,
+    member: Member,
+    frame: Frame,
+    Id(session): Id,
+    Query(asked): Query<HashMap<String, String>>,
+) -> Result<Html<String>, Error> {
+    let mut tx = app.database.act(&member.subject, Act::new("session.view").object(session)).await?;
+    let content = load(&mut tx, &app, frame, session, asked.get("print").is_some_and(|what| what == "notes")).await?;
+    tx.commit().await?;
+    page(&content)
+}
+
+async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool) -> Result<SessionPage, Error> {
+    let row = queries::session(tx, id).await?.ok_or(Error::NotFound)?;
+    tx.concerns(row.client_id);
+    let when = When::in_zone(&row.zone)?;
+    let key = clients::key(tx, app, row.client_id).await?;
+    let client_name = clients::details(tx, app, row.client_id).await?.name;
+    let target = match row.target_id {
+        Some(target) => Some(targets::find(tx, app, target).await?),
+        None => None,
+    };
+    let (words, _) = words::words(tx, &key, id).await?;
+    let moments = record::moment_lines(queries::moments(tx, id).await?, when);
+    let entries = standing::standing(&queries_entries::entries(tx, id).await?, &key)?;
+    let sets = sets::of_session(tx, id, row.ended_at.is_some()).await?;
+    let orders = queries_sets::orders(tx, id).await?;
+    Ok(SessionPage {
+        frame,
+        id,
+        when,
+        client_name,
+        target,
+        closing: row.closing.as_deref().and_then(ClosingKind::parse).map_or("", ClosingKind::words),
+        words,
+        moments,
+        sets: record::set_lines(&sets, orders, &entries)?,
+        entries: record::entry_lines(&entries, &sets, row.ended_at),
+        print_notes,
+        row,
+    })
+}

@@ -1,0 +1,174 @@
+//! A session's page, line by line, in the words it is read in.
+
+use chrono::{DateTime, Utc};
+use leeward_core::wire::{EntryValue, Plan};
+use uuid::Uuid;
+
+use super::queries_sets::OrderRow;
+use super::sets::{LONG_GAP_MS, Set};
+use super::standing::Standing;
+use super::{When, codes};
+use crate::error::Error;
+
+/// A row of the table of sets, with what stands behind it.
+pub(super) struct SetLine {
+    pub number: u32,
+    pub path: &'static str,
+    pub channels: &'static str,
+    pub length: String,
+    pub rate: String,
+    pub ordered_width: String,
+    pub cycles: String,
+    pub shown_width: String,
+    pub seconds: String,
+    pub frames: String,
+    pub ending: &'static str,
+    pub stopped: bool,
+    pub sud: Option<u8>,
+    pub voc: Option<u8>,
+    pub change: &'static str,
+    pub orders: Vec<OrderLine>,
+}
+
+/// One order within a set.
+pub(super) struct OrderLine {
+    pub seconds: String,
+    pub cause: String,
+    pub rate: String,
+    pub length: String,
+    pub width: String,
+}
+
+/// A rating, mark or report in the list of entries.
+pub(super) struct EntryLine {
+    pub at: DateTime<Utc>,
+    pub what: &'static str,
+    pub text: String,
+    pub moment: &'static str,
+    pub set: Option<u32>,
+    pub late: bool,
+    pub corrected: bool,
+    pub words: bool,
+}
+
+pub(super) fn set_lines(sets: &[Set], orders: Vec<OrderRow>, entries: &[Standing]) -> Result<Vec<SetLine>, Error> {
+    let mut lines: Vec<SetLine> = sets.iter().map(|set| set_line(set, entries)).collect();
+    let mut first_at = None;
+    for order in orders {
+        let Some(at) = sets.iter().position(|set| set.id == order.set_id) else { continue };
+        let start = match first_at {
+            Some((set, start)) if set == order.set_id => start,
+            _ => order.at_ms,
+        };
+        first_at = Some((order.set_id, start));
+        lines[at].orders.push(order_line(order, start)?);
+    }
+    Ok(lines)
+}
+
+fn set_line(set: &Set, entries: &[Standing]) -> SetLine {
+    let shown = &set.shown;
+    let mine = || entries.iter().filter(|entry| entry.set == Some(set.id));
+    SetLine {
+        number: set.number,
+        path: codes::path(set.plan.path),
+        channels: channels(&set.plan),
+        length: codes::length(set.plan.length),
+        rate: rates(set.first_plan.rate, set.plan.rate),
+        ordered_width: degrees(set.plan.width),
+        cycles: shown.cycles.map_or("unknown".into(), |cycles| at_least(shown.to_rest, format!("{cycles:.1}"))),
+        shown_width: shown.width.map_or("unknown".into(), degrees),
+        seconds: shown.seconds.map_or("unknown".into(), |seconds| at_least(shown.to_rest, format!("{seconds:.1}"))),
+        frames: frames(set),
+        ending: set.ending.map_or("runs", codes::ending),
+        stopped: set.ending.is_some_and(codes::is_stop),
+        sud: mine().filter_map(|e| if let EntryValue::Sud { value } = e.value { Some(value) } else { None }).next_back(),
+        voc: mine().filter_map(|e| if let EntryValue::Voc { value } = e.value { Some(value) } else { None }).next_back(),
+        change: mine()
+            .filter_map(|e| if let EntryValue::Change { change } = e.value { Some(codes::change(change)) } else { None })
+            .next_back()
+            .unwrap_or(""),
+        orders: Vec::new(),
+    }
+}
+
+fn order_line(order: OrderRow, start: f64) -> Result<OrderLine, Error> {
+    let plan = codes::plan(order.plan, "set_order.plan")?;
+    Ok(OrderLine {
+        seconds: format!("{:.1}", (order.at_ms - start) / 1000.0),
+        cause: codes::cause(&order.cause),
+        rate: hertz(plan.rate),
+        length: codes::length(plan.length),
+        width: degrees(plan.width),
+    })
+}
+
+pub(super) fn entry_lines(entries: &[Standing], sets: &[Set], ended: Option<DateTime<Utc>>) -> Vec<EntryLine> {
+    let number = |id: Uuid| sets.iter().find(|set| set.id == id).map(|set| set.number);
+    entries
+        .iter()
+        .map(|entry| {
+            let (what, text) = said(&entry.value);
+            EntryLine {
+                at: entry.asked_at,
+                what,
+                text,
+                moment: codes::moment(entry.moment),
+                set: entry.set.and_then(number),
+                late: ended.is_some_and(|ended| entry.at > ended),
+                corrected: entry.corrected,
+                words: matches!(entry.value, EntryValue::Words { .. }),
+            }
+        })
+        .collect()
+}
+
+fn said(value: &EntryValue) -> (&'static str, String) {
+    match value {
+        EntryValue::Words { words } => ("Reported", words.clone()),
+        EntryValue::Change { change } => ("Change", codes::change(*change).to_owned()),
+        EntryValue::Sud { value } => ("SUD", value.to_string()),
+        EntryValue::Voc { value } => ("VOC", value.to_string()),
+        EntryValue::TakenBack => ("Taken back", String::new()),
+    }
+}
+
+/// A moment of the session with its time of day.
+pub(super) fn moment_lines(moments: Vec<(String, DateTime<Utc>)>, when: When) -> Vec<(String, String)> {
+    moments.into_iter().map(|(kind, at)| (when.second(&at), codes::happened(&kind))).collect()
+}
+
+fn channels(plan: &Plan) -> &'static str {
+    match (plan.channels.eyes, plan.channels.ears) {
+        (true, true) => "eyes and tones",
+        (false, true) => "tones",
+        _ => "eyes",
+    }
+}
+
+fn hertz(rate: f64) -> String {
+    format!("{rate:.2} Hz")
+}
+
+fn degrees(width: f64) -> String {
+    format!("{width:.0}\u{b0}")
+}
+
+fn rates(from: f64, to: f64) -> String {
+    if (from - to).abs() < 0.005 { hertz(to) } else { format!("{from:.2} to {}", hertz(to)) }
+}
+
+fn at_least(whole: bool, figure: String) -> String {
+    if whole { figure } else { format!("at least {figure}") }
+}
+
+fn frames(set: &Set) -> String {
+    let shown = &set.shown;
+    match (shown.frames, shown.longest_gap) {
+        (Some(frames), Some(gap)) if shown.long_gaps > 0 => {
+            format!("{frames} frames, longest gap {gap:.0} ms, {} s with a gap over {LONG_GAP_MS:.0} ms", shown.long_gaps)
+        }
+        (Some(frames), Some(gap)) => format!("{frames} frames, longest gap {gap:.0} ms"),
+        _ => "nothing heard".into(),
+    }
+}

@@ -1,0 +1,75 @@
+//! Times of a session as people read them: with weekday, in the zone of the practice at that time.
+
+use chrono::{DateTime, Utc};
+use chrono_tz::Tz;
+
+use crate::error::Error;
+
+/// Writes times in one zone.
+#[derive(Clone, Copy, Debug)]
+pub struct When(Tz);
+
+impl When {
+    /// The zone of that IANA name.
+    ///
+    /// # Errors
+    /// [`Error::Inconsistent`] when there is none.
+    pub fn in_zone(name: &str) -> Result<Self, Error> {
+        name.parse().map(Self).map_err(|_| Error::Inconsistent("session.zone"))
+    }
+
+    /// Such as "Tuesday 3 March 2026".
+    #[must_use]
+    pub fn day(self, at: &DateTime<Utc>) -> String {
+        at.with_timezone(&self.0).format("%A %-d %B %Y").to_string()
+    }
+
+    /// Such as "3 Mar 2026".
+    #[must_use]
+    pub fn short_day(self, at: &DateTime<Utc>) -> String {
+        at.with_timezone(&self.0).format("%-d %b %Y").to_string()
+    }
+
+    /// Such as "09:05".
+    #[must_use]
+    pub fn time(self, at: &DateTime<Utc>) -> String {
+        at.with_timezone(&self.0).format("%H:%M").to_string()
+    }
+
+    /// Such as "09:05:30".
+    #[must_use]
+    pub fn second(self, at: &DateTime<Utc>) -> String {
+        at.with_timezone(&self.0).format("%H:%M:%S").to_string()
+    }
+
+    /// The zone with its distance from UTC on that day, such as "Europe/Dublin, UTC+01:00".
+    #[must_use]
+    pub fn zone(self, at: &DateTime<Utc>) -> String {
+        format!("{}, UTC{}", self.0.name(), at.with_timezone(&self.0).format("%:z"))
+    }
+
+    /// For the `datetime` of a `<time>`.
+    #[must_use]
+    pub fn machine(self, at: &DateTime<Utc>) -> String {
+        at.to_rfc3339_opts(chrono::SecondsFormat::Secs, true)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use chrono::TimeZone;
+
+    // Irish summer time began on 29 March 2026 at 01:00 UTC (IANA time zone database).
+    #[test]
+    fn a_time_is_written_in_its_zone_on_its_day() {
+        let dublin = When::in_zone("Europe/Dublin").unwrap();
+        let winter = Utc.with_ymd_and_hms(2026, 3, 28, 23, 30, 5).unwrap();
+        let summer = Utc.with_ymd_and_hms(2026, 3, 29, 23, 30, 5).unwrap();
+        assert_eq!((dublin.day(&winter).as_str(), dublin.time(&winter).as_str()), ("Saturday 28 March 2026", "23:30"));
+        assert_eq!((dublin.day(&summer).as_str(), dublin.second(&summer).as_str()), ("Monday 30 March 2026", "00:30:05"));
+        assert_eq!(dublin.zone(&winter), "Europe/Dublin, UTC+00:00");
+        assert_eq!(dublin.zone(&summer), "Europe/Dublin, UTC+01:00");
+        assert!(When::in_zone("Nowhere/Else").is_err());
+    }
+}

@@ -1,0 +1,69 @@
+//! A target's page: what was said in assessment, the ratings, how far it has come.
+
+use askama::Template;
+use axum::extract::State;
+use axum::response::Html;
+use leeward_core::scale::{Sud, Voc};
+
+use super::{Status, Target, find};
+use crate::app::App;
+use crate::clients::{Id, day, details, zone};
+use crate::error::Error;
+use crate::page::{Frame, page};
+use crate::seal::Private;
+use crate::signin::Member;
+use crate::subject::Act;
+
+#[derive(Template)]
+#[template(path = "targets/target.html")]
+struct TargetPage {
+    frame: Frame,
+    client_name: Private,
+    opened_on: String,
+    archived: bool,
+    target: Target,
+}
+
+impl TargetPage {
+    /// The assessment in its order.
+    fn assessment(&self) -> [(&'static str, String); 7] {
+        let words = &self.target.words;
+        let said = |text: &Private| if text.is_empty() { "not asked".to_owned() } else { text.reveal().to_owned() };
+        [
+            ("Worst picture", said(&words.picture)),
+            ("Negative belief", said(&words.negative_belief)),
+            ("Positive belief", said(&words.positive_belief)),
+            ("VOC", self.voc(&self.target.baseline_voc)),
+            ("Emotions", said(&words.emotions)),
+            ("SUD", self.sud(&self.target.baseline_sud)),
+            ("Body location", said(&words.body_location)),
+        ]
+    }
+
+    fn sud(&self, value: &Option<Sud>) -> String {
+        value.map_or_else(|| "not rated".to_owned(), |sud| format!("{} of {}", sud.get(), Sud::MOST))
+    }
+
+    fn voc(&self, value: &Option<Voc>) -> String {
+        value.map_or_else(|| "not rated".to_owned(), |voc| format!("{} of {}", voc.get(), Voc::MOST))
+    }
+
+    fn may_become(&self) -> &'static [Status] {
+        self.target.status.may_become()
+    }
+}
+
+pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) -> Result<Html<String>, Error> {
+    let mut tx = app.database.act(&member.subject, Act::new("target.view").object(id)).await?;
+    let target = find(&mut tx, &app, id).await?;
+    let client = details(&mut tx, &app, target.client).await?;
+    let zone = zone(&mut tx).await?;
+    tx.commit().await?;
+    page(&TargetPage {
+        frame,
+        client_name: client.name,
+        opened_on: day(target.opened_at, zone),
+        archived: target.archived_at.is_some(),
+        target,
+    })
+}
