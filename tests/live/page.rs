@@ -183,8 +183,9 @@ impl Desk {
     pub async fn order(&mut self, epoch: u32, order: Order) -> Option<Refusal> {
         let id = self.next_order;
         self.next_order += 1;
+        let what = format!("an answer to {order:?}");
         self.send(&FromDesk::Order { epoch, id, order });
-        self.until(&format!("an answer to {order:?}"), |message| match message {
+        self.until(&what, |message| match message {
             ToDesk::Answer { id: answered, refused } if answered == id => Some(refused),
             _ => None,
         })
