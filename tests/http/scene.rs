@@ -108,15 +108,17 @@ impl Scene {
             .await
             .unwrap();
         }
-        sqlx::query("INSERT INTO set_ending (set_id, session_id, client_id, ending, at_ms, recorded_at) VALUES ($1, $2, $3, $4, 26000, $5)")
-            .bind(id)
-            .bind(self.session)
-            .bind(self.client)
-            .bind(ending)
-            .bind(now)
-            .execute(db)
-            .await
-            .unwrap();
+        sqlx::query(
+            "INSERT INTO set_ending (set_id, session_id, client_id, ending, at_ms, recorded_at) VALUES ($1, $2, $3, $4, 26000, $5)",
+        )
+        .bind(id)
+        .bind(self.session)
+        .bind(self.client)
+        .bind(ending)
+        .bind(now)
+        .execute(db)
+        .await
+        .unwrap();
         if let Some(cycles) = cycles {
             self.evidence(id, cycles, ending).await;
         }
@@ -160,4 +162,21 @@ pub async fn target(house: &House, clinician: &Browser, client: Uuid) -> Uuid {
     let (sud, voc) = (Some(Sud::new(8).unwrap()), Some(Voc::new(2).unwrap()));
     let new = NewTarget { client, prong: Prong::Past, words, sud, voc };
     targets::create(&house.app, &clinician.subject(), new).await.unwrap()
+}
+
+/// The rows of the table with this in its caption: the text of their cells, divided by bars.
+pub fn rows(page: &str, caption: &str) -> Vec<String> {
+    let table = &page[page.find(caption).expect("the table is there")..];
+    let body = &table[table.find("<tbody>").unwrap() + 7..table.find("</tbody>").unwrap()];
+    body.split("</tr>").filter(|row| row.contains("<td")).map(|row| cells(row).join("|")).collect()
+}
+
+fn cells(row: &str) -> Vec<String> {
+    let row = row.replace("</th>", "</td>");
+    row.split("</td>").filter_map(|cell| cell.find("<t").map(|at| text(&cell[at..]))).collect()
+}
+
+/// The text between the tags.
+fn text(html: &str) -> String {
+    html.split('<').filter_map(|part| part.split_once('>')).map(|(_, text)| text).collect::<String>().trim().to_owned()
 }

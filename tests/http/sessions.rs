@@ -5,7 +5,7 @@ use leeward::signin::Role;
 use leeward_core::wire::{Change, Ending, EntryValue, Moment, SessionLog};
 use serde_json::json;
 
-use crate::scene::{LABEL, NAME, Scene, target};
+use crate::scene::{LABEL, NAME, Scene, rows, target};
 
 const CLOSING: [(&str, &str); 9] = [
     ("kind", "incomplete"),
@@ -73,11 +73,12 @@ async fn an_entry_sent_again_is_kept_once() {
         assert_eq!(first.json(), again.json(), "the same answer, time included");
         assert_eq!(first.json()["id"], json!(entry.id));
     }
-    let rows: (i64, i64) = sqlx::query_as("SELECT (SELECT count(*) FROM rating WHERE session_id = $1), (SELECT count(*) FROM process_note)")
-        .bind(scene.session)
-        .fetch_one(&scene.house.database.superuser)
-        .await
-        .unwrap();
+    let rows: (i64, i64) =
+        sqlx::query_as("SELECT (SELECT count(*) FROM rating WHERE session_id = $1), (SELECT count(*) FROM process_note)")
+            .bind(scene.session)
+            .fetch_one(&scene.house.database.superuser)
+            .await
+            .unwrap();
     assert_eq!(rows, (1, 1));
 }
 
@@ -155,13 +156,14 @@ async fn a_set_of_another_session_is_no_set_of_this_one() {
 async fn the_log_tells_everything_that_was_entered() {
     let mut scene = Scene::build().await;
     let set = scene.set(1, Some(24.5), "done").await;
-    let (unheard, _) = (scene.set(2, None, "stopped_by_client").await, ());
+    let unheard = scene.set(2, None, "stopped_by_client").await;
     let sud = scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Sud { value: 9 }).await;
     let right = scene.kept(Some(set), Some(&sud), Moment::AfterSet, EntryValue::Sud { value: 6 }).await;
     let words = scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Words { words: "shoulders lower".into() }).await;
     scene.kept(Some(set), Some(&words), Moment::AfterSet, EntryValue::TakenBack).await;
     scene.kept(Some(unheard), None, Moment::AfterSet, EntryValue::Change { change: Change::Same }).await;
-    let log: SessionLog = serde_json::from_value(scene.clinician.get_json(&format!("/sessions/{}/entries", scene.session)).await.json()).unwrap();
+    let log: SessionLog =
+        serde_json::from_value(scene.clinician.get_json(&format!("/sessions/{}/entries", scene.session)).await.json()).unwrap();
     let said: Vec<_> = log.entries.iter().map(|kept| (kept.entry.value.clone(), kept.entry.replaces.clone())).collect();
     assert_eq!(
         said,
@@ -238,7 +240,9 @@ async fn a_session_closes_whatever_the_number_says() {
     closing.push(("sud", "10"));
     assert_eq!(scene.clinician.post_form(&path, &closing).await.status, 303);
     let page = scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body;
-    for part in ["incomplete", "calm place. Settled after it", "Tired or tearful", "sister in the next room", "Friday by phone", "Phase 4 begun."] {
+    for part in
+        ["incomplete", "calm place. Settled after it", "Tired or tearful", "sister in the next room", "Friday by phone", "Phase 4 begun."]
+    {
         assert!(page.contains(part), "{part}");
     }
     let row: (String, String, i16) = sqlx::query_as(
@@ -293,13 +297,13 @@ async fn the_sessions_page_shows_what_the_rows_say() {
     scene.kept(Some(whole), None, Moment::AfterSet, EntryValue::Words { words: "the railing again".into() }).await;
     let page = scene.clinician.get(&format!("/sessions/{}", scene.session)).await;
     assert_eq!(page.status, 200);
-    let rows = rows(&page.body, "Sets as ordered");
+    let sets = rows(&page.body, "Sets as ordered");
     assert_eq!(
-        rows,
+        sets,
         [
-            "1|24 cycles, across, eyes|1.00 to 1.20 Hz|18°|24.0|18°|20.5|ran to its end|6||",
-            "2|24 cycles, across, eyes|1.00 to 1.20 Hz|18°|7.2|18°|20.5|stopped by client|||",
-            "3|24 cycles, across, eyes|1.00 to 1.20 Hz|18°|unknown|unknown|unknown|ended: link lost|||",
+            "1|24 cycles, across, eyes|1.00 to 1.20 Hz|18°|24.0|18°|20.5|as planned|6||",
+            "2|24 cycles, across, eyes|1.00 to 1.20 Hz|18°|7.2|18°|20.5|stopped by the client|||",
+            "3|24 cycles, across, eyes|1.00 to 1.20 Hz|18°|unknown|unknown|unknown|stopped: link lost|||",
         ]
     );
     assert!(page.body.contains("112 frames, longest gap 84 ms, 1 s with a gap over 50 ms"));
@@ -309,18 +313,6 @@ async fn the_sessions_page_shows_what_the_rows_say() {
     assert!(page.body.contains("data-print=\"no\">\n<h2 id=\"reports\">"), "process notes stay off paper");
     let with = scene.clinician.get(&format!("/sessions/{}?print=notes", scene.session)).await.body;
     assert!(with.contains("aria-labelledby=\"reports\">"), "unless they are asked for");
-}
-
-/// The rows of the table with this caption: the cells' text, divided by bars.
-fn rows(page: &str, caption: &str) -> Vec<String> {
-    let table = &page[page.find(caption).expect("the table is there")..];
-    let body = &table[table.find("<tbody>").unwrap() + 7..table.find("</tbody>").unwrap()];
-    body.split("</tr>").filter(|row| row.contains("<t")).map(|row| cells(row).join("|")).collect()
-}
-
-fn cells(row: &str) -> Vec<String> {
-    let text = |cell: &str| cell[cell.find('>').map_or(0, |at| at + 1)..].trim().to_owned();
-    row.replace("</th>", "</td>").split("</td>").filter(|cell| cell.contains("<t")).map(|cell| text(&cell[cell.rfind("<t").unwrap()..])).collect()
 }
 
 #[tokio::test]
