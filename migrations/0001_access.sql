@@ -10,7 +10,9 @@
 -- nothing: every policy goes through a token whose hash must be found here.
 
 DO $$ BEGIN
-  CREATE ROLE leeward_app LOGIN NOSUPERUSER NOBYPASSRLS NOCREATEDB NOCREATEROLE;
+  IF NOT EXISTS (SELECT FROM pg_roles WHERE rolname = 'leeward_app') THEN
+    CREATE ROLE leeward_app LOGIN NOSUPERUSER NOBYPASSRLS NOCREATEDB NOCREATEROLE;
+  END IF;
 EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL; END $$;
 
 CREATE SCHEMA access;

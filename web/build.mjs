@@ -1,6 +1,6 @@
 // Builds every page's script and style sheet into dist/, one file each, and says what they weigh.
 import { build } from "esbuild";
-import { existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
@@ -10,7 +10,7 @@ const scripts = ["stage", "join", "desk", "passkey", "enhance"];
 const styles = ["records", "desk", "stage"];
 
 /** What the client's page is made of; the founder's limit is 40 kB, everything included. */
-const STAGE = ["web/dist/stage.js", "web/dist/stage.css", "server/portal/src/live/stage.html", "server/portal/src/words/client.rs"];
+const STAGE = ["web/dist/stage.js", "web/dist/stage.css", "web/dist/page.svg", "server/portal/src/live/stage.html", "server/portal/src/words/client.rs"];
 const STAGE_LIMIT_KB = 40;
 
 const entries = [
@@ -21,6 +21,7 @@ const entries = [
 const outdir = join(here, "dist");
 rmSync(outdir, { recursive: true, force: true });
 mkdirSync(outdir);
+cpSync(join(here, "static"), outdir, { recursive: true });
 await build({
   entryPoints: entries,
   outdir,

@@ -1,2 +1,85 @@
-//! seed
-fn main() {}
+//! Seeds an invented practice, built through the portal's own functions. Its people belong to no one.
+//!
+//! Refuses a database that is in use. Run again on one it has seeded, it does nothing. The same seed
+//! gives the same practice, with dates counted back from the day of seeding.
+
+mod course;
+mod people;
+mod plan;
+mod practice;
+mod sets;
+mod ground;
+mod world;
+mod write;
+
+use std::sync::Arc;
+
+use clap::Parser;
+use leeward::app::{self, Parts};
+use leeward::clock::{Surroundings, World};
+use leeward::config::{AppDatabase, KeyFile, Origin, OwnerDatabase};
+use leeward::database::Database;
+
+use ground::{Ground, State};
+use world::SeedWorld;
+use write::{Fault, Writer};
+
+/// Seeds an invented practice into an empty, migrated database.
+#[derive(Parser)]
+struct Args {
+    #[command(flatten)]
+    owner: OwnerDatabase,
+    #[command(flatten)]
+    database: AppDatabase,
+    #[command(flatten)]
+    key: KeyFile,
+    /// Another seed gives another practice.
+    #[arg(long, default_value_t = 1)]
+    seed: u64,
+}
+
+#[tokio::main]
+async fn main() -> std::process::ExitCode {
+    match run(Args::parse()).await {
+        Ok(()) => std::process::ExitCode::SUCCESS,
+        Err(fault) => {
+            eprintln!("demo-seed: {fault}");
+            std::process::ExitCode::FAILURE
+        }
+    }
+}
+
+async fn run(args: Args) -> Result<(), Fault> {
+    let mut ground = Ground::connect(&args.owner.url()?).await?;
+    match ground.state().await? {
+        State::Seeded => {
+            println!("The invented practice is there already.");
+            return Ok(());
+        }
+        State::InUse => return Err("this database is in use. The demo needs an empty one; nothing was changed".into()),
+        State::Unfinished => ground.clear().await?,
+        State::Empty => {}
+    }
+    let practice = practice::draw(args.seed);
+    let world = Arc::new(SeedWorld::new());
+    let today = world.now().date_naive();
+    let members = ground.begin(&practice.members, &world, today).await?;
+    let writer = Writer { app: portal(&args, world.clone()).await?, world, today };
+    for (at, client) in practice.clients.iter().enumerate() {
+        let clinician = members.get(client.clinician).ok_or("a client without a clinician")?;
+        writer.client(client, *clinician).await?;
+        if at % 16 == 15 {
+            println!("{} of {} invented clients", at + 1, practice.clients.len());
+        }
+    }
+    ground.finish().await?;
+    Ok(())
+}
+
+/// The portal's functions need its shared state; nothing is served.
+async fn portal(args: &Args, world: World) -> Result<app::App, Fault> {
+    let database = Database::connect(&args.database.url()?, world.clone()).await?;
+    let origin = Origin::parse("http://localhost")?;
+    let (app, _) = app::build(Parts { database, world, key: args.key.read()?, origin, proxies: 0, demo: false });
+    Ok(app)
+}

@@ -27,6 +27,6 @@ programs_folder() { # programs_folder PROFILE: debug or release
     (cd "$ROOT" && realpath -m "$target/$1")
 }
 
-build_programs() { # build_programs [CARGO-OPTION...]
-    (cd "$ROOT" && cargo build --locked "$@" --package leeward --package demo-seed)
+build_programs() { # build_programs CARGO-OPTION...
+    (cd "$ROOT" && cargo build --locked "$@")
 }

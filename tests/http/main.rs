@@ -2,5 +2,6 @@
 
 mod outcomes;
 mod platform;
-mod scene;
+mod records;
 mod sessions;
+mod signin;

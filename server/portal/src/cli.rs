@@ -7,10 +7,10 @@ use std::time::Duration;
 use clap::{Args, Parser, Subcommand};
 
 use crate::app::{self, Parts};
-use crate::assets;
 use crate::clock::{Machine, World};
-use crate::config::{Origin, OwnerDatabase, ServeArgs};
+use crate::config::{AppDatabase, KeyFile, Origin, OwnerDatabase, ServeArgs};
 use crate::database::{Database, migrate};
+use crate::{assets, demo};
 use crate::signin::{Newcomer, Role, invite_as_owner};
 
 /// Leeward: a portal for remote EMDR sessions, for trained and licensed clinicians.
@@ -35,6 +35,30 @@ pub enum Command {
     /// The people of the practice.
     #[command(subcommand)]
     Member(MemberCommand),
+    /// The demo.
+    #[command(subcommand)]
+    Demo(DemoCommand),
+}
+
+/// What can be done with a database that the demo seeded.
+#[derive(Subcommand, Debug)]
+pub enum DemoCommand {
+    /// Open one waiting session, or find it open, and print the links to its desk, the lead's page and its stage.
+    Links(LinksArgs),
+}
+
+/// Where the demo is.
+#[derive(Args, Debug)]
+pub struct LinksArgs {
+    /// Where it is served, such as `http://localhost:8080`.
+    #[arg(long, env = "LEEWARD_ORIGIN")]
+    pub origin: String,
+    #[command(flatten)]
+    #[expect(missing_docs, reason = "see AppDatabase")]
+    pub database: AppDatabase,
+    #[command(flatten)]
+    #[expect(missing_docs, reason = "see KeyFile")]
+    pub key: KeyFile,
 }
 
 /// What can be done about members from the terminal.
@@ -82,6 +106,7 @@ pub async fn run(cli: Cli) -> Result<(), String> {
         Command::Migrate(args) => migrate(&args.url()?).await.map_err(|fault| format!("migrate: {fault}")),
         Command::Key(KeyCommand::New { path }) => new_key(&path, &world),
         Command::Member(MemberCommand::Invite(args)) => invite(&args, &world).await,
+        Command::Demo(DemoCommand::Links(args)) => demo_links(&args, world).await,
     }
 }
 
@@ -100,6 +125,15 @@ async fn invite(args: &InviteArgs, world: &World) -> Result<(), String> {
         invitation.until.format("%a %-d %b %Y, %H:%M UTC"),
         newcomer.name
     );
+    Ok(())
+}
+
+async fn demo_links(args: &LinksArgs, world: World) -> Result<(), String> {
+    let (origin, key) = (Origin::parse(&args.origin)?, args.key.read()?);
+    let database = Database::connect(&args.database.url()?, world.clone()).await.map_err(|unfit| unfit.to_string())?;
+    let (app, _) = app::build(Parts { database, world, key, origin, proxies: 0, demo: true });
+    let links = demo::links(&app).await.map_err(|fault| format!("demo links: {fault}. Has demo-seed seeded this database?"))?;
+    println!("desk {}\nlead {}\nclient {} code {}", links.desk, links.lead, links.client, links.code);
     Ok(())
 }
 

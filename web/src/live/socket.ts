@@ -45,7 +45,7 @@ export const pauseBefore = (attempt: number, chance: number): number =>
 /** Whether a close code means "do not come back": a broken rule (RFC 6455, 7.4.1), or one of our own. */
 export const sentAway = (code: number): boolean => code === 1008 || code >= 4000;
 
-/** See the head of this file. Connects at once: `onState("connecting")` is called before the constructor returns. */
+/** See the head of this file. Begins to connect at once; its first state, `connecting`, is no change and is not told. */
 export class LiveSocket<In extends { type: string }, Out> {
   /** As `SocketState` says. */
   state: SocketState = "connecting";
@@ -143,7 +143,7 @@ export class LiveSocket<In extends { type: string }, Out> {
   }
 
   private enter(state: SocketState, code?: number): void {
-    if (this.state === "closed") return;
+    if (this.state === "closed" || this.state === state) return;
     this.state = state;
     this.line.onState(state, code);
   }

@@ -13,7 +13,7 @@ use crate::error::Error;
 use crate::forms::Problems;
 use crate::page::Frame;
 use crate::signin::{Member, Role};
-use crate::subject::{Act, Tx};
+use crate::subject::{Act, Subject, Tx};
 
 pub(super) async fn new_form(member: Member, frame: Frame) -> Result<Response, Error> {
     member.needs(Role::Clinician)?;
@@ -106,13 +106,22 @@ pub(super) async fn archive(
     Id(client): Id,
     Sent(against): Sent<Against>,
 ) -> Result<Redirect, Error> {
-    let mut tx = app.database.act(&member.subject, Act::new("client.archive").client(client)).await?;
-    key(&mut tx, &app, client).await?;
+    archive_client(&app, &member.subject, client, against.version()?).await?;
+    Ok(Redirect::to(&format!("/clients/{client}")))
+}
+
+/// Archives a client's record as it stood at `version`.
+///
+/// # Errors
+/// [`Error::NotFound`] when the subject does not treat the client; [`Error::Conflict`] while a session is
+/// open, or when the record has another version.
+pub async fn archive_client(app: &App, subject: &Subject, client: Uuid, version: i32) -> Result<(), Error> {
+    let mut tx = app.database.act(subject, Act::new("client.archive").client(client)).await?;
+    key(&mut tx, app, client).await?;
     if queries::has_open_session(&mut tx, client).await? {
         return Err(Error::Conflict("A session with this client is still open, so the record was not archived. End the session first."));
     }
-    let now = app.world.now();
-    put_away(tx, client, against.version()?, Some(now)).await
+    put_away(tx, client, version, Some(app.world.now())).await
 }
 
 pub(super) async fn restore(
@@ -123,13 +132,13 @@ pub(super) async fn restore(
 ) -> Result<Redirect, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("client.restore").client(client)).await?;
     key(&mut tx, &app, client).await?;
-    put_away(tx, client, against.version()?, None).await
+    put_away(tx, client, against.version()?, None).await?;
+    Ok(Redirect::to(&format!("/clients/{client}")))
 }
 
-async fn put_away(mut tx: Tx, client: Uuid, version: i32, at: Option<chrono::DateTime<chrono::Utc>>) -> Result<Redirect, Error> {
+async fn put_away(mut tx: Tx, client: Uuid, version: i32, at: Option<chrono::DateTime<chrono::Utc>>) -> Result<(), Error> {
     if !queries::archive(&mut tx, client, version, at).await? {
         return Err(Error::Conflict("Somebody changed this record meanwhile, so nothing was done. Open the record again and look first."));
     }
-    tx.commit().await?;
-    Ok(Redirect::to(&format!("/clients/{client}")))
+    tx.commit().await
 }

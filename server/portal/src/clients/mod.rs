@@ -10,6 +10,8 @@ mod request;
 pub(crate) use form::{list, notice, now_stands};
 pub(crate) use request::{Against, Id, Sent, version};
 
+pub use change::archive_client;
+
 use axum::routing::{get, post};
 use chrono::{DateTime, Utc};
 use chrono_tz::Tz;

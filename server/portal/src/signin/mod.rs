@@ -17,7 +17,7 @@ mod when;
 
 pub use closings::Closings;
 pub use invite::{Invitation, Newcomer, invite, invite_as_owner};
-pub use open::close;
+pub use open::{close, vouch};
 pub use seat::Seat;
 
 use axum::extract::{FromRequestParts, Request, State};

@@ -1,0 +1,189 @@
+//! Writes the practice through the portal's own functions, each at the time it is said to have happened.
+
+use std::sync::Arc;
+
+use chrono::{DateTime, Duration, NaiveDate, NaiveTime, Utc};
+use leeward::app::App;
+use leeward::clients::{self, Cautions, Details, NewClient};
+use leeward::ids::new_id;
+use leeward::live::{self, Admission};
+use leeward::seal::Private;
+use leeward::sessions::{self, Closing, NewSession};
+use leeward::signin;
+use leeward::subject::{Act, Subject};
+use leeward::targets::{self, NewTarget, Words};
+use leeward_core::scale::{Sud, Voc};
+use leeward_core::wire::{Entry, EntryValue, Moment};
+use uuid::Uuid;
+
+use crate::plan::{ClientPlan, SessionPlan, SetPlan, TargetPlan};
+use crate::sets;
+use crate::world::SeedWorld;
+
+/// What went wrong, in words for the terminal.
+pub type Fault = Box<dyn std::error::Error + Send + Sync>;
+
+/// Writes one practice.
+pub struct Writer {
+    /// The portal.
+    pub app: App,
+    /// Its clock.
+    pub world: Arc<SeedWorld>,
+    /// The day of seeding: all dates are offsets from it.
+    pub today: NaiveDate,
+}
+
+/// What the seeder knows of a client while writing.
+struct Written<'a> {
+    plan: &'a ClientPlan,
+    id: Uuid,
+    targets: Vec<Uuid>,
+}
+
+impl Writer {
+    /// Writes a client with the whole course, treated by `clinician`.
+    ///
+    /// # Errors
+    /// Whatever the portal refused; the client is then unfinished.
+    pub async fn client(&self, plan: &ClientPlan, clinician: Uuid) -> Result<(), Fault> {
+        let first = plan.sessions.first().ok_or("a client without a session")?;
+        let came = self.time(first.days_ago + 3, first.minute);
+        let subject = self.sign_in(clinician, came).await?;
+        let new = NewClient { details: details(plan), cautions: Cautions { seizures: plan.seizures, eye_condition: plan.eye_condition } };
+        let id = clients::create(&self.app, &subject, new).await?;
+        let mut written = Written { plan, id, targets: vec![] };
+        for session in &plan.sessions {
+            self.session(&mut written, session, clinician).await?;
+        }
+        if plan.archived {
+            let last = plan.sessions.last().map_or(0, |session| session.days_ago);
+            let subject = self.sign_in(clinician, self.time(last - 40, first.minute)).await?;
+            clients::archive_client(&self.app, &subject, id, 1).await?;
+        }
+        Ok(())
+    }
+
+    async fn session(&self, client: &mut Written<'_>, plan: &SessionPlan, clinician: Uuid) -> Result<(), Fault> {
+        let start = self.time(plan.days_ago, plan.minute);
+        let subject = self.sign_in(clinician, start - Duration::minutes(4)).await?;
+        let target = self.target(client, plan, &subject).await?;
+        let session = sessions::open(&self.app, &subject, NewSession { client: client.id, target }).await?;
+        self.world.set(start);
+        let admission = Admission { location: Private::new(&client.plan.location), call_back: Private::new(&client.plan.phone) };
+        live::admit(&self.app, &subject, session, admission).await?;
+        let sets = self.record_sets(session, plan, &subject, start).await?;
+        let end = self.write_entries(session, plan, &sets, &subject, start).await?;
+        self.world.set(end + Duration::minutes(8));
+        sessions::close(&self.app, &subject, session, closing(plan)?).await?;
+        Ok(())
+    }
+
+    /// The target of a session, entered when it is first worked on.
+    async fn target(&self, client: &mut Written<'_>, plan: &SessionPlan, subject: &Subject) -> Result<Option<Uuid>, Fault> {
+        let Some(at) = plan.target else { return Ok(None) };
+        while client.targets.len() <= at {
+            let target = client.plan.targets.get(client.targets.len()).ok_or("a session without its target")?;
+            client.targets.push(targets::create(&self.app, subject, new_target(client.id, target)?).await?);
+        }
+        Ok(client.targets.get(at).copied())
+    }
+
+    /// Records the sets as a room would have, and says when each ended.
+    async fn record_sets(&self, session: Uuid, plan: &SessionPlan, subject: &Subject, start: DateTime<Utc>) -> Result<Vec<(Uuid, DateTime<Utc>)>, Fault> {
+        let (mut at, mut past, mut ends) = (6.0 * 60_000.0, vec![], vec![]);
+        for (number, set) in (1..).zip(&plan.sets) {
+            let (record, end) = sets::record(set, new_id(&self.app.world), number, at)?;
+            #[expect(clippy::cast_possible_truncation, reason = "an hour in milliseconds fits")]
+            ends.push((record.id, start + Duration::milliseconds(end as i64)));
+            past.push(record);
+            at = end + 70_000.0;
+        }
+        live::keep_past(&self.app, subject, session, start, &past).await?;
+        Ok(ends)
+    }
+
+    /// Writes what was rated and reported; returns the time of the last entry.
+    async fn write_entries(&self, session: Uuid, plan: &SessionPlan, sets: &[(Uuid, DateTime<Utc>)], subject: &Subject, start: DateTime<Utc>) -> Result<DateTime<Utc>, Fault> {
+        let mut tx = self.app.database.act(subject, Act::new("entry.keep").object(session)).await?;
+        let mut entries = vec![];
+        if let Some(value) = plan.reevaluation {
+            entries.push((start + Duration::minutes(3), self.entry(None, Moment::Reevaluation, EntryValue::Sud { value })));
+        }
+        for (set, (id, end)) in plan.sets.iter().zip(sets) {
+            entries.extend(said(set).into_iter().zip(1..).map(|(value, nth)| (*end + Duration::seconds(12 * nth), self.entry(Some(*id), set.moment, value))));
+        }
+        let last = entries.last().map_or(start, |(at, _)| *at);
+        for (at, entry) in entries {
+            self.world.set(at);
+            sessions::keep(&mut tx, &self.app, session, &entry).await?.map_err(|problems| format!("an entry was refused: {problems:?}"))?;
+        }
+        tx.commit().await?;
+        Ok(last)
+    }
+
+    fn entry(&self, set: Option<Uuid>, moment: Moment, value: EntryValue) -> Entry {
+        Entry { id: new_id(&self.app.world).to_string(), set: set.map(|id| id.to_string()), replaces: None, moment, value }
+    }
+
+    /// A sign-in of a member at `when`; the clock stays there.
+    async fn sign_in(&self, member: Uuid, when: DateTime<Utc>) -> Result<Subject, Fault> {
+        self.world.set(when);
+        Ok(signin::vouch(&self.app, member, "made by the demo").await?)
+    }
+
+    fn time(&self, days_ago: i64, minute: i64) -> DateTime<Utc> {
+        (self.today - Duration::days(days_ago)).and_time(NaiveTime::MIN).and_utc() + Duration::minutes(minute)
+    }
+}
+
+/// What was entered after a set, in the order of asking.
+fn said(set: &SetPlan) -> Vec<EntryValue> {
+    let mut values = vec![];
+    if !set.words.is_empty() {
+        values.push(EntryValue::Words { words: set.words.to_owned() });
+    }
+    values.push(EntryValue::Change { change: set.mark });
+    values.extend(set.sud.map(|value| EntryValue::Sud { value }));
+    values.extend(set.voc.map(|value| EntryValue::Voc { value }));
+    values
+}
+
+fn details(plan: &ClientPlan) -> Details {
+    Details {
+        name: Private::new(&plan.name),
+        addressed_as: Private::new(&plan.addressed_as),
+        phone: Private::new(&plan.phone),
+        contact_name: Private::new(&plan.contact_name),
+        contact_phone: Private::new(&plan.contact_phone),
+        usual_location: Private::new(&plan.location),
+    }
+}
+
+fn new_target(client: Uuid, plan: &TargetPlan) -> Result<NewTarget, Fault> {
+    let memory = plan.memory;
+    let words = Words {
+        label: Private::new(memory.label),
+        picture: Private::new(memory.picture),
+        negative_belief: Private::new(memory.negative),
+        positive_belief: Private::new(memory.positive),
+        emotions: Private::new(memory.emotions),
+        body_location: Private::new(memory.body),
+    };
+    let (sud, voc) = (Sud::new(plan.sud).map_err(|fault| fault.to_string())?, Voc::new(plan.voc).map_err(|fault| fault.to_string())?);
+    Ok(NewTarget { client, prong: plan.prong, words, sud: Some(sud), voc: Some(voc) })
+}
+
+fn closing(plan: &SessionPlan) -> Result<Closing, Fault> {
+    let sud = plan.closing_sud.map(Sud::new).transpose().map_err(|fault| fault.to_string())?;
+    Ok(Closing {
+        kind: plan.closing,
+        target_status: plan.status,
+        resource: Private::new(plan.note.split("Used: ").nth(1).unwrap_or("calm place").trim_end_matches('.')),
+        leaving_state: Private::new("Oriented and settled"),
+        companion: Private::new("Somebody at home in the evening"),
+        next_contact: Private::new("Same time next week; by telephone before that if needed"),
+        client_words: Private::new("Thank you for today. Be kind to yourself this evening."),
+        note: Private::new(&plan.note),
+        sud,
+    })
+}

@@ -1,0 +1,129 @@
+//! Admitting the client, and which of two devices has the seat.
+
+use axum::Json;
+use axum::body::Bytes;
+use axum::extract::{Path, State};
+use axum::http::StatusCode;
+use axum::response::{IntoResponse, Response};
+use serde::Deserialize;
+use uuid::Uuid;
+
+use super::queries;
+use crate::app::App;
+use crate::error::Error;
+use crate::forms::{Lines, Need, Problems};
+use crate::seal::Private;
+use crate::signin::Member;
+use crate::subject::{Act, Subject};
+use crate::{clients, sessions};
+
+/// Characters that say where somebody is.
+const MOST_LOCATION: usize = 300;
+
+/// What the clinician confirmed with the client before admitting them.
+pub struct Admission {
+    /// Where the client is now.
+    pub location: Private,
+    /// The number to call when the line is lost.
+    pub call_back: Private,
+}
+
+/// Admits the client. Not in effect before it returns.
+///
+/// # Errors
+/// [`Error::NotFound`] unless `subject` treats the session's client and the session is open;
+/// [`Error::Conflict`] while nobody has the seat.
+pub async fn admit(app: &App, subject: &Subject, session: Uuid, admission: Admission) -> Result<(), Error> {
+    let mut tx = app.database.act(subject, Act::new("session.admit").object(session)).await?;
+    let open = queries::open_session(&mut tx, session).await?;
+    tx.concerns(open.client);
+    if !queries::seat_taken(&mut tx, session).await? {
+        return Err(Error::Conflict("Nobody has used the link and the code yet, so there is nobody to admit."));
+    }
+    let key = clients::key(&mut tx, app, open.client).await?;
+    sessions::change_words(&mut tx, app, &key, session, |words| {
+        words.location = admission.location;
+        words.call_back = admission.call_back;
+    })
+    .await?;
+    queries::admit(&mut tx, session, open.client, app.world.now()).await?;
+    tx.commit().await?;
+    app.rooms.look_at_seats(session).await;
+    Ok(())
+}
+
+#[derive(Deserialize)]
+struct Typed {
+    #[serde(default)]
+    location: String,
+    #[serde(default)]
+    call_back: String,
+    #[serde(default)]
+    private: bool,
+}
+
+impl Typed {
+    fn check(&self) -> Result<Admission, Problems> {
+        let mut problems = Problems::default();
+        let location = problems.text("location", &self.location, MOST_LOCATION, Need::Required, Lines::One);
+        let call_back = problems.phone("call_back", &self.call_back, Need::Required);
+        if !self.private {
+            problems.add("private", "Confirm that they are alone, or that they are content with who is near.");
+        }
+        if problems.none() {
+            Ok(Admission { location: Private::new(location), call_back: Private::new(call_back) })
+        } else {
+            Err(problems)
+        }
+    }
+}
+
+/// `POST /sessions/{session}/admit`
+pub(super) async fn post(State(app): State<App>, member: Member, Path(session): Path<Uuid>, body: Bytes) -> Result<Response, Error> {
+    let typed: Typed = super::read(&body)?;
+    match typed.check() {
+        Ok(admission) => {
+            admit(&app, &member.subject, session, admission).await?;
+            Ok(StatusCode::NO_CONTENT.into_response())
+        }
+        Err(problems) => {
+            // Whether there is such a session is not told to others by the sort of answer.
+            let mut tx = app.database.look(&member.subject).await?;
+            queries::open_session(&mut tx, session).await?;
+            Ok((StatusCode::UNPROCESSABLE_ENTITY, Json(serde_json::json!({ "errors": problems }))).into_response())
+        }
+    }
+}
+
+#[derive(Deserialize)]
+struct Decided {
+    decision: Decision,
+}
+
+/// What becomes of a second device that asks for the seat.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "snake_case")]
+enum Decision {
+    /// It gets the seat; the first one loses it, and the client is admitted anew.
+    Move,
+    /// All that ask are sent away.
+    Refuse,
+}
+
+/// `POST /sessions/{session}/seat`
+pub(super) async fn decide(State(app): State<App>, member: Member, Path(session): Path<Uuid>, body: Bytes) -> Result<StatusCode, Error> {
+    let Decided { decision } = super::read(&body)?;
+    let act = match decision {
+        Decision::Move => Act::new("seat.move"),
+        Decision::Refuse => Act::new("seat.refuse"),
+    };
+    let mut tx = app.database.act(&member.subject, act.object(session)).await?;
+    let open = queries::open_session(&mut tx, session).await?;
+    tx.concerns(open.client);
+    if !queries::decide_seat(&mut tx, session, decision == Decision::Move).await? {
+        return Err(Error::Conflict("No other device asks for the seat any more."));
+    }
+    tx.commit().await?;
+    app.rooms.look_at_seats(session).await;
+    Ok(StatusCode::NO_CONTENT)
+}

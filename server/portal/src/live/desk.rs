@@ -1,0 +1,141 @@
+//! The clinician's live screen, as it is before its socket opens.
+
+use askama::Template;
+use axum::extract::{Path, State};
+use axum::response::{IntoResponse, Redirect, Response};
+use chrono_tz::Tz;
+use leeward_core::scale::{Sud, Voc};
+use uuid::Uuid;
+
+use super::queries::{self, SessionRow};
+use crate::app::App;
+use crate::assets::Assets;
+use crate::clients::{self, Details};
+use crate::error::Error;
+use crate::page::{Frame, page};
+use crate::seal::{ClientKey, Private};
+use crate::sessions;
+use crate::signin::Member;
+use crate::subject::{Act, Tx};
+use crate::targets::{self, Target};
+
+#[derive(Template)]
+#[template(path = "live/desk.html")]
+struct DeskPage {
+    nonce: String,
+    assets: Assets,
+    session: Uuid,
+    number: i32,
+    client: String,
+    cautions: Vec<String>,
+    close_by: Option<String>,
+    target: Option<TargetCard>,
+    card: EmergencyCard,
+    join: JoinCard,
+}
+
+/// What is worked on; an empty text was not recorded.
+struct TargetCard {
+    label: String,
+    picture: String,
+    negative: String,
+    positive: String,
+    emotions: String,
+    body: String,
+    sud: Option<u8>,
+    voc: Option<u8>,
+}
+
+/// What is needed when something happens to the client.
+struct EmergencyCard {
+    /// Confirmed today.
+    location: Option<String>,
+    /// When, in the session's zone.
+    confirmed_at: Option<String>,
+    emergency_number: String,
+    contact_name: String,
+    contact_phone: String,
+    call_back: String,
+}
+
+/// How the client joins. Link and code are told once, when they are made, and kept nowhere in clear.
+struct JoinCard {
+    link: Option<String>,
+    code: Option<String>,
+    last_location: Option<String>,
+}
+
+/// `GET /sessions/{session}/desk`
+pub(super) async fn show(State(app): State<App>, member: Member, Path(session): Path<Uuid>, frame: Frame) -> Result<Response, Error> {
+    let mut tx = app.database.act(&member.subject, Act::new("desk.view").object(session)).await?;
+    let row = queries::session(&mut tx, session).await?;
+    tx.concerns(row.client);
+    if row.ended_at.is_some() {
+        return Ok(Redirect::to(&format!("/sessions/{session}")).into_response());
+    }
+    let key = clients::key(&mut tx, &app, row.client).await?;
+    let details = clients::details(&mut tx, &app, row.client).await?;
+    let target = match row.target {
+        Some(target) => Some(TargetCard::of(&targets::find(&mut tx, &app, target).await?)),
+        None => None,
+    };
+    let desk = DeskPage {
+        nonce: frame.nonce,
+        assets: frame.assets,
+        session,
+        number: row.number,
+        client: addressed(&details),
+        cautions: clients::cautions(&mut tx, row.client).await?.flags(),
+        close_by: None,
+        target,
+        card: emergency_card(&mut tx, &key, session, &row, &details).await?,
+        join: JoinCard { link: None, code: None, last_location: last_location(&mut tx, &key, &row).await? },
+    };
+    tx.commit().await?;
+    Ok(page(&desk)?.into_response())
+}
+
+fn text(private: &Private) -> String {
+    private.reveal().to_owned()
+}
+
+fn addressed(details: &Details) -> String {
+    text(if details.addressed_as.is_empty() { &details.name } else { &details.addressed_as })
+}
+
+impl TargetCard {
+    fn of(target: &Target) -> Self {
+        let words = &target.words;
+        Self {
+            label: text(&words.label),
+            picture: text(&words.picture),
+            negative: text(&words.negative_belief),
+            positive: text(&words.positive_belief),
+            emotions: text(&words.emotions),
+            body: text(&words.body_location),
+            sud: target.baseline_sud.map(Sud::get),
+            voc: target.baseline_voc.map(Voc::get),
+        }
+    }
+}
+
+async fn emergency_card(tx: &mut Tx, key: &ClientKey, session: Uuid, row: &SessionRow, details: &Details) -> Result<EmergencyCard, Error> {
+    let zone: Tz = row.zone.parse().map_err(|_| Error::Inconsistent("session.zone"))?;
+    let (words, _) = sessions::words(tx, key, session).await?;
+    let call_back = if words.call_back.is_empty() { &details.phone } else { &words.call_back };
+    Ok(EmergencyCard {
+        location: row.admitted_at.map(|_| text(&words.location)),
+        confirmed_at: row.admitted_at.map(|at| at.with_timezone(&zone).format("%H:%M").to_string()),
+        emergency_number: queries::emergency_number(tx).await?,
+        contact_name: text(&details.contact_name),
+        contact_phone: text(&details.contact_phone),
+        call_back: text(call_back),
+    })
+}
+
+/// Offered as text to begin from, never as confirmed.
+async fn last_location(tx: &mut Tx, key: &ClientKey, row: &SessionRow) -> Result<Option<String>, Error> {
+    let Some(before) = queries::session_before(tx, row.client, row.number).await? else { return Ok(None) };
+    let (words, _) = sessions::words(tx, key, before).await?;
+    Ok(Some(text(&words.location)).filter(|location| !location.is_empty()))
+}

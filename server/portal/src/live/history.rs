@@ -1,0 +1,87 @@
+//! Sets that took place before: written as a room would have written them, for a practice that is set
+//! up from what it has.
+
+use chrono::{DateTime, TimeDelta, Utc};
+use leeward_core::room::Cause;
+use leeward_core::wire::{Ending, Evidence, Plan, Timeline};
+use serde_json::Value;
+use uuid::Uuid;
+
+use super::holder::{self, Holder};
+use super::queries_room::{self as queries, OrderRow};
+use super::{evidence, names};
+use crate::app::App;
+use crate::error::Error;
+use crate::subject::{Subject, Tx};
+
+/// One set that took place.
+#[derive(Debug)]
+pub struct PastSet {
+    /// Its id.
+    pub id: Uuid,
+    /// 1 for the session's first.
+    pub number: u32,
+    /// As first ordered.
+    pub plan: Plan,
+    /// Everything that was ordered, the start first.
+    pub orders: Vec<PastOrder>,
+    /// What the screen showed.
+    pub evidence: Vec<Evidence>,
+    /// What ended it.
+    pub ending: Ending,
+    /// Room time of the end, ms.
+    pub ended_at: f64,
+}
+
+/// One order within a set.
+#[derive(Debug)]
+pub struct PastOrder {
+    /// Why.
+    pub cause: Cause,
+    /// Room time, ms.
+    pub at: f64,
+    /// The plan from then on.
+    pub plan: Plan,
+    /// The timeline from then on.
+    pub timeline: Timeline,
+}
+
+/// Keeps sets of an open session whose room began at `began`, all or none.
+///
+/// # Errors
+/// [`Error::NotFound`] unless `subject` may open the session's room, [`Error::Conflict`] when another
+/// room of it is open, [`Error::Database`].
+pub async fn keep_past(app: &App, subject: &Subject, session: Uuid, began: DateTime<Utc>, sets: &[PastSet]) -> Result<(), Error> {
+    let (holder, _, _) = holder::take(app, subject, session).await?;
+    let mut tx = holder.look().await?;
+    for set in sets {
+        keep_one(&holder, &mut tx, began, set).await?;
+    }
+    tx.commit().await
+}
+
+async fn keep_one(holder: &Holder, tx: &mut Tx, began: DateTime<Utc>, set: &PastSet) -> Result<(), Error> {
+    let time = |ms: f64| began + TimeDelta::microseconds((ms * 1_000.0) as i64);
+    let first = set.orders.first().map_or(0.0, |order| order.at);
+    if !holder.insert(tx, set.id, set.number, &set.plan, time(first)).await? {
+        return Err(Error::Conflict("A live room of this session is open. Close it first."));
+    }
+    for (order, seq) in set.orders.iter().zip(0..) {
+        let row = OrderRow {
+            set: set.id,
+            seq,
+            cause: names::cause(order.cause),
+            at: order.at,
+            plan: json(&order.plan)?,
+            timeline: json(&order.timeline)?,
+            recorded_at: time(order.at),
+        };
+        queries::insert_order(tx, &row).await?;
+    }
+    evidence::keep(tx, &set.evidence, time(set.ended_at)).await?;
+    queries::insert_ending(tx, set.id, names::ending(set.ending), set.ended_at, time(set.ended_at)).await
+}
+
+fn json(value: &impl serde::Serialize) -> Result<Value, Error> {
+    serde_json::to_value(value).map_err(|fault| Error::Inner(format!("a set's order: {fault}")))
+}

@@ -1,0 +1,114 @@
+//! A room's end of one socket.
+
+use leeward_core::room::Event;
+use tokio::sync::mpsc;
+use uuid::Uuid;
+
+/// What a socket may fall behind by. Views carry the whole room, so one that is this late is of no
+/// use any more: it is closed and asks anew.
+const QUEUE: usize = 64;
+
+/// What a socket is told to do.
+#[derive(Clone, Debug)]
+pub(super) enum Out {
+    /// Send this text.
+    Text(String),
+    /// Close with this code and reason, after all before it was sent.
+    Close(u16, &'static str),
+}
+
+/// Close codes and what they mean (RFC 6455, 7.4; 4000 and above are our own). Pages try again
+/// after a code below 4000 other than 1008. The codes of the room itself stand in `room::Why`.
+pub(super) mod closing {
+    use super::Out;
+
+    /// The session is over.
+    pub const OVER: Out = Out::Close(4000, "the session is over");
+    /// A newer socket of the same device.
+    pub const REPLACED: Out = Out::Close(4001, "opened elsewhere");
+    /// The seat was moved to another device, refused, or left.
+    pub const SEAT_CLOSED: Out = Out::Close(4004, "this device has no seat");
+    /// The member's sign-in has ended, or the client is not theirs any more.
+    pub const SIGNED_OUT: Out = Out::Close(4005, "signed out");
+    /// Something a device without the seat may not say.
+    pub const NOT_YOURS: Out = Out::Close(1008, "this device has no seat yet");
+    /// The room starts anew: connect again.
+    pub const COME_BACK: Out = Out::Close(1012, "connect again");
+    /// The page did not take what it was sent.
+    pub const TOO_SLOW: Out = Out::Close(1013, "too far behind");
+    /// Messages are text.
+    pub const BINARY: Out = Out::Close(1003, "messages are text");
+    /// Not JSON, or not UTF-8.
+    pub const MALFORMED: Out = Out::Close(1007, "not readable");
+    /// JSON, but no message that this socket may send.
+    pub const UNKNOWN: Out = Out::Close(1008, "not a message of this page");
+    /// Above the limit.
+    pub const TOO_LARGE: Out = Out::Close(1009, "at most 16 KiB");
+    /// Broke the WebSocket protocol itself.
+    pub const PROTOCOL: Out = Out::Close(1002, "broken frame");
+}
+
+/// The room's end of a socket's queue.
+#[derive(Clone)]
+pub(super) struct Outbox(mpsc::Sender<Out>);
+
+/// A queue for a new socket.
+pub(super) fn outbox() -> (Outbox, mpsc::Receiver<Out>) {
+    let (sender, queue) = mpsc::channel(QUEUE);
+    (Outbox(sender), queue)
+}
+
+impl Outbox {
+    /// False when the queue is full or the socket has gone; then let go of the outbox.
+    pub(super) fn send(&self, text: String) -> bool {
+        self.0.try_send(Out::Text(text)).is_ok()
+    }
+
+    /// The last thing the socket is told.
+    pub(super) fn close(&self, last: Out) {
+        // A full queue ends in a close as well, once the outbox is let go.
+        let _ = self.0.try_send(last);
+    }
+}
+
+/// A socket as its room knows it.
+pub(super) struct Line {
+    pub out: Outbox,
+    end: End,
+}
+
+enum End {
+    Desk,
+    Stage { seat: Uuid, waits: bool },
+}
+
+impl Line {
+    pub(super) fn desk(out: Outbox) -> Self {
+        Self { out, end: End::Desk }
+    }
+
+    /// `waits`: it only asks for the seat.
+    pub(super) fn stage(out: Outbox, seat: Uuid, waits: bool) -> Self {
+        Self { out, end: End::Stage { seat, waits } }
+    }
+
+    pub(super) fn waits(&self) -> bool {
+        matches!(self.end, End::Stage { waits: true, .. })
+    }
+
+    pub(super) fn seat(&self) -> Option<Uuid> {
+        match self.end {
+            End::Desk => None,
+            End::Stage { seat, .. } => Some(seat),
+        }
+    }
+
+    /// What the room hears when this socket goes: nothing if it never was in the room.
+    pub(super) fn left(&self, socket: u64) -> Option<Event> {
+        match self.end {
+            End::Desk => Some(Event::DeskLeft { desk: socket }),
+            End::Stage { waits: false, .. } => Some(Event::StageLeft { stage: socket }),
+            End::Stage { waits: true, .. } => None,
+        }
+    }
+}

@@ -1,0 +1,145 @@
+//! All SQL of joining, admission and seats.
+
+use chrono::{DateTime, Utc};
+use sqlx::PgConnection;
+use uuid::Uuid;
+
+use crate::error::Error;
+
+/// A session of a client whom the asker treats.
+pub struct SessionRow {
+    /// The client.
+    pub client: Uuid,
+    /// The target worked on.
+    pub target: Option<Uuid>,
+    /// Within the client.
+    pub number: i32,
+    /// IANA zone of the practice at that time.
+    pub zone: String,
+    /// When the client was admitted last.
+    pub admitted_at: Option<DateTime<Utc>>,
+    /// When it ended.
+    pub ended_at: Option<DateTime<Utc>>,
+}
+
+/// A session of a client whom the asker treats, ended or not.
+pub async fn session(db: &mut PgConnection, id: Uuid) -> Result<SessionRow, Error> {
+    // A lead may read sessions too, but has no desk in them.
+    sqlx::query_as!(
+        SessionRow,
+        r#"SELECT client_id AS client, target_id AS target, number, zone, ended_at,
+             (SELECT max(m.at) FROM session_moment m WHERE m.session_id = $1 AND m.kind = 'admitted') AS admitted_at
+           FROM session WHERE id = $1 AND access.treats_session(id)"#,
+        id
+    )
+    .fetch_optional(db)
+    .await?
+    .ok_or(Error::NotFound)
+}
+
+/// As [`session`], unless it has ended.
+pub async fn open_session(db: &mut PgConnection, id: Uuid) -> Result<SessionRow, Error> {
+    let found = session(db, id).await?;
+    if found.ended_at.is_some() { Err(Error::NotFound) } else { Ok(found) }
+}
+
+/// Keeps a new link; earlier ones of the session end.
+pub async fn mint_link(
+    db: &mut PgConnection,
+    link: Uuid,
+    hash: &[u8],
+    session: Uuid,
+    until: DateTime<Utc>,
+    phc: &str,
+) -> Result<(), Error> {
+    sqlx::query!("SELECT access.mint_link($1, $2, $3, $4, $5)", link, hash, session, until, phc).execute(db).await?;
+    Ok(())
+}
+
+/// Keeps a new code for the open link; false when there is none.
+pub async fn mint_code(db: &mut PgConnection, session: Uuid, phc: &str) -> Result<bool, Error> {
+    Ok(sqlx::query_scalar!(r#"SELECT access.mint_code($1, $2) AS "done!""#, session, phc).fetch_one(db).await?)
+}
+
+/// A link that is open, and the hash of its code.
+pub struct Try {
+    /// The link.
+    pub link: Uuid,
+    /// Its session.
+    pub session: Uuid,
+    /// PHC form of its code.
+    pub phc: String,
+}
+
+/// Counts a try at a link's code.
+pub async fn try_code(db: &mut PgConnection, hash: &[u8]) -> Result<Option<Try>, Error> {
+    let found = sqlx::query_as!(
+        Try,
+        r#"SELECT link_id AS "link!", session_id AS "session!", phc AS "phc!" FROM access.try_code($1)"#,
+        hash
+    );
+    Ok(found.fetch_optional(db).await?)
+}
+
+/// Takes the seat, or asks for it: "taken", "asked", or nothing when the link has gone.
+pub async fn claim_seat(db: &mut PgConnection, link: Uuid, seat: Uuid, hash: &[u8], device: &str) -> Result<Option<String>, Error> {
+    let claim = sqlx::query_scalar!("SELECT access.claim_seat($1, $2, $3, $4)", link, seat, hash, device);
+    Ok(claim.fetch_one(db).await?)
+}
+
+/// Closes the asker's own seat.
+pub async fn leave_seat(db: &mut PgConnection) -> Result<(), Error> {
+    sqlx::query!("SELECT access.leave_seat()").execute(db).await?;
+    Ok(())
+}
+
+/// Moves the seat to the device that asked last, or refuses; false when none asked.
+pub async fn decide_seat(db: &mut PgConnection, session: Uuid, to_other: bool) -> Result<bool, Error> {
+    Ok(sqlx::query_scalar!(r#"SELECT access.decide_seat($1, $2) AS "done!""#, session, to_other).fetch_one(db).await?)
+}
+
+/// Where the asker's own seat stands: its session, and "taken" or "asked".
+pub async fn seat_state(db: &mut PgConnection) -> Result<Option<(Uuid, String)>, Error> {
+    let row = sqlx::query!(r#"SELECT session_id AS "session!", state AS "state!" FROM access.seat_state()"#).fetch_optional(db).await?;
+    Ok(row.map(|row| (row.session, row.state)))
+}
+
+/// The session whose evidence the asker may hand in, up to 15 minutes after its end.
+pub async fn late_seat(db: &mut PgConnection) -> Result<Option<Uuid>, Error> {
+    Ok(sqlx::query_scalar!("SELECT access.my_late_seat()").fetch_one(db).await?)
+}
+
+/// Whether the asker treats the client of a session that goes on; counts as activity of the sign-in.
+pub async fn still_treats(db: &mut PgConnection, session: Uuid) -> Result<bool, Error> {
+    sqlx::query!("SELECT access.touch_signin()").execute(&mut *db).await?;
+    Ok(sqlx::query_scalar!(r#"SELECT access.treats_session($1) AS "may!""#, session).fetch_one(db).await?)
+}
+
+/// Whether somebody has the seat of the session.
+pub async fn seat_taken(db: &mut PgConnection, session: Uuid) -> Result<bool, Error> {
+    Ok(sqlx::query_scalar!(r#"SELECT EXISTS (SELECT FROM access.seats($1) WHERE taken) AS "taken!""#, session).fetch_one(db).await?)
+}
+
+/// Writes an admission: the first one in the session's row, every one as a moment.
+pub async fn admit(db: &mut PgConnection, session: Uuid, client: Uuid, now: DateTime<Utc>) -> Result<(), Error> {
+    sqlx::query!("UPDATE session SET admitted_at = coalesce(admitted_at, $2) WHERE id = $1", session, now).execute(&mut *db).await?;
+    sqlx::query!("INSERT INTO session_moment (session_id, client_id, kind, at) VALUES ($1, $2, 'admitted', $3)", session, client, now)
+        .execute(db)
+        .await?;
+    Ok(())
+}
+
+/// The client's last earlier session in which they were admitted.
+pub async fn session_before(db: &mut PgConnection, client: Uuid, number: i32) -> Result<Option<Uuid>, Error> {
+    let before = sqlx::query_scalar!(
+        "SELECT id FROM session WHERE client_id = $1 AND number < $2 AND admitted_at IS NOT NULL ORDER BY number DESC LIMIT 1",
+        client,
+        number
+    );
+    Ok(before.fetch_optional(db).await?)
+}
+
+/// The number that the practice calls in an emergency.
+pub async fn emergency_number(db: &mut PgConnection) -> Result<String, Error> {
+    Ok(sqlx::query_scalar!("SELECT emergency_number FROM practice").fetch_one(db).await?)
+}

@@ -1,0 +1,206 @@
+//! Sockets: bytes in and out. What they mean is the room's.
+
+use std::time::Duration;
+
+use axum::extract::ws::rejection::WebSocketUpgradeRejection;
+use axum::extract::ws::{CloseFrame, Message, Utf8Bytes, WebSocket, WebSocketUpgrade};
+use axum::extract::{Path, State};
+use axum::response::Response;
+use futures_util::stream::{SplitSink, SplitStream};
+use futures_util::{SinkExt, StreamExt};
+use serde::de::DeserializeOwned;
+use tokio::sync::broadcast::Receiver;
+use tokio::sync::broadcast::error::RecvError;
+use tokio::sync::mpsc;
+use tokio::time::{MissedTickBehavior, interval, sleep, timeout};
+use uuid::Uuid;
+
+use super::hub::Door;
+use super::line::{Out, closing, outbox};
+use super::queries;
+use super::room_task::Mail;
+use crate::app::App;
+use crate::error::Error;
+use crate::signin::{Member, Seat};
+use crate::subject::Act;
+
+/// No message and no frame is larger, bytes.
+const LARGEST: usize = 16 * 1024;
+/// Read at once, bytes: each socket holds this much all the time.
+const READ_BUFFER: usize = 4 * 1024;
+/// Gathered before it is written, and the most that may wait, bytes.
+const WRITE_BUFFER: usize = 4 * 1024;
+const MOST_UNWRITTEN: usize = 256 * 1024;
+/// One message is on its way within this time, or the line is dead.
+const WRITTEN_WITHIN: Duration = Duration::from_secs(5);
+/// A closing page is given this long to hear why.
+const LINGER: Duration = Duration::from_millis(500);
+/// How often a desk's right to be there is asked for again; also keeps its sign-in from idling out.
+const MINUTE: Duration = Duration::from_secs(60);
+
+type Upgrade = Result<WebSocketUpgrade, WebSocketUpgradeRejection>;
+
+/// `GET /sessions/{session}/desk/socket`
+pub(super) async fn desk(State(app): State<App>, member: Member, Path(session): Path<Uuid>, upgrade: Upgrade) -> Result<Response, Error> {
+    // Heard from now on, so that no closing falls between the check and the socket.
+    let closings = app.closings.subscribe();
+    let mut tx = app.database.act(&member.subject, Act::new("desk.connect").object(session)).await?;
+    let open = queries::open_session(&mut tx, session).await?;
+    tx.concerns(open.client);
+    tx.commit().await?;
+    let upgrade = upgrade.map_err(not_a_socket)?;
+    let door = app.rooms.enter(&app, &member.subject, session).await?;
+    let id = app.rooms.new_socket();
+    Ok(limited(upgrade).on_upgrade(move |socket| async move {
+        let (out, queue) = outbox();
+        let joined = Mail::Desk { socket: id, out };
+        let gone = signed_out(&app, &member, session, closings);
+        run(socket, id, door, joined, queue, Mail::FromDesk, gone).await;
+    }))
+}
+
+/// `GET /stage/socket`
+pub(super) async fn stage(State(app): State<App>, seat: Seat, upgrade: Upgrade) -> Result<Response, Error> {
+    let upgrade = upgrade.map_err(not_a_socket)?;
+    let door = app.rooms.enter(&app, &seat.subject, seat.session).await?;
+    let id = app.rooms.new_socket();
+    Ok(limited(upgrade).on_upgrade(move |socket| async move {
+        let (out, queue) = outbox();
+        let joined = Mail::Stage { socket: id, seat: seat.id, taken: seat.taken, out };
+        run(socket, id, door, joined, queue, Mail::FromStage, std::future::pending()).await;
+    }))
+}
+
+fn not_a_socket(_: WebSocketUpgradeRejection) -> Error {
+    Error::BadRequest("This address is for the page's own live connection. Open the page instead.")
+}
+
+fn limited(upgrade: WebSocketUpgrade) -> WebSocketUpgrade {
+    upgrade
+        .max_message_size(LARGEST)
+        .max_frame_size(LARGEST)
+        .read_buffer_size(READ_BUFFER)
+        .write_buffer_size(WRITE_BUFFER)
+        .max_write_buffer_size(MOST_UNWRITTEN)
+}
+
+/// Both halves of one socket, until either ends or `gone` says so.
+async fn run<M: DeserializeOwned>(
+    socket: WebSocket,
+    id: u64,
+    door: Door,
+    joined: Mail,
+    mut queue: mpsc::Receiver<Out>,
+    wrap: fn(u64, M) -> Mail,
+    gone: impl Future<Output = Out>,
+) {
+    let (mut sink, mut stream) = socket.split();
+    if door.mail.send(joined).await.is_err() {
+        return close(&mut sink, closing::COME_BACK).await;
+    }
+    let last = tokio::select! {
+        last = read(&mut stream, &door, |message| wrap(id, message)) => last,
+        last = write(&mut sink, &mut queue) => last,
+        last = gone => Some(last),
+    };
+    // A room that has ended has forgotten this socket anyway.
+    let _ = door.mail.send(Mail::Left(id)).await;
+    match last {
+        Some(last) => close(&mut sink, last).await,
+        None => drop(timeout(LINGER, sink.close()).await),
+    }
+}
+
+/// Reads until the page closes, breaks a rule, or the room has ended. `None`: nobody is there to be told why.
+async fn read<M: DeserializeOwned>(stream: &mut SplitStream<WebSocket>, door: &Door, wrap: impl Fn(M) -> Mail) -> Option<Out> {
+    while let Some(message) = stream.next().await {
+        let text = match message {
+            Ok(Message::Text(text)) => text,
+            Ok(Message::Ping(_) | Message::Pong(_)) => continue,
+            Ok(Message::Binary(_)) => return Some(closing::BINARY),
+            Ok(Message::Close(_)) => return None,
+            Err(fault) => return broken(fault),
+        };
+        match serde_json::from_str(&text) {
+            Ok(message) => {
+                if door.mail.send(wrap(message)).await.is_err() {
+                    return Some(closing::COME_BACK);
+                }
+            }
+            // A text that is JSON but no message of this page is a breach, not a broken line.
+            Err(fault) if fault.is_data() => return Some(closing::UNKNOWN),
+            Err(_) => return Some(closing::MALFORMED),
+        }
+    }
+    None
+}
+
+fn broken(fault: axum::Error) -> Option<Out> {
+    use tungstenite::Error as Fault;
+    match fault.into_inner().downcast_ref::<Fault>() {
+        Some(Fault::Capacity(_)) => Some(closing::TOO_LARGE),
+        Some(Fault::Utf8(_)) => Some(closing::MALFORMED),
+        Some(Fault::Protocol(_)) => Some(closing::PROTOCOL),
+        _ => None,
+    }
+}
+
+/// Writes until the room says the last, or lets go of this socket.
+async fn write(sink: &mut SplitSink<WebSocket, Message>, queue: &mut mpsc::Receiver<Out>) -> Option<Out> {
+    loop {
+        match queue.recv().await {
+            Some(Out::Text(text)) => {
+                let sent = timeout(WRITTEN_WITHIN, sink.send(Message::Text(text.into()))).await;
+                if !matches!(sent, Ok(Ok(()))) {
+                    return None;
+                }
+            }
+            Some(last) => return Some(last),
+            None => return Some(closing::TOO_SLOW),
+        }
+    }
+}
+
+async fn close(sink: &mut SplitSink<WebSocket, Message>, last: Out) {
+    let Out::Close(code, reason) = last else { return };
+    tracing::info!(code, reason, "a live socket was closed");
+    let frame = CloseFrame { code, reason: Utf8Bytes::from_static(reason) };
+    // Nothing more is read, and unread bytes would reset the line: the page hears why first.
+    if timeout(LINGER, sink.send(Message::Close(Some(frame)))).await.is_ok_and(|sent| sent.is_ok()) {
+        sleep(LINGER).await;
+    }
+}
+
+/// Waits until the member may not be here any more.
+async fn signed_out(app: &App, member: &Member, session: Uuid, mut closings: Receiver<Uuid>) -> Out {
+    let mut minute = interval(MINUTE);
+    minute.set_missed_tick_behavior(MissedTickBehavior::Delay);
+    loop {
+        let ask = tokio::select! {
+            closed = closings.recv() => match closed {
+                Ok(signin) if signin == member.signin => return closing::SIGNED_OUT,
+                Ok(_) => false,
+                Err(RecvError::Lagged(_)) => true,
+                Err(RecvError::Closed) => return closing::COME_BACK,
+            },
+            _ = minute.tick() => true,
+        };
+        if ask && !may_stay(app, member, session).await {
+            return closing::SIGNED_OUT;
+        }
+    }
+}
+
+/// Whether sign-in and care still hold. While the database does not answer, nobody is sent away.
+async fn may_stay(app: &App, member: &Member, session: Uuid) -> bool {
+    let asked = async {
+        let mut tx = app.database.look(&member.subject).await?;
+        let may = queries::still_treats(&mut tx, session).await?;
+        tx.commit().await?;
+        Ok::<bool, Error>(may)
+    };
+    asked.await.unwrap_or_else(|fault| {
+        tracing::warn!(%fault, "a desk's sign-in could not be looked at");
+        true
+    })
+}

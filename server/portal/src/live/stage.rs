@@ -1,0 +1,142 @@
+//! The client's pages: where the link leads, the stage, and the way out. They name nobody.
+
+use askama::Template;
+use axum::body::Bytes;
+use axum::extract::State;
+use axum::http::{HeaderMap, StatusCode, header};
+use axum::response::{IntoResponse, Redirect, Response};
+use leeward_core::room::{Effect, Event, Room, Start};
+use leeward_core::wire::{Device, Evidence, FromStage, SeatState, WIRE_VERSION};
+use serde::Deserialize;
+
+use super::{evidence, queries};
+use crate::app::App;
+use crate::assets::Assets;
+use crate::error::Error;
+use crate::page::{Frame, page};
+use crate::signin::{Seat, token_cookie, token_in};
+use crate::subject::{Act, Subject};
+use crate::words;
+
+#[derive(Template)]
+#[template(path = "live/join.html")]
+struct JoinPage {
+    nonce: String,
+    assets: Assets,
+    words: String,
+}
+
+#[derive(Template)]
+#[template(path = "live/stage.html")]
+struct StagePage {
+    nonce: String,
+    assets: Assets,
+    words: String,
+}
+
+#[derive(Template)]
+#[template(path = "live/left.html")]
+struct LeftPage {
+    nonce: String,
+    assets: Assets,
+}
+
+/// `GET /j`: the same for every link, and for none.
+pub(super) async fn link(frame: Frame) -> Result<Response, Error> {
+    quiet(&JoinPage { nonce: frame.nonce, assets: frame.assets, words: words::json() })
+}
+
+/// `GET /stage`
+pub(super) async fn show(_: Seat, frame: Frame) -> Result<Response, Error> {
+    quiet(&StagePage { nonce: frame.nonce, assets: frame.assets, words: words::json() })
+}
+
+/// `GET /left`
+pub(super) async fn left(frame: Frame) -> Result<Response, Error> {
+    quiet(&LeftPage { nonce: frame.nonce, assets: frame.assets })
+}
+
+/// A page from which no address is handed on.
+fn quiet(template: &impl Template) -> Result<Response, Error> {
+    Ok(([(header::REFERRER_POLICY, "no-referrer")], page(template)?).into_response())
+}
+
+/// `POST /stage/leave`: gives the seat up and makes the browser forget it, and nothing else of it.
+pub(super) async fn leave(State(app): State<App>, headers: HeaderMap) -> Result<Response, Error> {
+    let token = token_in(&headers, &app.origin.seat_cookie()).ok_or(Error::SeatNeeded)?;
+    let subject = Subject::Seat(token);
+    let mut tx = app.database.look(&subject).await?;
+    let state = queries::seat_state(&mut tx).await?;
+    tx.commit().await?;
+    if let Some((session, _)) = state {
+        let mut tx = app.database.act(&subject, Act::new("seat.leave").object(session)).await?;
+        queries::leave_seat(&mut tx).await?;
+        tx.commit().await?;
+        app.rooms.look_at_seats(session).await;
+    }
+    let forget = token_cookie(&app.origin.seat_cookie(), None)?;
+    Ok(([(header::SET_COOKIE, forget)], Redirect::to("/left")).into_response())
+}
+
+#[derive(Deserialize)]
+struct HandedIn {
+    facts: Vec<Evidence>,
+}
+
+/// `POST /stage/evidence`: what the screen showed, until 15 minutes after the end. Reads nothing.
+pub(super) async fn hand_in(State(app): State<App>, headers: HeaderMap, body: Bytes) -> Result<StatusCode, Error> {
+    let token = token_in(&headers, &app.origin.seat_cookie()).ok_or(Error::SeatNeeded)?;
+    let subject = Subject::Seat(token);
+    let mut tx = app.database.look(&subject).await?;
+    let session = queries::late_seat(&mut tx).await?.ok_or(Error::SeatNeeded)?;
+    tx.commit().await?;
+    let HandedIn { facts } = super::read(&body)?;
+    if !a_room_would_keep(&facts) {
+        return Err(Error::BadRequest("Send at most 20 facts at once, as a screen can show them."));
+    }
+    let mut tx = app.database.act(&subject, Act::new("evidence.hand_in").object(session)).await?;
+    evidence::keep(&mut tx, &facts, app.world.now()).await?;
+    tx.commit().await?;
+    Ok(StatusCode::NO_CONTENT)
+}
+
+/// The room's own judgement, asked of an empty one. Whose sets they are, the database judges.
+fn a_room_would_keep(facts: &[Evidence]) -> bool {
+    let known_sets = facts.iter().map(|fact| fact.set.clone()).collect();
+    let mut room = Room::new(Start { known_sets, seat: SeatState::Admitted, ..Start::first(1) });
+    let device = Device {
+        width_px: 1_024.0,
+        height_px: 768.0,
+        px_per_mm: None,
+        distance_mm: None,
+        reduced_motion: false,
+        sound: false,
+        wake_lock: false,
+        full_screen: false,
+    };
+    let said = |said| Event::StageSaid { stage: 0, said };
+    room.handle(Event::StageJoined { stage: 0 }, 0.0);
+    room.handle(said(FromStage::Hello { wire: WIRE_VERSION, device }), 0.0);
+    let effects = room.handle(said(FromStage::Evidence { facts: facts.to_vec() }), 0.0);
+    effects.iter().any(|effect| matches!(effect, Effect::KeepEvidence(_)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use leeward_core::wire::Fact;
+
+    fn second(phase: f64) -> Evidence {
+        Evidence { set: uuid::Uuid::nil().to_string(), seq: 1, at: 5.0, fact: Fact::Second { phase, frames: 60, longest_gap: 17.0 } }
+    }
+
+    #[test]
+    fn only_what_a_screen_can_show_is_taken() {
+        assert!(a_room_would_keep(&[second(1.0)]));
+        assert!(a_room_would_keep(&vec![second(1.0); 20]));
+        assert!(!a_room_would_keep(&vec![second(1.0); 21]));
+        for phase in [-1.0, 1e9, f64::NAN] {
+            assert!(!a_room_would_keep(&[second(phase)]), "{phase}");
+        }
+    }
+}

@@ -1,0 +1,75 @@
+//! Every sentence a client can see, in one catalogue by id.
+//!
+//! Client pages take their words from here alone: templates by [`get`], scripts from the JSON of
+//! [`json`] that their template carries. A test beside this file holds the whole to reading grade
+//! 6, since distress makes reading harder. "We" and "the person you are meeting" speak; no job
+//! title, no name, and nothing that says what the meeting is about.
+
+mod client;
+#[cfg(test)]
+mod reading;
+
+pub use client::CLIENT;
+
+/// The sentence with this id, or `None` when there is none.
+///
+/// ```
+/// assert_eq!(leeward::words::get("stop"), Some("Stop"));
+/// ```
+pub fn get(id: &str) -> Option<&'static str> {
+    CLIENT
+        .iter()
+        .find(|(known, _)| *known == id)
+        .map(|(_, words)| *words)
+}
+
+/// The whole catalogue as a JSON object, safe to stand inside a `<script>` element: no `<` is in it.
+pub fn json() -> String {
+    let object: serde_json::Map<String, serde_json::Value> = CLIENT
+        .iter()
+        .map(|(id, words)| ((*id).to_owned(), (*words).into()))
+        .collect();
+    serde_json::Value::Object(object)
+        .to_string()
+        .replace('<', "\\u003c")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::collections::BTreeSet;
+
+    #[test]
+    fn every_id_is_there_once() {
+        let ids: BTreeSet<_> = CLIENT.iter().map(|(id, _)| id).collect();
+        assert_eq!(ids.len(), CLIENT.len());
+    }
+
+    #[test]
+    fn the_json_is_the_catalogue() {
+        let parsed: std::collections::BTreeMap<String, String> =
+            serde_json::from_str(&json()).unwrap();
+        assert_eq!(parsed.len(), CLIENT.len());
+        assert_eq!(parsed["stop"], "Stop");
+        assert!(!json().contains('<'));
+    }
+
+    #[test]
+    fn an_unknown_id_has_no_words() {
+        assert_eq!(get("nothing_of_the_kind"), None);
+    }
+
+    // Somebody else may be looking at the screen, or hold the phone.
+    #[test]
+    fn nothing_says_what_the_meeting_is_about() {
+        let telling = [
+            "therap", "trauma", "emdr", "clinic", "treat", "patient", "client", "session", "doctor",
+        ];
+        for (id, words) in CLIENT {
+            let lower = words.to_lowercase();
+            for word in telling {
+                assert!(!lower.contains(word), "{id} says \"{word}\"");
+            }
+        }
+    }
+}

@@ -1,0 +1,264 @@
+//! Clients and targets: kept, sealed, found, hidden from others, and never lost on the way.
+
+mod bad_input;
+mod hidden;
+
+use chrono::Duration;
+use leeward::signin::Role;
+use leeward_tests::{Browser, House};
+use uuid::Uuid;
+
+/// An invented client.
+const CLIENT: [(&str, &str); 8] = [
+    ("name", "Marit Holmqvist"),
+    ("addressed_as", "Marit, she"),
+    ("phone", "+46 8 555 0142"),
+    ("contact_name", "Jonas Ekelund"),
+    ("contact_phone", "08 555 0177"),
+    ("usual_location", "Tallbacken 9\nVinterby"),
+    ("seizures", "no"),
+    ("eye_condition", "no"),
+];
+
+/// An invented target.
+const TARGET: [(&str, &str); 9] = [
+    ("label", "the ferry landing"),
+    ("prong", "past"),
+    ("picture", "gangway lifting early"),
+    ("negative_belief", "I am powerless out there"),
+    ("positive_belief", "I can choose my footing"),
+    ("voc", "2"),
+    ("emotions", "dread and shame"),
+    ("sud", "8"),
+    ("body_location", "throat and wrists"),
+];
+
+fn with<'a>(fields: &[(&'a str, &'a str)], name: &'a str, value: &'a str) -> Vec<(&'a str, &'a str)> {
+    let mut fields: Vec<_> = fields.iter().copied().filter(|(field, _)| *field != name).collect();
+    fields.push((name, value));
+    fields
+}
+
+fn id_in(location: &str) -> Uuid {
+    location.rsplit('/').next().and_then(|id| id.parse().ok()).unwrap_or_else(|| panic!("no id in {location:?}"))
+}
+
+async fn client(browser: &mut Browser) -> Uuid {
+    let answer = browser.post_form("/clients/new", &CLIENT).await;
+    assert_eq!(answer.status, 303, "{}", answer.body);
+    id_in(&answer.location)
+}
+
+async fn target(browser: &mut Browser, client: Uuid) -> Uuid {
+    let answer = browser.post_form(&format!("/clients/{client}/targets/new"), &TARGET).await;
+    assert_eq!(answer.status, 303, "{}", answer.body);
+    id_in(&answer.location)
+}
+
+fn has(body: &str, texts: &[&str]) {
+    for text in texts {
+        assert!(body.contains(text), "{text:?} is missing from\n{body}");
+    }
+}
+
+#[tokio::test]
+async fn a_client_is_opened_edited_archived_and_restored() {
+    let house = House::build().await;
+    let mut clinician = house.member(&[Role::Clinician]).await;
+    assert!(clinician.get("/clients").await.body.contains("Choose “New client”"), "an empty caseload says what to do");
+    let form = clinician.get("/clients/new").await;
+    assert_eq!(form.body.matches(r#"value="not_asked" checked"#).count(), 2, "not asked is preselected for both cautions");
+
+    let id = client(&mut clinician).await;
+    let record = clinician.get(&format!("/clients/{id}")).await;
+    has(&record.body, &["Marit Holmqvist", "Marit, she", "+46 8 555 0142", "Jonas Ekelund", "08 555 0177", "Tallbacken 9<br>Vinterby"]);
+    assert!(!record.body.contains("Moving dot locked") && !record.body.contains("Still to ask"));
+    has(&clinician.get("/clients").await.body, &["Marit Holmqvist", "none yet"]);
+
+    let edit = format!("/clients/{id}/edit");
+    has(
+        &clinician.get(&edit).await.body,
+        &[r#"value="Marit Holmqvist""#, r#"name="version" value="1""#, "Tallbacken 9\nVinterby</textarea>"],
+    );
+    let typed = with(&with(&with(&CLIENT, "version", "1"), "seizures", "yes"), "phone", "");
+    assert_eq!(clinician.post_form(&edit, &typed).await.location, format!("/clients/{id}"));
+    let record = clinician.get(&format!("/clients/{id}")).await.body;
+    has(&record, &["Seizures: yes", "Moving dot locked", "Still to ask before a remote session: call-back number", "Jonas Ekelund"]);
+    has(&clinician.get("/clients").await.body, &["Seizures: yes; Moving dot locked"]);
+
+    assert_eq!(clinician.post_form(&format!("/clients/{id}/archive"), &[("version", "1")]).await.status, 409, "an old version");
+    assert_eq!(clinician.post_form(&format!("/clients/{id}/archive"), &[("version", "2")]).await.status, 303);
+    assert!(!clinician.get("/clients").await.body.contains("Marit"));
+    has(&clinician.get("/clients?archived=1").await.body, &["Marit Holmqvist"]);
+    let record = clinician.get(&format!("/clients/{id}")).await.body;
+    assert!(!record.contains("Start a session") && record.contains("This record is archived"));
+    assert_eq!(clinician.post_form(&format!("/clients/{id}/targets/new"), &TARGET).await.status, 409);
+    assert_eq!(clinician.post_form(&format!("/clients/{id}/restore"), &[("version", "3")]).await.status, 303);
+    has(&clinician.get(&format!("/clients/{id}")).await.body, &["Start a session"]);
+    assert_eq!(
+        acts(&house).await,
+        [
+            "caseload.view",
+            "client.create",
+            "client.view",
+            "caseload.view",
+            "client.view",
+            "client.change",
+            "client.view",
+            "caseload.view",
+            "client.archive",
+            "caseload.view",
+            "caseload.view",
+            "client.view",
+            "client.restore",
+            "client.view"
+        ],
+        "what was seen and done is in the audit, what was refused is not"
+    );
+}
+
+async fn acts(house: &House) -> Vec<String> {
+    sqlx::query_scalar("SELECT act FROM audit ORDER BY seq").fetch_all(&house.database.superuser).await.unwrap()
+}
+
+#[tokio::test]
+async fn the_caseload_is_sorted_by_name_and_found_by_name_or_number() {
+    let house = House::build().await;
+    let mut clinician = house.member(&[Role::Clinician]).await;
+    for name in ["Örjan Falk", "bea Lund", "Ada Berg"] {
+        let answer = clinician.post_form("/clients/new", &with(&CLIENT, "name", name)).await;
+        assert_eq!(answer.status, 303);
+    }
+    let at = |body: &str, name: &str| body.find(&format!(">{name}</a>")).unwrap_or_else(|| panic!("{name} is not listed"));
+    let all = clinician.get("/clients").await.body;
+    assert!(at(&all, "Ada Berg") < at(&all, "bea Lund") && at(&all, "bea Lund") < at(&all, "Örjan Falk"));
+    for (find, meant) in [("BEA", "bea Lund"), ("örjan", "Örjan Falk"), ("3", "Ada Berg"), ("no. 1", "Örjan Falk")] {
+        let body = clinician.get(&format!("/clients?find={}", find.replace(' ', "+"))).await.body;
+        at(&body, meant);
+        assert_eq!(body.matches(r#"<th scope="row">"#).count(), 1, "{find}");
+    }
+    has(&clinician.get("/clients?find=nobody%3Cb").await.body, &["None of the 3 records fits “nobody&#60;b”"]);
+}
+
+#[tokio::test]
+async fn a_target_is_entered_in_the_order_of_an_assessment_edited_and_archived() {
+    let house = House::build().await;
+    let mut clinician = house.member(&[Role::Clinician]).await;
+    let client = client(&mut clinician).await;
+    let id = target(&mut clinician, client).await;
+    let page = clinician.get(&format!("/targets/{id}")).await.body;
+    // The order of the assessment phase: Shapiro 2018 (3rd edition), from memory.
+    let order = ["gangway lifting", "powerless", "my footing", "2 of 7", "dread and shame", "8 of 10", "throat and wrists"];
+    let places: Vec<usize> = order.iter().map(|part| page.find(part).unwrap_or_else(|| panic!("{part} is missing"))).collect();
+    assert!(places.is_sorted(), "{places:?}");
+    has(&page, &["Past: a memory", "planned"]);
+    has(&clinician.get(&format!("/clients/{client}")).await.body, &["the ferry landing", "planned", &format!(r#"<option value="{id}">"#)]);
+
+    let edit = format!("/targets/{id}/edit");
+    let typed = with(&with(&with(&TARGET, "version", "1"), "sud", "7"), "picture", "gangway gone");
+    assert_eq!(clinician.post_form(&edit, &typed).await.location, format!("/targets/{id}"));
+    let page = clinician.get(&format!("/targets/{id}")).await.body;
+    has(&page, &["gangway gone", "7 of 10", "powerless"]);
+    assert!(!page.contains("8 of 10"));
+    has(&clinician.get(&edit).await.body, &[r#"name="version" value="2""#, r#"value="7""#]);
+
+    assert_eq!(clinician.post_form(&format!("/targets/{id}/archive"), &[("version", "2")]).await.status, 303);
+    let record = clinician.get(&format!("/clients/{client}")).await.body;
+    assert!(!record.contains("<option value=\"0") && record.contains("Archived targets (1)"));
+    assert!(!record.contains(&format!(r#"<option value="{id}">"#)), "an archived target is not offered for a session");
+    assert_eq!(clinician.post_form(&format!("/targets/{id}/restore"), &[("version", "3")]).await.status, 303);
+    has(&clinician.get(&format!("/clients/{client}")).await.body, &[&format!(r#"<option value="{id}">"#)]);
+}
+
+#[tokio::test]
+async fn a_baseline_is_replaced_never_overwritten() {
+    let house = House::build().await;
+    let mut clinician = house.member(&[Role::Clinician]).await;
+    let client = client(&mut clinician).await;
+    let id = target(&mut clinician, client).await;
+    let edit = format!("/targets/{id}/edit");
+    for (version, sud) in [("1", "7"), ("2", "7"), ("3", ""), ("4", "6")] {
+        house.clock.advance(Duration::minutes(1));
+        let answer = clinician.post_form(&edit, &with(&with(&TARGET, "version", version), "sud", sud)).await;
+        assert_eq!(answer.status, 303, "{}", answer.body);
+    }
+    let chain: Vec<(Option<i16>, Option<i16>)> = sqlx::query_as(
+        "SELECT r.value, before.value FROM rating r LEFT JOIN rating before ON before.id = r.replaces WHERE r.scale = 'sud' AND r.moment = 'assessment' ORDER BY r.at",
+    )
+    .fetch_all(&house.database.superuser)
+    .await
+    .unwrap();
+    assert_eq!(chain, [(Some(8), None), (Some(7), Some(8)), (None, Some(7)), (Some(6), None)], "an unchanged value adds nothing");
+    let voc: i64 =
+        sqlx::query_scalar("SELECT count(*) FROM rating WHERE scale = 'voc'").fetch_one(&house.database.superuser).await.unwrap();
+    assert_eq!(voc, 1);
+    has(&clinician.get(&format!("/targets/{id}")).await.body, &["6 of 10", "2 of 7"]);
+}
+
+/// The rating entered last counts as the latest, and correcting a baseline does not make it so.
+#[tokio::test]
+async fn correcting_a_baseline_leaves_the_latest_rating_alone() {
+    let house = House::build().await;
+    let mut clinician = house.member(&[Role::Clinician]).await;
+    let client = client(&mut clinician).await;
+    let id = target(&mut clinician, client).await;
+    house.clock.advance(Duration::minutes(10));
+    sqlx::query("INSERT INTO rating (id, client_id, target_id, scale, value, moment, entered_by, at) VALUES (gen_random_uuid(), $1, $2, 'sud', 3, 'back_at_target', $3, $4)")
+        .bind(client)
+        .bind(id)
+        .bind(clinician.member)
+        .bind(house.app.world.now())
+        .execute(&house.database.superuser)
+        .await
+        .unwrap();
+    house.clock.advance(Duration::minutes(10));
+    let answer = clinician.post_form(&format!("/targets/{id}/edit"), &with(&with(&TARGET, "version", "1"), "sud", "9")).await;
+    assert_eq!(answer.status, 303);
+    has(&clinician.get(&format!("/targets/{id}")).await.body, &["<td>9 of 10</td><td>3 of 10</td>"]);
+}
+
+#[tokio::test]
+async fn what_was_complete_is_reopened_never_quietly_changed() {
+    let house = House::build().await;
+    let mut clinician = house.member(&[Role::Clinician]).await;
+    let client = client(&mut clinician).await;
+    let id = target(&mut clinician, client).await;
+    let path = format!("/targets/{id}/status");
+    let steps = [
+        ("active", "1", 303),
+        ("complete", "2", 303),
+        ("planned", "3", 400),
+        ("reopened", "2", 409),
+        ("nonsense", "3", 400),
+        ("reopened", "3", 303),
+    ];
+    for (status, version, expected) in steps {
+        let answer = clinician.post_form(&path, &[("status", status), ("version", version)]).await;
+        assert_eq!(answer.status, expected, "{status} against {version}");
+    }
+    has(&clinician.get(&format!("/targets/{id}")).await.body, &["<li>reopened</li>"]);
+}
+
+#[tokio::test]
+async fn a_conflict_keeps_what_was_typed_and_shows_what_stands() {
+    let house = House::build().await;
+    let mut one = house.member(&[Role::Clinician]).await;
+    let mut again = house.sign_in(one.member).await;
+    let client = client(&mut one).await;
+    let target = target(&mut one, client).await;
+    let first = [with(&CLIENT, "version", "1"), with(&TARGET, "version", "1")];
+    let cases =
+        [(format!("/clients/{client}/edit"), "contact_name", &first[0]), (format!("/targets/{target}/edit"), "emotions", &first[1])];
+    for (path, field, fields) in cases {
+        assert_eq!(one.post_form(&path, &with(fields, field, "Disa Norr")).await.status, 303);
+        let answer = again.post_form(&path, &with(fields, field, "Ebbe Sand")).await;
+        assert_eq!(answer.status, 409);
+        has(
+            &answer.body,
+            &["Not saved: somebody changed this meanwhile", "Ebbe Sand", "The record now says “Disa Norr”.", r#"name="version" value="2""#],
+        );
+        assert_eq!(answer.body.matches("The record now says").count(), 2, "only the field that differs: beside it and in the list");
+        assert_eq!(again.post_form(&path, &with(&with(fields, field, "Ebbe Sand"), "version", "2")).await.status, 303);
+        has(&one.get(&path).await.body, &["Ebbe Sand"]);
+    }
+}

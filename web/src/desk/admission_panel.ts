@@ -1,0 +1,98 @@
+// The panel for joining: link, code, admission and the second device. What was typed stays whatever happens.
+import { admissionBody, checkAdmission, readFieldErrors, readText, type Admission, type AdmissionField, type FieldErrors } from "./admission";
+import { attribute, part, text } from "./dom";
+import { ask, failureWords } from "./server";
+
+const field = (id: string): HTMLInputElement => {
+  const found = document.getElementById(id);
+  if (!(found instanceof HTMLInputElement)) throw new Error(`The page has no field named ${id}.`);
+  return found;
+};
+const INPUTS: Record<AdmissionField, string> = { location: "location", confirmed: "location-confirmed", call_back: "call-back", private: "private" };
+
+function filledIn(): Admission {
+  return { location: field("location").value, confirmed: field("location-confirmed").checked, callBack: field("call-back").value, alone: field("private").checked };
+}
+
+/** Writes each message beside its field and leads to the first. */
+function showErrors(errors: FieldErrors): void {
+  for (const [name, id] of Object.entries(INPUTS) as [AdmissionField, string][]) {
+    const place = document.querySelector(`[data-error="${name}"]`);
+    if (place !== null) text(place, errors[name] ?? "");
+    attribute(field(id), "aria-invalid", errors[name] === undefined ? null : "true");
+  }
+  const first = (Object.keys(INPUTS) as AdmissionField[]).find((name) => errors[name] !== undefined);
+  if (first !== undefined) field(INPUTS[first]).focus();
+}
+
+/** Binds the panel. `onAdmitted` hears what was confirmed, once the server has taken it. */
+export class AdmissionPanel {
+  constructor(private readonly session: string, private readonly onAdmitted: (location: string, callBack: string) => void) {
+    part("admission").addEventListener("submit", (event) => {
+      event.preventDefault();
+      void this.admit();
+    });
+    for (const button of document.querySelectorAll<HTMLElement>("[data-join]")) button.addEventListener("click", () => void this.press(button));
+    for (const button of document.querySelectorAll<HTMLElement>("[data-seat]")) button.addEventListener("click", () => void this.decide(button.dataset.seat ?? ""));
+    // Another address needs another confirmation.
+    field("location").addEventListener("input", () => (field("location-confirmed").checked = false));
+  }
+
+  private async admit(): Promise<void> {
+    const form = filledIn();
+    const errors = checkAdmission(form);
+    showErrors(errors);
+    text(part("admission-status"), Object.keys(errors).length === 0 ? "Asking the server." : "Not admitted yet: see the fields above.");
+    if (Object.keys(errors).length > 0) return;
+    const body = admissionBody(form);
+    const answer = await ask("POST", `/sessions/${this.session}/admit`, body);
+    if (answer.status >= 200 && answer.status < 300) {
+      text(part("admission-status"), "Admitted.");
+      return this.onAdmitted(body.location, body.call_back);
+    }
+    const refused = answer.status === 422 ? readFieldErrors(answer.body) : {};
+    showErrors(refused);
+    text(part("admission-status"), Object.keys(refused).length === 0 ? failureWords(answer) : "Not admitted yet: see the fields above.");
+  }
+
+  private async press(button: HTMLElement): Promise<void> {
+    switch (button.dataset.join) {
+      case "link": return this.renew("link");
+      case "code": return this.renew("code");
+      case "copy": return this.copy();
+      case "last":
+        field("location").value = button.dataset.location ?? "";
+        field("location-confirmed").checked = false;
+        return field("location-confirmed").focus();
+    }
+  }
+
+  /** A new link comes with a new code; a new code leaves the link. */
+  private async renew(what: "link" | "code"): Promise<void> {
+    const answer = await ask("POST", `/sessions/${this.session}/${what}`);
+    const code = readText(answer.body, "code");
+    const link = readText(answer.body, "link");
+    const complete = answer.status >= 200 && answer.status < 300 && code !== null && (what === "code" || link !== null);
+    if (!complete) return text(part("join-status"), failureWords(answer));
+    text(part("join-code"), code);
+    if (link !== null) part<HTMLInputElement>("join-link").value = link;
+    text(part("join-status"), what === "link" ? "New link and code made. Send the link, say the code." : "New code made.");
+  }
+
+  private async copy(): Promise<void> {
+    const input = part<HTMLInputElement>("join-link");
+    if (input.value === "") return text(part("join-status"), "There is no link yet. Make one first.");
+    try {
+      await navigator.clipboard.writeText(input.value);
+      text(part("join-status"), "Link copied.");
+    } catch {
+      input.select();
+      text(part("join-status"), "The browser did not allow copying. The link is selected: copy it by hand.");
+    }
+  }
+
+  private async decide(decision: string): Promise<void> {
+    const answer = await ask("POST", `/sessions/${this.session}/seat`, { decision });
+    text(part("seat-status"), answer.status >= 200 && answer.status < 300 ? "" : failureWords(answer));
+  }
+}

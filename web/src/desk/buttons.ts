@@ -1,0 +1,51 @@
+// What a button means: its data attributes, read into an action. Pure.
+import type { Change } from "../wire/Change";
+import type { Action, Lower, Scale } from "./model";
+import type { Setting } from "./plan";
+
+/** The parts of an element's dataset that are read. */
+export type Data = Readonly<Record<string, string | undefined>>;
+
+const SETTINGS: Setting[] = ["rate", "width", "dot", "path", "length", "channels"];
+const CHANGES: Change[] = ["changing", "same", "settled"];
+const PANELS: Lower[] = ["log", "join", "card", "target", "keys"];
+const SCALES: Scale[] = ["sud", "voc"];
+const PLAIN = [
+  "stop", "start", "end", "extend", "sight", "cannot_see", "take_control", "toggle_open", "undo_setting", "next_moment", "toggle_preview",
+  "toggle_shortcuts",
+] as const;
+const ON_ENTRY = ["take_back", "put_back", "retry", "edit"] as const;
+
+const pick = <T extends string>(list: readonly T[], value: string | undefined): T | undefined => list.find((one) => one === value);
+
+/** The action of an element with these data attributes, or null when they make none. `shift`: the step goes the other way. */
+export function buttonAction(data: Data, shift: boolean): Action | null {
+  const plain = pick(PLAIN, data.act);
+  if (plain !== undefined) return { kind: plain };
+  const onEntry = pick(ON_ENTRY, data.act);
+  if (onEntry !== undefined) return data.entry === undefined ? null : { kind: onEntry, entry: data.entry };
+  switch (data.act) {
+    case "step": return stepAction(data, shift);
+    case "mark": {
+      const change = pick(CHANGES, data.change);
+      return change === undefined ? null : { kind: "mark", change };
+    }
+    case "arm": {
+      const scale = pick(SCALES, data.scale);
+      return scale === undefined ? null : { kind: "arm", scale };
+    }
+    case "rate": return data.value === undefined ? null : { kind: "rate", value: Number(data.value) };
+    case "lower": {
+      const shown = pick(PANELS, data.shown);
+      return shown === undefined ? null : { kind: "lower", shown };
+    }
+    default: return null;
+  }
+}
+
+function stepAction(data: Data, shift: boolean): Action | null {
+  const setting = pick(SETTINGS, data.setting);
+  if (setting === undefined) return null;
+  const forward = (data.direction === "1") !== shift;
+  return { kind: "step", setting, direction: forward ? 1 : -1 };
+}

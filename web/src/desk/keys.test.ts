@@ -1,0 +1,130 @@
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { test } from "node:test";
+import { keyAction, LABELLED_KEYS, swallowsRelease, type KeyState, type Place, type Press } from "./keys";
+import type { Action } from "./model";
+
+const press = (key: string, more: Partial<Press> = {}): Press => ({ key, shift: false, modified: false, repeat: false, composing: false, ...more });
+const plain: KeyState = { armed: null, shortcuts: true };
+const places: Place[] = ["keys", "words", "field", "button"];
+const act = (key: string, place: Place = "keys", state: KeyState = plain, more: Partial<Press> = {}): Action | null =>
+  keyAction(press(key, more), place, state).action;
+
+test("S2: Escape stops from every place, with any modifier, held or composing, shortcuts on or off", () => {
+  for (const place of places)
+    for (const shortcuts of [true, false])
+      for (const armed of [null, "sud", "voc"] as const)
+        for (const more of [{}, { modified: true }, { repeat: true }, { composing: true }]) {
+          const outcome = keyAction(press("Escape", more), place, { armed, shortcuts });
+          assert.deepEqual(outcome, { action: { kind: "stop" }, prevent: true }, `${place} ${JSON.stringify(more)}`);
+        }
+});
+
+test("S3: in the words field every key but Enter and Escape is left to the field", () => {
+  const keys = [" ", "0", "5", "9", "t", "e", "s", "v", "x", "i", "m", "+", ",", ".", "?", "ArrowLeft", "ArrowUp", "Tab", "Backspace"];
+  for (const key of keys)
+    for (const armed of [null, "sud", "voc"] as const)
+      assert.deepEqual(keyAction(press(key), "words", { armed, shortcuts: true }), { action: null, prevent: false }, key);
+  assert.deepEqual(act("Enter", "words"), { kind: "save_words" });
+});
+
+test("Enter does not save while an input method composes", () => {
+  assert.equal(act("Enter", "words", plain, { composing: true }), null);
+});
+
+test("other fields keep all their keys, Space for a tick box included", () => {
+  for (const key of [" ", "Enter", "3", "e", "ArrowDown"]) assert.deepEqual(keyAction(press(key), "field", plain), { action: null, prevent: false });
+});
+
+test("Space asks for the next set and never reaches a focused button", () => {
+  for (const place of ["keys", "button"] as const) {
+    assert.deepEqual(keyAction(press(" "), place, plain), { action: { kind: "start" }, prevent: true });
+    assert.ok(swallowsRelease(" ", place, plain));
+  }
+  assert.ok(!swallowsRelease(" ", "words", plain));
+  assert.ok(!swallowsRelease(" ", "field", plain));
+  assert.ok(!swallowsRelease("Enter", "button", plain));
+});
+
+test("a held Space does not start again and again", () => {
+  assert.deepEqual(keyAction(press(" ", { repeat: true }), "keys", plain), { action: null, prevent: true });
+});
+
+test("S17: digits do nothing unless a rating is armed", () => {
+  for (const digit of "0123456789") assert.deepEqual(keyAction(press(digit), "keys", plain), { action: null, prevent: false });
+});
+
+test("S16: one key a rating: 0 to 9 and t for 10", () => {
+  const armed: KeyState = { armed: "sud", shortcuts: true };
+  for (const digit of "0123456789") assert.deepEqual(act(digit, "keys", armed), { kind: "rate", value: Number(digit) });
+  assert.deepEqual(act("t", "keys", armed), { kind: "rate", value: 10 });
+  assert.deepEqual(act("T", "button", armed), { kind: "rate", value: 10 });
+  assert.equal(act("t"), null);
+});
+
+test("on VOC t is no rating; a digit off the scale still reaches the reducer, which asks", () => {
+  const armed: KeyState = { armed: "voc", shortcuts: true };
+  assert.equal(act("t", "keys", armed), null);
+  assert.deepEqual(act("0", "keys", armed), { kind: "rate", value: 0 });
+});
+
+test("a held digit rates once", () => {
+  assert.equal(act("5", "keys", { armed: "sud", shortcuts: true }, { repeat: true }), null);
+});
+
+test("arrows: left and right change the rate, up and down the width, also while held", () => {
+  const table: [string, string, number][] = [["ArrowLeft", "rate", -1], ["ArrowRight", "rate", 1], ["ArrowDown", "width", -1], ["ArrowUp", "width", 1]];
+  for (const [key, setting, direction] of table)
+    for (const repeat of [false, true])
+      assert.deepEqual(keyAction(press(key, { repeat }), "keys", plain), { action: { kind: "step", setting, direction }, prevent: true });
+});
+
+test("every single key does what its label says", () => {
+  const table: [string, Action][] = [
+    ["e", { kind: "end" }], ["+", { kind: "extend" }], ["=", { kind: "extend" }], ["i", { kind: "sight" }], ["x", { kind: "cannot_see" }],
+    ["s", { kind: "arm", scale: "sud" }], ["v", { kind: "arm", scale: "voc" }], ["b", { kind: "next_moment" }], ["w", { kind: "to_words" }],
+    ["j", { kind: "mark", change: "changing" }], ["k", { kind: "mark", change: "same" }], ["l", { kind: "mark", change: "settled" }],
+    ["m", { kind: "lower", shown: "card" }], ["g", { kind: "lower", shown: "target" }], ["c", { kind: "lower", shown: "join" }],
+    ["?", { kind: "lower", shown: "keys" }], ["h", { kind: "toggle_preview" }], ["u", { kind: "toggle_open" }], ["z", { kind: "undo_setting" }],
+    ["d", { kind: "step", setting: "dot", direction: 1 }], ["p", { kind: "step", setting: "path", direction: 1 }],
+    ["n", { kind: "step", setting: "channels", direction: 1 }], [",", { kind: "step", setting: "length", direction: -1 }],
+    [".", { kind: "step", setting: "length", direction: 1 }],
+  ];
+  for (const [key, action] of table) assert.deepEqual(act(key), action, key);
+});
+
+test("Shift turns the round of dot, path and channels; Caps Lock does not", () => {
+  for (const [key, setting] of [["D", "dot"], ["P", "path"], ["N", "channels"]] as const) {
+    assert.deepEqual(act(key, "keys", plain, { shift: true }), { kind: "step", setting, direction: -1 });
+    assert.deepEqual(act(key), { kind: "step", setting, direction: 1 });
+  }
+});
+
+test("a held letter acts once, a held length key goes on", () => {
+  assert.deepEqual(keyAction(press("e", { repeat: true }), "keys", plain), { action: null, prevent: true });
+  assert.notEqual(act(".", "keys", plain, { repeat: true }), null);
+});
+
+test("with Control, Alt or Meta nothing but Escape is taken", () => {
+  for (const key of ["s", " ", "ArrowLeft", "e", "+", "z"]) assert.deepEqual(keyAction(press(key, { modified: true }), "keys", plain), { action: null, prevent: false });
+});
+
+test("S3: with single keys off, characters and Space are left alone; arrows and Escape stay", () => {
+  const off: KeyState = { armed: "sud", shortcuts: false };
+  for (const key of [" ", "e", "5", "t", "+", "?", "x"]) assert.deepEqual(keyAction(press(key), "button", off), { action: null, prevent: false });
+  assert.ok(!swallowsRelease(" ", "button", off));
+  assert.deepEqual(act("ArrowLeft", "keys", off), { kind: "step", setting: "rate", direction: -1 });
+});
+
+test("Enter and Tab on a button are the browser's", () => {
+  for (const key of ["Enter", "Tab"]) assert.deepEqual(keyAction(press(key), "button", plain), { action: null, prevent: false });
+});
+
+test("every key is on the key sheet, and every button's label is a key", () => {
+  const read = (name: string): string => readFileSync(`../server/portal/src/live/${name}`, "utf8");
+  const labels = (html: string): string[] => [...html.matchAll(/<kbd[^>]*>([^<]+)<\/kbd>/g)].map(([, key]) => key ?? "");
+  const sheet = labels(read("desk_keys.html"));
+  for (const key of LABELLED_KEYS) if (key !== "?") assert.ok(sheet.includes(key), `${key} is missing on the sheet`);
+  const known = [...LABELLED_KEYS, "Enter"];
+  for (const name of ["desk.html", "desk_pad.html", "desk_keys.html"]) for (const key of labels(read(name))) assert.ok(known.includes(key), `${key} in ${name}`);
+});

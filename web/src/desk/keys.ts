@@ -1,0 +1,116 @@
+// What a key means. Pure: (key, where the focus is, state) -> action. The table below is also what the key sheet shows.
+import type { Action } from "./model";
+
+/** The parts of a keydown that matter here. */
+export interface Press {
+  key: string;
+  shift: boolean;
+  /** Control, Alt or Meta is down: the press belongs to the browser or the system. */
+  modified: boolean;
+  /** The key is being held. */
+  repeat: boolean;
+  /** An input method is composing a character. */
+  composing: boolean;
+}
+
+/** Where the keyboard focus is: on nothing in particular, in the words field, in another field, on a button or link. */
+export type Place = "keys" | "words" | "field" | "button";
+
+export interface KeyState {
+  armed: "sud" | "voc" | null;
+  /** Single-character keys are on (WCAG 2.2, 2.1.4 lets people turn them off). */
+  shortcuts: boolean;
+}
+
+export interface Outcome {
+  action: Action | null;
+  /** The browser shall not act on the press as well. */
+  prevent: boolean;
+}
+
+interface Shortcut {
+  action: Action;
+  /** With Shift held. */
+  shifted?: Action;
+  /** Goes on while the key is held. */
+  repeats?: true;
+}
+
+const step = (setting: "rate" | "width" | "dot" | "path" | "length" | "channels", direction: 1 | -1): Action => ({ kind: "step", setting, direction });
+
+const ARROWS: Record<string, Action> = {
+  ArrowLeft: step("rate", -1),
+  ArrowRight: step("rate", 1),
+  ArrowDown: step("width", -1),
+  ArrowUp: step("width", 1),
+};
+
+const SHORTCUTS: Record<string, Shortcut> = {
+  e: { action: { kind: "end" } },
+  "+": { action: { kind: "extend" } },
+  // Plus without Shift on many keyboards.
+  "=": { action: { kind: "extend" } },
+  i: { action: { kind: "sight" } },
+  x: { action: { kind: "cannot_see" } },
+  d: { action: step("dot", 1), shifted: step("dot", -1) },
+  p: { action: step("path", 1), shifted: step("path", -1) },
+  n: { action: step("channels", 1), shifted: step("channels", -1) },
+  ",": { action: step("length", -1), repeats: true },
+  ".": { action: step("length", 1), repeats: true },
+  u: { action: { kind: "toggle_open" } },
+  z: { action: { kind: "undo_setting" } },
+  w: { action: { kind: "to_words" } },
+  j: { action: { kind: "mark", change: "changing" } },
+  k: { action: { kind: "mark", change: "same" } },
+  l: { action: { kind: "mark", change: "settled" } },
+  s: { action: { kind: "arm", scale: "sud" } },
+  v: { action: { kind: "arm", scale: "voc" } },
+  b: { action: { kind: "next_moment" } },
+  m: { action: { kind: "lower", shown: "card" } },
+  g: { action: { kind: "lower", shown: "target" } },
+  c: { action: { kind: "lower", shown: "join" } },
+  "?": { action: { kind: "lower", shown: "keys" } },
+  h: { action: { kind: "toggle_preview" } },
+};
+
+/** Every key that the desk answers to outside its fields; each is labelled on the page. */
+export const LABELLED_KEYS: readonly string[] = ["Esc", "Space", "←", "→", "↓", "↑", "t", ...Object.keys(SHORTCUTS).filter((key) => key !== "=")];
+
+const LEFT_ALONE: Outcome = { action: null, prevent: false };
+const SWALLOWED: Outcome = { action: null, prevent: true };
+
+/** The rating that a key gives while `scale` is armed: a digit, or t for 10 on SUD. Whether it lies on the scale is the reducer's business. */
+function ratingKey(key: string, scale: "sud" | "voc"): number | null {
+  if (/^[0-9]$/.test(key)) return Number(key);
+  return scale === "sud" && key.toLowerCase() === "t" ? 10 : null;
+}
+
+function characterKey(press: Press, state: KeyState): Outcome {
+  if (!state.shortcuts) return LEFT_ALONE;
+  const value = state.armed === null ? null : ratingKey(press.key, state.armed);
+  if (value !== null) return press.repeat ? SWALLOWED : { action: { kind: "rate", value }, prevent: true };
+  const shortcut = SHORTCUTS[press.key.toLowerCase()];
+  if (shortcut === undefined) return LEFT_ALONE;
+  if (press.repeat && !shortcut.repeats) return SWALLOWED;
+  return { action: press.shift && shortcut.shifted ? shortcut.shifted : shortcut.action, prevent: true };
+}
+
+/** The one place that gives a key its meaning. Escape comes before everything, whatever has the focus. */
+export function keyAction(press: Press, place: Place, state: KeyState): Outcome {
+  if (press.key === "Escape") return { action: { kind: "stop" }, prevent: true };
+  if (press.modified || press.composing) return LEFT_ALONE;
+  if (place === "words") return press.key === "Enter" ? { action: { kind: "save_words" }, prevent: true } : LEFT_ALONE;
+  if (place === "field") return LEFT_ALONE;
+  if (press.key === " ") {
+    if (!state.shortcuts) return LEFT_ALONE;
+    return press.repeat ? SWALLOWED : { action: { kind: "start" }, prevent: true };
+  }
+  const arrow = ARROWS[press.key];
+  if (arrow !== undefined) return { action: arrow, prevent: true };
+  return characterKey(press, state);
+}
+
+/** Whether letting this key go would click a focused button: then the page swallows the keyup too. */
+export function swallowsRelease(key: string, place: Place, state: KeyState): boolean {
+  return key === " " && state.shortcuts && (place === "button" || place === "keys");
+}

@@ -1,0 +1,66 @@
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import type { Entry } from "../wire/Entry";
+import type { LogSet } from "../wire/LogSet";
+import type { SessionLog } from "../wire/SessionLog";
+import { add, failed } from "./entries";
+import { mergeLogs, rows, standing, withSet, written } from "./log";
+import { aPlan, aSet } from "./sample.fixture";
+
+const at = new Date(2030, 0, 2, 14, 7, 31).toISOString();
+const entry = (id: string, value: Entry["value"], replaces: string | null = null, set: string | null = "set-1"): Entry => ({ id, set, replaces, moment: "after_set", value });
+const aLogSet = (changes: Partial<LogSet> = {}): LogSet => ({ id: "set-1", number: 1, plan: aPlan(), cycles: 24.02, ending: "done", ...changes });
+const log = (entries: Entry[], sets: LogSet[] = [aLogSet()]): SessionLog => ({ sets, entries: entries.map((one) => ({ entry: one, at })) });
+
+test("rows come latest first, with cycles shown of cycles planned, and what came before the first set last", () => {
+  const sets = [aLogSet(), aLogSet({ id: "set-2", number: 2, cycles: 11.4, ending: "stopped_by_client" }), aLogSet({ id: "set-3", number: 3, cycles: null, ending: "unknown" })];
+  const drawn = rows(log([entry("a", { kind: "sud", value: 8 }, null, null)], sets), [], 0);
+  assert.deepEqual(drawn.map((row) => row.head), ["3  ?/24  1.00 Hz", "2  11/24  1.00 Hz", "1  24/24  1.00 Hz", "before the first set"]);
+  assert.deepEqual(drawn.map((row) => row.ending), ["end unknown", "stopped by client", "", ""]);
+});
+
+test("a cycle counts when it is complete; a hundredth short of it is measurement", () => {
+  assert.match(rows(log([], [aLogSet({ cycles: 23.99 })]), [], 0)[0]?.head ?? "", /24\/24/);
+  assert.match(rows(log([], [aLogSet({ cycles: 23.9 })]), [], 0)[0]?.head ?? "", /23\/24/);
+});
+
+test("S14: each entry says what is true of its saving", () => {
+  const queue = failed(add([], entry("b", { kind: "words", words: "odd" }), 0), "b", { kind: "refused", words: "Too long." }, 0);
+  const [row] = rows(log([entry("a", { kind: "sud", value: 5 })]), add(queue, entry("c", { kind: "change", change: "same" }), 0), 10);
+  assert.deepEqual(row?.chips.map((chip) => [chip.text, chip.saving, chip.status]), [
+    ["SUD 5", "saved", "saved 14:07:31"], ["odd", "failed", "not saved: Too long."], ["same", "queued", "queued"],
+  ]);
+});
+
+test("S13: history keeps both values: a corrected one stays and is marked", () => {
+  const [row] = rows(log([entry("a", { kind: "sud", value: 5 }), entry("b", { kind: "sud", value: 6 }, "a")]), [], 0);
+  assert.deepEqual(row?.chips.map((chip) => [chip.text, chip.standing]), [["SUD 5", "replaced"], ["SUD 6", "current"]]);
+});
+
+test("a taken-back entry stays readable; put back, it stands again once", () => {
+  const taken = [entry("a", { kind: "words", words: "cold" }), entry("b", { kind: "taken_back" }, "a")];
+  const [row] = rows(log(taken), [], 0);
+  assert.deepEqual(row?.chips.map((chip) => [chip.text, chip.standing, chip.status]), [["cold", "taken_back", "taken back, saved 14:07:31"]]);
+  const again = [...taken, entry("c", { kind: "words", words: "cold" }, "b")];
+  assert.deepEqual(rows(log(again), [], 0)[0]?.chips.map((chip) => [chip.id, chip.standing]), [["c", "current"]]);
+  assert.deepEqual(standing(written(log(taken), [])), []);
+  assert.deepEqual(standing(written(log(again), [])).map((one) => one.id), ["c"]);
+});
+
+test("an entry in the record and in the queue is drawn once", () => {
+  const both = rows(log([entry("a", { kind: "sud", value: 5 })]), add([], entry("a", { kind: "sud", value: 5 }), 0), 0);
+  assert.equal(both[0]?.chips.length, 1);
+});
+
+test("a rating asked at another moment than after a set says when", () => {
+  const asked: Entry = { ...entry("a", { kind: "voc", value: 6 }), moment: "installation" };
+  assert.equal(rows(log([asked]), [], 0)[0]?.chips[0]?.text, "VOC 6 (installation)");
+});
+
+test("the room's set joins the log; the server's log keeps what only this page has heard", () => {
+  const here = withSet({ sets: [], entries: [] }, aSet({ ended: "done" }), 24);
+  assert.equal(here.sets[0]?.cycles, 24);
+  assert.equal(mergeLogs(log([], [aLogSet({ cycles: null })]), here).sets[0]?.cycles, 24);
+  assert.equal(mergeLogs(log([], [aLogSet({ cycles: 23 })]), here).sets[0]?.cycles, 23);
+  assert.equal(mergeLogs({ sets: [], entries: [] }, here).sets.length, 1);
+});

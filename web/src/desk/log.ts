@@ -1,0 +1,136 @@
+// The log of the session: sets and entries, kept and queued, as rows to draw. Pure.
+import type { Change } from "../wire/Change";
+import type { Entry } from "../wire/Entry";
+import type { LogSet } from "../wire/LogSet";
+import type { SessionLog } from "../wire/SessionLog";
+import type { SetView } from "../wire/SetView";
+import { savingOf, type Item, type Queue, type Saving } from "./entries";
+import type { DeskState } from "./model";
+import { clockTime, ENDING_WORDS, hertz, isBrokenOff, MOMENT_WORDS } from "./words";
+
+/** An entry with what is true of its saving. */
+export interface Written {
+  entry: Entry;
+  item: Item | null;
+  at: string | null;
+}
+
+export interface Chip {
+  id: string;
+  text: string;
+  /** "current", or history: taken back (may be put back) or replaced by a later one. */
+  standing: "current" | "taken_back" | "replaced";
+  saving: Saving;
+  status: string;
+  refused: boolean;
+}
+
+export interface Row {
+  set: string | null;
+  head: string;
+  ending: string;
+  /** It neither runs nor came to an end that was meant. */
+  broken: boolean;
+  chips: Chip[];
+}
+
+/** All entries in order, those of the record first, then those under way. */
+export function written(log: SessionLog, queue: Queue): Written[] {
+  const inLog = new Set(log.entries.map((kept) => kept.entry.id));
+  const recorded = log.entries.map(({ entry, at }) => ({ entry, item: null, at }));
+  const underWay = queue.filter((item) => !inLog.has(item.entry.id)).map((item) => ({ entry: item.entry, item, at: item.savedAt }));
+  return [...recorded, ...underWay];
+}
+
+const successor = (all: Written[], id: string): Written | undefined => all.filter((one) => one.entry.replaces === id).at(-1);
+
+/** Entries that stand: neither replaced nor taken back. */
+export function standing(all: Written[]): Entry[] {
+  const replaced = new Set(all.map((one) => one.entry.replaces));
+  return all.map((one) => one.entry).filter((entry) => entry.value.kind !== "taken_back" && !replaced.has(entry.id));
+}
+
+/** The set that a new entry belongs to: the one that runs, or the last one. */
+export function presentSet(state: DeskState): string | null {
+  return state.view?.set?.id ?? state.log.sets.at(-1)?.id ?? null;
+}
+
+/** Change marks that stand, set by set, latest set first; null where none was made. */
+export function currentChanges(state: DeskState): (Change | null)[] {
+  const entries = standing(written(state.log, state.queue));
+  return [...state.log.sets].reverse().map((set) => {
+    const mark = entries.filter((entry) => entry.set === set.id && entry.value.kind === "change").at(-1);
+    return mark?.value.kind === "change" ? mark.value.change : null;
+  });
+}
+
+/** The last standing value of a scale, for the button that asks for it again. */
+export function lastRating(state: DeskState, scale: "sud" | "voc"): number | null {
+  const entry = standing(written(state.log, state.queue)).filter((one) => one.value.kind === scale).at(-1);
+  return entry !== undefined && "value" in entry.value ? entry.value.value : null;
+}
+
+function valueWords(entry: Entry): string {
+  const asked = ` (${MOMENT_WORDS[entry.moment]})`;
+  switch (entry.value.kind) {
+    case "words": return entry.value.words;
+    case "change": return entry.value.change;
+    case "sud": return `SUD ${entry.value.value}${entry.moment === "after_set" ? "" : asked}`;
+    case "voc": return `VOC ${entry.value.value}${entry.moment === "after_set" ? "" : asked}`;
+    case "taken_back": return "taken back";
+  }
+}
+
+function statusOf(one: Written, now: number): { saving: Saving; status: string } {
+  if (one.at !== null) return { saving: "saved", status: `saved ${clockTime(one.at)}` };
+  if (one.item === null) return { saving: "saved", status: "saved" };
+  const { saving, words } = savingOf(one.item, now);
+  return { saving, status: words };
+}
+
+function chipOf(one: Written, all: Written[], now: number): Chip | null {
+  if (one.entry.value.kind === "taken_back") return null;
+  const next = successor(all, one.entry.id);
+  const chip = { id: one.entry.id, text: valueWords(one.entry), refused: one.item?.problem?.kind === "refused", ...statusOf(one, now) };
+  if (next === undefined) return { ...chip, standing: "current" };
+  if (next.entry.value.kind !== "taken_back") return { ...chip, standing: "replaced" };
+  if (successor(all, next.entry.id) !== undefined) return null;
+  const taken = statusOf(next, now);
+  return { ...chip, ...taken, status: `taken back, ${taken.status}`, standing: "taken_back" };
+}
+
+const chipsFor = (set: string | null, all: Written[], now: number): Chip[] =>
+  all.filter((one) => one.entry.set === set).flatMap((one) => chipOf(one, all, now) ?? []);
+
+function headOf(set: LogSet): string {
+  const done = set.cycles === null ? "?" : Math.floor(set.cycles + 0.01);
+  const planned = set.plan.length.kind === "open" ? "open" : set.plan.length.cycles;
+  return `${set.number}  ${done}/${planned}  ${hertz(set.plan.rate)}`;
+}
+
+/** The log's rows, latest first; what was written before the first set comes last. */
+export function rows(log: SessionLog, queue: Queue, now: number): Row[] {
+  const all = written(log, queue);
+  const ofSets = [...log.sets].reverse().map((set) => ({
+    set: set.id, head: headOf(set), ending: set.ending === null ? "running" : ENDING_WORDS[set.ending],
+    broken: isBrokenOff(set.ending), chips: chipsFor(set.id, all, now),
+  }));
+  const before = chipsFor(null, all, now);
+  return before.length === 0 ? ofSets : [...ofSets, { set: null, head: "before the first set", ending: "", broken: false, chips: before }];
+}
+
+/** `log` with the room's present set in it; `cycles` as last heard from the client's page, null when unheard. */
+export function withSet(log: SessionLog, set: SetView, cycles: number | null): SessionLog {
+  const known = log.sets.find((one) => one.id === set.id);
+  const row: LogSet = { id: set.id, number: set.number, plan: set.plan, cycles: cycles ?? known?.cycles ?? null, ending: set.ended };
+  const others = log.sets.filter((one) => one.id !== set.id);
+  return { ...log, sets: [...others, row].sort((a, b) => a.number - b.number) };
+}
+
+/** The server's log, with the cycles heard here where it has none yet. */
+export function mergeLogs(server: SessionLog, here: SessionLog): SessionLog {
+  const known = new Set(server.sets.map((set) => set.id));
+  const sets = server.sets.map((set) => ({ ...set, cycles: set.cycles ?? here.sets.find((one) => one.id === set.id)?.cycles ?? null }));
+  const unknown = here.sets.filter((set) => !known.has(set.id));
+  return { entries: server.entries, sets: [...sets, ...unknown].sort((a, b) => a.number - b.number) };
+}

@@ -1,0 +1,177 @@
+// The desk's page: sockets, keys and clicks in, drawing out. All rules are in the reducer.
+import { RoomClock } from "../live/clock";
+import { LiveSocket, WIRE_VERSION, type SocketState } from "../live/socket";
+import type { Entry } from "../wire/Entry";
+import type { FromDesk } from "../wire/FromDesk";
+import type { ToDesk } from "../wire/ToDesk";
+import { AdmissionPanel } from "./admission_panel";
+import { buttonAction } from "./buttons";
+import { part, text } from "./dom";
+import { hasUnsaved } from "./entries";
+import { keyAction, swallowsRelease, type KeyState, type Place } from "./keys";
+import { freshDesk, isBusy, type Action, type Command, type DeskEvent } from "./model";
+import { Preview } from "./preview";
+import { step } from "./reducer";
+import { render } from "./render";
+import { readLog, saveEntry } from "./server";
+import { isUnknown } from "./status";
+
+const TICK = 250;
+const desk = part("desk-state");
+const words = part<HTMLInputElement>("words");
+const session = desk.dataset.session ?? "";
+const closeBy = Date.parse(desk.dataset.closeBy ?? "");
+const numberOf = (value: string | undefined): number | null => (value === undefined || value === "" ? null : Number(value));
+const baseline = { sud: numberOf(desk.dataset.baselineSud), voc: numberOf(desk.dataset.baselineVoc) };
+
+const wide = matchMedia("(min-width: 1100px)");
+
+const clock = new RoomClock();
+let state = freshDesk(performance.now());
+let drawn = 0;
+// Reduced motion hides the preview until it is asked for.
+if (matchMedia("(prefers-reduced-motion: reduce)").matches) state = { ...state, preview: false };
+
+function roomNow(pageNow: number): number | null {
+  return clock.known ? clock.roomTime(pageNow) : null;
+}
+
+const preview = new Preview(part("preview"), (pageNow) => {
+  const room = roomNow(pageNow);
+  const { view } = state;
+  return view === null || room === null || !state.preview || isUnknown(state, pageNow) ? null : { view, room };
+});
+
+function draw(): void {
+  const now = performance.now();
+  const callBack = desk.dataset.callBack ?? "";
+  const apart = clock.known ? { spread: clock.spread(now), bound: clock.bound(now) } : null;
+  render(state, { now, wall: Date.now(), room: roomNow(now), apart, closeBy: Number.isNaN(closeBy) ? null : closeBy, callBack, baseline, wide: wide.matches });
+  preview.draw();
+  // A page nobody can see has drawn nothing: the client must not be told that the desk knows.
+  if (document.visibilityState === "visible") drawn = state.view?.seq ?? 0;
+}
+
+function happen(event: DeskEvent): void {
+  const now = performance.now();
+  const epoch = state.view?.epoch;
+  const next = step(state, event, now);
+  state = next.state;
+  if (epoch !== undefined && state.view?.epoch !== epoch) clock.restart();
+  clock.hold(isBusy(state), now);
+  socket.patience = isBusy(state) ? 3000 : 12000;
+  for (const command of next.commands) carryOut(command);
+  draw();
+}
+
+function carryOut(command: Command): void {
+  switch (command.kind) {
+    case "send": {
+      // What cannot go out stays pending in the reducer, which says so and repeats what is safe to repeat.
+      socket.send(command.message);
+      return;
+    }
+    case "save": return void save(command.entry);
+    case "load_log": return void loadLog();
+    case "focus": return command.on === "words" ? words.focus() : desk.focus({ preventScroll: true });
+    case "fill_words":
+      words.value = command.words;
+      return;
+  }
+}
+
+async function save(entry: Entry): Promise<void> {
+  const answer = await saveEntry(session, entry);
+  happen("kind" in answer ? { kind: "not_kept", id: entry.id, problem: answer } : { kind: "kept", kept: answer });
+}
+
+async function loadLog(): Promise<void> {
+  const log = await readLog(session);
+  happen(log === null ? { kind: "log_failed" } : { kind: "log", log });
+}
+
+function lineState(line: SocketState): void {
+  // The socket reports its first try before it is even assigned.
+  if (line === "connecting") return;
+  happen({ kind: "line", open: line === "open", sentAway: line === "refused" });
+}
+
+function connect(): LiveSocket<ToDesk, FromDesk> {
+  return new LiveSocket<ToDesk, FromDesk>({
+    path: `/sessions/${session}/desk/socket`,
+    hello: () => ({ type: "hello", wire: WIRE_VERSION }),
+    drawn: () => drawn,
+    onMessage: (message, pageNow) => {
+      if (message.type === "beat") clock.onBeat(message, pageNow);
+      happen({ kind: "heard", message });
+    },
+    onState: lineState,
+  });
+}
+let socket = connect();
+
+/** Coming back to this tab is often coming back from signing in: a line that the server closed is worth another try. */
+function cameBack(): void {
+  happen({ kind: "page_focus", here: true });
+  if (!state.sentAway) return;
+  socket.close();
+  socket = connect();
+}
+
+const act = (action: Action): void => happen({ kind: "action", action, id: crypto.randomUUID(), words: words.value });
+const keyState = (): KeyState => ({ armed: state.armed?.scale ?? null, shortcuts: state.shortcuts });
+
+function placeOf(target: EventTarget | null): Place {
+  if (!(target instanceof HTMLElement)) return "keys";
+  if (target === words) return "words";
+  if (target.matches("input, textarea, select") || target.isContentEditable) return "field";
+  return target.matches("button, a, summary") ? "button" : "keys";
+}
+
+// On the window and in the capture phase: nothing in the page can keep Escape from here.
+addEventListener("keydown", (event) => {
+  const press = {
+    key: event.key, shift: event.shiftKey, modified: event.ctrlKey || event.altKey || event.metaKey, repeat: event.repeat,
+    composing: event.isComposing,
+  };
+  const outcome = keyAction(press, placeOf(event.target), keyState());
+  if (outcome.prevent) event.preventDefault();
+  if (outcome.action !== null) act(outcome.action);
+}, { capture: true });
+
+addEventListener("keyup", (event) => {
+  if (swallowsRelease(event.key, placeOf(event.target), keyState())) event.preventDefault();
+}, { capture: true });
+
+document.addEventListener("click", (event) => {
+  const button = event.target instanceof Element ? event.target.closest<HTMLElement>("[data-act]") : null;
+  const action = button === null ? null : buttonAction(button.dataset, event.shiftKey);
+  if (action !== null) act(action);
+});
+
+words.addEventListener("input", () => happen({ kind: "words_typed", empty: words.value === "" }));
+addEventListener("focus", cameBack);
+addEventListener("blur", () => happen({ kind: "page_focus", here: false }));
+document.addEventListener("visibilitychange", draw);
+wide.addEventListener("change", draw);
+addEventListener("beforeunload", (event) => {
+  if (!hasUnsaved(state.queue) && words.value.trim() === "") return;
+  event.preventDefault();
+  // Browsers before 2024 ask only when this is set as well.
+  event.returnValue = true;
+});
+
+new AdmissionPanel(session, (location, callBack) => {
+  const time = new Date();
+  desk.dataset.callBack = callBack;
+  text(part("card-location"), location);
+  text(part("card-call-back"), callBack);
+  text(part("card-confirmed"), `confirmed ${String(time.getHours()).padStart(2, "0")}:${String(time.getMinutes()).padStart(2, "0")}`);
+  draw();
+});
+
+setInterval(() => {
+  happen({ kind: "page_focus", here: document.hasFocus() });
+  happen({ kind: "tick" });
+}, TICK);
+happen({ kind: "tick" });

@@ -1,0 +1,137 @@
+// What the desk knows, what can happen to it, and what it asks for. Times are page time, ms.
+import type { Change } from "../wire/Change";
+import type { DeskView } from "../wire/DeskView";
+import type { Entry } from "../wire/Entry";
+import type { FromDesk } from "../wire/FromDesk";
+import type { Kept } from "../wire/Kept";
+import type { Moment } from "../wire/Moment";
+import type { Order } from "../wire/Order";
+import type { Plan } from "../wire/Plan";
+import type { SessionLog } from "../wire/SessionLog";
+import type { Showing } from "../wire/Showing";
+import type { ToDesk } from "../wire/ToDesk";
+import type { Problem, Queue } from "./entries";
+import type { Direction, Setting } from "./plan";
+
+/** What the part below the controls shows. In a wide window the target card has its own place as well. */
+export type Lower = "log" | "join" | "card" | "target" | "keys";
+export type Scale = "sud" | "voc";
+
+/** What the clinician does, by key or by button. */
+export type Action =
+  | { kind: "stop" }
+  | { kind: "start" }
+  | { kind: "end" }
+  | { kind: "extend" }
+  | { kind: "sight" }
+  | { kind: "cannot_see" }
+  | { kind: "take_control" }
+  | { kind: "step"; setting: Setting; direction: Direction }
+  | { kind: "toggle_open" }
+  | { kind: "undo_setting" }
+  | { kind: "to_words" }
+  | { kind: "save_words" }
+  | { kind: "mark"; change: Change }
+  | { kind: "arm"; scale: Scale }
+  | { kind: "rate"; value: number }
+  | { kind: "next_moment" }
+  | { kind: "take_back"; entry: string }
+  | { kind: "put_back"; entry: string }
+  | { kind: "retry"; entry: string }
+  | { kind: "edit"; entry: string }
+  | { kind: "lower"; shown: Lower }
+  | { kind: "toggle_preview" }
+  | { kind: "toggle_shortcuts" };
+
+export type DeskEvent =
+  | { kind: "tick" }
+  /** `sentAway`: the server closed the line for good, usually because the sign-in has ended. */
+  | { kind: "line"; open: boolean; sentAway?: boolean }
+  | { kind: "heard"; message: ToDesk }
+  /** `id` is a fresh UUID, used when the action writes an entry; `words` what the field holds. */
+  | { kind: "action"; action: Action; id: string; words: string }
+  | { kind: "page_focus"; here: boolean }
+  | { kind: "words_typed"; empty: boolean }
+  | { kind: "kept"; kept: Kept }
+  | { kind: "not_kept"; id: string; problem: Problem }
+  | { kind: "log"; log: SessionLog }
+  | { kind: "log_failed" }
+  | { kind: "notice"; words: string };
+
+/** What the page must do after a step, in order. */
+export type Command =
+  | { kind: "send"; message: FromDesk }
+  | { kind: "save"; entry: Entry }
+  | { kind: "load_log" }
+  | { kind: "focus"; on: "keys" | "words" }
+  | { kind: "fill_words"; words: string };
+
+/** An order without its answer. */
+export interface Pending {
+  id: number;
+  order: Order;
+  since: number;
+}
+
+export interface DeskState {
+  /** The socket to the server; `synced`: a view has come over it since it opened. */
+  line: { open: boolean; synced: boolean; heardAt: number };
+  view: DeskView | null;
+  /** When the present state word began. */
+  stateSince: number;
+  showing: { reading: Showing; heardAt: number } | null;
+  /** When the clinician or anything else last stopped a set. */
+  stoppedAt: number;
+  pending: Pending[];
+  nextOrder: number;
+  /** The plan as chosen here and not yet in a view. `agreed`: the server said yes to it. */
+  wanted: { plan: Plan; agreed: boolean } | null;
+  /** Plans before each change of a setting, the latest last. */
+  earlierPlans: Plan[];
+  lastStep: { setting: string; at: number } | null;
+  notice: { words: string; since: number } | null;
+  /** Whether this page has the keyboard, and since when. */
+  focus: { here: boolean; since: number };
+  shortcuts: boolean;
+  preview: boolean;
+  armed: { scale: Scale; moment: Moment } | null;
+  lower: Lower;
+  /** The set that the words being typed belong to: undefined when none are. */
+  wordsFor: string | null | undefined;
+  queue: Queue;
+  log: SessionLog;
+  /** Whether the server's log was read at least once, and whether it is due to be read (again). */
+  logRead: boolean;
+  logIs: "due" | "loading" | "loaded";
+  logDue: number;
+  /** The server has closed the line for good. */
+  sentAway: boolean;
+  /** The server is newer than this page. */
+  reload: boolean;
+}
+
+export interface Step {
+  state: DeskState;
+  commands: Command[];
+}
+
+/** The desk before anything was heard. */
+export function freshDesk(now: number): DeskState {
+  return {
+    line: { open: false, synced: false, heardAt: now }, view: null, stateSince: now, showing: null, stoppedAt: -Infinity,
+    pending: [], nextOrder: 1, wanted: null, earlierPlans: [], lastStep: null, notice: null,
+    focus: { here: true, since: -Infinity }, shortcuts: true, preview: true, armed: null, lower: "log", wordsFor: undefined,
+    queue: [], log: { sets: [], entries: [] }, logRead: false, logIs: "due", logDue: now, sentAway: false, reload: false,
+  };
+}
+
+/** The plan as the clinician sees it: the chosen one, else the room's. */
+export function shownPlan(state: DeskState): Plan | null {
+  return state.wanted?.plan ?? state.view?.plan ?? null;
+}
+
+/** A set runs, eases or is about to. */
+export function isBusy(state: DeskState): boolean {
+  const word = state.view?.state;
+  return word === "running" || word === "easing" || word === "starting";
+}

@@ -1,0 +1,139 @@
+// Orders to the room: sent with the epoch the desk saw, kept until answered, never claimed before.
+import type { DeskView } from "../wire/DeskView";
+import type { Order } from "../wire/Order";
+import type { Plan } from "../wire/Plan";
+import type { Refusal } from "../wire/Refusal";
+import { isBusy, shownPlan, type DeskState, type Step } from "./model";
+import { sameButRate, samePlan, stepPlan, toggleOpen, type Direction, type Setting } from "./plan";
+import { needsWords, orderName, refusalWords } from "./words";
+
+/** No set starts sooner than this after a stop, ms. */
+export const PAUSE_AFTER_STOP = 1000;
+/** Steps of one setting closer together than this are undone together, ms. */
+const ONE_CHANGE = 2000;
+/** A stop so soon after one without an answer is the same press, ms. */
+const HELD_KEY = 250;
+
+/** Orders that do no harm when they come late: they are sent again after a break of the line. */
+const isSafeLate = (order: Order): boolean => ["stop", "end", "cannot_see"].includes(order.kind);
+
+export const unchanged = (state: DeskState): Step => ({ state, commands: [] });
+export const say = (state: DeskState, words: string, now: number): Step => ({ state: { ...state, notice: { words, since: now } }, commands: [] });
+
+/** The orders can reach the server: the line is open and a view has come over it. */
+export const canSend = (state: DeskState): boolean => state.line.open && state.line.synced && state.view !== null;
+
+/** Sends an order, or keeps one that is safe late until the line is back. */
+export function sendOrder(state: DeskState, order: Order, now: number): Step {
+  if (!canSend(state) && !isSafeLate(order)) return say(state, `${orderName(order)}: not sent, no connection to the server.`, now);
+  const pending = { id: state.nextOrder, order, since: now };
+  const next = { ...state, nextOrder: state.nextOrder + 1, pending: [...state.pending, pending], notice: null };
+  if (!canSend(state) || state.view === null) return unchanged(next);
+  return { state: next, commands: [{ kind: "send", message: { type: "order", epoch: state.view.epoch, id: pending.id, order } }] };
+}
+
+/** First view after the line came back: late orders that are safe go again, the others are given up and said so. */
+export function resendAfterBreak(state: DeskState, view: DeskView, now: number): Step {
+  const again = state.pending.filter((pending) => isSafeLate(pending.order));
+  const dropped = state.pending.filter((pending) => !isSafeLate(pending.order));
+  const names = dropped.map((pending) => orderName(pending.order)).join(", ");
+  const notice = names === "" ? state.notice : { words: `${names}: unanswered when the connection broke. Look at the state, then press again.`, since: now };
+  return {
+    state: { ...state, pending: again, notice, wanted: null },
+    commands: again.map(({ id, order }) => ({ kind: "send", message: { type: "order", epoch: view.epoch, id, order } })),
+  };
+}
+
+function planAnswered(state: DeskState, asked: Plan, refused: Refusal | null, now: number): Step {
+  if (refused !== null) return say({ ...state, wanted: null, earlierPlans: state.earlierPlans.slice(0, -1) }, refusalWords(refused), now);
+  const wanted = state.wanted;
+  if (wanted === null) return unchanged(state);
+  if (!samePlan(wanted.plan, asked)) return sendOrder(state, { kind: "plan", plan: wanted.plan }, now);
+  const settled = state.view !== null && samePlan(state.view.plan, asked);
+  return unchanged({ ...state, wanted: settled ? null : { plan: wanted.plan, agreed: true } });
+}
+
+/** What became of an order. */
+export function orderAnswered(state: DeskState, id: number, refused: Refusal | null, now: number): Step {
+  const answered = state.pending.find((pending) => pending.id === id);
+  if (answered === undefined) return unchanged(state);
+  const rest = { ...state, pending: state.pending.filter((pending) => pending.id !== id) };
+  if (answered.order.kind === "plan") return planAnswered(rest, answered.order.plan, refused, now);
+  if (refused === null) return unchanged(rest);
+  // A stop with nothing running is refused by the room and is what the clinician wanted all the same.
+  if (answered.order.kind === "stop" && refused.kind === "wrong_state") return unchanged(rest);
+  const words = refused.kind === "needs" && rest.view !== null ? needsWords(rest.view.needs).join(" ") : refusalWords(refused);
+  return say(rest, `${orderName(answered.order)}: ${words}`, now);
+}
+
+const isOnItsWay = (state: DeskState, kind: Order["kind"]): boolean => state.pending.some((pending) => pending.order.kind === kind);
+
+/** Why no set may start now: words, or "" when the press is simply not meant (one runs, or is starting). Null: it may. */
+export function whyNoStart(state: DeskState, now: number): string | null {
+  const view = state.view;
+  if (isBusy(state) || isOnItsWay(state, "start")) return "";
+  if (view === null || !canSend(state)) return "Nothing was started: no connection to the server.";
+  if (now - state.stoppedAt < PAUSE_AFTER_STOP) return "Not within a second of a stop. Press again.";
+  if (view.state === "closed") return "The session is closed.";
+  if (view.state === "waiting") return "The client has not been admitted.";
+  if (!view.in_control) return refusalWords({ kind: "not_in_control" });
+  const needs = needsWords({ ...view.needs, pause: false });
+  return needs.length === 0 ? null : needs.join(" ");
+}
+
+/** Starts the next set, the newest plan first. */
+export function start(state: DeskState, now: number): Step {
+  const why = whyNoStart(state, now);
+  if (why !== null) return why === "" ? unchanged(state) : say(state, why, now);
+  const asked = [...state.pending].reverse().find((pending) => pending.order.kind === "plan")?.order;
+  const wanted = state.wanted;
+  const late = wanted !== null && !wanted.agreed && !(asked?.kind === "plan" && samePlan(asked.plan, wanted.plan));
+  const planned = late ? sendOrder(state, { kind: "plan", plan: wanted.plan }, now) : unchanged(state);
+  const started = sendOrder({ ...planned.state, armed: null }, { kind: "start" }, now);
+  return { state: started.state, commands: [...planned.commands, ...started.commands] };
+}
+
+/** Stops at once. Always sent: the view may be a moment behind the room. A held key does not flood the line. */
+export function stop(state: DeskState, now: number): Step {
+  const held = state.pending.some((pending) => pending.order.kind === "stop" && now - pending.since < HELD_KEY);
+  if (held) return unchanged({ ...state, stoppedAt: now });
+  return sendOrder({ ...state, stoppedAt: now }, { kind: "stop" }, now);
+}
+
+function orderPlan(state: DeskState, plan: Plan, now: number): Step {
+  const next = { ...state, wanted: { plan, agreed: false }, notice: null };
+  return isOnItsWay(state, "plan") ? unchanged(next) : sendOrder(next, { kind: "plan", plan }, now);
+}
+
+/** Why this plan may not be ordered now, or null. */
+function whyNoPlan(state: DeskState, from: Plan, to: Plan): string | null {
+  const view = state.view;
+  if (view === null || !canSend(state)) return "Nothing was changed: no connection to the server.";
+  if (!view.in_control) return refusalWords({ kind: "not_in_control" });
+  if (isBusy(state) && !sameButRate(from, to)) return "While a set runs only the rate can change.";
+  const tooWide = view.widest !== null && to.width > from.width && to.width > view.widest;
+  return tooWide && view.widest !== null ? refusalWords({ kind: "too_wide", widest: view.widest }) : null;
+}
+
+/** Changes one setting by one step, or opens or closes the length when `setting` is "open". */
+export function changeSetting(state: DeskState, setting: Setting | "open", direction: Direction, now: number): Step {
+  const from = shownPlan(state);
+  if (from === null || state.view === null) return say(state, "Nothing was changed: no connection to the server.", now);
+  const to = setting === "open" ? toggleOpen(from) : stepPlan(from, setting, direction, state.view);
+  if (samePlan(from, to)) return unchanged(state);
+  const why = whyNoPlan(state, from, to);
+  if (why !== null) return say(state, why, now);
+  const goesOn = state.lastStep !== null && state.lastStep.setting === setting && now - state.lastStep.at < ONE_CHANGE;
+  const earlierPlans = goesOn ? state.earlierPlans : [...state.earlierPlans, from];
+  return orderPlan({ ...state, earlierPlans, lastStep: { setting, at: now } }, to, now);
+}
+
+/** Goes back to the plan before the last change of a setting. */
+export function undoSetting(state: DeskState, now: number): Step {
+  const from = shownPlan(state);
+  const to = state.earlierPlans.at(-1);
+  if (from === null || to === undefined) return say(state, "No change of a setting to undo.", now);
+  const why = whyNoPlan(state, from, to);
+  if (why !== null) return say(state, why, now);
+  return orderPlan({ ...state, earlierPlans: state.earlierPlans.slice(0, -1), lastStep: null }, to, now);
+}

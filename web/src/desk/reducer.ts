@@ -1,0 +1,144 @@
+// The desk's one rule book: (state, event, now) -> (state, commands). No DOM, no clock, no randomness.
+import type { DeskView } from "../wire/DeskView";
+import type { Showing } from "../wire/Showing";
+import type { ToDesk } from "../wire/ToDesk";
+import { failed, hurry, kept } from "./entries";
+import { mergeLogs, presentSet, withSet } from "./log";
+import { isBusy, type Action, type DeskEvent, type DeskState, type Lower, type Step } from "./model";
+import { changeSetting, orderAnswered, resendAfterBreak, say, sendOrder, start, stop, undoSetting, unchanged } from "./orders";
+import { samePlan } from "./plan";
+import { arm, editAgain, mark, nextMoment, pump, putBack, rate, saveWords, sendAgain, takeBack } from "./ratings";
+
+/** After a set the evidence needs a moment to arrive before the log is worth reading again, ms. */
+const EVIDENCE_TAKES = 1500;
+const LOG_RETRY = 3000;
+
+const isOlder = (view: DeskView, known: DeskView | null): boolean =>
+  known !== null && (view.epoch < known.epoch || (view.epoch === known.epoch && view.seq < known.seq));
+
+const STOPS = ["stopped", "stopped_by_client", "link_lost"];
+
+/** What a new state word brings with it. */
+function enterState(state: DeskState, view: DeskView, now: number): DeskState {
+  const was = state.view?.state;
+  if (was === view.state) return state;
+  const stopped = isBusy(state) && STOPS.includes(view.state);
+  const begins = view.state === "running" || view.state === "starting";
+  const lower: Lower = view.state === "waiting" ? "join" : state.lower === "join" ? "log" : state.lower;
+  return { ...state, stateSince: now, stoppedAt: stopped ? now : state.stoppedAt, armed: begins ? null : state.armed, lower };
+}
+
+const heardCycles = (state: DeskState, set: string): number | null =>
+  state.showing?.reading.set === set ? state.showing.reading.phase : null;
+
+function recordSet(state: DeskState, view: DeskView, now: number): DeskState {
+  if (view.set === null) return state;
+  const known = state.log.sets.find((set) => set.id === view.set?.id);
+  const ends = view.set.ended !== null && known?.ending === null;
+  const log = withSet(state.log, view.set, heardCycles(state, view.set.id));
+  return ends ? { ...state, log, logIs: "due", logDue: now + EVIDENCE_TAKES } : { ...state, log };
+}
+
+/** A plan that the room has taken over is no longer only wanted. */
+function settleWanted(state: DeskState, view: DeskView): DeskState {
+  const wanted = state.wanted;
+  if (wanted === null) return state;
+  const open = state.pending.some((pending) => pending.order.kind === "plan");
+  const settled = wanted.agreed || (!open && samePlan(view.plan, wanted.plan));
+  return settled ? { ...state, wanted: null } : state;
+}
+
+function hearView(state: DeskState, view: DeskView, now: number): Step {
+  if (isOlder(view, state.view)) return unchanged(state);
+  const entered = settleWanted(recordSet(enterState(state, view, now), view, now), view);
+  const next = { ...entered, view };
+  if (state.line.synced) return unchanged(next);
+  return resendAfterBreak({ ...next, line: { ...next.line, synced: true } }, view, now);
+}
+
+function hearShowing(state: DeskState, reading: Showing, now: number): DeskState {
+  const set = state.log.sets.find((one) => one.id === reading.set);
+  const sets = state.log.sets.map((one) => (one.id === set?.id ? { ...one, cycles: reading.phase } : one));
+  return { ...state, showing: { reading, heardAt: now }, log: { ...state.log, sets } };
+}
+
+function hear(before: DeskState, message: ToDesk, now: number): Step {
+  const state = { ...before, line: { ...before.line, heardAt: now } };
+  switch (message.type) {
+    case "beat": return unchanged(state);
+    case "view": return hearView(state, message, now);
+    case "answer": return orderAnswered(state, message.id, message.refused, now);
+    case "showing": return unchanged(hearShowing(state, message, now));
+    case "reload": return unchanged({ ...state, reload: true });
+  }
+}
+
+/** Asks for the server's log when it is due. */
+function fetchLog(step: Step, now: number): Step {
+  if (step.state.logIs !== "due" || step.state.logDue > now) return step;
+  return { state: { ...step.state, logIs: "loading" }, commands: [...step.commands, { kind: "load_log" }] };
+}
+
+/** The line opened or broke. Entries that waited for it go at once. */
+function lineChanged(state: DeskState, open: boolean, sentAway: boolean, now: number): Step {
+  const queue = open ? hurry(state.queue, now) : state.queue;
+  return unchanged({ ...state, queue, sentAway, line: { ...state.line, open, synced: false } });
+}
+
+function pageFocus(state: DeskState, here: boolean, now: number): Step {
+  if (state.focus.here === here) return unchanged(state);
+  // Coming back is often coming back from signing in.
+  return unchanged({ ...state, queue: here ? hurry(state.queue, now) : state.queue, focus: { here, since: now } });
+}
+
+const toggleLower = (state: DeskState, shown: Lower): Step => unchanged({ ...state, lower: state.lower === shown ? "log" : shown });
+
+function act(state: DeskState, action: Action, id: string, words: string, now: number): Step {
+  switch (action.kind) {
+    case "stop": return stop(state, now);
+    case "start": return start(state, now);
+    case "end":
+    case "extend":
+      return isBusy(state) ? sendOrder(state, { kind: action.kind }, now) : say(state, "No set is running.", now);
+    case "sight":
+      return state.view !== null && !state.view.needs.sight ? say(state, "Said already; nothing waits for it.", now) : sendOrder(state, { kind: "sight" }, now);
+    case "cannot_see":
+    case "take_control":
+      return sendOrder(state, { kind: action.kind }, now);
+    case "step": return changeSetting(state, action.setting, action.direction, now);
+    case "toggle_open": return changeSetting(state, "open", 1, now);
+    case "undo_setting": return undoSetting(state, now);
+    case "to_words": return { state, commands: [{ kind: "focus", on: "words" }] };
+    case "save_words": return saveWords(state, words, id, now);
+    case "mark": return mark(state, action.change, id, now);
+    case "arm": return arm(state, action.scale);
+    case "rate": return rate(state, action.value, id, now);
+    case "next_moment": return nextMoment(state);
+    case "take_back": return takeBack(state, action.entry, id, now);
+    case "put_back": return putBack(state, action.entry, id, now);
+    case "retry": return sendAgain(state, action.entry, now);
+    case "edit": return editAgain(state, action.entry);
+    case "lower": return toggleLower(state, action.shown);
+    case "toggle_preview": return unchanged({ ...state, preview: !state.preview });
+    case "toggle_shortcuts": return unchanged({ ...state, shortcuts: !state.shortcuts });
+  }
+}
+
+/** One event. */
+export function step(state: DeskState, event: DeskEvent, now: number): Step {
+  switch (event.kind) {
+    case "tick": return fetchLog(pump(unchanged(state), now), now);
+    case "line": return pump(lineChanged(state, event.open, event.sentAway ?? false, now), now);
+    case "heard": return hear(state, event.message, now);
+    case "action": return act(state, event.action, event.id, event.words, now);
+    case "page_focus": return pageFocus(state, event.here, now);
+    case "words_typed": return unchanged({ ...state, wordsFor: event.empty ? undefined : state.wordsFor === undefined ? presentSet(state) : state.wordsFor });
+    case "kept": return pump(unchanged({ ...state, queue: kept(state.queue, event.kept) }), now);
+    case "not_kept": return pump(unchanged({ ...state, queue: failed(state.queue, event.id, event.problem, now) }), now);
+    case "log":
+      // A set that ended meanwhile has made the log due once more.
+      return unchanged({ ...state, logIs: state.logIs === "due" ? "due" : "loaded", logRead: true, log: mergeLogs(event.log, state.log) });
+    case "log_failed": return unchanged({ ...state, logIs: "due", logDue: now + LOG_RETRY });
+    case "notice": return say(state, event.words, now);
+  }
+}

@@ -1,0 +1,175 @@
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import type { DeskView } from "../wire/DeskView";
+import { freshDesk, type DeskState } from "./model";
+import { step } from "./reducer";
+import { aPlan, aSet, aShowing, aView } from "./sample.fixture";
+import { apartWords, bandStops, closeByWords, departures, isStuck, isUnknown, keysOff, limitWords, orderedWords, progressWords, showingWords, stateWord, stripWords } from "./status";
+
+function deskWith(view: DeskView, now = 0): DeskState {
+  const open = step(freshDesk(now), { kind: "line", open: true }, now).state;
+  return step(open, { kind: "heard", message: { type: "view", ...view } }, now).state;
+}
+const show = (state: DeskState, now: number, changes = {}): DeskState =>
+  step(state, { kind: "heard", message: { type: "showing", ...aShowing(changes) } }, now).state;
+const running = (): DeskView => aView({ state: "running", set: aSet() });
+
+test("every state of the room has its word", () => {
+  const words: [DeskView["state"], string][] = [
+    ["waiting", "WAITING"], ["ready", "READY"], ["starting", "STARTING"], ["running", "RUNNING"], ["easing", "EASING"],
+    ["stopped_by_client", "STOPPED BY CLIENT"], ["stopped", "STOPPED"], ["link_lost", "LINK LOST"], ["closed", "CLOSED"],
+  ];
+  for (const [state, word] of words) assert.equal(stateWord(deskWith(aView({ state })), 0), word);
+});
+
+test("S10: silence of the server makes a live room unknown within 3 s, and a broken line does at once", () => {
+  const state = deskWith(running());
+  assert.equal(stateWord(state, 1500), "RUNNING");
+  assert.equal(stateWord(state, 1501), "UNKNOWN");
+  assert.equal(stateWord(step(state, { kind: "line", open: false }, 10).state, 11), "UNKNOWN");
+  const heard = step(state, { kind: "heard", message: { type: "beat", id: 3, sent: 0, echo: null, desk_silent: null } }, 1400).state;
+  assert.equal(stateWord(heard, 2800), "RUNNING");
+});
+
+test("at rest two beats of 5 s may be missed before the state is unknown", () => {
+  const state = deskWith(aView({ state: "stopped" }));
+  assert.ok(!isUnknown(state, 10999));
+  assert.ok(isUnknown(state, 11001));
+});
+
+test("before anything was heard the desk connects, and says unknown after 3 s", () => {
+  assert.equal(stateWord(freshDesk(0), 3000), "CONNECTING");
+  assert.equal(stateWord(freshDesk(0), 3001), "UNKNOWN");
+});
+
+test("S10: unknown says when the client's page has stopped by itself, not before the 3 s of the invariant", () => {
+  const state = deskWith(running());
+  assert.match(showingWords(state, 1600, "555-0100"), /^Call 555-0100\. .*stops by itself within 3 s/);
+  assert.match(showingWords(state, 3000, "555-0100"), /has stopped by itself/);
+});
+
+test("LINK LOST gives the call-back number in place of what the client is showing", () => {
+  const state = deskWith(aView({ state: "link_lost", set: aSet() }));
+  assert.match(showingWords(state, 100, "555-0100"), /^Call 555-0100\. The client's page stops by itself within 3 s/);
+  const later = step(state, { kind: "heard", message: { type: "beat", id: 1, sent: 0, echo: null, desk_silent: null } }, 3000).state;
+  assert.match(showingWords(later, 3000, "555-0100"), /^Call 555-0100\. The client's page has stopped by itself/);
+  assert.match(showingWords(later, 3000, ""), /^Call the client/);
+});
+
+test("S8: nothing is said to run before the client's page says so", () => {
+  const state = deskWith(running());
+  assert.equal(showingWords(state, 0, ""), "nothing shown yet");
+  assert.equal(showingWords(show(state, 0, { set: "another" }), 0, ""), "nothing shown yet");
+  assert.equal(showingWords(show(state, 0), 0, ""), "1.00 Hz, 18°, cycle 13");
+  assert.equal(showingWords(show(state, 0, { moving: false }), 0, ""), "at rest");
+});
+
+test("a reading of the client's page that is old is shown as old", () => {
+  assert.match(showingWords(show(deskWith(running()), 0), 1400, ""), /^not heard for 1 s, last 1\.00 Hz/);
+});
+
+test("ordered names the peak speed, pi * A * f = 57 at 18 degrees and 1 Hz", () => {
+  assert.equal(orderedWords(deskWith(aView())), "1.00 Hz, 18°, 57°/s at its peak");
+  assert.equal(orderedWords(deskWith(aView({ plan: aPlan({ channels: { eyes: false, ears: true } }) }))), "1.00 Hz, 18°");
+});
+
+test("a plan that is on its way is marked not confirmed", () => {
+  const state = step(deskWith(aView()), { kind: "action", action: { kind: "step", setting: "rate", direction: 1 }, id: "-", words: "" }, 0).state;
+  assert.match(orderedWords(state), /^1\.05 Hz.*\(not confirmed\)$/);
+});
+
+test("S9: an order without an answer says so with its seconds from 1 s on", () => {
+  let state = deskWith(running());
+  state = step(state, { kind: "action", action: { kind: "end" }, id: "-", words: "" }, 0).state;
+  assert.deepEqual(stripWords(state, 999, null), []);
+  assert.deepEqual(stripWords(state, 1000, null), ["End: not confirmed, 1 s"]);
+  assert.deepEqual(stripWords(state, 3700, null), ["End: not confirmed, 3 s"]);
+});
+
+test("a stop speaks at once, and never claims to be sent without a line", () => {
+  const stop = { kind: "action", action: { kind: "stop" }, id: "-", words: "" } as const;
+  assert.deepEqual(stripWords(step(deskWith(running()), stop, 0).state, 0, null), ["Stop sent, not confirmed."]);
+  const cut = step(deskWith(running()), { kind: "line", open: false }, 0).state;
+  assert.match(stripWords(step(cut, stop, 0).state, 0, null)[0] ?? "", /^Stop: not sent, no connection/);
+});
+
+test("what is needed is said in words while nothing runs", () => {
+  const needs = { sight: true, client_ready: true, stage: false, pause: true };
+  assert.deepEqual(stripWords(deskWith(aView({ needs })), 0, null), ["Client must tap Ready.", "Say that you can see and hear them (i)."]);
+  assert.deepEqual(stripWords(deskWith(aView({ state: "running", set: aSet(), needs })), 0, null), []);
+});
+
+test("S18: every departure from the usual is spelled out", () => {
+  assert.deepEqual(departures(deskWith(aView())), []);
+  const device = { width_px: 1, height_px: 1, px_per_mm: null, distance_mm: 600, reduced_motion: true, sound: false, wake_lock: false, full_screen: false };
+  const plan = aPlan({ width: 20, length: { kind: "open" }, channels: { eyes: true, ears: true } });
+  const words = departures(deskWith(aView({ device, plan, eyes_locked: true }))).join("; ");
+  for (const part of [/small jumps/, /open-ended/, /test sound/, /locked/, /not measured/, /less motion/, /sleep/]) assert.match(words, part);
+});
+
+test("KEYS OFF, and the band that stops while they are off and just after the click brings them back", () => {
+  const away = step(deskWith(running()), { kind: "page_focus", here: false }, 1000).state;
+  assert.ok(keysOff(away) && bandStops(away, 60000));
+  const back = step(away, { kind: "page_focus", here: true }, 70000).state;
+  assert.ok(!keysOff(back));
+  assert.ok(bandStops(back, 70100));
+  assert.ok(!bandStops(back, 70600));
+});
+
+test("the clocks are spoken of only when they disagree, expectation and bound apart", () => {
+  assert.deepEqual(apartWords(null), []);
+  assert.deepEqual(apartWords({ spread: 4, bound: 80 }), []);
+  assert.deepEqual(apartWords({ spread: 20.4, bound: 60.4 }), ["preview about 20 ms apart, at worst 60"]);
+});
+
+test("progress counts whole cycles and the time since the set began", () => {
+  assert.equal(progressWords(deskWith(running())), "0 of 24");
+  assert.equal(progressWords(show(deskWith(running()), 0)), "12 of 24, 0:12");
+  const open = aView({ state: "running", set: aSet({ plan: aPlan({ length: { kind: "open" } }) }) });
+  assert.equal(progressWords(show(deskWith(open), 0, { phase: 80.2, at: 81200 })), "80 cycles, 1:20");
+  assert.equal(progressWords(deskWith(aView())), "");
+});
+
+test("the time to closing counts down and says so when it is over", () => {
+  const at = new Date(2030, 0, 2, 14, 40).getTime();
+  assert.equal(closeByWords(at, at - 23 * 60000 + 1), "close by 14:40, 23 min");
+  assert.equal(closeByWords(at, at), "close now, was 14:40");
+  assert.equal(closeByWords(null, 0), "");
+});
+
+test("the hard limit is told before it comes", () => {
+  const state = deskWith(aView({ state: "running", set: aSet(), hard_end: 100000 }));
+  assert.equal(limitWords(state, 80000), null);
+  assert.equal(limitWords(state, 90000), "The set ends at its limit in 10 s.");
+  assert.equal(limitWords(state, null), null);
+});
+
+test("two sets marked the same bring the hint, one or a change in between does not", () => {
+  const marked = (marks: ("same" | "changing")[]): DeskState => {
+    let state = deskWith(aView({ set: aSet({ id: `set-${marks.length}`, number: marks.length, ended: "done" }) }));
+    const plan = aPlan();
+    const log = {
+      sets: marks.map((_, i) => ({ id: `set-${i + 1}`, number: i + 1, plan, cycles: 24, ending: "done" as const })),
+      entries: marks.map((change, i) => ({
+        entry: { id: `m${i}`, set: `set-${i + 1}`, replaces: null, moment: "after_set" as const, value: { kind: "change" as const, change } },
+        at: "2030-01-02T14:07:31Z",
+      })),
+    };
+    state = step(state, { kind: "log", log }, 0).state;
+    return state;
+  };
+  const hinted = isStuck;
+  assert.ok(hinted(marked(["same", "same"])));
+  assert.ok(hinted(marked(["changing", "same", "same"])));
+  assert.ok(!hinted(marked(["same"])));
+  assert.ok(!hinted(marked(["same", "changing"])));
+  assert.ok(!hinted(marked(["same", "changing", "same"])));
+});
+
+test("signed out and view-only are said in the strip", () => {
+  assert.ok(stripWords(deskWith(aView({ in_control: false })), 0, null).some((words) => words.startsWith("View only")));
+  let state = deskWith(aView({ set: aSet({ ended: "done" }) }));
+  state = step(state, { kind: "action", action: { kind: "save_words" }, id: "a", words: "x" }, 0).state;
+  state = step(state, { kind: "not_kept", id: "a", problem: { kind: "signed_out" } }, 0).state;
+  assert.match(stripWords(state, 0, null)[0] ?? "", /sign in again/);
+});

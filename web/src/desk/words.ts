@@ -1,0 +1,75 @@
+// Every sentence of the desk that depends on what happens. Words first; shape and colour follow them.
+import type { Ending } from "../wire/Ending";
+import type { Length } from "../wire/Length";
+import type { Moment } from "../wire/Moment";
+import type { Needs } from "../wire/Needs";
+import type { Order } from "../wire/Order";
+import type { Path } from "../wire/Path";
+import type { Plan } from "../wire/Plan";
+import type { Refusal } from "../wire/Refusal";
+
+export const degrees = (value: number): string => `${Number.isInteger(value) ? value : value.toFixed(1)}°`;
+export const hertz = (value: number): string => `${value.toFixed(2)} Hz`;
+
+const two = (value: number): string => String(value).padStart(2, "0");
+/** Hours, minutes and seconds on this computer's clock. */
+export function clockTime(instant: string): string {
+  const date = new Date(instant);
+  return `${two(date.getHours())}:${two(date.getMinutes())}:${two(date.getSeconds())}`;
+}
+
+export const PATH_WORDS: Record<Path, string> = { across: "across", up_down: "up-down", falling: "falling", rising: "rising" };
+
+export const channelWords = (plan: Plan): string =>
+  [plan.channels.eyes ? "eyes" : "", plan.channels.ears ? "tones" : ""].filter((word) => word !== "").join(" + ");
+
+export const lengthWords = (length: Length): string => (length.kind === "open" ? "open-ended" : `${length.cycles} cycles`);
+
+export const MOMENT_WORDS: Record<Moment, string> = {
+  assessment: "assessment", after_set: "after a set", back_at_target: "back at the target",
+  installation: "installation", closing: "closing", reevaluation: "re-evaluation",
+};
+
+/** How a set ended, short enough for a row; a planned end needs no word. */
+export const ENDING_WORDS: Record<Ending, string> = {
+  done: "", ended_by_clinician: "ended", stopped_by_clinician: "stopped", stopped_by_client: "stopped by client",
+  cannot_see: "client not seen", page_interrupted: "client's page interrupted", link_lost: "link lost",
+  hard_limit: "ended at the limit", unknown: "end unknown",
+};
+
+const MEANT: (Ending | null)[] = [null, "done", "ended_by_clinician", "hard_limit"];
+/** Whether a set was stopped or broken off; null while it runs. */
+export const isBrokenOff = (ending: Ending | null): boolean => !MEANT.includes(ending);
+
+const ORDER_NAMES: Record<Order["kind"], string> = {
+  take_control: "Take control", sight: "I can see and hear them", cannot_see: "I can't see them", start: "Start", stop: "Stop",
+  end: "End", extend: "Extend", plan: "Change of settings",
+};
+export const orderName = (order: Order): string => ORDER_NAMES[order.kind];
+
+/** Why an order was refused, and what to do. */
+export function refusalWords(refusal: Refusal): string {
+  switch (refusal.kind) {
+    case "old_epoch": return "the server has restarted. Look at the state, then press again.";
+    case "not_in_control": return "this desk is view-only. Take control first.";
+    case "wrong_state": return "does not fit the present state. Nothing was changed.";
+    case "needs": return "something is needed first.";
+    case "limit": return refusal.limit;
+    case "too_wide": return `That screen cannot show this width. The widest that fits is ${degrees(Math.floor(refusal.widest * 10) / 10)}.`;
+    case "eyes_locked": return "The eyes are locked by a caution in the record. Use tones.";
+    case "not_saved": return "the record could not be written, so nothing was started. Press again.";
+  }
+}
+
+/** What must happen before a set may start. */
+export function needsWords(needs: Needs): string[] {
+  const words: string[] = [];
+  if (needs.stage) words.push("The client's page is not connected.");
+  if (needs.client_ready) words.push("Client must tap Ready.");
+  if (needs.sight) words.push("Say that you can see and hear them (i).");
+  if (needs.pause) words.push("A second must pass after a stop.");
+  return words;
+}
+
+/** A set in one line: what was asked for. */
+export const planWords = (plan: Plan): string => `${hertz(plan.rate)}, ${degrees(plan.width)}`;

@@ -1,0 +1,65 @@
+/**
+ * Where a link leads. The link's token is read from the fragment and taken off the address at
+ * once; nothing is sent before the client taps Join.
+ */
+import { say } from "../live/words";
+import { answerTo, digitsOf, linkIn } from "./link";
+
+const byId = <T extends HTMLElement>(id: string): T => document.getElementById(id) as T;
+const code = byId<HTMLInputElement>("code");
+const go = byId<HTMLButtonElement>("go");
+const message = byId("message");
+
+let link: string | undefined;
+
+function takeLink(): void {
+  const found = linkIn(location.hash);
+  // The address is what others see, what a screenshot keeps, and what Back returns to.
+  if (location.hash !== "") history.replaceState(null, "", location.pathname);
+  if (found === undefined && link !== undefined) return;
+  link = found;
+  tell(link === undefined ? "join_no_link" : undefined);
+}
+
+function tell(id: string | undefined): void {
+  message.textContent = id === undefined ? "" : say(id);
+  code.toggleAttribute("aria-invalid", id === "join_short" || id === "join_wrong");
+}
+
+async function join(): Promise<void> {
+  if (link === undefined) return tell("join_no_link");
+  const digits = digitsOf(code.value);
+  if (digits === undefined) {
+    tell("join_short");
+    return code.focus();
+  }
+  go.disabled = true;
+  tell("join_busy");
+  const answer = await post(link, digits);
+  go.disabled = false;
+  if (answer === "in") location.assign("/stage");
+  else tell(answer);
+}
+
+async function post(link: string, digits: string): Promise<string> {
+  try {
+    const body = JSON.stringify({ link, code: digits });
+    const response = await fetch("/join", { method: "POST", headers: { "content-type": "application/json" }, body });
+    return answerTo(response.status);
+  } catch {
+    // Not reached at all: told in words, and the client may tap again.
+    return "join_offline";
+  }
+}
+
+byId("join").addEventListener("submit", (event) => {
+  event.preventDefault();
+  void join();
+});
+byId("leave").addEventListener("click", () => {
+  link = undefined;
+  document.body.replaceChildren();
+  location.replace("/left");
+});
+addEventListener("hashchange", takeLink);
+takeLink();

@@ -1,0 +1,39 @@
+/**
+ * The questions of the device check, one a page, in order. Pure. Each can be skipped, except the
+ * one about movement when the system asks for less of it: there only an answer lets a dot move.
+ */
+
+/** One question. */
+export type Step = "start" | "card" | "distance" | "motion" | "sound" | "awake" | "full";
+
+/** What this browser and system have. */
+export interface Abilities {
+  /** The system asks for reduced motion. */
+  readonly reducedMotion: boolean;
+  /** The screen can be kept on. */
+  readonly wakeLock: boolean;
+  /** The page can fill the screen. */
+  readonly fullScreen: boolean;
+}
+
+/** The questions that this device is asked. */
+export function stepsFor(abilities: Abilities): Step[] {
+  const steps: Step[] = ["start", "card", "distance"];
+  if (abilities.reducedMotion) steps.push("motion");
+  steps.push("sound");
+  if (abilities.wakeLock) steps.push("awake");
+  if (abilities.fullScreen) steps.push("full");
+  return steps;
+}
+
+/** The question after `step`; `undefined`: the check is done. */
+export function stepAfter(step: Step, abilities: Abilities): Step | undefined {
+  const steps = stepsFor(abilities);
+  return steps[steps.indexOf(step) + 1];
+}
+
+/** Where skipping all leads to from `step`: past everything but an unanswered question about movement. */
+export function stepAfterSkippingAll(step: Step, abilities: Abilities): Step | undefined {
+  const steps = stepsFor(abilities);
+  return steps.indexOf("motion") > steps.indexOf(step) ? "motion" : undefined;
+}

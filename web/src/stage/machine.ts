@@ -1,0 +1,224 @@
+/**
+ * The client's page as a pure reducer: (state, event) -> state and what to do. It alone decides
+ * what may move. Three rules hold whatever happens:
+ * - a set that came to rest on this page never moves again, whatever views arrive;
+ * - nothing moves before the check is done, or on a page that did not see the set from its start;
+ * - nobody is said to be told before a view says that they are.
+ */
+import type { SocketState } from "../live/socket";
+import type { Ending } from "../wire/Ending";
+import type { FromStage } from "../wire/FromStage";
+import type { Interruption } from "../wire/Interruption";
+import type { SetView } from "../wire/SetView";
+import type { StageView } from "../wire/StageView";
+import { type Abilities, type Step, stepAfter, stepAfterSkippingAll } from "./check";
+
+/** What the client said about a moving dot. Only asked when the system wants less movement. */
+export type Motion = "welcome" | "unasked" | "declined";
+
+/** What this page has yet to be heard about: repeated until a view shows it. */
+export interface Untold {
+  readonly message: Extract<FromStage, { type: "stop" | "interrupted" }>;
+  /** The set it ended, or `undefined` when none ran. */
+  readonly set: string | undefined;
+  /** It went out on the connection that is open now. */
+  readonly sent: boolean;
+}
+
+/** See the head of this file. */
+export interface State {
+  readonly abilities: Abilities;
+  /** The open question of the device check; `undefined` when it is done. */
+  readonly check: Step | undefined;
+  readonly motion: Motion;
+  readonly link: SocketState;
+  /** The line was open before. */
+  readonly wasOpen: boolean;
+  readonly view: StageView | undefined;
+  /** The set that moves or sounds. */
+  readonly playing: string | undefined;
+  /** Every set that came to rest on this page, or was not let on. */
+  readonly spent: ReadonlySet<string>;
+  /** Why this page is held: the client's Stop or an interruption that no Ready has followed. */
+  readonly halt: "stop" | Interruption | undefined;
+  readonly untold: Untold | undefined;
+  /** The client tapped Ready, and no later view has come. */
+  readonly readySaid: boolean;
+  /** A newer page is waiting: reload once nothing moves. */
+  readonly reload: boolean;
+}
+
+/** What can happen. */
+export type Event =
+  | { type: "link"; state: SocketState }
+  /** `obstacle`: why a set that starts now could not be shown (the page is hidden, it came too late). */
+  | { type: "view"; view: StageView; obstacle: Interruption | undefined }
+  | { type: "stop" }
+  | { type: "interrupted"; cause: Interruption }
+  /** The set came to its own end on the screen. */
+  | { type: "finished" }
+  | { type: "ready" }
+  | { type: "answered"; step: Step; motion?: Motion }
+  | { type: "skip-all" }
+  | { type: "reduced-motion" }
+  | { type: "reload" }
+  /** Time has passed: what is untold may be said again. */
+  | { type: "again" };
+
+/** What to do, in order. */
+export type Effect =
+  | { do: "play"; set: SetView }
+  /** At once. */
+  | { do: "cut"; ending: Ending }
+  /** Within 600 ms. */
+  | { do: "ease"; ending: Ending }
+  | { do: "send"; message: FromStage }
+  | { do: "reload" };
+
+export type Outcome = readonly [State, readonly Effect[]];
+
+/** The page as it is opened. */
+export function opened(abilities: Abilities): State {
+  return {
+    abilities,
+    check: "start",
+    motion: abilities.reducedMotion ? "unasked" : "welcome",
+    link: "connecting",
+    wasOpen: false,
+    view: undefined,
+    playing: undefined,
+    spent: new Set(),
+    halt: undefined,
+    untold: undefined,
+    readySaid: false,
+    reload: false,
+  };
+}
+
+/** One step. */
+export function reduce(state: State, event: Event): Outcome {
+  switch (event.type) {
+    case "link":
+      return onLink(state, event.state);
+    case "view":
+      return onView(state, event.view, event.obstacle);
+    case "stop":
+      return halted(state, "stop");
+    case "interrupted":
+      return state.playing === undefined ? [state, []] : halted(state, event.cause);
+    case "finished":
+      return reloadIfDue({ ...spend(state, state.playing), playing: undefined });
+    case "ready":
+      return onReady(state);
+    case "answered":
+      return onAnswer(state, event.step, event.motion);
+    case "skip-all":
+      return [{ ...state, check: state.check && stepAfterSkippingAll(state.check, state.abilities) }, []];
+    case "reduced-motion":
+      return onReducedMotion(state);
+    case "reload":
+      return reloadIfDue({ ...state, reload: true });
+    case "again":
+      return tell(state);
+  }
+}
+
+function onLink(state: State, link: SocketState): Outcome {
+  const untold = state.untold && { ...state.untold, sent: false };
+  const next = { ...state, link, untold, wasOpen: state.wasOpen || link === "open" };
+  return link === "open" ? tell(next) : [{ ...next, readySaid: false }, []];
+}
+
+function onView(state: State, view: StageView, obstacle: Interruption | undefined): Outcome {
+  if (state.view && !isLater(view, state.view)) return [state, []];
+  const seen = { ...state, view, readySaid: false, untold: stillUntold(state.untold, view) };
+  const set = view.set ?? undefined;
+  const anew = state.view !== undefined && view.epoch > state.view.epoch;
+  if (seen.playing === undefined || (!anew && set?.id === seen.playing && !endedAtOnce(set))) return follow(seen, set, obstacle);
+  const cut: Effect = { do: "cut", ending: (set?.id === seen.playing && set.ended) || "unknown" };
+  const [next, effects] = follow({ ...spend(seen, seen.playing), playing: undefined }, set, obstacle);
+  return [next, [cut, ...effects]];
+}
+
+/** Plays, goes on playing, or refuses the set of the latest view. */
+function follow(state: State, set: SetView | undefined, obstacle: Interruption | undefined): Outcome {
+  if (!set || state.spent.has(set.id)) return reloadIfDue(state);
+  if (state.playing === set.id) return [state, [{ do: "play", set }]];
+  if (set.ended !== null || !moves(state.view)) return reloadIfDue(state);
+  if (set.plan.channels.eyes && state.motion === "declined") return halted(spend(state, set.id), "stop", set.id);
+  const why = obstacle ?? (state.check !== undefined || waitsForClient(state) ? "hidden" : undefined);
+  if (why) return halted(spend(state, set.id), why, set.id);
+  return [{ ...state, playing: set.id, halt: undefined }, [{ do: "play", set }]];
+}
+
+/** The page holds still; the room hears why. */
+function halted(state: State, cause: "stop" | Interruption, refused?: string): Outcome {
+  const set = state.playing ?? refused;
+  const message: Untold["message"] = cause === "stop" ? { type: "stop" } : { type: "interrupted", cause };
+  const held = { ...spend(state, set), playing: undefined, halt: cause, readySaid: false };
+  // A Stop outranks an interruption that is still untold, never the other way round.
+  const keeps = state.untold?.message.type === "stop" && cause !== "stop";
+  const [next, effects] = tell(keeps ? held : { ...held, untold: { message, set, sent: false } });
+  if (state.playing === undefined) return [next, effects];
+  const rest: Effect = cause === "silence" ? { do: "ease", ending: "link_lost" } : { do: "cut", ending: endingOf(cause) };
+  return [next, [rest, ...effects]];
+}
+
+function onReady(state: State): Outcome {
+  // Before the client was let in, or with the line down, Ready only takes back this page's own hold.
+  if (state.link !== "open") return [state, []];
+  const free = { ...state, halt: undefined, readySaid: true };
+  return admitted(state.view) ? [free, [{ do: "send", message: { type: "ready" } }]] : [{ ...free, untold: undefined }, []];
+}
+
+function onAnswer(state: State, step: Step, motion: Motion | undefined): Outcome {
+  const check = state.check === step ? stepAfter(step, state.abilities) : state.check;
+  return [{ ...state, check, motion: motion ?? state.motion }, []];
+}
+
+/** The system began to ask for less movement: a dot that moves stops, and the client is asked. */
+function onReducedMotion(state: State): Outcome {
+  const abilities = { ...state.abilities, reducedMotion: true };
+  const asked: State = { ...state, abilities, motion: "unasked", check: state.check ?? "motion" };
+  return state.playing === undefined ? [asked, []] : halted(asked, "stop");
+}
+
+function tell(state: State): Outcome {
+  if (!state.untold || state.link !== "open" || !admitted(state.view)) return [state, []];
+  return [{ ...state, untold: { ...state.untold, sent: true } }, [{ do: "send", message: state.untold.message }]];
+}
+
+function reloadIfDue(state: State): Outcome {
+  return [state, state.reload && state.playing === undefined ? [{ do: "reload" }] : []];
+}
+
+function spend(state: State, set: string | undefined): State {
+  return set === undefined ? state : { ...state, spent: new Set([...state.spent, set]) };
+}
+
+/** Whether a view shows what was to be told; only what went out on this connection can be shown. */
+function stillUntold(untold: Untold | undefined, view: StageView): Untold | undefined {
+  if (!untold || view.state === "closed") return undefined;
+  if (!untold.sent) return untold;
+  const runs = untold.set !== undefined && view.set?.id === untold.set && view.set.ended === null;
+  const shown = untold.message.type === "stop" ? view.state === "stopped_by_client" || view.needs.client_ready : true;
+  return runs || !shown ? untold : undefined;
+}
+
+/** Nothing may start before the client's Ready. After other interruptions the clinician may go on. */
+export const waitsForClient = (state: State): boolean => state.halt === "stop" || state.halt === "hidden";
+
+const isLater = (view: StageView, than: StageView): boolean =>
+  view.epoch > than.epoch || (view.epoch === than.epoch && view.seq > than.seq);
+
+const moves = (view: StageView | undefined): boolean => view?.state === "running" || view?.state === "easing";
+
+const admitted = (view: StageView | undefined): boolean => view !== undefined && view.state !== "waiting" && view.state !== "closed";
+
+/** Whether a set was ended there and then; other ends are in its timeline, and come by themselves. */
+function endedAtOnce(set: SetView | undefined): boolean {
+  const ended = set?.ended ?? null;
+  return ended !== null && ended !== "done" && ended !== "ended_by_clinician" && ended !== "hard_limit";
+}
+
+const endingOf = (cause: "stop" | Interruption): Ending => (cause === "stop" ? "stopped_by_client" : "page_interrupted");

@@ -1,0 +1,249 @@
+/** The client's page: joins the parts. What may move is decided in `machine`, how in `player`. */
+import { RoomClock } from "../live/clock";
+import { element } from "../live/element";
+import { LiveSocket, WIRE_VERSION } from "../live/socket";
+import { startOf } from "../live/timeline";
+import { say } from "../live/words";
+import type { FromStage } from "../wire/FromStage";
+import type { Interruption } from "../wire/Interruption";
+import type { StageView } from "../wire/StageView";
+import type { ToStage } from "../wire/ToStage";
+import { abilities, ThisDevice } from "./device";
+import { Dot } from "./dot";
+import { type Effect, type Event, opened, reduce } from "./machine";
+import { Player } from "./player";
+import { postEvidence, postLeave } from "./post";
+import { Renderer } from "./render";
+import { Report } from "./report";
+import { pageOf } from "./screen";
+import { bindStopping } from "./stopping";
+import { Tones } from "./tones";
+import { Watchdog } from "./watchdog";
+
+/** How often the player is driven, ms. */
+const TICK = 100;
+/** How often what is untold is told again, and what is not kept is sent again, ms. */
+const AGAIN = 500;
+const SEND_AGAIN = 2_000;
+/** A set whose beginning lies further back was not seen from its start, ms. */
+const TOO_LATE = 500;
+/** Without a message for this long the line is given up while something moves, ms. */
+const PATIENCE_MOVING = 3_000;
+const PATIENCE = 12_000;
+/** An ended seat may hand facts in for 15 minutes. */
+const HAND_IN_WITHIN = 15 * 60_000;
+/** The tap that stopped must not also press the button that appears under it, ms. */
+const AFTER_STOP = 600;
+
+const byId = (id: string): HTMLElement => {
+  const found = document.getElementById(id);
+  if (!found) throw new Error(`The page has no #${id}.`);
+  return found;
+};
+
+const clock = new RoomClock();
+const watchdog = new Watchdog();
+const report = new Report();
+const dot = new Dot(byId("dot"));
+const tones = new Tones(() => act({ type: "interrupted", cause: "sound_lost" }));
+
+let state = opened(abilities());
+let drawn = 0;
+let stoppedAt = -Infinity;
+let handingIn = false;
+let ticking: ReturnType<typeof setInterval> | undefined;
+
+const device = new ThisDevice(
+  byId("field"),
+  () => send({ type: "device", device: device.current }),
+  () => act({ type: "interrupted", cause: "resized" }),
+  () => {
+    device.learn({ reduced_motion: true });
+    act({ type: "reduced-motion" });
+  },
+);
+
+const player = new Player({
+  dot,
+  tones,
+  clock,
+  watchdog,
+  device: () => device.current,
+  onFact: (set, at, fact) => send({ type: "evidence", facts: [report.add(set, at, fact)] }),
+  onShowing: (showing) => send({ type: "showing", ...showing }),
+  onFinished: () => act({ type: "finished" }),
+  onSilence: () => act({ type: "interrupted", cause: "silence" }),
+});
+
+const renderer = new Renderer(byId("page"), { device, tones, act: pressed });
+
+const socket = new LiveSocket<ToStage, FromStage>({
+  path: document.body.dataset["socket"] ?? "/stage/socket",
+  hello: () => ({ type: "hello", wire: WIRE_VERSION, device: device.current }),
+  drawn: () => drawn,
+  onMessage: hear,
+  onState: (link) => {
+    act({ type: "link", state: link });
+    if (link === "open") sendReport();
+    if (link === "refused") void handIn();
+  },
+});
+
+/** One event through the machine, its effects, and the screen. */
+function act(event: Event): void {
+  const [next, effects] = reduce(state, event);
+  state = next;
+  for (const effect of effects) perform(effect);
+  follow();
+}
+
+/** A button of the page. */
+function pressed(event: Event): void {
+  if (event.type === "ready" && performance.now() - stoppedAt < AFTER_STOP) return;
+  act(event);
+}
+
+function perform(effect: Effect): void {
+  const now = performance.now();
+  switch (effect.do) {
+    case "play":
+      return player.play(effect.set, now);
+    case "cut":
+      player.cut(effect.ending, now);
+      return dot.hide();
+    case "ease":
+      return player.ease(effect.ending, now);
+    case "send":
+      return send(effect.message);
+    case "reload":
+      return location.reload();
+  }
+}
+
+/** Brings everything else in line with the state. */
+function follow(): void {
+  const now = performance.now();
+  const page = pageOf(state);
+  renderer.show(page);
+  if (!player.active && page.name !== "between") dot.hide();
+  clock.hold(player.active, now);
+  socket.patience = player.active ? PATIENCE_MOVING : PATIENCE;
+  drive(player.active);
+  if (page.name === "end") void handIn();
+}
+
+/** Drives the player while something moves. */
+function drive(on: boolean): void {
+  if (on === (ticking !== undefined)) return;
+  clearInterval(ticking);
+  ticking = on ? setInterval(tick, TICK) : undefined;
+  if (on) requestAnimationFrame(frame);
+}
+
+function tick(): void {
+  player.tick(performance.now());
+  if (!player.active) follow();
+}
+
+function frame(): void {
+  player.frame(performance.now());
+  if (ticking !== undefined) requestAnimationFrame(frame);
+}
+
+function hear(message: ToStage, pageNow: number): void {
+  switch (message.type) {
+    case "beat": {
+      clock.onBeat(message, pageNow);
+      const left = clock.known ? clock.pageTime(message.sent, pageNow) : pageNow;
+      return watchdog.onBeat(left, pageNow, message.desk_silent, player.active);
+    }
+    case "view":
+      return hearView(message, pageNow);
+    case "kept":
+      return report.kept(message.set, message.seq);
+    case "reload":
+      return act({ type: "reload" });
+  }
+}
+
+function hearView(view: StageView, pageNow: number): void {
+  if (state.view && view.epoch > state.view.epoch) {
+    clock.restart();
+    watchdog.restart();
+  }
+  act({ type: "view", view, obstacle: obstacle(view, pageNow) });
+  // Drawn is what a frame has shown, not what was put into the document.
+  requestAnimationFrame(() => (drawn = state.view?.seq ?? 0));
+}
+
+/** Why the view's set could not be shown here if it were to start now. */
+function obstacle({ set }: StageView, pageNow: number): Interruption | undefined {
+  if (!set) return undefined;
+  const start = startOf(set.timeline);
+  const late = start === undefined || !clock.known || clock.roomTime(pageNow) > start + TOO_LATE;
+  if (document.visibilityState === "hidden" || late) return "hidden";
+  if (watchdog.tooSilent(pageNow)) return "silence";
+  return set.plan.channels.eyes || tones.ready ? undefined : "sound_lost";
+}
+
+function send(message: FromStage): void {
+  socket.send(message);
+}
+
+function sendReport(): void {
+  const facts = report.batch();
+  if (facts.length > 0) send({ type: "evidence", facts });
+}
+
+/** After the end: what the record does not have yet goes by HTTP, and the line is closed. */
+async function handIn(): Promise<void> {
+  if (handingIn) return;
+  handingIn = true;
+  const until = performance.now() + HAND_IN_WITHIN;
+  for (let facts = report.batch(); facts.length > 0 && performance.now() < until; facts = report.batch()) {
+    if (await postEvidence(facts)) report.keptAll(facts);
+    else await new Promise((later) => setTimeout(later, SEND_AGAIN));
+  }
+  socket.close();
+}
+
+/** The way out: blank at once, whatever the server does. */
+async function leave(): Promise<void> {
+  if (player.active) act({ type: "stop" });
+  tones.cut();
+  socket.close();
+  const facts = report.batch();
+  document.body.replaceChildren();
+  document.body.dataset["page"] = "left";
+  if (facts.length > 0) void postEvidence(facts);
+  if (await postLeave()) location.replace("/left");
+  else document.body.append(element("p", {}, say("left_text")));
+}
+
+bindStopping(byId("stop"), {
+  active: () => player.active,
+  stop: () => {
+    stoppedAt = performance.now();
+    tones.cut();
+    act({ type: "stop" });
+  },
+  interrupted: (cause) => act({ type: "interrupted", cause }),
+  touched: () => {
+    tones.reopen();
+    device.regain();
+  },
+});
+byId("leave").addEventListener("click", () => void leave());
+byId("lighter").addEventListener("click", () => {
+  const lighter = document.documentElement.classList.toggle("lighter");
+  byId("lighter").textContent = say(lighter ? "help_darker" : "help_lighter");
+});
+document.addEventListener("visibilitychange", () => device.regain());
+document.addEventListener("fullscreenchange", () => device.learn({ full_screen: document.fullscreenElement !== null }));
+addEventListener("pagehide", () => {
+  const facts = report.batch();
+  if (facts.length > 0) void postEvidence(facts);
+});
+setInterval(() => act({ type: "again" }), AGAIN);
+setInterval(sendReport, SEND_AGAIN);
+follow();

@@ -1,0 +1,230 @@
+/**
+ * Plays one set at a time on this screen: bends what is shown towards what is ordered, bakes
+ * windows for the dot, schedules tones, and notes what was really shown.
+ */
+import type { RoomClock } from "../live/clock";
+import { degreesOf, pxOf } from "../live/optics";
+import { longestPath } from "../live/path";
+import { endOf, phaseAt, rateAt, startOf } from "../live/timeline";
+import type { Device } from "../wire/Device";
+import type { Ending } from "../wire/Ending";
+import type { Fact } from "../wire/Fact";
+import type { SetView } from "../wire/SetView";
+import type { Showing } from "../wire/Showing";
+import type { Timeline } from "../wire/Timeline";
+import type { Dot, Shape } from "./dot";
+import { Frames } from "./frames";
+import { eased, extremes, joined, resting, shifted } from "./shown";
+import type { Tones } from "./tones";
+import { EASE, type Watchdog } from "./watchdog";
+
+/** A window is at most this long, ms. */
+const WINDOW = 1_600;
+/** It is replaced after this, ms. */
+const REPLACE = 400;
+/** The dot rests at least this long before it moves, ms. */
+const REST = 1_000;
+/** The compositor takes up a new window within this, ms; until then old and new agree. */
+const LEAD = 50;
+/** `Showing` goes out so often, ms. */
+const SHOW = 250;
+const SECOND = 1_000;
+
+/** `leeward_core::safety::SET_MS`: no set lasts longer, ms. */
+const LONGEST_SET = 360_000;
+
+/** A set that meets that limit rests at the last extreme before it: half a cycle at the least rate, 0.3 Hz, ms. */
+const LAST_HALF_CYCLE = 1_700;
+
+/** What the player works with and whom it tells. */
+export interface Stage {
+  readonly dot: Dot;
+  readonly tones: Tones;
+  readonly clock: RoomClock;
+  readonly watchdog: Watchdog;
+  device(): Device;
+  onFact(set: string, at: number, fact: Fact): void;
+  onShowing(showing: Showing): void;
+  /** The set came to its own end. */
+  onFinished(): void;
+  /** The desk was silent for too long, or this page hung. */
+  onSilence(): void;
+}
+
+/** One set on the screen. Times are page time, ms; timelines are in page time too. */
+interface Playing {
+  set: SetView;
+  readonly shape: Shape;
+  readonly width: number;
+  readonly restUntil: number;
+  /** The ordered timeline as it is followed here. */
+  course: Timeline;
+  /** The same with the tail of the present window: what the screen does if nothing follows. */
+  shown: Timeline;
+  bakedAt: number;
+  easesAt: number;
+  /** Set while it is being eased to rest for good. */
+  easing: { until: number; ending: Ending } | undefined;
+  begun: boolean;
+  showingAt: number;
+  secondAt: number;
+  readonly frames: Frames;
+}
+
+/** See the head of this file. */
+export class Player {
+  private playing: Playing | undefined;
+
+  constructor(private readonly stage: Stage) {}
+
+  /** Whether anything moves, sounds or is easing to rest. */
+  get active(): boolean {
+    return this.playing !== undefined;
+  }
+
+  /** Begins a set, or takes up its latest timeline. */
+  play(set: SetView, now: number): void {
+    const { playing } = this;
+    if (playing?.set.id === set.id) playing.set = set;
+    else this.begin(set, now);
+    if (!this.playing?.easing) this.bake(now);
+  }
+
+  /** At rest at once. */
+  cut(ending: Ending, now: number): void {
+    this.rest(ending, now);
+  }
+
+  /** To rest within 600 ms. */
+  ease(ending: Ending, now: number): void {
+    const { playing } = this;
+    if (!playing) return;
+    const until = Math.min(now + EASE, Math.max(now, this.stage.watchdog.lastMotion));
+    playing.shown = eased(playing.shown, now, Math.max(1, until - now));
+    playing.easing = { until, ending };
+    if (playing.set.plan.channels.eyes) this.stage.dot.play(playing.shown, playing.shape, now, until + 1);
+  }
+
+  /** Call it ten times a second. */
+  tick(now: number): void {
+    const { playing } = this;
+    if (!playing) return;
+    const { easing } = playing;
+    if (easing && now >= easing.until) return this.rest(easing.ending, now);
+    if (!easing && (this.stage.watchdog.tooSilent(now) || now > playing.easesAt)) return this.stage.onSilence();
+    if (!easing && this.reached(playing, now) >= (endOf(playing.course) ?? now)) return this.finish(now);
+    if (!easing && now - playing.bakedAt >= REPLACE) this.bake(now);
+    if (playing.set.plan.channels.ears) this.stage.tones.schedule(playing.shown, now, easing?.until ?? this.stage.watchdog.lastMotion);
+    this.note(playing, now);
+  }
+
+  /** Call it in every animation frame. */
+  frame(now: number): void {
+    const { playing } = this;
+    if (!playing) return;
+    playing.frames.add(now);
+    if (!playing.begun && this.hasBegun(playing, now)) {
+      playing.begun = true;
+      playing.secondAt = now;
+      playing.frames.take();
+      this.fact(playing, now, { kind: "shown", width: playing.width });
+    }
+    if (!playing.easing) this.note(playing, now);
+  }
+
+  private begin(set: SetView, now: number): void {
+    const { eyes } = set.plan.channels;
+    const device = this.stage.device();
+    const dot = pxOf(set.plan.dot, device);
+    const field = { width: device.width_px, height: device.height_px };
+    const width = eyes ? Math.min(pxOf(set.plan.width, device), longestPath(set.plan.path, field, dot)) : 0;
+    const still = resting(this.ordered(set, now), now, now + REST);
+    this.playing = {
+      set,
+      shape: { path: set.plan.path, width, dot },
+      width: degreesOf(width, device),
+      restUntil: now + REST,
+      course: still,
+      shown: still,
+      bakedAt: now,
+      easesAt: Infinity,
+      easing: undefined,
+      begun: false,
+      showingAt: now,
+      secondAt: now,
+      frames: new Frames(),
+    };
+    if (eyes) this.stage.dot.show(this.playing.shape);
+  }
+
+  private bake(now: number): void {
+    const { playing } = this;
+    if (!playing) return;
+    playing.course = joined(playing.course, this.ordered(playing.set, now), Math.max(now + LEAD, playing.restUntil));
+    const until = Math.min(now + WINDOW, this.stage.watchdog.lastMotion);
+    if (until <= now) return this.stage.onSilence();
+    playing.bakedAt = now;
+    playing.easesAt = Math.max(now, until - EASE);
+    playing.shown = eased(playing.course, playing.easesAt, until - playing.easesAt);
+    if (playing.set.plan.channels.eyes) this.stage.dot.play(playing.shown, playing.shape, now, until);
+  }
+
+  /** The ordered timeline in page time. */
+  private ordered(set: SetView, now: number): Timeline {
+    return shifted(set.timeline, now - this.stage.clock.roomTime(now));
+  }
+
+  private reached(playing: Playing, now: number): number {
+    return playing.set.plan.channels.eyes ? (this.stage.dot.reached ?? now) : now;
+  }
+
+  private hasBegun(playing: Playing, now: number): boolean {
+    return playing.set.plan.channels.eyes || extremes(playing.shown, playing.restUntil, now).length > 0;
+  }
+
+  private finish(now: number): void {
+    const { playing } = this;
+    if (!playing) return;
+    this.rest(playing.set.ended ?? ownEnding(playing.set), now);
+    this.stage.onFinished();
+  }
+
+  private rest(ending: Ending, now: number): void {
+    const { playing } = this;
+    if (!playing) return;
+    const reached = this.reached(playing, now);
+    this.stage.dot.freeze();
+    this.stage.tones.cut();
+    this.playing = undefined;
+    this.show(playing, reached, false);
+    this.fact(playing, reached, { kind: "rested", phase: phaseAt(playing.shown, reached), ending });
+  }
+
+  private note(playing: Playing, now: number): void {
+    const reached = this.reached(playing, now);
+    if (now - playing.showingAt >= SHOW) {
+      playing.showingAt = now;
+      this.show(playing, reached, true);
+    }
+    if (playing.begun && now - playing.secondAt >= SECOND) {
+      playing.secondAt += SECOND;
+      this.fact(playing, reached, { kind: "second", phase: phaseAt(playing.shown, reached), ...playing.frames.take() });
+    }
+  }
+
+  private show({ set, shown, width }: Playing, reached: number, moving: boolean): void {
+    const rate = moving ? rateAt(shown, reached) : 0;
+    this.stage.onShowing({ set: set.id, moving, at: this.stage.clock.roomTime(reached), phase: phaseAt(shown, reached), rate, width });
+  }
+
+  private fact({ set }: Playing, pageTime: number, fact: Fact): void {
+    this.stage.onFact(set.id, this.stage.clock.roomTime(pageTime), fact);
+  }
+}
+
+/** What brought a set to the end of its timeline, as far as its timeline tells. */
+function ownEnding({ plan, timeline }: SetView): Ending {
+  const lasted = (endOf(timeline) ?? 0) - (startOf(timeline) ?? 0);
+  if (plan.length.kind === "cycles" && phaseAt(timeline, Infinity) >= plan.length.cycles - 1e-6) return "done";
+  return lasted >= LONGEST_SET - LAST_HALF_CYCLE ? "hard_limit" : "ended_by_clinician";
+}

@@ -1,0 +1,72 @@
+/** Draws the page that the state asks for. Only a change of page changes the document. */
+import { element } from "../live/element";
+import { say } from "../live/words";
+import { type Asking, ask, button, speech } from "./ask";
+import type { Page } from "./screen";
+
+/** Shows pages in `main`; see the head of this file. */
+export class Renderer {
+  private shown = "";
+
+  constructor(
+    private readonly main: HTMLElement,
+    private readonly asking: Asking,
+  ) {}
+
+  /** Shows `page`. @returns whether it was another one. */
+  show(page: Page): boolean {
+    const key = JSON.stringify(page);
+    if (key === this.shown) return false;
+    this.shown = key;
+    document.body.dataset["page"] = page.name;
+    this.main.replaceChildren(...content(page, this.asking));
+    // A reader hears the new page; no button has focus, so a key that is still down presses none.
+    this.main.querySelector("h1")?.focus({ preventScroll: true });
+    this.main.scrollTop = 0;
+    return true;
+  }
+}
+
+function content(page: Page, asking: Asking): HTMLElement[] {
+  switch (page.name) {
+    case "check":
+      return ask(page.step, asking);
+    case "held":
+      return held(page, asking);
+    case "end":
+      return [...speech("end_heading"), ...(page.words ? [element("p", { class: "words" }, page.words)] : []), element("p", {}, say("end_text"))];
+    case "lost":
+      return [...speech("lost_heading", "lost_text", "reconnecting")];
+    case "connecting":
+    case "refused":
+      return speech(`${page.name}_heading`, `${page.name}_text`);
+    case "waiting":
+    case "waiting-alone":
+      return speech("waiting_heading", page.name === "waiting" ? "waiting_text" : "waiting_alone_text");
+    case "ready":
+      return speech("ready_heading", "ready_text");
+    case "ready-tones":
+      return speech("ready_heading", "ready_tones_text");
+    case "ready-alone":
+      return speech("ready_heading", "ready_alone_text");
+    case "between":
+      return speech("between_heading", "between_text");
+    case "running":
+      return [element("h1", { class: "unseen", tabindex: -1 }, say("running_label"))];
+  }
+}
+
+function held(page: Extract<Page, { name: "held" }>, { act, device }: Asking): HTMLElement[] {
+  const parts = page.why === "page" ? speech("paused_heading", "paused_text") : speech("stopped_heading");
+  if (page.why === "declined") parts.push(element("p", {}, say("declined_text")));
+  parts.push(element("p", {}, say(page.asksReady ? "stopped_text" : "paused_wait")));
+  if (page.why !== "page") parts.push(element("p", { role: "status" }, say(page.told ? "stopped_told" : "stopped_untold")));
+  if (!page.online) return [...parts, element("p", {}, say("reconnecting"))];
+  if (!page.asksReady) return parts;
+  const showDot = () => {
+    device.learn({ reduced_motion: false });
+    act({ type: "answered", step: "motion", motion: "welcome" });
+  };
+  const choice = page.why === "declined" ? [button("declined_show", showDot)] : [];
+  return [...parts, element("div", { class: "answers" }, button("ready_button", () => act({ type: "ready" }), "main"), ...choice)];
+}

@@ -1,0 +1,38 @@
+/** Which page the client sees, read off the state. Pure. */
+import type { Step } from "./check";
+import { type State, waitsForClient } from "./machine";
+
+/** One page; `render` has its words. */
+export type Page =
+  | { name: "connecting" | "refused" | "waiting" | "waiting-alone" | "ready" | "ready-tones" | "ready-alone" | "between" | "running" }
+  | { name: "lost" }
+  | { name: "check"; step: Step }
+  /** `asksReady`: nothing starts before the client's tap. `online`: the tap can be heard. */
+  | { name: "held"; why: "stop" | "declined" | "page"; told: boolean; asksReady: boolean; online: boolean }
+  | { name: "end"; words: string | undefined };
+
+/** See the head of this file. */
+export function pageOf(state: State): Page {
+  const { view } = state;
+  if (view?.state === "closed") return { name: "end", words: view.closing_words ?? undefined };
+  if (state.playing !== undefined) return { name: "running" };
+  if (state.link === "refused") return { name: "refused" };
+  if (state.halt === "stop") return held(state);
+  if (state.check !== undefined) return { name: "check", step: state.check };
+  if (state.link !== "open") return state.wasOpen ? { name: "lost" } : { name: "connecting" };
+  if (!view) return { name: "connecting" };
+  if (view.state === "waiting") return { name: view.desk_here ? "waiting" : "waiting-alone" };
+  if (view.state === "link_lost" || (state.halt === "silence" && !view.desk_here)) return { name: "lost" };
+  if (state.halt !== undefined || (view.needs.client_ready && !state.readySaid)) return held(state);
+  if (!view.desk_here) return { name: "ready-alone" };
+  if (state.motion === "declined") return { name: "ready-tones" };
+  return { name: state.spent.size > 0 ? "between" : "ready" };
+}
+
+function held(state: State): Page {
+  const byClient = state.halt === "stop" || state.view?.state === "stopped_by_client";
+  const why = !byClient ? "page" : state.motion === "declined" ? "declined" : "stop";
+  const told = state.untold === undefined && state.view?.desk_knows === true;
+  const asksReady = waitsForClient(state) || state.view?.needs.client_ready === true;
+  return { name: "held", why, told, asksReady, online: state.link === "open" };
+}

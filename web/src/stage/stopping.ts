@@ -1,0 +1,58 @@
+/** Everything that stops a set from the client's side, bound to the page. */
+import type { Interruption } from "../wire/Interruption";
+
+/** What the page does about it. */
+export interface Stopping {
+  /** Whether anything moves or sounds. */
+  active(): boolean;
+  stop(): void;
+  interrupted(cause: Interruption): void;
+  /** A tap or key came: what needs one may try again. */
+  touched(): void;
+}
+
+/** Binds it all; `stopButton` stops in every state, everything else only while something moves. */
+export function bindStopping(stopButton: HTMLElement, page: Stopping): void {
+  const stop = (event: globalThis.Event) => {
+    event.preventDefault();
+    event.stopPropagation();
+    page.stop();
+  };
+  addEventListener("pointerdown", (event) => (page.active() ? stop(event) : page.touched()), { capture: true });
+  bindKeys(page, stop);
+  stopButton.addEventListener("click", () => page.stop());
+  bindInterruptions(page);
+}
+
+function bindKeys(page: Stopping, stop: (event: globalThis.Event) => void): void {
+  let heldDown = false;
+  addEventListener(
+    "keydown",
+    (event) => {
+      if (event.key !== " " && event.key !== "Escape") return;
+      if (page.active()) {
+        heldDown = true;
+        stop(event);
+      } else if (event.key === "Escape") page.stop();
+      // The key that stopped a set must not press the next page's button while it is still down.
+      else if (heldDown) event.preventDefault();
+    },
+    { capture: true },
+  );
+  addEventListener(
+    "keyup",
+    (event) => {
+      if (heldDown) event.preventDefault();
+      heldDown = false;
+    },
+    { capture: true },
+  );
+}
+
+function bindInterruptions(page: Stopping): void {
+  const hidden = () => document.visibilityState === "hidden" && page.interrupted("hidden");
+  document.addEventListener("visibilitychange", hidden);
+  addEventListener("pagehide", () => page.interrupted("hidden"));
+  document.addEventListener("fullscreenchange", () => document.fullscreenElement === null && page.interrupted("full_screen_left"));
+  screen.orientation?.addEventListener("change", () => page.interrupted("resized"));
+}
