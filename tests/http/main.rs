@@ -3,5 +3,5 @@
 mod outcomes;
 mod platform;
 mod records;
+mod scene;
 mod sessions;
-mod signin;

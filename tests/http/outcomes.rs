@@ -5,7 +5,7 @@ use leeward::clients::{self, NewClient};
 use leeward::sessions::{self, Closing, ClosingKind, NewSession};
 use leeward::signin::Role;
 use leeward::targets::Status;
-use leeward_core::wire::{EntryValue, Moment};
+use leeward_core::wire::{Ending, EntryValue, Moment};
 
 use crate::scene::{LABEL, NAME, PICTURE, Scene, rows};
 
@@ -42,7 +42,7 @@ async fn a_course(scene: &mut Scene) {
             next_session(scene, ClosingKind::Incomplete, Status::Incomplete).await;
         }
         for (number, sud) in suds.iter().enumerate() {
-            let set = scene.set(number as i32 + 1, Some(24.0), "done").await;
+            let set = scene.set(number as u32 + 1, Some(24.0), Ending::Done).await;
             scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Sud { value: *sud }).await;
         }
         for voc in vocs {
@@ -66,9 +66,9 @@ async fn a_targets_page_shows_first_and_last_ratings_of_each_session() {
 #[tokio::test]
 async fn a_taken_back_rating_is_not_charted_and_a_corrected_one_keeps_its_place() {
     let mut scene = Scene::build().await;
-    let set = scene.set(1, Some(24.0), "done").await;
+    let set = scene.set(1, Some(24.0), Ending::Done).await;
     let first = scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Sud { value: 3 }).await;
-    let last = scene.set(2, Some(24.0), "done").await;
+    let last = scene.set(2, Some(24.0), Ending::Done).await;
     scene.kept(Some(last), None, Moment::AfterSet, EntryValue::Sud { value: 6 }).await;
     let slip = scene.kept(Some(last), None, Moment::AfterSet, EntryValue::Sud { value: 10 }).await;
     scene.kept(Some(last), Some(&slip), Moment::AfterSet, EntryValue::TakenBack).await;

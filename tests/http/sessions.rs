@@ -65,7 +65,7 @@ async fn a_session_takes_only_its_own_clients_live_targets() {
 #[tokio::test]
 async fn an_entry_sent_again_is_kept_once() {
     let mut scene = Scene::build().await;
-    let set = scene.set(1, Some(24.0), "done").await;
+    let set = scene.set(1, Some(24.0), Ending::Done).await;
     for value in [EntryValue::Sud { value: 7 }, EntryValue::Words { words: "the railing again".into() }] {
         let entry = scene.entry(Some(set), None, Moment::AfterSet, value);
         let (first, again) = (scene.enter(&entry).await, scene.enter(&entry).await);
@@ -140,7 +140,7 @@ async fn what_is_no_good_entry_is_refused_beside_its_field() {
 #[tokio::test]
 async fn a_set_of_another_session_is_no_set_of_this_one() {
     let mut scene = Scene::build().await;
-    let old = scene.set(1, Some(24.0), "done").await;
+    let old = scene.set(1, Some(24.0), Ending::Done).await;
     scene.clinician.post_form(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
     let new = NewSession { client: scene.client, target: None };
     let first = std::mem::replace(&mut scene.session, sessions::open(&scene.house.app, &scene.clinician.subject(), new).await.unwrap());
@@ -155,8 +155,8 @@ async fn a_set_of_another_session_is_no_set_of_this_one() {
 #[tokio::test]
 async fn the_log_tells_everything_that_was_entered() {
     let mut scene = Scene::build().await;
-    let set = scene.set(1, Some(24.5), "done").await;
-    let unheard = scene.set(2, None, "stopped_by_client").await;
+    let set = scene.set(1, Some(24.5), Ending::Done).await;
+    let unheard = scene.set(2, None, Ending::StoppedByClient).await;
     let sud = scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Sud { value: 9 }).await;
     let right = scene.kept(Some(set), Some(&sud), Moment::AfterSet, EntryValue::Sud { value: 6 }).await;
     let words = scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Words { words: "shoulders lower".into() }).await;
@@ -288,9 +288,9 @@ async fn a_note_is_saved_against_its_version() {
 #[tokio::test]
 async fn the_sessions_page_shows_what_the_rows_say() {
     let mut scene = Scene::build().await;
-    let whole = scene.set(1, Some(24.0), "done").await;
-    scene.set(2, Some(7.25), "stopped_by_client").await;
-    scene.set(3, None, "link_lost").await;
+    let whole = scene.set(1, Some(24.0), Ending::Done).await;
+    scene.set(2, Some(7.25), Ending::StoppedByClient).await;
+    scene.set(3, None, Ending::LinkLost).await;
     scene.kept(Some(whole), None, Moment::AfterSet, EntryValue::Sud { value: 6 }).await;
     let wrong = scene.kept(Some(whole), None, Moment::AfterSet, EntryValue::Voc { value: 3 }).await;
     scene.kept(Some(whole), Some(&wrong), Moment::AfterSet, EntryValue::TakenBack).await;
