@@ -56,10 +56,15 @@ pub fn draw(rng: &mut ChaCha8Rng, kind: Kind, sessions: usize, last: i64, comfor
     let gap = if kind == Kind::Slow { 9 } else { 7 };
     let minute = 60 * rng.random_range(8..17) + 30 * rng.random_range(0..2);
     let day = last + gap * i64::try_from(sessions.saturating_sub(1)).unwrap_or(0);
-    let mut work = Work { rng, kind, plan: comfort, course: Course { targets: vec![], sessions: vec![] }, day, minute, sud: 0, voc: 1, stuck_for: 0 };
+    let mut work =
+        Work { rng, kind, plan: comfort, course: Course { targets: vec![], sessions: vec![] }, day, minute, sud: 0, voc: 1, stuck_for: 0 };
     work.next_target();
     for number in 0..sessions {
-        if number == 0 { work.preparation() } else { work.reprocessing(number, sessions) }
+        if number == 0 {
+            work.preparation()
+        } else {
+            work.reprocessing(number, sessions)
+        }
         work.day -= gap;
     }
     work.course
@@ -106,7 +111,11 @@ impl Work<'_> {
         if self.sud == 0 && self.voc == 7 {
             self.next_target();
         }
-        let rebound = if number > 1 { u8::from(self.rng.random_bool(0.35)) + u8::from(self.kind == Kind::Reopened && number == of - 2) * 3 } else { 0 };
+        let rebound = if number > 1 {
+            u8::from(self.rng.random_bool(0.35)) + u8::from(self.kind == Kind::Reopened && number == of - 2) * 3
+        } else {
+            0
+        };
         self.sud = (self.sud + rebound).min(10);
         let reopened = rebound >= 3;
         let mut sets = self.desensitization();
@@ -127,7 +136,12 @@ impl Work<'_> {
 
     fn first_rating(&self, rebound: u8) -> u8 {
         // The last session's end, risen again by the rebound.
-        let before = self.course.sessions.last().and_then(|s| s.sets.iter().rev().find_map(|set| set.sud)).unwrap_or(self.course.targets[self.target()].sud);
+        let before = self
+            .course
+            .sessions
+            .last()
+            .and_then(|s| s.sets.iter().rev().find_map(|set| set.sud))
+            .unwrap_or(self.course.targets[self.target()].sud);
         (before + rebound).min(10)
     }
 
@@ -151,7 +165,13 @@ impl Work<'_> {
         let chance = match self.kind {
             Kind::Well | Kind::Reopened => 0.30,
             Kind::Slow | Kind::Away | Kind::New => 0.13,
-            Kind::Helped => if self.stuck_for < 22 { 0.02 } else { 0.32 },
+            Kind::Helped => {
+                if self.stuck_for < 22 {
+                    0.02
+                } else {
+                    0.32
+                }
+            }
         };
         if self.sud > 0 && self.rng.random_bool(chance) {
             self.sud -= 1;

@@ -4,11 +4,11 @@
 //! gives the same practice, with dates counted back from the day of seeding.
 
 mod course;
+mod ground;
 mod people;
 mod plan;
 mod practice;
 mod sets;
-mod ground;
 mod world;
 mod write;
 

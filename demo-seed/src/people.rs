@@ -22,22 +22,63 @@ pub const ADMINISTRATOR: &str = "Bartholomew Kyte";
 
 /// First names of clients.
 pub const FIRST: [&str; 32] = [
-    "Alder", "Bree", "Caspian", "Dilys", "Ebba", "Finlo", "Greer", "Halvard", "Isolde", "Jory", "Keziah", "Lowen", "Mabyn", "Nerys", "Osric",
-    "Petroc", "Quilla", "Rowena", "Sorrel", "Tamsin", "Ulric", "Verity", "Wren", "Xanthe", "Yarrow", "Zennor", "Ailith", "Birch", "Cerys",
-    "Demelza", "Emrys", "Fenella",
+    "Alder", "Bree", "Caspian", "Dilys", "Ebba", "Finlo", "Greer", "Halvard", "Isolde", "Jory", "Keziah", "Lowen", "Mabyn", "Nerys",
+    "Osric", "Petroc", "Quilla", "Rowena", "Sorrel", "Tamsin", "Ulric", "Verity", "Wren", "Xanthe", "Yarrow", "Zennor", "Ailith", "Birch",
+    "Cerys", "Demelza", "Emrys", "Fenella",
 ];
 
 /// Family names of clients and contacts.
 pub const FAMILY: [&str; 30] = [
-    "Ashgrove", "Bellwether", "Copperthwaite", "Dunmore-Pike", "Eastlake", "Farthingdale", "Goldfinch", "Hawkesmoor", "Ivory", "Jessamine",
-    "Kestrel", "Larkspur", "Merrivale", "Nightjar", "Oakhanger", "Pennywell", "Quickthorn", "Ravenscar", "Saltmarsh", "Thistlewood",
-    "Underhill", "Vervain", "Winterbourne", "Yellowhammer", "Applegarth", "Brackenbury", "Coldwater", "Driftwood", "Elderflower", "Foxglove",
+    "Ashgrove",
+    "Bellwether",
+    "Copperthwaite",
+    "Dunmore-Pike",
+    "Eastlake",
+    "Farthingdale",
+    "Goldfinch",
+    "Hawkesmoor",
+    "Ivory",
+    "Jessamine",
+    "Kestrel",
+    "Larkspur",
+    "Merrivale",
+    "Nightjar",
+    "Oakhanger",
+    "Pennywell",
+    "Quickthorn",
+    "Ravenscar",
+    "Saltmarsh",
+    "Thistlewood",
+    "Underhill",
+    "Vervain",
+    "Winterbourne",
+    "Yellowhammer",
+    "Applegarth",
+    "Brackenbury",
+    "Coldwater",
+    "Driftwood",
+    "Elderflower",
+    "Foxglove",
 ];
 
 /// Streets of the invented town.
 pub const STREETS: [&str; 16] = [
-    "Limpet Row", "Kelp Lane", "Beacon Hill", "Cockle Street", "Ropewalk", "Old Slipway", "Gannet Close", "Harbour View", "Tide Terrace",
-    "Saltpan Road", "Lantern Court", "Mariner's Rise", "Pebble Walk", "Cutter Mews", "Anchor Yard", "Sandpiper Way",
+    "Limpet Row",
+    "Kelp Lane",
+    "Beacon Hill",
+    "Cockle Street",
+    "Ropewalk",
+    "Old Slipway",
+    "Gannet Close",
+    "Harbour View",
+    "Tide Terrace",
+    "Saltpan Road",
+    "Lantern Court",
+    "Mariner's Rise",
+    "Pebble Walk",
+    "Cutter Mews",
+    "Anchor Yard",
+    "Sandpiper Way",
 ];
 
 /// A memory somebody might bring, told so that it could be anybody's.
@@ -69,16 +110,51 @@ const fn memory(
 
 /// What the invented clients work on.
 pub const MEMORIES: [Memory; 16] = [
-    memory("Blue door", "the hallway light going out and the handle turning", "I am not safe anywhere", "I can keep myself safe now", "fear", "throat and shoulders"),
-    memory("Wet leaves", "headlights sliding towards the windscreen", "I should have seen it coming", "I did what anyone could", "guilt, fear", "stomach"),
+    memory(
+        "Blue door",
+        "the hallway light going out and the handle turning",
+        "I am not safe anywhere",
+        "I can keep myself safe now",
+        "fear",
+        "throat and shoulders",
+    ),
+    memory(
+        "Wet leaves",
+        "headlights sliding towards the windscreen",
+        "I should have seen it coming",
+        "I did what anyone could",
+        "guilt, fear",
+        "stomach",
+    ),
     memory("Third floor", "the corridor and the trolley's wheels", "I am helpless", "I have some say now", "dread", "chest"),
     memory("The whistle", "the coach's face close to mine", "I am worthless", "I am all right as I am", "shame", "face, hot"),
     memory("Low tide", "my brother's hat on the sand", "I let him down", "I loved him as well as I could", "grief", "behind the eyes"),
-    memory("Green coat", "her back as she walked off the platform", "I am easily left", "I can be close to people", "sadness", "chest, hollow"),
+    memory(
+        "Green coat",
+        "her back as she walked off the platform",
+        "I am easily left",
+        "I can be close to people",
+        "sadness",
+        "chest, hollow",
+    ),
     memory("Tuesday meeting", "everybody looking up from the table", "I cannot speak", "I can say what I need to", "shame, anger", "jaw"),
     memory("The stairs", "the banister coming away in my hand", "I am going to die", "It is over and I am alive", "terror", "legs"),
-    memory("Kennel lane", "the dog's teeth in the gap of the gate", "I am in danger", "I can move about freely", "fear", "hands and calves"),
-    memory("Kitchen radio", "the plate on the wall and then the silence", "It was my fault", "I was a child; it was not mine to stop", "guilt", "stomach, tight"),
+    memory(
+        "Kennel lane",
+        "the dog's teeth in the gap of the gate",
+        "I am in danger",
+        "I can move about freely",
+        "fear",
+        "hands and calves",
+    ),
+    memory(
+        "Kitchen radio",
+        "the plate on the wall and then the silence",
+        "It was my fault",
+        "I was a child; it was not mine to stop",
+        "guilt",
+        "stomach, tight",
+    ),
     memory("Night shift", "the monitor's flat line", "I failed", "I did my work with care", "guilt, grief", "arms, heavy"),
     memory("The ferry", "water over the car deck", "I have no control", "I can choose what I do next", "panic", "chest"),
     memory("Long letter", "the last line of it", "I am not good enough", "I am enough", "shame", "stomach"),
@@ -89,24 +165,58 @@ pub const MEMORIES: [Memory; 16] = [
 
 /// What a client might say came up, early in the work.
 pub const EARLY: [&str; 14] = [
-    "the picture is very near", "my heart is going", "I hear the sound again", "the same, only sharper", "heat in my face",
-    "I keep seeing the same corner", "hands are cold", "I want to look away", "a smell I had forgotten", "angry, suddenly", "tears, not sure why",
-    "my shoulders are up", "somebody was there I had forgotten", "nothing for a moment, then back to the start",
+    "the picture is very near",
+    "my heart is going",
+    "I hear the sound again",
+    "the same, only sharper",
+    "heat in my face",
+    "I keep seeing the same corner",
+    "hands are cold",
+    "I want to look away",
+    "a smell I had forgotten",
+    "angry, suddenly",
+    "tears, not sure why",
+    "my shoulders are up",
+    "somebody was there I had forgotten",
+    "nothing for a moment, then back to the start",
 ];
 
 /// Later on.
 pub const LATER: [&str; 14] = [
-    "it is further off", "like seeing it through glass", "a long breath came by itself", "my shoulders dropped", "I thought of my sister's kitchen",
-    "it is more a fact than a film", "sad, but it is all right", "the colours have gone pale", "I could have told somebody",
-    "I see how young I was", "it is only a room", "warm hands", "I noticed the rain outside", "the sound is just a sound",
+    "it is further off",
+    "like seeing it through glass",
+    "a long breath came by itself",
+    "my shoulders dropped",
+    "I thought of my sister's kitchen",
+    "it is more a fact than a film",
+    "sad, but it is all right",
+    "the colours have gone pale",
+    "I could have told somebody",
+    "I see how young I was",
+    "it is only a room",
+    "warm hands",
+    "I noticed the rain outside",
+    "the sound is just a sound",
 ];
 
 /// Near the end.
 pub const SETTLED: [&str; 8] = [
-    "quiet", "nothing new", "it stays in its place", "I feel my feet on the floor", "calm, a bit tired", "the good thought fits", "lighter",
+    "quiet",
+    "nothing new",
+    "it stays in its place",
+    "I feel my feet on the floor",
+    "calm, a bit tired",
+    "the good thought fits",
+    "lighter",
     "I would like to stop here, it is good",
 ];
 
 /// Endings, as a clinician might note them.
-pub const RESOURCES: [&str; 6] =
-    ["calm place (the bench by the slipway), helped", "container, then slow breathing; helped", "calm place with four slow taps; helped a little", "light stream in own words; settled", "named five things in the room; oriented", "calm place; not needed long"];
+pub const RESOURCES: [&str; 6] = [
+    "calm place (the bench by the slipway), helped",
+    "container, then slow breathing; helped",
+    "calm place with four slow taps; helped a little",
+    "light stream in own words; settled",
+    "named five things in the room; oriented",
+    "calm place; not needed long",
+];

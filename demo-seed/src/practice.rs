@@ -93,8 +93,14 @@ mod tests {
         let (one, two) = (draw(1), draw(1));
         let sessions: usize = one.clients.iter().map(|client| client.sessions.len()).sum();
         let sets: usize = one.clients.iter().flat_map(|client| &client.sessions).map(|session| session.sets.len()).sum();
-        assert!(one.clients.len() >= 60 && sessions >= 500 && sets >= 6_000, "{} clients, {sessions} sessions, {sets} sets", one.clients.len());
-        let notes = |practice: &Practice| -> Vec<String> { practice.clients.iter().flat_map(|c| c.sessions.iter().map(|s| s.note.clone())).collect() };
+        assert!(
+            one.clients.len() >= 60 && sessions >= 500 && sets >= 6_000,
+            "{} clients, {sessions} sessions, {sets} sets",
+            one.clients.len()
+        );
+        let notes = |practice: &Practice| -> Vec<String> {
+            practice.clients.iter().flat_map(|c| c.sessions.iter().map(|s| s.note.clone())).collect()
+        };
         assert_eq!(notes(&one), notes(&two));
         assert_ne!(notes(&one), notes(&draw(2)));
     }

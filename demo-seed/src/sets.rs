@@ -19,7 +19,9 @@ pub fn record(plan: &SetPlan, id: Uuid, number: u32, at: f64) -> Result<(PastSet
     let mut timeline = first;
     if let Some((after, rate)) = plan.change {
         let when = time_of(&timeline, after);
-        timeline = timeline.change_rate(when, rate, Goal::of(&plan.plan, start)).map_err(|_| format!("set {number} has no room for its change"))?;
+        timeline = timeline
+            .change_rate(when, rate, Goal::of(&plan.plan, start))
+            .map_err(|_| format!("set {number} has no room for its change"))?;
         let changed = leeward_core::wire::Plan { rate, ..plan.plan };
         orders.push(PastOrder { cause: Cause::Rate, at: when, plan: changed, timeline: timeline.clone() });
     }

@@ -89,7 +89,13 @@ impl Writer {
     }
 
     /// Records the sets as a room would have, and says when each ended.
-    async fn record_sets(&self, session: Uuid, plan: &SessionPlan, subject: &Subject, start: DateTime<Utc>) -> Result<Vec<(Uuid, DateTime<Utc>)>, Fault> {
+    async fn record_sets(
+        &self,
+        session: Uuid,
+        plan: &SessionPlan,
+        subject: &Subject,
+        start: DateTime<Utc>,
+    ) -> Result<Vec<(Uuid, DateTime<Utc>)>, Fault> {
         let (mut at, mut past, mut ends) = (6.0 * 60_000.0, vec![], vec![]);
         for (number, set) in (1..).zip(&plan.sets) {
             let (record, end) = sets::record(set, new_id(&self.app.world), number, at)?;
@@ -103,14 +109,26 @@ impl Writer {
     }
 
     /// Writes what was rated and reported; returns the time of the last entry.
-    async fn write_entries(&self, session: Uuid, plan: &SessionPlan, sets: &[(Uuid, DateTime<Utc>)], subject: &Subject, start: DateTime<Utc>) -> Result<DateTime<Utc>, Fault> {
+    async fn write_entries(
+        &self,
+        session: Uuid,
+        plan: &SessionPlan,
+        sets: &[(Uuid, DateTime<Utc>)],
+        subject: &Subject,
+        start: DateTime<Utc>,
+    ) -> Result<DateTime<Utc>, Fault> {
         let mut tx = self.app.database.act(subject, Act::new("entry.keep").object(session)).await?;
         let mut entries = vec![];
         if let Some(value) = plan.reevaluation {
             entries.push((start + Duration::minutes(3), self.entry(None, Moment::Reevaluation, EntryValue::Sud { value })));
         }
         for (set, (id, end)) in plan.sets.iter().zip(sets) {
-            entries.extend(said(set).into_iter().zip(1..).map(|(value, nth)| (*end + Duration::seconds(12 * nth), self.entry(Some(*id), set.moment, value))));
+            entries.extend(
+                said(set)
+                    .into_iter()
+                    .zip(1..)
+                    .map(|(value, nth)| (*end + Duration::seconds(12 * nth), self.entry(Some(*id), set.moment, value))),
+            );
         }
         let last = entries.last().map_or(start, |(at, _)| *at);
         for (at, entry) in entries {

@@ -156,7 +156,16 @@ pub fn route_list() -> Vec<Route> {
 /// Builds the portal.
 pub fn build(parts: Parts) -> (App, Router) {
     let Parts { database, world, key, origin, proxies, demo } = parts;
-    let app = App(Arc::new(Shared { database, world, key, origin, proxies, limits: Limits::default(), closings: Closings::default(), rooms: live::Rooms::default() }));
+    let app = App(Arc::new(Shared {
+        database,
+        world,
+        key,
+        origin,
+        proxies,
+        limits: Limits::default(),
+        closings: Closings::default(),
+        rooms: live::Rooms::default(),
+    }));
     let Routes { open, members, .. } = routes(demo);
     let router = open
         .merge(members.layer(from_fn(members_only)))

@@ -10,8 +10,8 @@ use crate::app::{self, Parts};
 use crate::clock::{Machine, World};
 use crate::config::{AppDatabase, KeyFile, Origin, OwnerDatabase, ServeArgs};
 use crate::database::{Database, migrate};
-use crate::{assets, demo};
 use crate::signin::{Newcomer, Role, invite_as_owner};
+use crate::{assets, demo};
 
 /// Leeward: a portal for remote EMDR sessions, for trained and licensed clinicians.
 #[derive(Parser, Debug)]

@@ -70,11 +70,7 @@ impl Typed {
         if !self.private {
             problems.add("private", "Confirm that they are alone, or that they are content with who is near.");
         }
-        if problems.none() {
-            Ok(Admission { location: Private::new(location), call_back: Private::new(call_back) })
-        } else {
-            Err(problems)
-        }
+        if problems.none() { Ok(Admission { location: Private::new(location), call_back: Private::new(call_back) }) } else { Err(problems) }
     }
 }
 

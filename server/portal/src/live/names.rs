@@ -56,7 +56,8 @@ mod tests {
     #[test]
     fn endings_are_called_as_on_the_wire() {
         use Ending::*;
-        for each in [Done, EndedByClinician, StoppedByClinician, StoppedByClient, CannotSee, PageInterrupted, LinkLost, HardLimit, Unknown] {
+        for each in [Done, EndedByClinician, StoppedByClinician, StoppedByClient, CannotSee, PageInterrupted, LinkLost, HardLimit, Unknown]
+        {
             assert_eq!(serde_json::to_value(each).unwrap(), ending(each));
         }
     }

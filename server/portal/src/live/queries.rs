@@ -73,11 +73,8 @@ pub struct Try {
 
 /// Counts a try at a link's code.
 pub async fn try_code(db: &mut PgConnection, hash: &[u8]) -> Result<Option<Try>, Error> {
-    let found = sqlx::query_as!(
-        Try,
-        r#"SELECT link_id AS "link!", session_id AS "session!", phc AS "phc!" FROM access.try_code($1)"#,
-        hash
-    );
+    let found =
+        sqlx::query_as!(Try, r#"SELECT link_id AS "link!", session_id AS "session!", phc AS "phc!" FROM access.try_code($1)"#, hash);
     Ok(found.fetch_optional(db).await?)
 }
 

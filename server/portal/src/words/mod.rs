@@ -17,21 +17,13 @@ pub use client::CLIENT;
 /// assert_eq!(leeward::words::get("stop"), Some("Stop"));
 /// ```
 pub fn get(id: &str) -> Option<&'static str> {
-    CLIENT
-        .iter()
-        .find(|(known, _)| *known == id)
-        .map(|(_, words)| *words)
+    CLIENT.iter().find(|(known, _)| *known == id).map(|(_, words)| *words)
 }
 
 /// The whole catalogue as a JSON object, safe to stand inside a `<script>` element: no `<` is in it.
 pub fn json() -> String {
-    let object: serde_json::Map<String, serde_json::Value> = CLIENT
-        .iter()
-        .map(|(id, words)| ((*id).to_owned(), (*words).into()))
-        .collect();
-    serde_json::Value::Object(object)
-        .to_string()
-        .replace('<', "\\u003c")
+    let object: serde_json::Map<String, serde_json::Value> = CLIENT.iter().map(|(id, words)| ((*id).to_owned(), (*words).into())).collect();
+    serde_json::Value::Object(object).to_string().replace('<', "\\u003c")
 }
 
 #[cfg(test)]
@@ -47,8 +39,7 @@ mod tests {
 
     #[test]
     fn the_json_is_the_catalogue() {
-        let parsed: std::collections::BTreeMap<String, String> =
-            serde_json::from_str(&json()).unwrap();
+        let parsed: std::collections::BTreeMap<String, String> = serde_json::from_str(&json()).unwrap();
         assert_eq!(parsed.len(), CLIENT.len());
         assert_eq!(parsed["stop"], "Stop");
         assert!(!json().contains('<'));
@@ -62,9 +53,7 @@ mod tests {
     // Somebody else may be looking at the screen, or hold the phone.
     #[test]
     fn nothing_says_what_the_meeting_is_about() {
-        let telling = [
-            "therap", "trauma", "emdr", "clinic", "treat", "patient", "client", "session", "doctor",
-        ];
+        let telling = ["therap", "trauma", "emdr", "clinic", "treat", "patient", "client", "session", "doctor"];
         for (id, words) in CLIENT {
             let lower = words.to_lowercase();
             for word in telling {

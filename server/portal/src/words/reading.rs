@@ -12,14 +12,8 @@ struct Counts {
 }
 
 fn count(text: &str) -> Counts {
-    let sentences = text
-        .split(['.', '?', '!'])
-        .filter(|part| part.chars().any(char::is_alphabetic))
-        .count();
-    let words: Vec<_> = text
-        .split(|c: char| !c.is_alphabetic() && c != '\'')
-        .filter(|word| !word.is_empty())
-        .collect();
+    let sentences = text.split(['.', '?', '!']).filter(|part| part.chars().any(char::is_alphabetic)).count();
+    let words: Vec<_> = text.split(|c: char| !c.is_alphabetic() && c != '\'').filter(|word| !word.is_empty()).collect();
     Counts {
         sentences: sentences as f64,
         words: words.len() as f64,
@@ -31,10 +25,7 @@ fn count(text: &str) -> Counts {
 fn syllables(word: &str) -> usize {
     let word = word.to_lowercase();
     let is_vowel = |c: char| "aeiouy".contains(c);
-    let groups = word
-        .split(|c| !is_vowel(c))
-        .filter(|group| !group.is_empty())
-        .count();
+    let groups = word.split(|c| !is_vowel(c)).filter(|group| !group.is_empty()).count();
     let silent_e = word.ends_with('e') && !word.ends_with("le");
     let silent_ed = word.ends_with("ed") && !word.ends_with("ted") && !word.ends_with("ded");
     let silent = groups > 1 && (silent_e || silent_ed);
@@ -51,10 +42,7 @@ const FEWEST_WORDS: f64 = 6.0;
 
 /// Whole sentences only: a label has no sentence whose length could be judged.
 fn sentences() -> impl Iterator<Item = (&'static str, &'static str)> {
-    CLIENT
-        .iter()
-        .copied()
-        .filter(|(_, words)| words.ends_with(['.', '?']))
+    CLIENT.iter().copied().filter(|(_, words)| words.ends_with(['.', '?']))
 }
 
 #[test]
@@ -64,16 +52,7 @@ fn the_formula_is_that_of_1975() {
     // 1 sentence, 8 words, 24 syllables (counted by hand): 3.12 + 35.4 - 15.59 = 22.93.
     let hard = "Psychological evaluation requires considerable time and patience today.";
     assert!((grade(hard) - 22.93).abs() < 3.5, "{}", grade(hard));
-    for (word, n) in [
-        ("stop", 1),
-        ("moving", 2),
-        ("device", 2),
-        ("people", 2),
-        ("the", 1),
-        ("another", 3),
-        ("stopped", 1),
-        ("needed", 2),
-    ] {
+    for (word, n) in [("stop", 1), ("moving", 2), ("device", 2), ("people", 2), ("the", 1), ("another", 3), ("stopped", 1), ("needed", 2)] {
         assert_eq!(syllables(word), n, "{word}");
     }
 }
@@ -91,10 +70,7 @@ fn every_text_is_at_reading_grade_6_or_lower() {
 
 #[test]
 fn sentences_have_15_words_or_fewer_on_average_and_none_is_long() {
-    let all: String = sentences()
-        .map(|(_, words)| words)
-        .collect::<Vec<_>>()
-        .join(" ");
+    let all: String = sentences().map(|(_, words)| words).collect::<Vec<_>>().join(" ");
     let n = count(&all);
     assert!(n.words / n.sentences <= 15.0);
     for (id, words) in sentences() {
