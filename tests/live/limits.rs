@@ -80,7 +80,8 @@ async fn a_client_may_not_order_and_not_act_before_admission() {
     assert_eq!(early.closed().await, Some(1008), "before hello");
     scene.admit().await;
     let stage = scene.stage().await;
-    let foreign = format!(r#"{{"type":"evidence","facts":[{{"set":"{}","seq":0,"at":1,"fact":{{"kind":"shown","width":10}}}}]}}"#, Uuid::nil());
+    let foreign =
+        format!(r#"{{"type":"evidence","facts":[{{"set":"{}","seq":0,"at":1,"fact":{{"kind":"shown","width":10}}}}]}}"#, Uuid::nil());
     stage.raw(text(&foreign));
     assert_eq!(stage.closed().await, Some(1008), "evidence of a set of another session");
 }
