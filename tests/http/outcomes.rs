@@ -115,8 +115,8 @@ async fn the_lead_sees_numbers_and_no_word_about_anybody() {
         .fetch_one(&scene.house.database.superuser)
         .await
         .unwrap();
-    // targets open, complete, incomplete; sessions; sets; dates; days since; first and last SUD; incomplete closings
-    assert_eq!(rows(&caseload.body, "By record number"), [format!("1|{name}|0|0|1|3|12|2026-03-03|2026-03-17|0|8|0|1")]);
+    // targets open, complete, incomplete, unfinished; sessions; sets; dates; days since; first and last SUD
+    assert_eq!(rows(&caseload.body, "By record number"), [format!("1|{name}|0|0|1|1|3|12|3 Mar 26|17 Mar 26|0|8|0")]);
     let day = |day: &str, ratings: &str, closing: &str| format!("{day} March 2026|{name}|target 1|{closing}|4|{ratings}");
     assert_eq!(
         rows(&client.body, "First and last ratings"),

@@ -45,7 +45,7 @@ async fn sessions(tx: &mut Tx, client: Option<Uuid>, target: Option<Uuid>) -> sq
                (array_agg(value ORDER BY asked_at, id) FILTER (WHERE scale = 'voc'))[1] AS first_voc,
                (array_agg(value ORDER BY asked_at DESC, id DESC) FILTER (WHERE scale = 'voc'))[1] AS last_voc
              FROM standing_rating WHERE session_id = s.id AND target_id IS NOT DISTINCT FROM coalesce($2, s.target_id)) r ON true
-           WHERE (s.client_id = $1 OR $1 IS NULL) AND ($2 IS NULL OR s.target_id = $2 OR EXISTS (SELECT FROM standing_rating WHERE session_id = s.id AND target_id = $2))
+           WHERE s.client_id = coalesce($1, (SELECT client_id FROM target WHERE id = $2)) AND ($2 IS NULL OR s.target_id = $2 OR EXISTS (SELECT FROM standing_rating WHERE session_id = s.id AND target_id = $2))
            ORDER BY s.opened_at, s.number"#,
         client,
         target
