@@ -3,9 +3,7 @@
 use std::time::Duration;
 
 use leeward::clients::{Asked, Cautions};
-use leeward_core::wire::{
-    Channels, Ending, Evidence, Fact, FromStage, Order, Plan, Refusal, RoomState, SeatState, Timeline, ToStage,
-};
+use leeward_core::wire::{Channels, Ending, Evidence, Fact, FromStage, Order, Plan, Refusal, RoomState, SeatState, Timeline, ToStage};
 use sqlx::PgPool;
 use tokio::time::sleep;
 
@@ -110,10 +108,7 @@ async fn a_session_from_the_link_to_the_second_set_is_in_the_record_as_it_was() 
     };
     assert_eq!(ordered(1, 1).await, changed.set.unwrap().timeline, "the change as both ends had it");
     assert_eq!(ordered(2, 1).await, last_view.set.unwrap().timeline, "the stop as the desk saw it");
-    assert_eq!(
-        texts(pool, "SELECT kind FROM session_moment ORDER BY id").await,
-        ["admitted", "sight", "client_stop", "client_ready"]
-    );
+    assert_eq!(texts(pool, "SELECT kind FROM session_moment ORDER BY id").await, ["admitted", "sight", "client_stop", "client_ready"]);
 }
 
 #[tokio::test]

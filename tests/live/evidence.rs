@@ -8,7 +8,12 @@ use crate::course::counted;
 use crate::scene::Scene;
 
 fn fact(set: &str, seq: u32) -> Evidence {
-    Evidence { set: set.to_owned(), seq, at: 1_000.0 * f64::from(seq), fact: Fact::Second { phase: f64::from(seq), frames: 60, longest_gap: 17.0 } }
+    Evidence {
+        set: set.to_owned(),
+        seq,
+        at: 1_000.0 * f64::from(seq),
+        fact: Fact::Second { phase: f64::from(seq), frames: 60, longest_gap: 17.0 },
+    }
 }
 
 #[tokio::test]

@@ -28,7 +28,8 @@ fn text(text: &str) -> Message {
 fn breaches() -> Vec<(&'static str, Message, u16)> {
     vec![
         ("not JSON", text("{\"type\":"), 1007),
-        ("nested deeply", text(&"[".repeat(10_000)), 1007),
+        ("nested deeply", text(&format!("{{\"type\":\"hello\",\"x\":{}", "[".repeat(10_000))), 1007),
+        ("JSON of another shape", text("[1]"), 1008),
         ("binary", Message::binary(vec![1, 2, 3]), 1003),
         ("no such message", text(r#"{"type":"jump"}"#), 1008),
         ("half a message", text(r#"{"type":"order","epoch":1}"#), 1008),
@@ -80,7 +81,8 @@ async fn a_client_may_not_order_and_not_act_before_admission() {
     assert_eq!(early.closed().await, Some(1008), "before hello");
     scene.admit().await;
     let stage = scene.stage().await;
-    let foreign = format!(r#"{{"type":"evidence","facts":[{{"set":"{}","seq":0,"at":1,"fact":{{"kind":"shown","width":10}}}}]}}"#, Uuid::nil());
+    let foreign =
+        format!(r#"{{"type":"evidence","facts":[{{"set":"{}","seq":0,"at":1,"fact":{{"kind":"shown","width":10}}}}]}}"#, Uuid::nil());
     stage.raw(text(&foreign));
     assert_eq!(stage.closed().await, Some(1008), "evidence of a set of another session");
 }

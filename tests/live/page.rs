@@ -102,7 +102,8 @@ impl<In: DeserializeOwned + Debug, Out: Serialize> Page<In, Out> {
 
     fn tail(&self) -> Vec<String> {
         let heard = self.heard.lock().unwrap();
-        let mut last: Vec<String> = heard.messages.iter().rev().filter(|text| !text.contains("\"type\":\"beat\"")).take(4).cloned().collect();
+        let mut last: Vec<String> =
+            heard.messages.iter().rev().filter(|text| !text.contains("\"type\":\"beat\"")).take(4).cloned().collect();
         last.push(format!("closed: {:?}", heard.closed));
         last
     }
@@ -167,11 +168,7 @@ impl Desk {
     }
 
     /// The next view that `wanted` likes.
-    pub async fn view(
-        &mut self,
-        what: &str,
-        wanted: impl Fn(&leeward_core::wire::DeskView) -> bool,
-    ) -> leeward_core::wire::DeskView {
+    pub async fn view(&mut self, what: &str, wanted: impl Fn(&leeward_core::wire::DeskView) -> bool) -> leeward_core::wire::DeskView {
         self.until(what, |message| match message {
             ToDesk::View(view) if wanted(&view) => Some(view),
             _ => None,
@@ -207,11 +204,7 @@ impl Stage {
         page
     }
 
-    pub async fn view(
-        &mut self,
-        what: &str,
-        wanted: impl Fn(&leeward_core::wire::StageView) -> bool,
-    ) -> leeward_core::wire::StageView {
+    pub async fn view(&mut self, what: &str, wanted: impl Fn(&leeward_core::wire::StageView) -> bool) -> leeward_core::wire::StageView {
         self.until(what, |message| match message {
             ToStage::View(view) if wanted(&view) => Some(view),
             _ => None,

@@ -43,10 +43,8 @@ fn a_crash_in_a_set_leaves_it_unknown_and_never_starts_it_again() {
         desk.view("nothing needed", |view| !view.needs.sight && !view.needs.client_ready).await;
         let next = Scene::start(&mut desk, &mut stage, epoch + 1).await;
         assert_ne!(next, set);
-        let numbers: Vec<i32> = sqlx::query_scalar("SELECT number FROM stimulus_set ORDER BY number")
-            .fetch_all(&scene.house.database.superuser)
-            .await
-            .unwrap();
+        let numbers: Vec<i32> =
+            sqlx::query_scalar("SELECT number FROM stimulus_set ORDER BY number").fetch_all(&scene.house.database.superuser).await.unwrap();
         assert_eq!(numbers, [1, 2]);
     });
 }

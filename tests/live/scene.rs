@@ -92,10 +92,8 @@ impl Scene {
         self.admit().await;
         let stage = self.stage().await;
         let mut desk = self.desk().await;
-        let epoch = desk
-            .view("a ready client", |view| view.stage_here && view.device.is_some() && view.seat == SeatState::Admitted)
-            .await
-            .epoch;
+        let epoch =
+            desk.view("a ready client", |view| view.stage_here && view.device.is_some() && view.seat == SeatState::Admitted).await.epoch;
         assert_eq!(desk.order(epoch, Order::Sight).await, None);
         (desk, stage, epoch)
     }
