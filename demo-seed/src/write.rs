@@ -70,10 +70,12 @@ impl Writer {
         let session = sessions::open(&self.app, &subject, NewSession { client: client.id, target }).await?;
         self.world.set(start);
         let admission = Admission { location: Private::new(&client.plan.location), call_back: Private::new(&client.plan.phone) };
+        live::sit_down(&self.app, &subject, session).await?;
         live::admit(&self.app, &subject, session, admission).await?;
         let sets = self.record_sets(session, plan, &subject, start).await?;
         let end = self.write_entries(session, plan, &sets, &subject, start).await?;
-        self.world.set(end + Duration::minutes(8));
+        // The first sign-in has been idle for too long by now: the seeder sends no sign of life meanwhile.
+        let subject = self.sign_in(clinician, end + Duration::minutes(8)).await?;
         sessions::close(&self.app, &subject, session, closing(plan)?).await?;
         Ok(())
     }

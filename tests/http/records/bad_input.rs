@@ -162,3 +162,29 @@ async fn what_no_form_of_ours_would_send_gets_a_page_that_says_what_to_do() {
     }
     assert_eq!(clinician.get("/clients?find=a&find=b").await.status, 400);
 }
+
+#[tokio::test]
+async fn a_database_that_fails_is_told_as_not_saved_and_the_form_is_kept() {
+    let house = House::build().await;
+    let mut clinician = house.member(&[Role::Clinician]).await;
+    let id = client(&mut clinician).await;
+    let target_id = target(&mut clinician, id).await;
+    let forms = [
+        ("/clients/new".to_owned(), CLIENT.to_vec()),
+        (format!("/clients/{id}/edit"), with(&CLIENT, "version", "1")),
+        (format!("/clients/{id}/targets/new"), TARGET.to_vec()),
+        (format!("/targets/{target_id}/edit"), with(&TARGET, "version", "1")),
+    ];
+    sqlx::query("REVOKE INSERT, UPDATE ON client, client_details, target, target_words FROM leeward_app")
+        .execute(&house.database.superuser)
+        .await
+        .unwrap();
+    for (path, fields) in &forms {
+        let answer = clinician.post_form(path, fields).await;
+        assert_eq!(answer.status, 503, "{path}");
+        has(&answer.body, &["Not saved: the database did not answer"]);
+        for (name, value) in fields {
+            assert!(answer.body.contains(value), "{name} was lost at {path}");
+        }
+    }
+}

@@ -106,7 +106,9 @@ pub(super) async fn archive(
     Id(client): Id,
     Sent(against): Sent<Against>,
 ) -> Result<Redirect, Error> {
-    archive_client(&app, &member.subject, client, against.version()?).await?;
+    let mut tx = app.database.act(&member.subject, Act::new("client.archive").client(client)).await?;
+    key(&mut tx, &app, client).await?;
+    archive_in(tx, &app, client, against.version()?).await?;
     Ok(Redirect::to(&format!("/clients/{client}")))
 }
 
@@ -118,6 +120,10 @@ pub(super) async fn archive(
 pub async fn archive_client(app: &App, subject: &Subject, client: Uuid, version: i32) -> Result<(), Error> {
     let mut tx = app.database.act(subject, Act::new("client.archive").client(client)).await?;
     key(&mut tx, app, client).await?;
+    archive_in(tx, app, client, version).await
+}
+
+async fn archive_in(mut tx: Tx, app: &App, client: Uuid, version: i32) -> Result<(), Error> {
     if queries::has_open_session(&mut tx, client).await? {
         return Err(Error::Conflict("A session with this client is still open, so the record was not archived. End the session first."));
     }

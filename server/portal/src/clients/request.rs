@@ -52,7 +52,8 @@ impl<S: Send + Sync, T: DeserializeOwned> FromRequestParts<S> for Asks<T> {
 }
 
 /// The version of the row that a form was made from.
-#[derive(serde::Deserialize)]
+#[derive(Default, serde::Deserialize)]
+#[serde(default)]
 pub(crate) struct Against {
     version: String,
 }

@@ -9,10 +9,11 @@ use uuid::Uuid;
 
 use super::holder::{self, Holder};
 use super::queries_room::{self as queries, OrderRow};
-use super::{evidence, names};
+use super::{evidence, names, queries as queries_join};
 use crate::app::App;
 use crate::error::Error;
-use crate::subject::{Subject, Tx};
+use crate::ids::{Token, new_id};
+use crate::subject::{Act, Subject, Tx};
 
 /// One set that took place.
 #[derive(Debug)]
@@ -44,6 +45,22 @@ pub struct PastOrder {
     pub plan: Plan,
     /// The timeline from then on.
     pub timeline: Timeline,
+}
+
+/// Lets a client of the past take the seat of an open session, so that they can be admitted. The link and
+/// the code were never told to anybody, and none opens them.
+///
+/// # Errors
+/// [`Error::NotFound`] unless `subject` treats the session's client; [`Error::Database`].
+pub async fn sit_down(app: &App, subject: &Subject, session: Uuid) -> Result<(), Error> {
+    let (link, now) = (new_id(&app.world), app.world.now());
+    let mut tx = app.database.act(subject, Act::new("link.make").object(session)).await?;
+    let open = queries_join::open_session(&mut tx, session).await?;
+    tx.concerns(open.client);
+    queries_join::mint_link(&mut tx, link, &Token::new(&app.world).hash(), session, now, "no code opens this").await?;
+    let seat = Token::new(&app.world);
+    queries_join::claim_seat(&mut tx, link, new_id(&app.world), &seat.hash(), "a device of the past").await?;
+    tx.commit().await
 }
 
 /// Keeps sets of an open session whose room began at `began`, all or none.

@@ -29,7 +29,7 @@ use crate::error::Error;
 use room_task::Mail;
 
 pub use admit::{Admission, admit};
-pub use history::{PastOrder, PastSet, keep_past};
+pub use history::{PastOrder, PastSet, keep_past, sit_down};
 pub use hub::Rooms;
 pub use join::{mint, mint_code};
 

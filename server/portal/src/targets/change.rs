@@ -116,7 +116,8 @@ const CHANGED: Error =
     Error::Conflict("Somebody changed this target meanwhile, so nothing was done. Open the target again and look first.");
 
 /// What the form of the status sends.
-#[derive(serde::Deserialize)]
+#[derive(Default, serde::Deserialize)]
+#[serde(default)]
 pub(super) struct Chosen {
     status: String,
     version: String,

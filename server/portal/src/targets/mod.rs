@@ -236,7 +236,7 @@ async fn assess(tx: &mut Tx, app: &App, client: Uuid, target: Uuid, baseline: Ba
     for (scale, value) in given {
         let before = queries::assessment(&standing, target, scale);
         let value = value.map(i16::from);
-        if before.and_then(|rating| rating.value) != value {
+        if before.map(|rating| rating.value) != value {
             let rating = queries::NewRating { id: new_id(&app.world), client, target, scale, value, replaces: before.map(|r| r.id) };
             queries::insert_assessment(tx, &rating, app.world.now()).await?;
         }

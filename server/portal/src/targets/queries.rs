@@ -39,8 +39,8 @@ impl Row {
             body_location: self.body_location,
             version: self.words_version,
         };
-        let baseline = |scale| assessment(standing, self.id, scale).and_then(|rating| rating.value);
-        let latest = |scale| standing.iter().filter(|rating| rating.of(self.id, scale)).filter_map(|rating| rating.value).next_back();
+        let baseline = |scale| assessment(standing, self.id, scale).map(|rating| rating.value);
+        let latest = |scale| standing.iter().rfind(|rating| rating.of(self.id, scale)).map(|rating| rating.value);
         Ok(Target {
             id: self.id,
             client: self.client_id,
@@ -91,14 +91,13 @@ pub(super) async fn targets(tx: &mut Tx, client: Uuid) -> Result<Vec<Row>, sqlx:
     .await
 }
 
-/// A rating of a target that no later row replaces.
+/// A rating of a target that counts: neither corrected nor taken back.
 pub(super) struct Standing {
     pub(super) id: Uuid,
     target: Uuid,
     scale: String,
     moment: String,
-    /// Nothing when it was taken back.
-    pub(super) value: Option<i16>,
+    pub(super) value: i16,
 }
 
 impl Standing {
@@ -107,24 +106,17 @@ impl Standing {
     }
 }
 
-/// The rating of the assessment: the last one that has a value, or else the last that was taken back.
+/// The last rating given in assessment.
 pub(super) fn assessment<'a>(standing: &'a [Standing], target: Uuid, scale: &str) -> Option<&'a Standing> {
-    let of_assessment = || standing.iter().filter(|rating| rating.of(target, scale) && rating.moment == "assessment");
-    of_assessment().rfind(|rating| rating.value.is_some()).or_else(|| of_assessment().next_back())
+    standing.iter().rfind(|rating| rating.of(target, scale) && rating.moment == "assessment")
 }
 
-/// The standing ratings of a client's targets, oldest first. A correction keeps the place of what it
-/// corrects: setting a baseline right after three sessions does not make it the latest rating.
+/// The standing ratings of a client's targets, oldest first.
 pub(super) async fn standing(tx: &mut Tx, client: Uuid) -> Result<Vec<Standing>, sqlx::Error> {
     sqlx::query_as!(
         Standing,
-        r#"WITH RECURSIVE chain AS (
-             SELECT id, target_id, scale, moment, value, at AS first_at FROM rating
-             WHERE client_id = $1 AND target_id IS NOT NULL AND replaces IS NULL
-           UNION ALL
-             SELECT r.id, chain.target_id, r.scale, chain.moment, r.value, chain.first_at FROM rating r JOIN chain ON r.replaces = chain.id)
-           SELECT id AS "id!", target_id AS "target!", scale AS "scale!", moment AS "moment!", value FROM chain
-           WHERE NOT EXISTS (SELECT FROM rating later WHERE later.replaces = chain.id) ORDER BY first_at, id"#,
+        r#"SELECT id AS "id!", target_id AS "target!", scale AS "scale!", moment AS "moment!", value AS "value!" FROM standing_rating
+           WHERE client_id = $1 AND target_id IS NOT NULL ORDER BY asked_at, id"#,
         client
     )
     .fetch_all(&mut **tx)

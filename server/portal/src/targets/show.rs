@@ -3,12 +3,14 @@
 use askama::Template;
 use axum::extract::State;
 use axum::response::Html;
+use leeward_core::chart::Chart;
 use leeward_core::scale::{Sud, Voc};
 
 use super::{Status, Target, find};
 use crate::app::App;
 use crate::clients::{Id, day, details, zone};
 use crate::error::Error;
+use crate::outcomes;
 use crate::page::{Frame, page};
 use crate::seal::Private;
 use crate::signin::Member;
@@ -22,6 +24,7 @@ struct TargetPage {
     opened_on: String,
     archived: bool,
     target: Target,
+    chart: Chart,
 }
 
 impl TargetPage {
@@ -58,6 +61,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let target = find(&mut tx, &app, id).await?;
     let client = details(&mut tx, &app, target.client).await?;
     let zone = zone(&mut tx).await?;
+    let chart = outcomes::course(&mut tx, id).await?;
     tx.commit().await?;
     page(&TargetPage {
         frame,
@@ -65,5 +69,6 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
         opened_on: day(target.opened_at, zone),
         archived: target.archived_at.is_some(),
         target,
+        chart,
     })
 }
