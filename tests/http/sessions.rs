@@ -5,7 +5,7 @@ use leeward::signin::Role;
 use leeward_core::wire::{Change, Ending, EntryValue, Moment, SessionLog};
 use serde_json::json;
 
-use crate::scene::{LABEL, NAME, Scene, target};
+use crate::scene::{LABEL, NAME, Scene, rows, target};
 
 const CLOSING: [(&str, &str); 9] = [
     ("kind", "incomplete"),
@@ -65,7 +65,7 @@ async fn a_session_takes_only_its_own_clients_live_targets() {
 #[tokio::test]
 async fn an_entry_sent_again_is_kept_once() {
     let mut scene = Scene::build().await;
-    let set = scene.set(1, Some(24.0), "done").await;
+    let set = scene.set(1, Some(24.0), Ending::Done).await;
     for value in [EntryValue::Sud { value: 7 }, EntryValue::Words { words: "the railing again".into() }] {
         let entry = scene.entry(Some(set), None, Moment::AfterSet, value);
         let (first, again) = (scene.enter(&entry).await, scene.enter(&entry).await);
@@ -140,7 +140,7 @@ async fn what_is_no_good_entry_is_refused_beside_its_field() {
 #[tokio::test]
 async fn a_set_of_another_session_is_no_set_of_this_one() {
     let mut scene = Scene::build().await;
-    let old = scene.set(1, Some(24.0), "done").await;
+    let old = scene.set(1, Some(24.0), Ending::Done).await;
     scene.clinician.post_form(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
     let new = NewSession { client: scene.client, target: None };
     let first = std::mem::replace(&mut scene.session, sessions::open(&scene.house.app, &scene.clinician.subject(), new).await.unwrap());
@@ -155,8 +155,8 @@ async fn a_set_of_another_session_is_no_set_of_this_one() {
 #[tokio::test]
 async fn the_log_tells_everything_that_was_entered() {
     let mut scene = Scene::build().await;
-    let set = scene.set(1, Some(24.5), "done").await;
-    let (unheard, _) = (scene.set(2, None, "stopped_by_client").await, ());
+    let set = scene.set(1, Some(24.5), Ending::Done).await;
+    let unheard = scene.set(2, None, Ending::StoppedByClient).await;
     let sud = scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Sud { value: 9 }).await;
     let right = scene.kept(Some(set), Some(&sud), Moment::AfterSet, EntryValue::Sud { value: 6 }).await;
     let words = scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Words { words: "shoulders lower".into() }).await;
@@ -281,29 +281,30 @@ async fn a_note_is_saved_against_its_version() {
     let refused = scene.clinician.post_form(&path, &[("version", "3"), ("note", &long)]).await;
     assert_eq!(refused.status, 422);
     assert!(refused.body.contains(&long));
-    assert_eq!(scene.clinician.post_form(&path, &[("version", "x"), ("note", "")]).await.status, 400);
+    let torn = scene.clinician.post_form(&path, &[("note", "Without its version.")]).await;
+    assert!(torn.status == 409 && torn.body.contains("Without its version."));
     assert!(scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body.contains("Both."));
 }
 
 #[tokio::test]
 async fn the_sessions_page_shows_what_the_rows_say() {
     let mut scene = Scene::build().await;
-    let whole = scene.set(1, Some(24.0), "done").await;
-    scene.set(2, Some(7.25), "stopped_by_client").await;
-    scene.set(3, None, "link_lost").await;
+    let whole = scene.set(1, Some(24.0), Ending::Done).await;
+    scene.set(2, Some(7.25), Ending::StoppedByClient).await;
+    scene.set(3, None, Ending::LinkLost).await;
     scene.kept(Some(whole), None, Moment::AfterSet, EntryValue::Sud { value: 6 }).await;
     let wrong = scene.kept(Some(whole), None, Moment::AfterSet, EntryValue::Voc { value: 3 }).await;
     scene.kept(Some(whole), Some(&wrong), Moment::AfterSet, EntryValue::TakenBack).await;
     scene.kept(Some(whole), None, Moment::AfterSet, EntryValue::Words { words: "the railing again".into() }).await;
     let page = scene.clinician.get(&format!("/sessions/{}", scene.session)).await;
     assert_eq!(page.status, 200);
-    let rows = rows(&page.body, "Sets as ordered");
+    let sets = rows(&page.body, "Sets as ordered");
     assert_eq!(
-        rows,
+        sets,
         [
-            "1|24 cycles, across, eyes|1.00 to 1.20 Hz|18°|24.0|18°|20.5|ran to its end|6||",
-            "2|24 cycles, across, eyes|1.00 to 1.20 Hz|18°|7.2|18°|20.5|stopped by client|||",
-            "3|24 cycles, across, eyes|1.00 to 1.20 Hz|18°|unknown|unknown|unknown|ended: link lost|||",
+            "1|24 cycles, across, eyes|1.00 to 1.20 Hz|18°|24.0|18°|20.5|as planned|6||",
+            "2|24 cycles, across, eyes|1.00 to 1.20 Hz|18°|7.2|18°|20.5|stopped by the client|||",
+            "3|24 cycles, across, eyes|1.00 to 1.20 Hz|18°|unknown|unknown|unknown|stopped: link lost|||",
         ]
     );
     assert!(page.body.contains("112 frames, longest gap 84 ms, 1 s with a gap over 50 ms"));
@@ -313,22 +314,6 @@ async fn the_sessions_page_shows_what_the_rows_say() {
     assert!(page.body.contains("data-print=\"no\">\n<h2 id=\"reports\">"), "process notes stay off paper");
     let with = scene.clinician.get(&format!("/sessions/{}?print=notes", scene.session)).await.body;
     assert!(with.contains("aria-labelledby=\"reports\">"), "unless they are asked for");
-}
-
-/// The rows of the table with this caption: the cells' text, divided by bars.
-fn rows(page: &str, caption: &str) -> Vec<String> {
-    let table = &page[page.find(caption).expect("the table is there")..];
-    let body = &table[table.find("<tbody>").unwrap() + 7..table.find("</tbody>").unwrap()];
-    body.split("</tr>").filter(|row| row.contains("<t")).map(|row| cells(row).join("|")).collect()
-}
-
-fn cells(row: &str) -> Vec<String> {
-    let text = |cell: &str| cell[cell.find('>').map_or(0, |at| at + 1)..].trim().to_owned();
-    row.replace("</th>", "</td>")
-        .split("</td>")
-        .filter(|cell| cell.contains("<t"))
-        .map(|cell| text(&cell[cell.rfind("<t").unwrap()..]))
-        .collect()
 }
 
 #[tokio::test]

@@ -96,11 +96,7 @@ pub fn widest(device: &Device, path: Path, dot: f64) -> f64 {
     let free = |side: f64| side * (1.0 - 2.0 * MARGIN) - dot_px;
     let (along_x, along_y) = path::extent(path);
     let reach = |side: f64, share: f64| {
-        if share > 0.0 {
-            free(side) / share
-        } else {
-            f64::INFINITY
-        }
+        if share > 0.0 { free(side) / share } else { f64::INFINITY }
     };
     let span = reach(device.width_px, along_x).min(reach(device.height_px, along_y));
     let fits = degrees_of_px(span.max(0.0), device);
@@ -119,12 +115,8 @@ pub fn plausible(device: &Device) -> bool {
     let side = 100.0..=20_000.0;
     side.contains(&device.width_px)
         && side.contains(&device.height_px)
-        && device
-            .px_per_mm
-            .is_none_or(|scale| (0.5..=60.0).contains(&scale))
-        && device
-            .distance_mm
-            .is_none_or(|mm| (100.0..=5_000.0).contains(&mm))
+        && device.px_per_mm.is_none_or(|scale| (0.5..=60.0).contains(&scale))
+        && device.distance_mm.is_none_or(|mm| (100.0..=5_000.0).contains(&mm))
 }
 
 fn scale(device: &Device) -> f64 {
@@ -178,10 +170,7 @@ mod tests {
     // CSS Values and Units: a px is 0.0213 degrees at 96 dpi and arm's length of 28 inches.
     #[test]
     fn a_css_px_is_as_css_says() {
-        let arm = Device {
-            distance_mm: Some(28.0 * 25.4),
-            ..screen(1_920.0, 1_080.0)
-        };
+        let arm = Device { distance_mm: Some(28.0 * 25.4), ..screen(1_920.0, 1_080.0) };
         close(degrees_of_px(1.0, &arm), 0.0213, 0.00005);
         close(px(10.0, &arm), 470.0, 1.0);
     }
@@ -189,13 +178,7 @@ mod tests {
     // Peak of a sinusoid is π·A·f; rows by arithmetic.
     #[test]
     fn peak_speed_agrees_with_arithmetic() {
-        for (width, rate, peak) in [
-            (20.0, 0.8, 50.27),
-            (20.0, 1.0, 62.83),
-            (20.0, 1.2, 75.40),
-            (30.0, 1.0, 94.25),
-            (30.0, 1.2, 113.10),
-        ] {
+        for (width, rate, peak) in [(20.0, 0.8, 50.27), (20.0, 1.0, 62.83), (20.0, 1.2, 75.40), (30.0, 1.0, 94.25), (30.0, 1.2, 113.10)] {
             close(peak_speed(width, rate), peak, 0.005);
         }
         for (width, rate) in [(20.0, 1.432), (25.0, 1.146), (30.0, 0.955)] {
@@ -222,11 +205,7 @@ mod tests {
 
     #[test]
     fn the_widest_path_fits_with_its_dot_and_margin() {
-        let desk = Device {
-            px_per_mm: Some(3.6),
-            distance_mm: Some(650.0),
-            ..screen(2_000.0, 1_100.0)
-        };
+        let desk = Device { px_per_mm: Some(3.6), distance_mm: Some(650.0), ..screen(2_000.0, 1_100.0) };
         for path in [Path::Across, Path::UpDown, Path::Falling, Path::Rising] {
             let width = widest(&desk, path, 1.5);
             let span = px(width, &desk);
@@ -240,17 +219,10 @@ mod tests {
 
     #[test]
     fn a_small_phone_has_a_narrower_path_and_never_a_negative_one() {
-        let phone = Device {
-            px_per_mm: Some(6.0),
-            distance_mm: Some(300.0),
-            ..screen(390.0, 844.0)
-        };
+        let phone = Device { px_per_mm: Some(6.0), distance_mm: Some(300.0), ..screen(390.0, 844.0) };
         let width = widest(&phone, Path::Across, 1.5);
         assert!((8.0..12.5).contains(&width), "{width}");
-        let speck = Device {
-            px_per_mm: Some(60.0),
-            ..screen(100.0, 100.0)
-        };
+        let speck = Device { px_per_mm: Some(60.0), ..screen(100.0, 100.0) };
         assert_eq!(widest(&speck, Path::Across, 3.0), 0.0);
     }
 
@@ -259,26 +231,11 @@ mod tests {
         let good = screen(390.0, 844.0);
         assert!(plausible(&good));
         for bad in [
-            Device {
-                width_px: f64::NAN,
-                ..good
-            },
-            Device {
-                height_px: 1e9,
-                ..good
-            },
-            Device {
-                px_per_mm: Some(0.0),
-                ..good
-            },
-            Device {
-                px_per_mm: Some(f64::INFINITY),
-                ..good
-            },
-            Device {
-                distance_mm: Some(-5.0),
-                ..good
-            },
+            Device { width_px: f64::NAN, ..good },
+            Device { height_px: 1e9, ..good },
+            Device { px_per_mm: Some(0.0), ..good },
+            Device { px_per_mm: Some(f64::INFINITY), ..good },
+            Device { distance_mm: Some(-5.0), ..good },
         ] {
             assert!(!plausible(&bad), "{bad:?}");
         }

@@ -25,10 +25,7 @@ pub fn position(path: Path, phase: f64) -> Position {
     // The whole cycles are dropped first, so that late phases lose no precision.
     let along = -0.5 * (TAU * phase.rem_euclid(1.0)).cos();
     let (x, y) = direction(path);
-    Position {
-        x: along * x,
-        y: along * y,
-    }
+    Position { x: along * x, y: along * y }
 }
 
 /// How far the path reaches along x and along y, as shares of its width.

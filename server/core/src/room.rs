@@ -158,17 +158,11 @@ impl Room {
     pub fn next_wake(&self) -> Option<f64> {
         let pause = Some(self.pause_until).filter(|&until| until > self.now);
         let lines = self.lines().map(|line| line.next_wake());
-        [
-            pause,
-            self.desk_due(),
-            self.stage_due(),
-            self.starting_due(),
-            self.set_due(),
-        ]
-        .into_iter()
-        .flatten()
-        .chain(lines)
-        .min_by(f64::total_cmp)
+        [pause, self.desk_due(), self.stage_due(), self.starting_due(), self.set_due()]
+            .into_iter()
+            .flatten()
+            .chain(lines)
+            .min_by(f64::total_cmp)
     }
 
     /// Nobody is connected and nothing runs: the room may be let go.
@@ -226,8 +220,7 @@ impl Room {
     }
 
     fn record_moment(&mut self, kind: MomentKind) {
-        self.effects
-            .push(Effect::RecordMoment { kind, at: self.now });
+        self.effects.push(Effect::RecordMoment { kind, at: self.now });
     }
 }
 

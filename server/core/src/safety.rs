@@ -43,10 +43,7 @@ pub const fn default_plan() -> Plan {
         dot: 1.5,
         path: Path::Across,
         length: Length::Cycles(24),
-        channels: Channels {
-            eyes: true,
-            ears: false,
-        },
+        channels: Channels { eyes: true, ears: false },
     }
 }
 
@@ -92,9 +89,7 @@ pub fn check(plan: &Plan, eyes_locked: bool) -> Result<(), Refusal> {
 fn check_flashes(plan: &Plan) -> Result<(), Refusal> {
     let fast = plan.rate > FLASH_RATE_HZ;
     if plan.channels.eyes && fast && plan.dot > FAST_DOT_DEG {
-        return limit(format!(
-            "Above {FLASH_RATE_HZ} Hz the dot must be {FAST_DOT_DEG} degrees or smaller."
-        ));
+        return limit(format!("Above {FLASH_RATE_HZ} Hz the dot must be {FAST_DOT_DEG} degrees or smaller."));
     }
     Ok(())
 }
@@ -104,11 +99,7 @@ fn check_length(plan: &Plan) -> Result<(), Refusal> {
         return Ok(());
     };
     if !CYCLES.contains(&cycles) {
-        return limit(format!(
-            "A set must have {} to {} cycles.",
-            CYCLES.start(),
-            CYCLES.end()
-        ));
+        return limit(format!("A set must have {} to {} cycles.", CYCLES.start(), CYCLES.end()));
     }
     check_time(set_ms(cycles, plan.rate))
 }
@@ -121,11 +112,7 @@ pub fn check_time(ms: f64) -> Result<(), Refusal> {
     if ms <= SET_MS {
         return Ok(());
     }
-    limit(format!(
-        "A set may last {:.0} seconds at most; this one would last {:.0}.",
-        SET_MS / 1_000.0,
-        (ms / 1_000.0).ceil()
-    ))
+    limit(format!("A set may last {:.0} seconds at most; this one would last {:.0}.", SET_MS / 1_000.0, (ms / 1_000.0).ceil()))
 }
 
 /// Refuses a width above `widest`, the most that the client's screen can show.
@@ -144,11 +131,7 @@ fn within(what: &str, value: f64, range: &RangeInclusive<f64>, unit: &str) -> Re
     if range.contains(&value) {
         return Ok(());
     }
-    limit(format!(
-        "The {what} must be between {} and {} {unit}.",
-        range.start(),
-        range.end()
-    ))
+    limit(format!("The {what} must be between {} and {} {unit}.", range.start(), range.end()))
 }
 
 fn limit(limit: String) -> Result<(), Refusal> {

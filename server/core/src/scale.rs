@@ -44,15 +44,11 @@ impl fmt::Display for ScaleError {
         match self {
             ScaleError::Blank => f.write_str("Type a number, or leave the rating out."),
             ScaleError::NotANumber => f.write_str("Type the rating as a number, for example 5."),
-            ScaleError::NotWhole { least, most } => write!(
-                f,
-                "Only whole numbers from {least} to {most} are kept. Ask which of the two it is."
-            ),
+            ScaleError::NotWhole { least, most } => {
+                write!(f, "Only whole numbers from {least} to {most} are kept. Ask which of the two it is.")
+            }
             ScaleError::OutOfRange { least, most } => {
-                write!(
-                    f,
-                    "The rating must be a whole number from {least} to {most}."
-                )
+                write!(f, "The rating must be a whole number from {least} to {most}.")
             }
             ScaleError::VocZero => f.write_str("VOC runs from 1 to 7. Did you mean 1?"),
         }
@@ -137,11 +133,7 @@ enum Typed {
 }
 
 fn in_range(value: u8, least: u8, most: u8) -> Result<u8, ScaleError> {
-    if (least..=most).contains(&value) {
-        Ok(value)
-    } else {
-        Err(ScaleError::OutOfRange { least, most })
-    }
+    if (least..=most).contains(&value) { Ok(value) } else { Err(ScaleError::OutOfRange { least, most }) }
 }
 
 fn parse(typed: &str, least: u8, most: u8) -> Result<u8, ScaleError> {
@@ -159,13 +151,8 @@ fn number(typed: &str) -> Result<Typed, ScaleError> {
     if text.is_empty() {
         return Err(ScaleError::Blank);
     }
-    let plain = text
-        .chars()
-        .all(|c| c.is_ascii_digit() || "+-.,".contains(c));
-    let value: f64 = text
-        .replace(',', ".")
-        .parse()
-        .map_err(|_| ScaleError::NotANumber)?;
+    let plain = text.chars().all(|c| c.is_ascii_digit() || "+-.,".contains(c));
+    let value: f64 = text.replace(',', ".").parse().map_err(|_| ScaleError::NotANumber)?;
     if !plain {
         return Err(ScaleError::NotANumber);
     }
@@ -185,10 +172,7 @@ mod tests {
     // Wolpe 1990, by way of Kim, Bae & Park 2008: 11 points, 0 to 10.
     #[test]
     fn sud_has_eleven_points() {
-        let kept: Vec<u8> = (0..=255)
-            .filter_map(|v| Sud::new(v).ok())
-            .map(Sud::get)
-            .collect();
+        let kept: Vec<u8> = (0..=255).filter_map(|v| Sud::new(v).ok()).map(Sud::get).collect();
         assert_eq!(kept, (0..=10).collect::<Vec<_>>());
         let out = Err(ScaleError::OutOfRange { least: 0, most: 10 });
         assert_eq!(Sud::parse("11"), out);
@@ -199,22 +183,13 @@ mod tests {
     // Shapiro 1989: 1 to 7; 0 and 8 are no values of it.
     #[test]
     fn voc_runs_from_one_to_seven_and_asks_about_nought() {
-        let kept: Vec<u8> = (0..=255)
-            .filter_map(|v| Voc::new(v).ok())
-            .map(Voc::get)
-            .collect();
+        let kept: Vec<u8> = (0..=255).filter_map(|v| Voc::new(v).ok()).map(Voc::get).collect();
         assert_eq!(kept, (1..=7).collect::<Vec<_>>());
-        assert_eq!(
-            Voc::parse("8"),
-            Err(ScaleError::OutOfRange { least: 1, most: 7 })
-        );
+        assert_eq!(Voc::parse("8"), Err(ScaleError::OutOfRange { least: 1, most: 7 }));
         for nought in ["0", " 0 ", "00", "0.0", "-0"] {
             assert_eq!(Voc::parse(nought), Err(ScaleError::VocZero), "{nought}");
         }
-        assert_eq!(
-            ScaleError::VocZero.to_string(),
-            "VOC runs from 1 to 7. Did you mean 1?"
-        );
+        assert_eq!(ScaleError::VocZero.to_string(), "VOC runs from 1 to 7. Did you mean 1?");
     }
 
     #[test]
@@ -222,14 +197,8 @@ mod tests {
         let half = ScaleError::NotWhole { least: 0, most: 10 };
         assert_eq!(Sud::parse("6.5"), Err(half));
         assert_eq!(Sud::parse("6,5"), Err(half));
-        assert_eq!(
-            half.to_string(),
-            "Only whole numbers from 0 to 10 are kept. Ask which of the two it is."
-        );
-        assert_eq!(
-            Voc::parse("0.5"),
-            Err(ScaleError::OutOfRange { least: 1, most: 7 })
-        );
+        assert_eq!(half.to_string(), "Only whole numbers from 0 to 10 are kept. Ask which of the two it is.");
+        assert_eq!(Voc::parse("0.5"), Err(ScaleError::OutOfRange { least: 1, most: 7 }));
     }
 
     #[test]

@@ -35,10 +35,7 @@ impl Segment {
     fn read(&self, t: f64) -> Reading {
         let s = (t - self.starts_at) / 1_000.0;
         let slope = (self.rate_to - self.rate_from) / (self.lasts / 1_000.0);
-        Reading {
-            phase: self.phase + self.rate_from * s + slope * s * s / 2.0,
-            rate: self.rate_from + slope * s,
-        }
+        Reading { phase: self.phase + self.rate_from * s + slope * s * s / 2.0, rate: self.rate_from + slope * s }
     }
 }
 
@@ -53,21 +50,12 @@ impl Timeline {
     /// assert_eq!(set.read(60_000.0).phase, 24.0);
     /// ```
     pub fn read(&self, t: f64) -> Reading {
-        let begun = self
-            .segments
-            .partition_point(|segment| segment.starts_at <= t);
+        let begun = self.segments.partition_point(|segment| segment.starts_at <= t);
         let Some(segment) = begun.checked_sub(1).and_then(|i| self.segments.get(i)) else {
             let phase = self.segments.first().map_or(0.0, |first| first.phase);
             return Reading { phase, rate: 0.0 };
         };
-        if t < segment.ends_at() {
-            segment.read(t)
-        } else {
-            Reading {
-                phase: segment.end_phase(),
-                rate: 0.0,
-            }
-        }
+        if t < segment.ends_at() { segment.read(t) } else { Reading { phase: segment.end_phase(), rate: 0.0 } }
     }
 
     /// Room time of the first motion, ms; `None` when nothing ever moves.
@@ -92,10 +80,7 @@ impl Timeline {
 
     /// Room time at which it begins to come to its last rest, ms.
     pub fn eases_at(&self) -> Option<f64> {
-        self.segments
-            .last()
-            .filter(|last| last.rate_to == 0.0)
-            .map(|last| last.starts_at)
+        self.segments.last().filter(|last| last.rate_to == 0.0).map(|last| last.starts_at)
     }
 }
 

@@ -59,7 +59,8 @@ byId("join").addEventListener("submit", (event) => {
 byId("leave").addEventListener("click", () => {
   link = undefined;
   document.body.replaceChildren();
-  location.replace("/left");
+  // Blank at once; without the server it stays so, since going there would show the browser's error.
+  fetch("/left").then(() => location.replace("/left"), () => undefined);
 });
 addEventListener("hashchange", takeLink);
 takeLink();

@@ -1,8 +1,24 @@
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { test } from "node:test";
+import type { Path } from "../wire/Path";
 import { extremeAt, longestPath, placeAt, unitAt } from "./path";
 
+interface Vectors {
+  paths: { path: Path; phase: number; x: number; y: number }[];
+}
+const vectors = JSON.parse(readFileSync("../tests/reference/timeline.json", "utf8")) as Vectors;
+
 const close = (a: number, b: number) => assert.ok(Math.abs(a - b) < 1e-9, `${a} is not ${b}`);
+
+test("agrees with the reference vectors of an independent script", () => {
+  assert.ok(vectors.paths.length > 0);
+  for (const { path, phase, x, y } of vectors.paths) {
+    const unit = unitAt(path, phase);
+    close(unit.x, x);
+    close(unit.y, y);
+  }
+});
 
 test("phase 0 is the left, the top, the upper left and the lower left end", () => {
   assert.deepEqual(unitAt("across", 0), { x: -0.5, y: -0 });

@@ -1,7 +1,24 @@
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { test } from "node:test";
 import type { Timeline } from "../wire/Timeline";
 import { endOf, phaseAfter, phaseAt, rateAt, startOf } from "./timeline";
+
+/** Computed by an independent script, tests/reference/timeline.py; the Rust twin is bound to them too. */
+interface Vectors {
+  cases: { name: string; segments: Timeline["segments"]; samples: { t: number; phase: number; rate: number }[] }[];
+}
+const vectors = JSON.parse(readFileSync("../tests/reference/timeline.json", "utf8")) as Vectors;
+
+for (const { name, segments, samples } of vectors.cases) {
+  test(`agrees with the reference vectors: ${name}`, () => {
+    assert.ok(samples.length > 0);
+    for (const { t, phase, rate } of samples) {
+      assert.ok(Math.abs(phaseAt({ segments }, t) - phase) < 1e-9, `phase at ${t}`);
+      assert.ok(Math.abs(rateAt({ segments }, t) - rate) < 1e-9, `rate at ${t}`);
+    }
+  });
+}
 
 /** Up from rest to 1 Hz in 2 s, 10 s at 1 Hz, down to rest in 2 s: 1 + 10 + 1 cycles. */
 const set: Timeline = {

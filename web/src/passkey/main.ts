@@ -24,7 +24,7 @@ function start(place: HTMLElement, button: HTMLButtonElement, status: HTMLElemen
     button.disabled = true;
     say("Your browser now asks for the passkey.");
     try {
-      location.assign(await doing(place));
+      location.replace(await doing(place));
     } catch (fault) {
       say(inWords(fault));
       button.disabled = false;

@@ -105,7 +105,7 @@ export function reduce(state: State, event: Event): Outcome {
     case "stop":
       return halted(state, "stop");
     case "interrupted":
-      return state.playing === undefined ? [state, []] : halted(state, event.cause);
+      return onInterrupted(state, event.cause);
     case "finished":
       return reloadIfDue({ ...spend(state, state.playing), playing: undefined });
     case "ready":
@@ -130,7 +130,7 @@ function onLink(state: State, link: SocketState): Outcome {
 }
 
 function onView(state: State, view: StageView, obstacle: Interruption | undefined): Outcome {
-  if (state.view && !isLater(view, state.view)) return [state, []];
+  if (state.view && isOlder(view, state.view)) return [state, []];
   const seen = { ...state, view, readySaid: false, untold: stillUntold(state.untold, view) };
   const set = view.set ?? undefined;
   const anew = state.view !== undefined && view.epoch > state.view.epoch;
@@ -162,6 +162,12 @@ function halted(state: State, cause: "stop" | Interruption, refused?: string): O
   if (state.playing === undefined) return [next, effects];
   const rest: Effect = cause === "silence" ? { do: "ease", ending: "link_lost" } : { do: "cut", ending: endingOf(cause) };
   return [next, [rest, ...effects]];
+}
+
+/** While nothing moves only a hidden page matters: no set may start into it. */
+function onInterrupted(state: State, cause: Interruption): Outcome {
+  const matters = state.playing !== undefined || (cause === "hidden" && state.halt === undefined && state.check === undefined && admitted(state.view));
+  return matters ? halted(state, cause) : [state, []];
 }
 
 function onReady(state: State): Outcome {
@@ -205,15 +211,18 @@ function stillUntold(untold: Untold | undefined, view: StageView): Untold | unde
   return runs || !shown ? untold : undefined;
 }
 
-/** Nothing may start before the client's Ready. After other interruptions the clinician may go on. */
-export const waitsForClient = (state: State): boolean => state.halt === "stop" || state.halt === "hidden";
+/** Nothing may start before the client's Ready. After a lost line or a turned screen the clinician may go on. */
+export const waitsForClient = ({ halt }: State): boolean => halt !== undefined && halt !== "silence" && halt !== "resized";
 
-const isLater = (view: StageView, than: StageView): boolean =>
-  view.epoch > than.epoch || (view.epoch === than.epoch && view.seq > than.seq);
+/** The same view again is taken in too: it may be the answer to what this page repeated. */
+const isOlder = (view: StageView, than: StageView): boolean =>
+  view.epoch < than.epoch || (view.epoch === than.epoch && view.seq < than.seq);
 
+/** A set is shown to the client while the room is in one of these. */
 const moves = (view: StageView | undefined): boolean => view?.state === "running" || view?.state === "easing";
 
-const admitted = (view: StageView | undefined): boolean => view !== undefined && view.state !== "waiting" && view.state !== "closed";
+/** The room takes nothing but answers from a page that was not let in. */
+export const admitted = (view: StageView | undefined): boolean => view !== undefined && view.state !== "waiting" && view.state !== "closed";
 
 /** Whether a set was ended there and then; other ends are in its timeline, and come by themselves. */
 function endedAtOnce(set: SetView | undefined): boolean {

@@ -10,7 +10,7 @@ import type { StageView } from "../wire/StageView";
 import type { ToStage } from "../wire/ToStage";
 import { abilities, ThisDevice } from "./device";
 import { Dot } from "./dot";
-import { type Effect, type Event, opened, reduce } from "./machine";
+import { admitted, type Effect, type Event, opened, reduce } from "./machine";
 import { Player } from "./player";
 import { postEvidence, postLeave } from "./post";
 import { Renderer } from "./render";
@@ -192,7 +192,7 @@ function send(message: FromStage): void {
 
 function sendReport(): void {
   const facts = report.batch();
-  if (facts.length > 0) send({ type: "evidence", facts });
+  if (facts.length > 0 && admitted(state.view)) send({ type: "evidence", facts });
 }
 
 /** After the end: what the record does not have yet goes by HTTP, and the line is closed. */

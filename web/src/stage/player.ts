@@ -22,8 +22,8 @@ import { EASE, type Watchdog } from "./watchdog";
 const WINDOW = 1_600;
 /** It is replaced after this, ms. */
 const REPLACE = 400;
-/** The dot rests at least this long before it moves, ms. */
-const REST = 1_000;
+/** Before it moves the dot rests for a second (`leeward_core::safety::REST_MS`) and the frames it takes to draw it, ms. */
+const REST = 1_100;
 /** The compositor takes up a new window within this, ms; until then old and new agree. */
 const LEAD = 50;
 /** `Showing` goes out so often, ms. */

@@ -36,10 +36,7 @@ pub fn course_over_sessions(course: &[SessionSpan]) -> Chart {
         elements.extend(voc.frame());
         elements.extend(draw_spans(&voc, columns, &vocs(course)));
     }
-    let labels: Vec<&str> = course
-        .iter()
-        .map(|session| session.label.as_str())
-        .collect();
+    let labels: Vec<&str> = course.iter().map(|session| session.label.as_str()).collect();
     elements.extend(axis(columns, &labels, bottom, ""));
 
     Chart {
@@ -72,21 +69,12 @@ fn row(session: &SessionSpan) -> Vec<String> {
     let voc = session.voc.map(|(first, last)| (first.get(), last.get()));
     let first = |span: Span| words::rating(span.map(|(first, _)| first));
     let last = |span: Span| words::rating(span.map(|(_, last)| last));
-    vec![
-        session.label.clone(),
-        first(sud),
-        last(sud),
-        first(voc),
-        last(voc),
-    ]
+    vec![session.label.clone(), first(sud), last(sud), first(voc), last(voc)]
 }
 
 fn draw_spans(panel: &Panel, columns: Columns, spans: &[Span]) -> Vec<Element> {
     let mut elements = Vec::new();
-    let rated = spans
-        .iter()
-        .enumerate()
-        .filter_map(|(i, span)| span.map(|span| (i, span)));
+    let rated = spans.iter().enumerate().filter_map(|(i, span)| span.map(|span| (i, span)));
     for (index, (first, last)) in rated {
         let x = columns.at(index);
         let (y1, y2) = (panel.y.at(f64::from(first)), panel.y.at(f64::from(last)));
@@ -126,8 +114,5 @@ fn name_shapes(panel: &Panel, columns: Columns, spans: &[Span]) -> Vec<Element> 
     }
     let x = columns.at(index);
     let at = |value: u8| panel.y.at(f64::from(value)) + 4.0;
-    vec![
-        text(x + 11.0, at(first), Anchor::Start, "name", "first"),
-        text(x + 27.0, at(last), Anchor::Start, "name", "last"),
-    ]
+    vec![text(x + 11.0, at(first), Anchor::Start, "name", "first"), text(x + 27.0, at(last), Anchor::Start, "name", "last")]
 }

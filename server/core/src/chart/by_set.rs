@@ -64,8 +64,7 @@ fn row(step: &SetStep) -> Vec<String> {
         step.label.clone(),
         words::rating(step.sud.map(Sud::get)),
         words::rating(step.voc.map(Voc::get)),
-        step.ending
-            .map_or(String::new(), |ending| words::ending(ending).to_string()),
+        step.ending.map_or(String::new(), |ending| words::ending(ending).to_string()),
     ]
 }
 
@@ -84,16 +83,7 @@ fn stops(course: &[SetStep], columns: Columns) -> Vec<Stop> {
     });
     let marked: Vec<_> = marked.collect();
     let places: Vec<(f64, &str)> = marked.iter().map(|(_, x, words)| (*x, *words)).collect();
-    rows(&places)
-        .into_iter()
-        .zip(marked)
-        .map(|(row, (column, x, words))| Stop {
-            column,
-            x,
-            row,
-            words,
-        })
-        .collect()
+    rows(&places).into_iter().zip(marked).map(|(row, (column, x, words))| Stop { column, x, row, words }).collect()
 }
 
 fn draw_stops(stops: &[Stop], panel: &Panel, bottom: f64) -> Vec<Element> {
@@ -107,9 +97,7 @@ fn draw_stops(stops: &[Stop], panel: &Panel, bottom: f64) -> Vec<Element> {
 }
 
 fn draw_ratings(panel: &Panel, columns: Columns, values: &[Option<u8>]) -> Vec<Element> {
-    let place = |(index, value): (usize, &Option<u8>)| {
-        value.map(|value| (columns.at(index), panel.y.at(f64::from(value))))
-    };
+    let place = |(index, value): (usize, &Option<u8>)| value.map(|value| (columns.at(index), panel.y.at(f64::from(value))));
     let points: Vec<Option<(f64, f64)>> = values.iter().enumerate().map(place).collect();
     let Some(last) = points.iter().flatten().next_back() else {
         return vec![panel.nothing()];
@@ -133,10 +121,6 @@ fn draw_ratings(panel: &Panel, columns: Columns, values: &[Option<u8>]) -> Vec<E
 
 /// Above its marker; beside the riser when the line comes down on it.
 fn figure(x: f64, y: f64, value: u8, before: Option<u8>) -> Element {
-    let (x, anchor) = if before.is_some_and(|before| before > value) {
-        (x + 5.0, Anchor::Start)
-    } else {
-        (x, Anchor::Middle)
-    };
+    let (x, anchor) = if before.is_some_and(|before| before > value) { (x + 5.0, Anchor::Start) } else { (x, Anchor::Middle) };
     text(x, y - 8.0, anchor, "value", value.to_string())
 }

@@ -24,10 +24,7 @@ impl Shape {
         match self {
             Shape::Ring => circle(x, y, RING),
             Shape::Disc => circle(x, y, MARK),
-            Shape::Diamond => format!(
-                "M{x} {}l{MARK} {MARK}l-{MARK} {MARK}l-{MARK} -{MARK}Z",
-                tenth(y - MARK)
-            ),
+            Shape::Diamond => format!("M{x} {}l{MARK} {MARK}l-{MARK} {MARK}l-{MARK} -{MARK}Z", tenth(y - MARK)),
         }
     }
 
@@ -37,45 +34,21 @@ impl Shape {
             Shape::Diamond => "mark diamond",
             Shape::Disc => "mark disc",
         };
-        Element::Path {
-            d: self.d(x, y),
-            class,
-        }
+        Element::Path { d: self.d(x, y), class }
     }
 }
 
 fn circle(x: f64, y: f64, r: f64) -> String {
     let side = r * 2.0;
-    format!(
-        "M{} {y}a{r} {r} 0 1 0 {side} 0a{r} {r} 0 1 0 -{side} 0Z",
-        tenth(x - r)
-    )
+    format!("M{} {y}a{r} {r} 0 1 0 {side} 0a{r} {r} 0 1 0 -{side} 0Z", tenth(x - r))
 }
 
 pub(super) fn line(x1: f64, y1: f64, x2: f64, y2: f64, class: &'static str) -> Element {
-    Element::Line {
-        x1: tenth(x1),
-        y1: tenth(y1),
-        x2: tenth(x2),
-        y2: tenth(y2),
-        class,
-    }
+    Element::Line { x1: tenth(x1), y1: tenth(y1), x2: tenth(x2), y2: tenth(y2), class }
 }
 
-pub(super) fn text(
-    x: f64,
-    y: f64,
-    anchor: Anchor,
-    class: &'static str,
-    text: impl Into<String>,
-) -> Element {
-    Element::Text {
-        x: tenth(x),
-        y: tenth(y),
-        anchor,
-        class,
-        text: text.into(),
-    }
+pub(super) fn text(x: f64, y: f64, anchor: Anchor, class: &'static str, text: impl Into<String>) -> Element {
+    Element::Text { x: tenth(x), y: tenth(y), anchor, class, text: text.into() }
 }
 
 /// A step line through points that follow each other: each value holds until the next. `None`
@@ -86,9 +59,7 @@ pub(super) fn steps(points: &[Option<(f64, f64)>]) -> Vec<Element> {
         .filter(|run| run.len() > 1)
         .map(|run| {
             let mut run = run.iter().flatten();
-            let mut d = run
-                .next()
-                .map_or(String::new(), |(x, y)| format!("M{x} {y}"));
+            let mut d = run.next().map_or(String::new(), |(x, y)| format!("M{x} {y}"));
             for (x, y) in run {
                 d.push_str(&format!("H{x}V{y}"));
             }
@@ -107,26 +78,12 @@ pub(super) struct Panel {
 impl Panel {
     /// SUD, 0 to 10, with its upper edge at `top`.
     pub fn sud(top: f64) -> Self {
-        Panel {
-            name: "SUD",
-            y: Linear {
-                domain: (0.0, 10.0),
-                range: (top + 180.0, top),
-            },
-            ticks: &[0, 2, 4, 6, 8, 10],
-        }
+        Panel { name: "SUD", y: Linear { domain: (0.0, 10.0), range: (top + 180.0, top) }, ticks: &[0, 2, 4, 6, 8, 10] }
     }
 
     /// VOC, 1 to 7, with its upper edge at `top`.
     pub fn voc(top: f64) -> Self {
-        Panel {
-            name: "VOC",
-            y: Linear {
-                domain: (1.0, 7.0),
-                range: (top + 108.0, top),
-            },
-            ticks: &[1, 3, 5, 7],
-        }
+        Panel { name: "VOC", y: Linear { domain: (1.0, 7.0), range: (top + 108.0, top) }, ticks: &[1, 3, 5, 7] }
     }
 
     pub fn bottom(&self) -> f64 {
@@ -143,34 +100,16 @@ impl Panel {
         for &tick in self.ticks {
             let y = self.y.at(f64::from(tick));
             elements.push(line(LEFT, y, RIGHT, y, "grid"));
-            elements.push(text(
-                LEFT - 8.0,
-                y + 4.0,
-                Anchor::End,
-                "tick",
-                tick.to_string(),
-            ));
+            elements.push(text(LEFT - 8.0, y + 4.0, Anchor::End, "tick", tick.to_string()));
         }
-        elements.push(text(
-            0.0,
-            self.top() - 10.0,
-            Anchor::Start,
-            "name",
-            self.name,
-        ));
+        elements.push(text(0.0, self.top() - 10.0, Anchor::Start, "name", self.name));
         elements
     }
 
     /// Says that nothing was asked, where nothing was.
     pub fn nothing(&self) -> Element {
         let middle = (self.top() + self.bottom()) / 2.0;
-        text(
-            (LEFT + RIGHT) / 2.0,
-            middle,
-            Anchor::Middle,
-            "nothing",
-            "not asked",
-        )
+        text((LEFT + RIGHT) / 2.0, middle, Anchor::Middle, "nothing", "not asked")
     }
 }
 
@@ -180,13 +119,7 @@ pub(super) fn axis(columns: Columns, labels: &[&str], bottom: f64, counts: &str)
     for index in columns.labelled(labels) {
         let x = columns.at(index);
         elements.push(line(x, bottom, x, bottom + 4.0, "axis"));
-        elements.push(text(
-            x,
-            bottom + 18.0,
-            Anchor::Middle,
-            "tick",
-            labels[index],
-        ));
+        elements.push(text(x, bottom + 18.0, Anchor::Middle, "tick", labels[index]));
     }
     elements.push(text(0.0, bottom + 18.0, Anchor::Start, "name", counts));
     elements

@@ -50,9 +50,7 @@ pub(super) struct Columns {
 impl Columns {
     pub fn new(count: usize) -> Self {
         let spaces = count.saturating_sub(1).max(1) as f64;
-        Columns {
-            step: ((RIGHT - LEFT - 2.0 * INSET) / spaces).min(WIDEST_STEP),
-        }
+        Columns { step: ((RIGHT - LEFT - 2.0 * INSET) / spaces).min(WIDEST_STEP) }
     }
 
     pub fn at(&self, index: usize) -> f64 {
@@ -67,13 +65,8 @@ impl Columns {
     /// Which labels to write: the first, the last, and every so many that fit between; numbers
     /// that are round, where they are numbers.
     pub fn labelled(&self, labels: &[&str]) -> Vec<usize> {
-        let inner = labels
-            .get(1..labels.len().saturating_sub(1))
-            .unwrap_or_default();
-        let widest = inner
-            .iter()
-            .map(|label| text_width(label))
-            .fold(0.0, f64::max);
+        let inner = labels.get(1..labels.len().saturating_sub(1)).unwrap_or_default();
+        let widest = inner.iter().map(|label| text_width(label)).fold(0.0, f64::max);
         let fits = |stride: &usize| *stride as f64 * self.step >= widest + GAP;
         let stride = [1, 2, 5, 10, 20].into_iter().find(fits).unwrap_or(50);
         let last = labels.len().saturating_sub(1);
@@ -86,10 +79,7 @@ impl Columns {
                     chosen.pop();
                 }
             }
-            if chosen
-                .last()
-                .is_none_or(|&before| self.apart(labels, before, index))
-            {
+            if chosen.last().is_none_or(|&before| self.apart(labels, before, index)) {
                 chosen.push(index);
             }
         }
@@ -116,10 +106,7 @@ pub(super) fn rows(texts: &[(f64, &str)]) -> Vec<usize> {
         .map(|(x, text)| {
             let half = text_width(text) / 2.0;
             let (from, to) = (x - half, x + half + GAP);
-            let free = ends
-                .iter()
-                .position(|&end| end <= from)
-                .unwrap_or(ends.len());
+            let free = ends.iter().position(|&end| end <= from).unwrap_or(ends.len());
             if free == ends.len() {
                 ends.push(to);
             } else {

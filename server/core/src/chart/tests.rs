@@ -11,22 +11,13 @@ use crate::wire::Ending;
 use proptest::prelude::*;
 
 fn step(label: &str, sud: Option<u8>, voc: Option<u8>, ending: Option<Ending>) -> SetStep {
-    SetStep {
-        label: label.into(),
-        sud: sud.map(|value| Sud::new(value).unwrap()),
-        voc: voc.map(|value| Voc::new(value).unwrap()),
-        ending,
-    }
+    SetStep { label: label.into(), sud: sud.map(|value| Sud::new(value).unwrap()), voc: voc.map(|value| Voc::new(value).unwrap()), ending }
 }
 
 fn span(label: &str, sud: Option<(u8, u8)>, voc: Option<(u8, u8)>) -> SessionSpan {
     let sud = sud.map(|(a, b)| (Sud::new(a).unwrap(), Sud::new(b).unwrap()));
     let voc = voc.map(|(a, b)| (Voc::new(a).unwrap(), Voc::new(b).unwrap()));
-    SessionSpan {
-        label: label.into(),
-        sud,
-        voc,
-    }
+    SessionSpan { label: label.into(), sud, voc }
 }
 
 fn a_session() -> Vec<SetStep> {
@@ -64,28 +55,13 @@ fn svg(chart: &Chart) -> String {
     );
     for element in &chart.elements {
         let _ = match element {
-            Element::Line {
-                x1,
-                y1,
-                x2,
-                y2,
-                class,
-            } => writeln!(
-                out,
-                "<line class=\"{class}\" x1=\"{x1}\" y1=\"{y1}\" x2=\"{x2}\" y2=\"{y2}\"/>"
-            ),
+            Element::Line { x1, y1, x2, y2, class } => {
+                writeln!(out, "<line class=\"{class}\" x1=\"{x1}\" y1=\"{y1}\" x2=\"{x2}\" y2=\"{y2}\"/>")
+            }
             Element::Path { d, class } => writeln!(out, "<path class=\"{class}\" d=\"{d}\"/>"),
-            Element::Text {
-                x,
-                y,
-                anchor,
-                class,
-                text,
-            } => writeln!(
-                out,
-                "<text class=\"{class}\" x=\"{x}\" y=\"{y}\" text-anchor=\"{}\">{text}</text>",
-                anchor.svg()
-            ),
+            Element::Text { x, y, anchor, class, text } => {
+                writeln!(out, "<text class=\"{class}\" x=\"{x}\" y=\"{y}\" text-anchor=\"{}\">{text}</text>", anchor.svg())
+            }
         };
     }
     out + "</svg>\n"
@@ -109,10 +85,7 @@ fn a_session_is_drawn_as_kept() {
         "SUD fell from 8 to 0, last asked at \u{201c}close\u{201d}; VOC rose from 2 to 7, last \
          asked after set 8; 2 sets were stopped."
     );
-    assert_eq!(
-        chart.rows[3],
-        ["3", "not asked", "not asked", "stopped by the client"]
-    );
+    assert_eq!(chart.rows[3], ["3", "not asked", "not asked", "stopped by the client"]);
 }
 
 #[test]
@@ -120,10 +93,7 @@ fn a_course_is_drawn_as_kept() {
     let chart = course_over_sessions(&sessions());
     golden("course", &chart);
     assert_eq!(chart.caption, "SUD fell from 8 to 1 over 3 sessions.");
-    assert_eq!(
-        chart.rows[2],
-        ["17 Mar", "not asked", "not asked", "not asked", "not asked"]
-    );
+    assert_eq!(chart.rows[2], ["17 Mar", "not asked", "not asked", "not asked", "not asked"]);
     assert_eq!(chart.note, Some(NO_BAND));
 }
 
@@ -132,11 +102,7 @@ fn sixty_sets_are_drawn_as_kept() {
     let course: Vec<SetStep> = (1..=60)
         .map(|n: u32| {
             let sud = (!n.is_multiple_of(4)).then_some((10 - n / 6) as u8);
-            let ending = if n.is_multiple_of(13) {
-                Ending::StoppedByClinician
-            } else {
-                Ending::Done
-            };
+            let ending = if n.is_multiple_of(13) { Ending::StoppedByClinician } else { Ending::Done };
             step(&n.to_string(), sud, None, Some(ending))
         })
         .collect();
@@ -147,34 +113,17 @@ fn sixty_sets_are_drawn_as_kept() {
 fn nothing_asked_is_said_and_not_drawn() {
     let chart = ratings_by_set(&[step("1", None, None, Some(Ending::Done))]);
     assert_eq!(chart.caption, "SUD was not asked.");
-    assert!(
-        !chart
-            .elements
-            .iter()
-            .any(|e| matches!(e, Element::Path { .. }))
-    );
-    assert_eq!(
-        course_over_sessions(&[]).caption,
-        "SUD was not asked in any session of this target."
-    );
+    assert!(!chart.elements.iter().any(|e| matches!(e, Element::Path { .. })));
+    assert_eq!(course_over_sessions(&[]).caption, "SUD was not asked in any session of this target.");
     assert_eq!(ratings_by_set(&[]).rows.len(), 0);
 }
 
 #[test]
 fn a_rating_that_stays_or_stands_alone_is_said_so() {
-    let stays = [
-        step("1", Some(4), None, None),
-        step("2", Some(4), None, None),
-    ];
-    assert_eq!(
-        ratings_by_set(&stays).caption,
-        "SUD stayed at 4, last asked after set 2."
-    );
+    let stays = [step("1", Some(4), None, None), step("2", Some(4), None, None)];
+    assert_eq!(ratings_by_set(&stays).caption, "SUD stayed at 4, last asked after set 2.");
     let once = [step("1", Some(4), None, Some(Ending::HardLimit))];
-    assert_eq!(
-        ratings_by_set(&once).caption,
-        "SUD was asked once, after set 1 (4); one set was stopped."
-    );
+    assert_eq!(ratings_by_set(&once).caption, "SUD was asked once, after set 1 (4); one set was stopped.");
 }
 
 fn step_paths(chart: &Chart) -> Vec<String> {
@@ -189,29 +138,15 @@ fn step_paths(chart: &Chart) -> Vec<String> {
 // stand 110 units apart from x 64.
 #[test]
 fn a_rating_holds_until_the_next_and_a_gap_breaks_the_line() {
-    let course = [
-        step("1", Some(10), None, None),
-        step("2", Some(5), None, None),
-        step("3", Some(0), None, None),
-    ];
-    assert_eq!(
-        step_paths(&ratings_by_set(&course)),
-        ["M64 26H174V116H284V206"]
-    );
-    let gap = [
-        course[0].clone(),
-        step("2", None, None, None),
-        course[2].clone(),
-    ];
+    let course = [step("1", Some(10), None, None), step("2", Some(5), None, None), step("3", Some(0), None, None)];
+    assert_eq!(step_paths(&ratings_by_set(&course)), ["M64 26H174V116H284V206"]);
+    let gap = [course[0].clone(), step("2", None, None, None), course[2].clone()];
     assert_eq!(step_paths(&ratings_by_set(&gap)), Vec::<String>::new());
 }
 
 #[test]
 fn a_linear_scale_is_linear() {
-    let y = Linear {
-        domain: (1.0, 7.0),
-        range: (108.0, 0.0),
-    };
+    let y = Linear { domain: (1.0, 7.0), range: (108.0, 0.0) };
     assert_eq!((y.at(1.0), y.at(4.0), y.at(7.0)), (108.0, 54.0, 0.0));
 }
 

@@ -43,11 +43,7 @@ pub(super) fn stop(ending: Ending) -> Option<&'static str> {
 }
 
 pub(super) fn by_set_description(has_voc: bool) -> String {
-    let voc = if has_voc {
-        " A second panel shows VOC, 1 to 7, the same way."
-    } else {
-        ""
-    };
+    let voc = if has_voc { " A second panel shows VOC, 1 to 7, the same way." } else { "" };
     format!(
         "Step chart. Across: the sets in order. Up: SUD, 0 to 10. A rating holds until the next; \
          where none was asked there is a gap. Dashed lines mark sets that were stopped.{voc}"
@@ -55,11 +51,7 @@ pub(super) fn by_set_description(has_voc: bool) -> String {
 }
 
 pub(super) fn by_session_description(has_voc: bool) -> String {
-    let voc = if has_voc {
-        " A second panel shows VOC, 1 to 7, the same way."
-    } else {
-        ""
-    };
+    let voc = if has_voc { " A second panel shows VOC, 1 to 7, the same way." } else { "" };
     format!(
         "Across: the sessions in order. Up: SUD, 0 to 10. A ring is the first rating of a \
          session, a diamond the last; a bar joins them.{voc}"
@@ -73,10 +65,7 @@ pub(super) fn by_set_caption(course: &[SetStep]) -> String {
     if !voc.is_empty() {
         parts.push(course_of("VOC", &voc));
     }
-    let stopped = course
-        .iter()
-        .filter(|step| step.ending.and_then(stop).is_some())
-        .count();
+    let stopped = course.iter().filter(|step| step.ending.and_then(stop).is_some()).count();
     match stopped {
         0 => {}
         1 => parts.push("one set was stopped".into()),
@@ -86,9 +75,7 @@ pub(super) fn by_set_caption(course: &[SetStep]) -> String {
 }
 
 pub(super) fn by_session_caption(course: &[SessionSpan]) -> String {
-    let suds: Vec<(u8, u8)> = (course.iter())
-        .filter_map(|session| session.sud.map(|(first, last)| (first.get(), last.get())))
-        .collect();
+    let suds: Vec<(u8, u8)> = (course.iter()).filter_map(|session| session.sud.map(|(first, last)| (first.get(), last.get()))).collect();
     let (Some((first, _)), Some((_, last))) = (suds.first(), suds.last()) else {
         return "SUD was not asked in any session of this target.".into();
     };
@@ -101,10 +88,7 @@ pub(super) fn by_session_caption(course: &[SessionSpan]) -> String {
 
 /// Where a rating was given, and what.
 fn rated(course: &[SetStep], value: impl Fn(&SetStep) -> Option<u8>) -> Vec<(&str, u8)> {
-    course
-        .iter()
-        .filter_map(|step| Some((step.label.as_str(), value(step)?)))
-        .collect()
+    course.iter().filter_map(|step| Some((step.label.as_str(), value(step)?))).collect()
 }
 
 fn course_of(name: &str, rated: &[(&str, u8)]) -> String {
@@ -112,11 +96,7 @@ fn course_of(name: &str, rated: &[(&str, u8)]) -> String {
         [] => format!("{name} was not asked"),
         [(label, value)] => format!("{name} was asked once, {} ({value})", place(label)),
         [(_, first), .., (label, last)] => {
-            format!(
-                "{}, last asked {}",
-                moved(name, *first, *last),
-                place(label)
-            )
+            format!("{}, last asked {}", moved(name, *first, *last), place(label))
         }
     }
 }
@@ -130,9 +110,5 @@ fn moved(name: &str, first: u8, last: u8) -> String {
 }
 
 fn place(label: &str) -> String {
-    if label.chars().all(|c| c.is_ascii_digit()) {
-        format!("after set {label}")
-    } else {
-        format!("at \u{201c}{label}\u{201d}")
-    }
+    if label.chars().all(|c| c.is_ascii_digit()) { format!("after set {label}") } else { format!("at \u{201c}{label}\u{201d}") }
 }

@@ -69,11 +69,7 @@ pub(super) fn understands(wire: u32) -> bool {
 impl Room {
     pub(super) fn desk_joined(&mut self, id: u64) {
         let line = Line::new(self.now);
-        self.desks.push(Desk {
-            id,
-            line,
-            orders: OrderLog::default(),
-        });
+        self.desks.push(Desk { id, line, orders: OrderLog::default() });
     }
 
     pub(super) fn desk_left(&mut self, id: u64) {
@@ -109,11 +105,7 @@ impl Room {
         match said {
             FromDesk::Hello { wire } if !greeted => self.greet_desk(id, wire),
             FromDesk::Beat(reply) if greeted => self.desk_answered(id, reply),
-            FromDesk::Order {
-                epoch,
-                id: order,
-                order: what,
-            } if greeted => {
+            FromDesk::Order { epoch, id: order, order: what } if greeted => {
                 self.desk_ordered(id, epoch, order, what);
             }
             _ => self.close_desk(id, Why::Breach("hello comes first, and once")),
@@ -130,9 +122,7 @@ impl Room {
             desk.line.greet(now);
         }
         // A socket that went silent is a ghost of the same desk, as a rule.
-        let alone = (self.desks.iter())
-            .filter(|desk| desk.id != id && desk.line.greeted)
-            .all(|desk| !self.heard_lately(&desk.line));
+        let alone = (self.desks.iter()).filter(|desk| desk.id != id && desk.line.greeted).all(|desk| !self.heard_lately(&desk.line));
         if alone {
             self.control = Some(id);
             self.desk_sign();
@@ -166,11 +156,7 @@ impl Room {
                 return self.effects.push(Effect::ToDesk(id, answer));
             }
         }
-        let done = if epoch == self.epoch {
-            self.carry_out(id, order, what)
-        } else {
-            Err(Refusal::OldEpoch)
-        };
+        let done = if epoch == self.epoch { self.carry_out(id, order, what) } else { Err(Refusal::OldEpoch) };
         match done {
             Ok(super::orders::Carried::Now) => self.answer(id, order, None),
             Ok(super::orders::Carried::AnsweredLater) => {}

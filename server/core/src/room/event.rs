@@ -1,9 +1,7 @@
 //! What goes into a room and what comes out.
 
 use crate::safety;
-use crate::wire::{
-    Ending, Evidence, FromDesk, FromStage, Interruption, Plan, SeatState, Timeline, ToDesk, ToStage,
-};
+use crate::wire::{Ending, Evidence, FromDesk, FromStage, Interruption, Plan, SeatState, Timeline, ToDesk, ToStage};
 
 /// What a room starts from, taken from the record.
 #[derive(Clone, Debug)]

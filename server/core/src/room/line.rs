@@ -103,12 +103,7 @@ impl Line {
             self.unanswered.pop_front();
         }
         self.unanswered.push_back((id, now));
-        Some(Beat {
-            id,
-            sent: now,
-            echo: self.echo,
-            desk_silent,
-        })
+        Some(Beat { id, sent: now, echo: self.echo, desk_silent })
     }
 
     fn pace(&self, live: bool) -> f64 {
@@ -125,12 +120,7 @@ impl Line {
     ///
     /// # Errors
     /// The words for the close when the answer is impossible.
-    pub fn answered(
-        &mut self,
-        reply: BeatReply,
-        now: f64,
-        last_view: u32,
-    ) -> Result<(), &'static str> {
+    pub fn answered(&mut self, reply: BeatReply, now: f64, last_view: u32) -> Result<(), &'static str> {
         if reply.id >= self.next_id {
             return Err("an answer to a beat that was never sent");
         }
@@ -147,19 +137,13 @@ impl Line {
             self.trips.pop_front();
         }
         self.trips.push_back(now - sent);
-        self.echo = Some(Echo {
-            id: reply.id,
-            page: reply.page,
-            heard: now,
-        });
+        self.echo = Some(Echo { id: reply.id, page: reply.page, heard: now });
         Ok(())
     }
 
     /// A number from another epoch, or from another socket, is not of a view sent here.
     fn note_drawn(&mut self, drawn: u32, last_view: u32) {
-        let sent_here = self
-            .first_view
-            .is_some_and(|first| (first..=last_view).contains(&drawn));
+        let sent_here = self.first_view.is_some_and(|first| (first..=last_view).contains(&drawn));
         if sent_here {
             self.drawn = self.drawn.max(drawn);
         }
@@ -178,10 +162,6 @@ impl Line {
 
     pub fn next_wake(&self) -> f64 {
         let dead = self.heard + DEAD_MS;
-        if self.greeted {
-            dead.min(self.next_beat)
-        } else {
-            dead
-        }
+        if self.greeted { dead.min(self.next_beat) } else { dead }
     }
 }

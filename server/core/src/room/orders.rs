@@ -105,10 +105,7 @@ impl Room {
             return Err(Refusal::WrongState);
         };
         set.extend(at, cycles).map_err(|NoRoom| Refusal::Limit {
-            limit: format!(
-                "A set may last {:.0} seconds at most, and can be extended only while it runs.",
-                safety::SET_MS / 1_000.0
-            ),
+            limit: format!("A set may last {:.0} seconds at most, and can be extended only while it runs.", safety::SET_MS / 1_000.0),
         })?;
         self.record_ordered(super::Cause::Extended);
         Ok(Carried::Now)
@@ -132,26 +129,18 @@ impl Room {
         let Some(set) = self.running_mut().filter(|set| !set.end_asked) else {
             return Err(Refusal::WrongState);
         };
-        let same_but_rate = Plan {
-            rate: set.plan.rate,
-            ..plan
-        };
+        let same_but_rate = Plan { rate: set.plan.rate, ..plan };
         if same_but_rate != set.plan {
             return Err(Refusal::WrongState);
         }
         // The length was checked when it was ordered; a slower rate is cut off by the hard limit.
-        let any_length = Plan {
-            length: crate::wire::Length::Open,
-            ..plan
-        };
+        let any_length = Plan { length: crate::wire::Length::Open, ..plan };
         safety::check(&any_length, eyes_locked)?;
         if plan.rate == set.plan.rate {
             return Ok(Carried::Now);
         }
         set.change_rate(at, plan.rate)
-            .map_err(|NoRoom| Refusal::Limit {
-                limit: "Too little of this set is left to change its rate.".into(),
-            })?;
+            .map_err(|NoRoom| Refusal::Limit { limit: "Too little of this set is left to change its rate.".into() })?;
         self.plan.rate = plan.rate;
         self.record_ordered(super::Cause::Rate);
         Ok(Carried::Now)
@@ -161,8 +150,6 @@ impl Room {
     pub(super) fn check_plan(&self, plan: &Plan) -> Result<(), Refusal> {
         safety::check(plan, self.eyes_locked)?;
         let device = self.stage.as_ref().and_then(|stage| stage.device.as_ref());
-        device.map_or(Ok(()), |device| {
-            safety::check_screen(plan, optics::widest(device, plan.path, plan.dot))
-        })
+        device.map_or(Ok(()), |device| safety::check_screen(plan, optics::widest(device, plan.path, plan.dot)))
     }
 }

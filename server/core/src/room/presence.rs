@@ -44,45 +44,30 @@ impl Room {
 
     pub(super) fn lines_mut(&mut self) -> impl Iterator<Item = &mut Line> {
         let stage = self.stage.iter_mut().map(|stage| &mut stage.line);
-        self.desks
-            .iter_mut()
-            .map(|desk| &mut desk.line)
-            .chain(stage)
+        self.desks.iter_mut().map(|desk| &mut desk.line).chain(stage)
     }
 
     /// How long before a change must be ordered for both pages to have it in time, ms.
     pub(super) fn lead(&self) -> f64 {
-        let control = self
-            .desks
-            .iter()
-            .filter(|desk| Some(desk.id) == self.control);
+        let control = self.desks.iter().filter(|desk| Some(desk.id) == self.control);
         let stage = self.stage.iter().map(|stage| stage.line.delay());
-        let slower = control
-            .map(|desk| desk.line.delay())
-            .chain(stage)
-            .fold(0.0, f64::max);
+        let slower = control.map(|desk| desk.line.delay()).chain(stage).fold(0.0, f64::max);
         (slower + FRAME_MS).min(MOST_LEAD_MS)
     }
 
     /// Room time at which the desk counts as lost, ms.
     pub(super) fn desk_due(&self) -> Option<f64> {
-        self.desk_presence
-            .due(self.live_since, self.patience(SILENCE_MS))
+        self.desk_presence.due(self.live_since, self.patience(SILENCE_MS))
     }
 
     /// Room time at which the stage counts as lost, ms.
     pub(super) fn stage_due(&self) -> Option<f64> {
-        self.stage_presence
-            .due(self.live_since, self.patience(STAGE_SILENCE_MS))
+        self.stage_presence.due(self.live_since, self.patience(STAGE_SILENCE_MS))
     }
 
     /// Silence cannot be told from slow beats in less than one of these.
     fn patience(&self, limit: f64) -> f64 {
-        if self.is_live() {
-            limit
-        } else {
-            limit + SLOW_BEAT_MS
-        }
+        if self.is_live() { limit } else { limit + SLOW_BEAT_MS }
     }
 
     /// Whether a socket was heard within the limit for desks.
@@ -146,10 +131,7 @@ impl Room {
 
     pub(super) fn drop_dead_lines(&mut self) {
         let now = self.now;
-        let dead: Vec<u64> = (self.desks.iter())
-            .filter(|desk| desk.line.is_dead(now))
-            .map(|desk| desk.id)
-            .collect();
+        let dead: Vec<u64> = (self.desks.iter()).filter(|desk| desk.line.is_dead(now)).map(|desk| desk.id).collect();
         for desk in dead {
             self.close_desk(desk, Why::Silent);
         }
@@ -162,16 +144,14 @@ impl Room {
         let (now, live) = (self.now, self.is_live());
         for desk in &mut self.desks {
             if let Some(beat) = desk.line.beat(now, live, None) {
-                self.effects
-                    .push(Effect::ToDesk(desk.id, ToDesk::Beat(beat)));
+                self.effects.push(Effect::ToDesk(desk.id, ToDesk::Beat(beat)));
             }
         }
         let silent = self.desk_presence.heard.map(|heard| now - heard);
         if let Some(stage) = &mut self.stage
             && let Some(beat) = stage.line.beat(now, live, silent)
         {
-            self.effects
-                .push(Effect::ToStage(stage.id, ToStage::Beat(beat)));
+            self.effects.push(Effect::ToStage(stage.id, ToStage::Beat(beat)));
         }
     }
 }

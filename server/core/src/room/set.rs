@@ -60,13 +60,7 @@ impl LiveSet {
     }
 
     pub fn view(&self) -> SetView {
-        SetView {
-            id: self.id.clone(),
-            number: self.number,
-            plan: self.plan,
-            timeline: self.timeline.clone(),
-            ended: self.ended,
-        }
+        SetView { id: self.id.clone(), number: self.number, plan: self.plan, timeline: self.timeline.clone(), ended: self.ended }
     }
 
     pub fn is_easing(&self, now: f64) -> bool {
@@ -85,9 +79,7 @@ impl LiveSet {
     }
 
     pub fn extend(&mut self, at: f64, cycles: u32) -> Result<(), NoRoom> {
-        let longer = self
-            .timeline
-            .extend(at, f64::from(cycles), self.plan.rate, self.goal.by)?;
+        let longer = self.timeline.extend(at, f64::from(cycles), self.plan.rate, self.goal.by)?;
         self.goal.cycles = Some(longer.end_phase().round());
         if let Length::Cycles(planned) = self.plan.length {
             self.plan.length = Length::Cycles(planned + cycles);
@@ -110,11 +102,7 @@ impl LiveSet {
         let reached = self.timeline.end_phase();
         if self.end_asked {
             Ending::EndedByClinician
-        } else if self
-            .goal
-            .cycles
-            .is_some_and(|cycles| reached >= cycles - 1e-6)
-        {
+        } else if self.goal.cycles.is_some_and(|cycles| reached >= cycles - 1e-6) {
             Ending::Done
         } else {
             Ending::HardLimit
@@ -143,30 +131,16 @@ impl Room {
 
     pub(super) fn begin_set(&mut self, desk: u64, order: u32) {
         let (number, plan) = (self.number + 1, self.plan);
-        self.starting = Some(Starting {
-            number,
-            plan,
-            since: self.now,
-            desk,
-            order,
-        });
+        self.starting = Some(Starting { number, plan, since: self.now, desk, order });
         self.effects.push(Effect::RecordSet { number, plan });
     }
 
     pub(super) fn set_recorded(&mut self, number: u32, id: String) {
         self.known_sets.insert(id.clone());
-        if let Some(place) = self
-            .orphans
-            .iter()
-            .position(|orphan| orphan.number == number)
-        {
+        if let Some(place) = self.orphans.iter().position(|orphan| orphan.number == number) {
             let ending = self.orphans.swap_remove(place).ending;
             let at = self.now;
-            return self.effects.push(Effect::RecordEnding {
-                set: id,
-                ending,
-                at,
-            });
+            return self.effects.push(Effect::RecordEnding { set: id, ending, at });
         }
         let Some(starting) = self.starting.take_if(|starting| starting.number == number) else {
             return;
@@ -189,9 +163,7 @@ impl Room {
     }
 
     pub(super) fn starting_due(&self) -> Option<f64> {
-        self.starting
-            .as_ref()
-            .map(|starting| starting.since + RECORD_WAIT_MS)
+        self.starting.as_ref().map(|starting| starting.since + RECORD_WAIT_MS)
     }
 
     pub(super) fn give_up_starting(&mut self) {
@@ -207,10 +179,7 @@ impl Room {
             return false;
         };
         self.number = starting.number;
-        self.orphans.push(Orphan {
-            number: starting.number,
-            ending,
-        });
+        self.orphans.push(Orphan { number: starting.number, ending });
         self.answer(starting.desk, starting.order, Some(refusal));
         true
     }
@@ -218,10 +187,7 @@ impl Room {
     /// When the state word of the set changes by time alone.
     pub(super) fn set_due(&self) -> Option<f64> {
         let set = self.running()?;
-        let eases = set
-            .timeline
-            .eases_at()
-            .filter(|&at| at > self.now && !set.end_asked);
+        let eases = set.timeline.eases_at().filter(|&at| at > self.now && !set.end_asked);
         eases.or_else(|| set.timeline.ends_at())
     }
 
@@ -286,14 +252,7 @@ impl Room {
         };
         let seq = set.orders;
         set.orders += 1;
-        let ordered = Effect::RecordOrdered {
-            set: set.id.clone(),
-            seq,
-            cause,
-            plan: set.plan,
-            timeline: set.timeline.clone(),
-            at,
-        };
+        let ordered = Effect::RecordOrdered { set: set.id.clone(), seq, cause, plan: set.plan, timeline: set.timeline.clone(), at };
         self.effects.push(ordered);
     }
 }

@@ -4,10 +4,7 @@ use super::desk::understands;
 use super::line::Line;
 use super::{Effect, MomentKind, Room, StopNews, StoppedBy, Why};
 use crate::optics;
-use crate::wire::{
-    BeatReply, Device, Ending, Evidence, Fact, FromStage, Interruption, SeatState, Showing, ToDesk,
-    ToStage,
-};
+use crate::wire::{BeatReply, Device, Ending, Evidence, Fact, FromStage, Interruption, SeatState, Showing, ToDesk, ToStage};
 
 /// Facts in one message.
 const FACTS: usize = 20;
@@ -31,11 +28,7 @@ impl Room {
         if let Some(old) = &self.stage {
             self.close_stage(old.id, Why::Replaced);
         }
-        self.stage = Some(Stage {
-            id,
-            line: Line::new(self.now),
-            device: None,
-        });
+        self.stage = Some(Stage { id, line: Line::new(self.now), device: None });
     }
 
     pub(super) fn stage_left(&mut self, id: u64) {
@@ -123,10 +116,7 @@ impl Room {
         if let Some(stage) = &mut self.stage {
             stage.device = Some(device);
         }
-        if self
-            .active_plan()
-            .is_some_and(|plan| self.check_plan(&plan).is_err())
-        {
+        if self.active_plan().is_some_and(|plan| self.check_plan(&plan).is_err()) {
             self.interrupted(Interruption::Resized);
         }
         Ok(())
@@ -230,11 +220,7 @@ fn ending_of(cause: Interruption) -> Ending {
 }
 
 fn check_device(device: &Device) -> Result<(), &'static str> {
-    if optics::plausible(device) {
-        Ok(())
-    } else {
-        Err("an impossible screen")
-    }
+    if optics::plausible(device) { Ok(()) } else { Err("an impossible screen") }
 }
 
 fn is_time(at: f64) -> bool {
@@ -245,11 +231,7 @@ fn is_possible(evidence: &Evidence) -> bool {
     let cycles = |phase: &f64| (0.0..=MOST_CYCLES).contains(phase);
     let fact = match &evidence.fact {
         Fact::Shown { width } => (0.0..=MOST_DEGREES).contains(width),
-        Fact::Second {
-            phase,
-            frames,
-            longest_gap,
-        } => cycles(phase) && *frames <= MOST_FRAMES && (0.0..=MOST_MS).contains(longest_gap),
+        Fact::Second { phase, frames, longest_gap } => cycles(phase) && *frames <= MOST_FRAMES && (0.0..=MOST_MS).contains(longest_gap),
         Fact::Rested { phase, .. } => cycles(phase),
     };
     fact && is_time(evidence.at) && evidence.seq <= MOST_SEQ

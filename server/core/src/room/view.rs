@@ -2,9 +2,7 @@
 
 use super::{Effect, Room, StoppedBy};
 use crate::optics;
-use crate::wire::{
-    DeskView, Device, Needs, Plan, RoomState, SeatState, SetView, StageView, ToDesk, ToStage,
-};
+use crate::wire::{DeskView, Device, Needs, Plan, RoomState, SeatState, SetView, StageView, ToDesk, ToStage};
 
 /// How far the news of the client's stop has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -73,13 +71,7 @@ impl Room {
         } else if self.starting.is_some() {
             RoomState::Starting
         } else {
-            self.running().map_or_else(idle, |set| {
-                if set.is_easing(self.now) {
-                    RoomState::Easing
-                } else {
-                    RoomState::Running
-                }
-            })
+            self.running().map_or_else(idle, |set| if set.is_easing(self.now) { RoomState::Easing } else { RoomState::Running })
         }
     }
 
@@ -104,12 +96,7 @@ impl Room {
 
     /// Sends the whole to everybody when anything changed, and to those who wait for it.
     pub(super) fn publish(&mut self) {
-        let Needs {
-            sight,
-            client_ready,
-            pause,
-            ..
-        } = self.needs();
+        let Needs { sight, client_ready, pause, .. } = self.needs();
         if !(sight || client_ready || pause) {
             self.stopped = None;
         }
@@ -142,8 +129,7 @@ impl Room {
             && (changed || stage.line.wants_view)
         {
             stage.line.view_sent(seq);
-            self.effects
-                .push(Effect::ToStage(stage.id, ToStage::View(view)));
+            self.effects.push(Effect::ToStage(stage.id, ToStage::View(view)));
         }
     }
 
@@ -163,9 +149,7 @@ impl Room {
             stage_here: face.stage_here,
             stage_heard: self.stage_presence.heard,
             device: face.device,
-            widest: face
-                .device
-                .map(|device| optics::widest(&device, plan.path, plan.dot)),
+            widest: face.device.map(|device| optics::widest(&device, plan.path, plan.dot)),
             eyes_locked: face.eyes_locked,
             hard_end: self.running().map(|set| set.goal.by),
         }

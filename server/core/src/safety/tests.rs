@@ -18,70 +18,34 @@ fn the_default_plan_is_allowed() {
 #[test]
 fn the_cautions_lock_the_eyes_and_not_the_ears() {
     assert_eq!(check(&default_plan(), true), Err(Refusal::EyesLocked));
-    let ears = Plan {
-        channels: Channels {
-            eyes: false,
-            ears: true,
-        },
-        ..default_plan()
-    };
+    let ears = Plan { channels: Channels { eyes: false, ears: true }, ..default_plan() };
     assert_eq!(check(&ears, true), Ok(()));
 }
 
 #[test]
 fn no_channel_at_all_is_refused() {
-    let none = Plan {
-        channels: Channels {
-            eyes: false,
-            ears: false,
-        },
-        ..default_plan()
-    };
+    let none = Plan { channels: Channels { eyes: false, ears: false }, ..default_plan() };
     assert_eq!(words(check(&none, false)), "Choose eyes, ears or both.");
 }
 
 #[test]
 fn figures_outside_their_range_are_refused_in_words() {
     let plan = default_plan();
-    for rate in [
-        0.29,
-        2.01,
-        -1.0,
-        0.0,
-        f64::NAN,
-        f64::INFINITY,
-        f64::NEG_INFINITY,
-    ] {
-        assert_eq!(
-            words(check(&Plan { rate, ..plan }, false)),
-            "The rate must be between 0.3 and 2 Hz."
-        );
+    for rate in [0.29, 2.01, -1.0, 0.0, f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
+        assert_eq!(words(check(&Plan { rate, ..plan }, false)), "The rate must be between 0.3 and 2 Hz.");
     }
     for width in [1.9, 40.1, f64::NAN] {
-        assert_eq!(
-            words(check(&Plan { width, ..plan }, false)),
-            "The width must be between 2 and 40 degrees."
-        );
+        assert_eq!(words(check(&Plan { width, ..plan }, false)), "The width must be between 2 and 40 degrees.");
     }
     for dot in [0.0, 3.1, f64::NAN] {
-        assert_eq!(
-            words(check(&Plan { dot, ..plan }, false)),
-            "The dot must be between 0.3 and 3 degrees."
-        );
+        assert_eq!(words(check(&Plan { dot, ..plan }, false)), "The dot must be between 0.3 and 3 degrees.");
     }
 }
 
 #[test]
 fn a_large_dot_may_not_be_fast() {
-    let plan = Plan {
-        rate: 1.6,
-        dot: 2.1,
-        ..default_plan()
-    };
-    assert_eq!(
-        words(check(&plan, false)),
-        "Above 1.5 Hz the dot must be 2 degrees or smaller."
-    );
+    let plan = Plan { rate: 1.6, dot: 2.1, ..default_plan() };
+    assert_eq!(words(check(&plan, false)), "Above 1.5 Hz the dot must be 2 degrees or smaller.");
     assert_eq!(check(&Plan { dot: 2.0, ..plan }, false), Ok(()));
     assert_eq!(check(&Plan { rate: 1.5, ..plan }, false), Ok(()));
 }
@@ -91,20 +55,10 @@ fn too_many_cycles_or_too_long_a_time_is_refused() {
     let plan = default_plan();
     for cycles in [0, 201, u32::MAX] {
         let length = Length::Cycles(cycles);
-        assert_eq!(
-            words(check(&Plan { length, ..plan }, false)),
-            "A set must have 1 to 200 cycles."
-        );
+        assert_eq!(words(check(&Plan { length, ..plan }, false)), "A set must have 1 to 200 cycles.");
     }
-    let slow = Plan {
-        rate: 0.5,
-        length: Length::Cycles(180),
-        ..plan
-    };
-    assert_eq!(
-        words(check(&slow, false)),
-        "A set may last 360 seconds at most; this one would last 361."
-    );
+    let slow = Plan { rate: 0.5, length: Length::Cycles(180), ..plan };
+    assert_eq!(words(check(&slow, false)), "A set may last 360 seconds at most; this one would last 361.");
 }
 
 // 24 cycles last 30, 24 and 20 s at 0.8, 1.0 and 1.2 Hz (van Veen 2015 for the rates), here
@@ -120,17 +74,8 @@ fn the_time_of_a_set_agrees_with_arithmetic() {
 fn a_screen_refuses_what_it_cannot_show() {
     let plan = default_plan();
     assert_eq!(check_screen(&plan, 18.0), Ok(()));
-    assert_eq!(
-        check_screen(&plan, 12.5),
-        Err(Refusal::TooWide { widest: 12.5 })
-    );
-    let ears = Plan {
-        channels: Channels {
-            eyes: false,
-            ears: true,
-        },
-        ..plan
-    };
+    assert_eq!(check_screen(&plan, 12.5), Err(Refusal::TooWide { widest: 12.5 }));
+    let ears = Plan { channels: Channels { eyes: false, ears: true }, ..plan };
     assert_eq!(check_screen(&ears, 12.5), Ok(()));
 }
 

@@ -54,27 +54,15 @@ impl Timeline {
 }
 
 fn check_segment(at: usize, segment: &Segment) -> Result<(), Fault> {
-    let Segment {
-        starts_at,
-        lasts,
-        phase,
-        rate_from,
-        rate_to,
-    } = *segment;
-    if [starts_at, lasts, phase, rate_from, rate_to]
-        .iter()
-        .any(|figure| !figure.is_finite())
-    {
+    let Segment { starts_at, lasts, phase, rate_from, rate_to } = *segment;
+    if [starts_at, lasts, phase, rate_from, rate_to].iter().any(|figure| !figure.is_finite()) {
         return Err(Fault::NotFinite { at });
     }
     if lasts <= 0.0 {
         return Err(Fault::NoLength { at });
     }
     // Ramps pass through rates below the least that can be ordered.
-    if [rate_from, rate_to]
-        .iter()
-        .any(|rate| !(0.0..=*RATE_HZ.end()).contains(rate))
-    {
+    if [rate_from, rate_to].iter().any(|rate| !(0.0..=*RATE_HZ.end()).contains(rate)) {
         return Err(Fault::Rate { at });
     }
     Ok(())

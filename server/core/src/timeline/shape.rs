@@ -36,10 +36,7 @@ impl Goal {
             Length::Cycles(cycles) => Some(f64::from(cycles)),
             Length::Open => None,
         };
-        Goal {
-            cycles,
-            by: at + SET_MS,
-        }
+        Goal { cycles, by: at + SET_MS }
     }
 }
 
@@ -52,11 +49,7 @@ impl Timeline {
     /// ordered rate.
     pub fn start(plan: &Plan, at: f64) -> Self {
         let goal = Goal::of(plan, at);
-        let rest = Pen {
-            t: at,
-            phase: 0.0,
-            rate: 0.0,
-        };
+        let rest = Pen { t: at, phase: 0.0, rate: 0.0 };
         rest.reach(plan.rate, RAMP_MS, goal)
             .or_else(|NoRoom| {
                 let cycles = goal.cycles.unwrap_or(0.5);
@@ -77,11 +70,7 @@ impl Timeline {
             return Err(NoRoom);
         }
         if at <= start {
-            let pen = Pen {
-                t: start,
-                phase: 0.0,
-                rate: 0.0,
-            };
+            let pen = Pen { t: start, phase: 0.0, rate: 0.0 };
             let segments = pen.reach(rate, RAMP_MS, goal)?;
             return Ok(Timeline { segments });
         }
@@ -97,14 +86,7 @@ impl Timeline {
     /// [`NoRoom`] when it is over at `at`, or could not reach the new end by `by`, room time, ms.
     pub fn extend(&self, at: f64, cycles: f64, rate: f64, by: f64) -> Result<Self, NoRoom> {
         let end = self.end_phase() + cycles;
-        let longer = self.change_rate(
-            at,
-            rate,
-            Goal {
-                cycles: Some(end),
-                by,
-            },
-        )?;
+        let longer = self.change_rate(at, rate, Goal { cycles: Some(end), by })?;
         if longer.end_phase() < end - SAME_PHASE {
             return Err(NoRoom);
         }
@@ -121,11 +103,7 @@ impl Timeline {
             return self.clone();
         }
         let ended = self.cut(at).with(Pen::at(self, at).glide());
-        if ended.ends_at() < self.ends_at() {
-            ended
-        } else {
-            self.clone()
-        }
+        if ended.ends_at() < self.ends_at() { ended } else { self.clone() }
     }
 
     /// At room time `at` the dot freezes where it is.
@@ -137,20 +115,10 @@ impl Timeline {
     fn cut(&self, at: f64) -> Self {
         let segments = self.segments.iter().filter_map(|segment| {
             let lasts = segment.lasts.min(at - segment.starts_at);
-            let rate_to = if lasts < segment.lasts {
-                segment.read(at).rate
-            } else {
-                segment.rate_to
-            };
-            (lasts > LEAST_MS).then_some(Segment {
-                lasts,
-                rate_to,
-                ..*segment
-            })
+            let rate_to = if lasts < segment.lasts { segment.read(at).rate } else { segment.rate_to };
+            (lasts > LEAST_MS).then_some(Segment { lasts, rate_to, ..*segment })
         });
-        Timeline {
-            segments: segments.collect(),
-        }
+        Timeline { segments: segments.collect() }
     }
 
     fn with(mut self, tail: Vec<Segment>) -> Self {
@@ -170,11 +138,7 @@ struct Pen {
 impl Pen {
     fn at(timeline: &Timeline, t: f64) -> Self {
         let reading = timeline.read(t);
-        Pen {
-            t,
-            phase: reading.phase,
-            rate: reading.rate,
-        }
+        Pen { t, phase: reading.phase, rate: reading.rate }
     }
 
     /// To `rate` in `shift` ms, on at that rate, and to rest in [`RAMP_MS`] where the goal says.
@@ -219,28 +183,15 @@ struct Tail {
 
 impl Tail {
     fn from(pen: Pen) -> Self {
-        Tail {
-            pen,
-            segments: Vec::with_capacity(3),
-        }
+        Tail { pen, segments: Vec::with_capacity(3) }
     }
 
     fn go(&mut self, rate: f64, lasts: f64) {
         if lasts <= LEAST_MS {
             return;
         }
-        let segment = Segment {
-            starts_at: self.pen.t,
-            lasts,
-            phase: self.pen.phase,
-            rate_from: self.pen.rate,
-            rate_to: rate,
-        };
-        self.pen = Pen {
-            t: segment.ends_at(),
-            phase: segment.end_phase(),
-            rate,
-        };
+        let segment = Segment { starts_at: self.pen.t, lasts, phase: self.pen.phase, rate_from: self.pen.rate, rate_to: rate };
+        self.pen = Pen { t: segment.ends_at(), phase: segment.end_phase(), rate };
         self.segments.push(segment);
     }
 }

@@ -10,30 +10,17 @@ fn close(got: f64, want: f64) {
 }
 
 fn plan(rate: f64, length: Length) -> Plan {
-    Plan {
-        rate,
-        length,
-        ..default_plan()
-    }
+    Plan { rate, length, ..default_plan() }
 }
 
 fn goal(cycles: f64, start: f64) -> Goal {
-    Goal {
-        cycles: Some(cycles),
-        by: start + SET_MS,
-    }
+    Goal { cycles: Some(cycles), by: start + SET_MS }
 }
 
 #[test]
 fn a_set_rests_ramps_runs_and_eases_to_its_last_cycle() {
     let set = Timeline::start(&plan(1.0, Length::Cycles(24)), 10_000.0);
-    assert_eq!(
-        set.read(9_999.0),
-        Reading {
-            phase: 0.0,
-            rate: 0.0
-        }
-    );
+    assert_eq!(set.read(9_999.0), Reading { phase: 0.0, rate: 0.0 });
     close(set.read(10_500.0).rate, 0.5);
     close(set.read(10_500.0).phase, 0.125);
     close(set.read(11_000.0).phase, 0.5);
@@ -67,9 +54,7 @@ fn an_open_set_ends_at_the_last_extreme_within_the_hard_limit() {
 #[test]
 fn a_rate_change_keeps_the_phase_and_the_planned_end() {
     let set = Timeline::start(&plan(1.0, Length::Cycles(24)), 0.0);
-    let fast = set
-        .change_rate(5_200.0, 1.5, goal(24.0, 0.0))
-        .expect("room");
+    let fast = set.change_rate(5_200.0, 1.5, goal(24.0, 0.0)).expect("room");
     close(fast.read(5_200.0).phase, set.read(5_200.0).phase);
     close(fast.read(5_200.0).rate, 1.0);
     close(fast.read(5_450.0).rate, 1.25);
@@ -82,13 +67,8 @@ fn a_rate_change_keeps_the_phase_and_the_planned_end() {
 #[test]
 fn a_rate_change_before_the_first_motion_starts_at_the_new_rate() {
     let set = Timeline::start(&plan(1.0, Length::Cycles(24)), 3_000.0);
-    let slow = set
-        .change_rate(2_500.0, 0.5, goal(24.0, 3_000.0))
-        .expect("room");
-    assert_eq!(
-        slow,
-        Timeline::start(&plan(0.5, Length::Cycles(24)), 3_000.0)
-    );
+    let slow = set.change_rate(2_500.0, 0.5, goal(24.0, 3_000.0)).expect("room");
+    assert_eq!(slow, Timeline::start(&plan(0.5, Length::Cycles(24)), 3_000.0));
 }
 
 #[test]
@@ -96,18 +76,13 @@ fn a_rate_change_too_late_is_refused() {
     let set = Timeline::start(&plan(1.0, Length::Cycles(24)), 0.0);
     assert_eq!(set.change_rate(24_300.0, 2.0, goal(24.0, 0.0)), Err(NoRoom));
     assert_eq!(set.change_rate(26_000.0, 2.0, goal(24.0, 0.0)), Err(NoRoom));
-    assert_eq!(
-        Timeline::default().change_rate(0.0, 1.0, goal(24.0, 0.0)),
-        Err(NoRoom)
-    );
+    assert_eq!(Timeline::default().change_rate(0.0, 1.0, goal(24.0, 0.0)), Err(NoRoom));
 }
 
 #[test]
 fn a_slower_rate_is_cut_off_by_the_hard_limit_at_an_extreme() {
     let set = Timeline::start(&plan(1.0, Length::Cycles(200)), 0.0);
-    let slow = set
-        .change_rate(10_000.0, 0.3, goal(200.0, 0.0))
-        .expect("room");
+    let slow = set.change_rate(10_000.0, 0.3, goal(200.0, 0.0)).expect("room");
     assert!(slow.ends_at().unwrap_or(f64::NAN) <= SET_MS);
     close((slow.end_phase() * 2.0).fract(), 0.0);
     assert!(slow.end_phase() < 200.0);
@@ -171,30 +146,12 @@ fn faults_are_found() {
         change(&mut bad);
         bad.validate()
     };
-    assert_eq!(
-        with(|t| t.segments[1].phase = f64::NAN),
-        Err(Fault::NotFinite { at: 1 })
-    );
-    assert_eq!(
-        with(|t| t.segments[0].lasts = 0.0),
-        Err(Fault::NoLength { at: 0 })
-    );
-    assert_eq!(
-        with(|t| t.segments[1].rate_to = 2.1),
-        Err(Fault::Rate { at: 1 })
-    );
-    assert_eq!(
-        with(|t| t.segments[1].rate_from = -0.1),
-        Err(Fault::Rate { at: 1 })
-    );
-    assert_eq!(
-        with(|t| t.segments[2].starts_at += 1.0),
-        Err(Fault::TimeGap { at: 2 })
-    );
-    assert_eq!(
-        with(|t| t.segments[2].phase -= 0.01),
-        Err(Fault::PhaseGap { at: 2 })
-    );
+    assert_eq!(with(|t| t.segments[1].phase = f64::NAN), Err(Fault::NotFinite { at: 1 }));
+    assert_eq!(with(|t| t.segments[0].lasts = 0.0), Err(Fault::NoLength { at: 0 }));
+    assert_eq!(with(|t| t.segments[1].rate_to = 2.1), Err(Fault::Rate { at: 1 }));
+    assert_eq!(with(|t| t.segments[1].rate_from = -0.1), Err(Fault::Rate { at: 1 }));
+    assert_eq!(with(|t| t.segments[2].starts_at += 1.0), Err(Fault::TimeGap { at: 2 }));
+    assert_eq!(with(|t| t.segments[2].phase -= 0.01), Err(Fault::PhaseGap { at: 2 }));
 }
 
 #[derive(Clone, Debug)]
@@ -221,10 +178,7 @@ fn length() -> impl Strategy<Value = Length> {
 fn assert_smooth(set: &Timeline) -> Result<(), TestCaseError> {
     prop_assert_eq!(set.validate(), Ok(()));
     for pair in set.segments.windows(2) {
-        prop_assert!(
-            (pair[0].rate_to - pair[1].rate_from).abs() < 1e-9,
-            "rate jumps"
-        );
+        prop_assert!((pair[0].rate_to - pair[1].rate_from).abs() < 1e-9, "rate jumps");
     }
     if let (Some(first), Some(last)) = (set.segments.first(), set.segments.last()) {
         prop_assert_eq!(first.rate_from, 0.0);
@@ -236,19 +190,12 @@ fn assert_smooth(set: &Timeline) -> Result<(), TestCaseError> {
         for i in 1..=count {
             let now = set.read(from + step * f64::from(i));
             prop_assert!(now.phase >= before - 1e-9, "runs backwards");
-            prop_assert!(
-                now.phase - before <= RATE_HZ.end() * step / 1_000.0 + 1e-9,
-                "jumps"
-            );
+            prop_assert!(now.phase - before <= RATE_HZ.end() * step / 1_000.0 + 1e-9, "jumps");
             before = now.phase;
         }
     }
     let doubled = set.end_phase() * 2.0;
-    prop_assert!(
-        (doubled - doubled.round()).abs() < 1e-6,
-        "ends at {}",
-        set.end_phase()
-    );
+    prop_assert!((doubled - doubled.round()).abs() < 1e-6, "ends at {}", set.end_phase());
     Ok(())
 }
 

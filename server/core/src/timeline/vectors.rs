@@ -55,26 +55,18 @@ fn agree(name: &str, timeline: &Timeline, samples: &[Sample]) {
     assert!(samples.len() > 2, "{name}");
     for Sample { t, phase, rate } in samples {
         let got = timeline.read(*t);
-        assert!(
-            (got.phase - phase).abs() < 1e-9,
-            "{name} at {t}: {got:?}, not {phase}"
-        );
+        assert!((got.phase - phase).abs() < 1e-9, "{name} at {t}: {got:?}, not {phase}");
         // At a joint where the rate jumps, a rounding of the time decides which side it is.
         let near = timeline.read(t + 1e-6).rate;
         let close = |a: f64| (a - rate).abs() < 1e-8;
-        assert!(
-            close(got.rate) || close(near),
-            "{name} at {t}: {got:?}, not {rate}"
-        );
+        assert!(close(got.rate) || close(near), "{name} at {t}: {got:?}, not {rate}");
     }
 }
 
 #[test]
 fn phase_and_rate_agree_with_the_area_under_the_rate() {
     for case in vectors().cases {
-        let timeline = Timeline {
-            segments: case.segments,
-        };
+        let timeline = Timeline { segments: case.segments };
         assert_eq!(timeline.validate(), Ok(()), "{}", case.name);
         agree(&case.name, &timeline, &case.samples);
     }
@@ -84,18 +76,10 @@ fn phase_and_rate_agree_with_the_area_under_the_rate() {
 fn a_started_set_agrees_with_its_vector() {
     for started in vectors().starts {
         let length = Length::Cycles(started.cycles);
-        let plan = Plan {
-            rate: started.rate,
-            length,
-            ..default_plan()
-        };
+        let plan = Plan { rate: started.rate, length, ..default_plan() };
         let timeline = Timeline::start(&plan, started.at);
         let end = timeline.ends_at().expect("an end");
-        assert!(
-            (end - started.ends_at).abs() < 1e-6,
-            "{end}, not {}",
-            started.ends_at
-        );
+        assert!((end - started.ends_at).abs() < 1e-6, "{end}, not {}", started.ends_at);
         agree("start", &timeline, &started.samples);
     }
 }
@@ -104,9 +88,6 @@ fn a_started_set_agrees_with_its_vector() {
 fn positions_agree_with_a_cosine_in_forty_digits() {
     for Placed { path, phase, x, y } in vectors().paths {
         let got = path::position(path, phase);
-        assert!(
-            (got.x - x).abs() < 1e-12 && (got.y - y).abs() < 1e-12,
-            "{path:?} {phase} {got:?}"
-        );
+        assert!((got.x - x).abs() < 1e-12 && (got.y - y).abs() < 1e-12, "{path:?} {phase} {got:?}");
     }
 }

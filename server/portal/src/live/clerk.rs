@@ -43,12 +43,20 @@ pub(super) async fn work(holder: Holder, mut jobs: UnboundedReceiver<Job>, mail:
         while let Err(fault) = attempt(&holder, &job, &mail).await {
             if !passes_by_itself(&fault) {
                 tracing::error!(%fault, job = job.name(), "a room's record was refused");
+                give_up(&job, &mail).await;
                 break;
             }
             tracing::warn!(%fault, job = job.name(), "a room's record waits for the database");
             sleep(pause).await;
             pause = (pause * 2).min(LAST_PAUSE);
         }
+    }
+}
+
+async fn give_up(job: &Job, mail: &Sender<Mail>) {
+    if matches!(job, Job::Evidence { .. }) {
+        // It is not kept, but it waits no longer.
+        let _ = mail.send(Mail::EvidenceDone).await;
     }
 }
 

@@ -112,3 +112,22 @@ impl Line {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[tokio::test]
+    async fn a_page_that_does_not_read_fills_its_queue_and_no_more() {
+        let (out, mut queue) = outbox();
+        let taken = (0..1_000).take_while(|number| out.send(number.to_string())).count();
+        assert_eq!(taken, QUEUE);
+        out.close(closing::OVER);
+        drop(out);
+        let mut written = 0;
+        while let Some(Out::Text(_)) = queue.recv().await {
+            written += 1;
+        }
+        assert_eq!(written, QUEUE, "what was taken is written, then the queue ends without a last word");
+    }
+}

@@ -13,6 +13,8 @@ mod line;
 mod names;
 mod queries;
 mod queries_room;
+mod room_effects;
+mod room_seats;
 mod room_task;
 mod socket;
 mod stage;

@@ -1,8 +1,19 @@
 //! What it adds up to: the course of a target, and the practice lead's caseload.
 
-use crate::app::Routes;
+mod caseload;
+mod client;
+mod course;
+mod queries;
+
+use axum::routing::get;
+
+use crate::app::{Routes, Rule};
+use crate::signin::Role;
+
+pub use course::course;
 
 /// Adds this feature's routes.
 pub(crate) fn routes(routes: Routes) -> Routes {
-    routes
+    let lead = Rule::Role(Role::Lead);
+    routes.get("/practice/caseload", lead, get(caseload::show)).get("/practice/clients/{client}", lead, get(client::show))
 }

@@ -13,6 +13,7 @@ use crate::app::App;
 use crate::clients;
 use crate::error::Error;
 use crate::ids::new_id;
+use crate::live;
 use crate::seal::Private;
 use crate::subject::{Act, Subject, Tx};
 use crate::targets::{self, Status};
@@ -82,7 +83,9 @@ pub struct Closing {
     pub sud: Option<Sud>,
 }
 
-/// Closes `session` at the time of the app's clock: its words, its end, the target's status.
+/// Closes `session` at the time of the app's clock: its words, its end, the target's status. Once that
+/// is saved its live room ends, if there is one: a set that runs is stopped, and the client's page
+/// shows its last words.
 ///
 /// # Errors
 /// [`Error::NotFound`] when the subject does not treat this session's client, [`Error::Conflict`]
@@ -101,6 +104,7 @@ pub async fn close(app: &App, subject: &Subject, session: Uuid, closing: Closing
     if let Some(sud) = closing.sud {
         add_sud(&mut tx, app, session, &row, sud, now).await?;
     }
+    let last_words = Some(closing.client_words.reveal().to_owned()).filter(|words| !words.is_empty());
     let key = clients::key(&mut tx, app, row.client_id).await?;
     words::change_words(&mut tx, app, &key, session, |words| {
         words.resource = closing.resource;
@@ -111,7 +115,9 @@ pub async fn close(app: &App, subject: &Subject, session: Uuid, closing: Closing
         words.note = closing.note;
     })
     .await?;
-    tx.commit().await
+    tx.commit().await?;
+    live::close(app, session, last_words).await;
+    Ok(())
 }
 
 async fn add_sud(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, sud: Sud, now: DateTime<Utc>) -> Result<(), Error> {

@@ -1,6 +1,6 @@
 //! Codes of the wire as the database keeps them, and as a page says them.
 
-use leeward_core::wire::{Change, Ending, Length, Moment, Path, Plan};
+use leeward_core::wire::{Change, Length, Moment, Path, Plan};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 
@@ -22,25 +22,6 @@ pub(super) fn read<T: DeserializeOwned>(name: &str, column: &'static str) -> Res
 /// The plan in a column of JSON.
 pub(super) fn plan(value: serde_json::Value, column: &'static str) -> Result<Plan, Error> {
     serde_json::from_value(value).map_err(|_| Error::Inconsistent(column))
-}
-
-pub(super) const fn ending(ending: Ending) -> &'static str {
-    match ending {
-        Ending::Done => "ran to its end",
-        Ending::EndedByClinician => "ended by clinician",
-        Ending::StoppedByClinician => "stopped by clinician",
-        Ending::StoppedByClient => "stopped by client",
-        Ending::CannotSee => "ended: client not seen",
-        Ending::PageInterrupted => "ended: client\u{2019}s page interrupted",
-        Ending::LinkLost => "ended: link lost",
-        Ending::HardLimit => "ended at the longest length",
-        Ending::Unknown => "unknown",
-    }
-}
-
-/// Whether somebody or something cut the set short: marked on the chart.
-pub(super) const fn is_stop(ending: Ending) -> bool {
-    !matches!(ending, Ending::Done | Ending::EndedByClinician)
 }
 
 pub(super) const fn path(path: Path) -> &'static str {

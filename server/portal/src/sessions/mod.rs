@@ -15,6 +15,7 @@ mod queries_sets;
 mod record;
 mod sets;
 mod standing;
+mod steps;
 mod when;
 mod words;
 

@@ -9,7 +9,7 @@ use uuid::Uuid;
 
 use super::{Words, queries, words};
 use crate::app::App;
-use crate::clients::{self, Id, Sent, list, notice, version};
+use crate::clients::{self, Id, Sent, list, notice};
 use crate::error::Error;
 use crate::forms::{Lines, Need, Problems};
 use crate::page::{Frame, page};
@@ -21,7 +21,8 @@ use crate::subject::{Act, Tx};
 pub(super) const MOST: usize = 10_000;
 
 /// The form as it was typed.
-#[derive(Clone, Debug, Deserialize)]
+#[derive(Clone, Debug, Default, Deserialize)]
+#[serde(default)]
 pub(super) struct Typed {
     note: String,
     version: String,
@@ -84,8 +85,9 @@ pub(super) async fn post(
     Id(session): Id,
     Sent(typed): Sent<Typed>,
 ) -> Result<Response, Error> {
-    let (typed, version) = (typed.note, version(&typed.version)?);
-    let mut form = NotePage { frame, session, context: None, typed, version, problems: Problems::default(), notice: "", meanwhile: None };
+    // A form without its version is treated as one from before every version: shown again, nothing lost.
+    let (problems, version) = (Problems::default(), typed.version.parse().unwrap_or(0));
+    let mut form = NotePage { frame, session, context: None, typed: typed.note, version, problems, notice: "", meanwhile: None };
     match try_save(&app, &member, &mut form).await {
         Ok(None) => Ok(Redirect::to(&format!("/sessions/{session}#note")).into_response()),
         Ok(Some(status)) => form.answer(status),

@@ -5,12 +5,13 @@ use std::collections::HashMap;
 use askama::Template;
 use axum::extract::{Query, State};
 use axum::response::Html;
+use leeward_core::chart::{Chart, ratings_by_set};
 use uuid::Uuid;
 
 use super::close::ClosingKind;
 use super::queries::{self, SessionRow};
 use super::record::{self, EntryLine, SetLine};
-use super::{When, Words, queries_entries, queries_sets, sets, standing, words};
+use super::{When, Words, queries_entries, queries_sets, sets, standing, steps, words};
 use crate::app::App;
 use crate::clients::{self, Id};
 use crate::error::Error;
@@ -34,6 +35,7 @@ struct SessionPage {
     moments: Vec<(String, String)>,
     sets: Vec<SetLine>,
     entries: Vec<EntryLine>,
+    chart: Chart,
     print_notes: bool,
 }
 
@@ -76,6 +78,7 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
     let entries = standing::standing(&queries_entries::entries(tx, id).await?, &key)?;
     let sets = sets::of_session(tx, id, row.ended_at.is_some()).await?;
     let orders = queries_sets::orders(tx, id).await?;
+    let steps = steps::steps(&sets, &entries);
     Ok(SessionPage {
         frame,
         id,
@@ -85,8 +88,9 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
         closing: row.closing.as_deref().and_then(ClosingKind::parse).map_or("", ClosingKind::words),
         words,
         moments,
-        sets: record::set_lines(&sets, orders, &entries)?,
+        sets: record::set_lines(&sets, orders, &steps, &entries)?,
         entries: record::entry_lines(&entries, &sets, row.ended_at),
+        chart: ratings_by_set(&steps),
         print_notes,
         row,
     })

@@ -1,5 +1,6 @@
 //! SQL of sets, their orders and their evidence.
 
+use chrono::{DateTime, Utc};
 use uuid::Uuid;
 
 use crate::subject::Tx;
@@ -17,6 +18,7 @@ pub(super) struct SetRow {
     pub long_gaps: i64,
     pub screen_ending: Option<String>,
     pub room_ending: Option<String>,
+    pub recorded_at: DateTime<Utc>,
 }
 
 pub(super) async fn sets(tx: &mut Tx, session: Uuid, long_gap: f64) -> sqlx::Result<Vec<SetRow>> {
@@ -24,7 +26,7 @@ pub(super) async fn sets(tx: &mut Tx, session: Uuid, long_gap: f64) -> sqlx::Res
         SetRow,
         r#"SELECT s.id, s.number, s.plan AS "first_plan!", coalesce(o.plan, s.plan) AS "plan!",
              e.cycles, e.width, e.seconds, e.frames, e.longest_gap, coalesce(e.long_gaps, 0) AS "long_gaps!",
-             e.screen_ending, x.ending AS "room_ending?"
+             e.screen_ending, x.ending AS "room_ending?", s.recorded_at
            FROM stimulus_set s
            LEFT JOIN LATERAL (SELECT plan FROM set_order WHERE set_id = s.id ORDER BY seq DESC LIMIT 1) o ON true
            LEFT JOIN LATERAL (

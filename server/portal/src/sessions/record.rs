@@ -1,6 +1,8 @@
 //! A session's page, line by line, in the words it is read in.
 
 use chrono::{DateTime, Utc};
+use leeward_core::chart::{self, SetStep};
+use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{EntryValue, Plan};
 use uuid::Uuid;
 
@@ -23,7 +25,6 @@ pub(super) struct SetLine {
     pub seconds: String,
     pub frames: String,
     pub ending: &'static str,
-    pub stopped: bool,
     pub sud: Option<u8>,
     pub voc: Option<u8>,
     pub change: &'static str,
@@ -51,8 +52,8 @@ pub(super) struct EntryLine {
     pub words: bool,
 }
 
-pub(super) fn set_lines(sets: &[Set], orders: Vec<OrderRow>, entries: &[Standing]) -> Result<Vec<SetLine>, Error> {
-    let mut lines: Vec<SetLine> = sets.iter().map(|set| set_line(set, entries)).collect();
+pub(super) fn set_lines(sets: &[Set], orders: Vec<OrderRow>, steps: &[SetStep], entries: &[Standing]) -> Result<Vec<SetLine>, Error> {
+    let mut lines: Vec<SetLine> = sets.iter().map(|set| set_line(set, steps, entries)).collect();
     let mut first_at = None;
     for order in orders {
         let Some(at) = sets.iter().position(|set| set.id == order.set_id) else { continue };
@@ -66,9 +67,13 @@ pub(super) fn set_lines(sets: &[Set], orders: Vec<OrderRow>, entries: &[Standing
     Ok(lines)
 }
 
-fn set_line(set: &Set, entries: &[Standing]) -> SetLine {
+fn set_line(set: &Set, steps: &[SetStep], entries: &[Standing]) -> SetLine {
     let shown = &set.shown;
-    let mine = || entries.iter().filter(|entry| entry.set == Some(set.id));
+    let step = steps.iter().find(|step| step.label == set.number.to_string());
+    let mut changes = entries.iter().filter(|entry| entry.set == Some(set.id)).filter_map(|entry| match entry.value {
+        EntryValue::Change { change } => Some(codes::change(change)),
+        _ => None,
+    });
     SetLine {
         number: set.number,
         path: codes::path(set.plan.path),
@@ -80,14 +85,10 @@ fn set_line(set: &Set, entries: &[Standing]) -> SetLine {
         shown_width: shown.width.map_or("unknown".into(), degrees),
         seconds: shown.seconds.map_or("unknown".into(), |seconds| at_least(shown.to_rest, format!("{seconds:.1}"))),
         frames: frames(set),
-        ending: set.ending.map_or("runs", codes::ending),
-        stopped: set.ending.is_some_and(codes::is_stop),
-        sud: mine().filter_map(|e| if let EntryValue::Sud { value } = e.value { Some(value) } else { None }).next_back(),
-        voc: mine().filter_map(|e| if let EntryValue::Voc { value } = e.value { Some(value) } else { None }).next_back(),
-        change: mine()
-            .filter_map(|e| if let EntryValue::Change { change } = e.value { Some(codes::change(change)) } else { None })
-            .next_back()
-            .unwrap_or(""),
+        ending: set.ending.map_or("runs", chart::ending),
+        sud: step.and_then(|step| step.sud).map(Sud::get),
+        voc: step.and_then(|step| step.voc).map(Voc::get),
+        change: changes.next_back().unwrap_or(""),
         orders: Vec::new(),
     }
 }

@@ -1,5 +1,6 @@
 //! The sets of a session: what was ordered, what the client's screen showed, what ended them.
 
+use chrono::{DateTime, Utc};
 use leeward_core::wire::{Ending, Plan};
 use uuid::Uuid;
 
@@ -27,6 +28,8 @@ pub struct Set {
     pub shown: Shown,
     /// Who or what ended it; the screen's own word first. `None` while it runs.
     pub ending: Option<Ending>,
+    /// When its start was written.
+    pub recorded_at: DateTime<Utc>,
 }
 
 /// What the client's page says its screen showed; `None` where nothing was heard.
@@ -79,5 +82,6 @@ fn set(row: SetRow, session_ended: bool) -> Result<Set, Error> {
             long_gaps: row.long_gaps,
         },
         ending,
+        recorded_at: row.recorded_at,
     })
 }

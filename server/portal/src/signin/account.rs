@@ -8,6 +8,8 @@ use uuid::Uuid;
 
 use super::device::device;
 use super::entry::forget;
+use super::invite::invite_oneself;
+use super::link::LinkPage;
 use super::open::close;
 use super::when::moment;
 use super::{Member, queries};
@@ -79,6 +81,12 @@ pub(super) async fn revoke(member: Member, State(app): State<App>, Path(signin):
         return Err(Error::NotFound);
     }
     if signin == member.signin { forget(&app) } else { Ok(Redirect::to("/account").into_response()) }
+}
+
+/// `POST /account/passkeys/link`: answers with the link itself, since it is shown this once.
+pub(super) async fn link(member: Member, State(app): State<App>, frame: Frame) -> Result<Response, Error> {
+    let invitation = invite_oneself(&app, &member).await?;
+    LinkPage::show(&app, &member, frame, &member.name, invitation, "/account").await
 }
 
 /// `POST /account/passkeys/{passkey}/remove`.

@@ -13,6 +13,7 @@ use webauthn_rs::prelude::{CredentialID, Passkey, RegisterPublicKeyCredential};
 use super::Member;
 use super::ceremony::{self, Ceremony};
 use super::device::device;
+use super::invite::role_names;
 use super::open::{close_earlier, open};
 use super::queries::{self, NewPasskey};
 use crate::app::App;
@@ -111,9 +112,8 @@ pub(super) async fn finish_further(member: Member, State(app): State<App>, heade
     let mut tx = app.database.act(&member.subject, Act::new("passkey.add").object(new.id)).await?;
     // An invitation to oneself, spent as it is made: there is one way in for passkeys.
     let invitation = Token::new(&app.world).hash();
-    let roles: Vec<String> = member.roles.iter().map(|role| role.name().to_owned()).collect();
     let until = app.world.now() + chrono::TimeDelta::minutes(1);
-    queries::invite(&mut tx, &invitation, Some(member.id), &member.name, &roles, until).await?;
+    queries::invite(&mut tx, &invitation, Some(member.id), &member.name, &role_names(&member.roles), until).await?;
     if queries::accept_invitation(&mut tx, &invitation, member.id, &new).await? != Some(member.id) {
         return Ok(not_made());
     }
@@ -139,7 +139,7 @@ fn to_keep(app: &App, passkey: &Passkey, label: &str, headers: &HeaderMap) -> Re
 fn not_open() -> Response {
     ceremony::refused(
         "This link does not work",
-        "It was used, it is older than three days, or it is not complete. Ask the person who sent it for a new one.",
+        "This link was used already, is too old, or is not complete. Ask the person who sent it for a new one.",
     )
 }
 

@@ -8,7 +8,8 @@ use axum::response::{IntoResponse, Redirect, Response};
 use serde::Deserialize;
 use uuid::Uuid;
 
-use super::invite::{Invitation, Newcomer, invite};
+use super::invite::{Newcomer, invite};
+use super::link::LinkPage;
 use super::when::{day, moment};
 use super::{Member, Role, queries};
 use crate::app::App;
@@ -94,15 +95,6 @@ async fn list(app: &App, me: &Member, frame: Frame, typed: Typed, problems: Prob
     Ok((status, page(&MembersPage { frame, members, left, invitations, typed, problems })?).into_response())
 }
 
-#[derive(Template)]
-#[template(path = "signin/invited.html")]
-struct InvitedPage {
-    frame: Frame,
-    name: String,
-    link: String,
-    until: String,
-}
-
 /// `POST /members/invite`: answers with the link itself, since it is shown this once.
 pub(super) async fn invite_member(
     member: Member,
@@ -115,10 +107,8 @@ pub(super) async fn invite_member(
         Ok(newcomer) => newcomer,
         Err(problems) => return list(&app, &member, frame, typed, problems).await,
     };
-    let Invitation { link, until } = invite(&app, &member, &newcomer).await?;
-    let mut tx = app.database.look(&member.subject).await?;
-    let until = moment(until, queries::zone(&mut tx).await?);
-    Ok(page(&InvitedPage { frame, name: newcomer.name, link, until })?.into_response())
+    let invitation = invite(&app, &member, &newcomer).await?;
+    LinkPage::show(&app, &member, frame, &newcomer.name, invitation, "/members").await
 }
 
 /// Which invitation to withdraw, by the hash of its token in hexadecimal digits.

@@ -8,6 +8,7 @@ mod device;
 mod enrol;
 mod entry;
 mod invite;
+mod link;
 mod members;
 mod open;
 mod queries;
@@ -206,6 +207,7 @@ fn member_routes(routes: Routes) -> Routes {
         .get("/account", Rule::Member, get(account::show))
         .post("/account/passkeys/begin", Rule::Member, post(enrol::begin_further))
         .post("/account/passkeys/finish", Rule::Member, post(enrol::finish_further))
+        .post("/account/passkeys/link", Rule::Member, post(account::link))
         .post("/account/passkeys/{passkey}/remove", Rule::Member, post(account::remove_passkey))
         .post("/account/signins/{signin}/revoke", Rule::Member, post(account::revoke))
         .get("/members", administrator, get(members::show))

@@ -3,12 +3,14 @@
 use askama::Template;
 use axum::extract::State;
 use axum::response::Html;
+use leeward_core::chart::Chart;
 use leeward_core::scale::{Sud, Voc};
 
 use super::{Status, Target, find};
 use crate::app::App;
 use crate::clients::{Id, details, zone};
 use crate::error::Error;
+use crate::outcomes;
 use crate::page::{Frame, page};
 use crate::seal::Private;
 use crate::sessions::When;
@@ -23,6 +25,7 @@ struct TargetPage {
     opened_on: String,
     archived: bool,
     target: Target,
+    chart: Chart,
 }
 
 impl TargetPage {
@@ -59,6 +62,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let target = find(&mut tx, &app, id).await?;
     let client = details(&mut tx, &app, target.client).await?;
     let when = When::in_zone(zone(&mut tx).await?.name())?;
+    let chart = outcomes::course(&mut tx, id).await?;
     tx.commit().await?;
     page(&TargetPage {
         frame,
@@ -66,5 +70,6 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
         opened_on: when.day(&target.opened_at),
         archived: target.archived_at.is_some(),
         target,
+        chart,
     })
 }

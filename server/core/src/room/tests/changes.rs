@@ -57,31 +57,15 @@ fn only_the_rate_may_change_while_a_set_runs() {
     let mut play = Play::running(3_000.0);
     let plan = default_plan();
     for plan in [
-        Plan {
-            width: 10.0,
-            ..plan
-        },
-        Plan {
-            path: Path::UpDown,
-            ..plan
-        },
-        Plan {
-            length: Length::Open,
-            ..plan
-        },
-        Plan {
-            dot: 1.0,
-            rate: 1.2,
-            ..plan
-        },
+        Plan { width: 10.0, ..plan },
+        Plan { path: Path::UpDown, ..plan },
+        Plan { length: Length::Open, ..plan },
+        Plan { dot: 1.0, rate: 1.2, ..plan },
     ] {
         assert_eq!(play.order(Order::Plan { plan }), Some(Refusal::WrongState));
     }
     let refused = play.order(with_rate(2.5));
-    assert!(
-        matches!(refused, Some(Refusal::Limit { .. })),
-        "{refused:?}"
-    );
+    assert!(matches!(refused, Some(Refusal::Limit { .. })), "{refused:?}");
     assert_eq!(ordered(&play).len(), 1);
 }
 
@@ -116,10 +100,7 @@ fn an_extension_adds_the_same_length_again() {
 fn an_extension_past_the_hard_limit_is_refused_with_the_figure() {
     let mut play = Play::running(10_000.0);
     let refusals: Vec<_> = (0..14).map(|_| play.order(Order::Extend)).collect();
-    assert_eq!(
-        refusals.iter().filter(|refused| refused.is_none()).count(),
-        13
-    );
+    assert_eq!(refusals.iter().filter(|refused| refused.is_none()).count(), 13);
     let Some(Refusal::Limit { limit }) = &refusals[13] else {
         panic!("{refusals:?}");
     };
@@ -154,10 +135,7 @@ fn the_end_before_the_first_motion_is_the_end() {
 #[test]
 fn an_open_set_ends_at_the_hard_limit() {
     let mut play = Play::ready();
-    let plan = Plan {
-        length: Length::Open,
-        ..default_plan()
-    };
+    let plan = Plan { length: Length::Open, ..default_plan() };
     play.order(Order::Plan { plan });
     play.order(Order::Start);
     assert_eq!(play.order(Order::Extend), Some(Refusal::WrongState));

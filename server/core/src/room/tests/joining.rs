@@ -15,10 +15,7 @@ fn a_new_session_waits_for_its_client() {
     play.join_desk(DESK);
     let view = play.desk_view().clone();
     assert_eq!(view.state, RoomState::Waiting);
-    assert_eq!(
-        (view.epoch, view.in_control, view.other_desk),
-        (3, true, false)
-    );
+    assert_eq!((view.epoch, view.in_control, view.other_desk), (3, true, false));
     assert_eq!(view.plan, default_plan());
     assert!(view.needs.sight && view.needs.stage && !view.needs.client_ready);
     play.join_stage(STAGE);
@@ -26,10 +23,7 @@ fn a_new_session_waits_for_its_client() {
     assert!(play.desk_view().stage_here);
     // By hand: (1600 px - 6 % - 62.8 px of dot) / 4 px a mm, seen from 600 mm.
     assert_eq!(play.desk_view().widest, Some(33.4));
-    play.send(Event::Seat {
-        state: SeatState::Admitted,
-        asked_for: false,
-    });
+    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
     assert_eq!(play.desk_view().state, RoomState::Ready);
     assert!(play.desk_view().needs.sight);
 }
@@ -39,10 +33,7 @@ fn pages_of_this_version_and_the_one_before_are_understood() {
     for wire in [WIRE_VERSION, WIRE_VERSION - 1] {
         let mut play = Play::new(Start::first(1));
         play.send(Event::DeskJoined { desk: DESK });
-        play.send(Event::DeskSaid {
-            desk: DESK,
-            said: hello(wire),
-        });
+        play.send(Event::DeskSaid { desk: DESK, said: hello(wire) });
         // There never was a version 0.
         assert_eq!(play.closed().is_empty(), wire > 0, "{wire}");
     }
@@ -53,30 +44,12 @@ fn a_page_of_another_version_is_told_to_reload() {
     let mut play = Play::new(Start::first(1));
     for wire in [WIRE_VERSION + 1, u32::MAX] {
         play.send(Event::DeskJoined { desk: DESK });
-        let effects = play.send(Event::DeskSaid {
-            desk: DESK,
-            said: hello(wire),
-        });
-        assert_eq!(
-            effects,
-            [
-                Effect::ToDesk(DESK, ToDesk::Reload),
-                Effect::CloseDesk(DESK, Why::Outdated),
-            ]
-        );
+        let effects = play.send(Event::DeskSaid { desk: DESK, said: hello(wire) });
+        assert_eq!(effects, [Effect::ToDesk(DESK, ToDesk::Reload), Effect::CloseDesk(DESK, Why::Outdated),]);
         play.send(Event::StageJoined { stage: STAGE });
-        let said = FromStage::Hello {
-            wire,
-            device: device(),
-        };
+        let said = FromStage::Hello { wire, device: device() };
         let effects = play.send(Event::StageSaid { stage: STAGE, said });
-        assert_eq!(
-            effects,
-            [
-                Effect::ToStage(STAGE, ToStage::Reload),
-                Effect::CloseStage(STAGE, Why::Outdated),
-            ]
-        );
+        assert_eq!(effects, [Effect::ToStage(STAGE, ToStage::Reload), Effect::CloseStage(STAGE, Why::Outdated),]);
     }
 }
 
@@ -85,18 +58,10 @@ fn a_second_desk_watches_until_it_takes_control() {
     let mut play = Play::running(1_000.0);
     play.join_desk(OTHER_DESK);
     play.run(500.0);
-    let views = |play: &Play| {
-        (
-            play.desk_view().in_control,
-            play.views_of(OTHER_DESK).last().unwrap().in_control,
-        )
-    };
+    let views = |play: &Play| (play.desk_view().in_control, play.views_of(OTHER_DESK).last().unwrap().in_control);
     assert_eq!(views(&play), (true, false));
     assert!(play.desk_view().other_desk);
-    assert_eq!(
-        play.order_from(OTHER_DESK, Order::Stop),
-        Some(Refusal::NotInControl)
-    );
+    assert_eq!(play.order_from(OTHER_DESK, Order::Stop), Some(Refusal::NotInControl));
     assert_eq!(play.order_from(OTHER_DESK, Order::TakeControl), None);
     assert_eq!(views(&play), (false, true));
     assert_eq!(play.ended(), None);
@@ -105,16 +70,7 @@ fn a_second_desk_watches_until_it_takes_control() {
     // The set lives on the new desk's signs alone.
     play.send(Event::DeskLeft { desk: DESK });
     play.run(3_000.0);
-    assert_eq!(
-        play.views_of(OTHER_DESK)
-            .last()
-            .unwrap()
-            .set
-            .as_ref()
-            .unwrap()
-            .ended,
-        None
-    );
+    assert_eq!(play.views_of(OTHER_DESK).last().unwrap().set.as_ref().unwrap().ended, None);
 }
 
 #[test]
@@ -159,10 +115,7 @@ fn a_newer_stage_takes_the_place_of_the_older() {
 fn beats_are_quick_first_then_four_a_second_and_slow_while_waiting() {
     let beats = |play: &Play, from: f64, to: f64| {
         let beat = |effect: &Effect| matches!(effect, Effect::ToStage(_, ToStage::Beat(_)));
-        play.log
-            .iter()
-            .filter(|(t, e)| (from..to).contains(t) && beat(e))
-            .count()
+        play.log.iter().filter(|(t, e)| (from..to).contains(t) && beat(e)).count()
     };
     let mut play = Play::new(Start::first(1));
     play.join_desk(DESK);
@@ -170,10 +123,7 @@ fn beats_are_quick_first_then_four_a_second_and_slow_while_waiting() {
     play.run(31_000.0);
     assert_eq!(beats(&play, 0.0, 1_000.0), 20);
     assert_eq!(beats(&play, 1_000.0, 31_000.0), 6);
-    play.send(Event::Seat {
-        state: SeatState::Admitted,
-        asked_for: false,
-    });
+    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
     play.run(10_000.0);
     assert_eq!(beats(&play, 31_000.0, 41_000.0), 40);
 }
@@ -196,22 +146,14 @@ fn beats_carry_the_clock_and_the_silence_of_the_desk() {
     let echo = last.echo.unwrap();
     assert_eq!(echo.id, last.id - 1);
     assert_eq!(echo.heard - echo.page, TRIP_MS / 2.0);
-    assert!(
-        (700.0..1_300.0).contains(&last.desk_silent.unwrap()),
-        "{last:?}"
-    );
+    assert!((700.0..1_300.0).contains(&last.desk_silent.unwrap()), "{last:?}");
 }
 
 #[test]
 fn before_admission_a_stage_says_only_who_and_what_it_is() {
-    for said in [
-        FromStage::Ready,
-        FromStage::Stop,
-        FromStage::Interrupted {
-            cause: Interruption::Hidden,
-        },
-        FromStage::Evidence { facts: vec![] },
-    ] {
+    for said in
+        [FromStage::Ready, FromStage::Stop, FromStage::Interrupted { cause: Interruption::Hidden }, FromStage::Evidence { facts: vec![] }]
+    {
         let mut play = Play::new(Start::first(1));
         play.join_desk(DESK);
         play.join_stage(STAGE);
@@ -226,30 +168,19 @@ fn before_admission_a_stage_says_only_who_and_what_it_is() {
 #[test]
 fn a_stage_learns_nothing_of_a_set_before_it_is_admitted() {
     let mut play = Play::running(2_000.0);
-    play.send(Event::Seat {
-        state: SeatState::Waiting,
-        asked_for: true,
-    });
+    play.send(Event::Seat { state: SeatState::Waiting, asked_for: true });
     assert_eq!(play.stage_view().set, None);
     assert_eq!(play.stage_view().state, RoomState::Waiting);
     assert_eq!(play.ended(), Some(Ending::StoppedByClinician));
     assert!(play.desk_view().seat_asked_for);
-    play.send(Event::Seat {
-        state: SeatState::Admitted,
-        asked_for: false,
-    });
+    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
     let needs = play.desk_view().needs;
     assert!(needs.sight && needs.client_ready);
 }
 
 #[test]
 fn after_a_restart_both_are_asked_again() {
-    let start = Start {
-        sets_so_far: 4,
-        seat: SeatState::Admitted,
-        known_sets: vec!["old".into()],
-        ..Start::first(2)
-    };
+    let start = Start { sets_so_far: 4, seat: SeatState::Admitted, known_sets: vec!["old".into()], ..Start::first(2) };
     let mut play = Play::new(start);
     play.join_desk(DESK);
     assert_eq!(play.desk_view().state, RoomState::LinkLost);

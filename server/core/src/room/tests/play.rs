@@ -68,10 +68,7 @@ impl Play {
         let mut play = Play::new(Start::first(3));
         play.join_desk(DESK);
         play.join_stage(STAGE);
-        play.send(Event::Seat {
-            state: SeatState::Admitted,
-            asked_for: false,
-        });
+        play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
         play.run(2_000.0);
         play
     }
@@ -87,18 +84,12 @@ impl Play {
 
     pub fn join_desk(&mut self, desk: u64) {
         self.send(Event::DeskJoined { desk });
-        self.send(Event::DeskSaid {
-            desk,
-            said: FromDesk::Hello { wire: WIRE_VERSION },
-        });
+        self.send(Event::DeskSaid { desk, said: FromDesk::Hello { wire: WIRE_VERSION } });
     }
 
     pub fn join_stage(&mut self, stage: u64) {
         self.send(Event::StageJoined { stage });
-        let said = FromStage::Hello {
-            wire: WIRE_VERSION,
-            device: device(),
-        };
+        let said = FromStage::Hello { wire: WIRE_VERSION, device: device() };
         self.send(Event::StageSaid { stage, said });
     }
 
@@ -116,20 +107,11 @@ impl Play {
         let id = self.next_order;
         let epoch = self.room.epoch;
         let seen = self.log.len();
-        self.send(Event::DeskSaid {
-            desk,
-            said: FromDesk::Order { epoch, id, order },
+        self.send(Event::DeskSaid { desk, said: FromDesk::Order { epoch, id, order } });
+        let mut answers = self.log[seen..].iter().filter_map(|(_, effect)| match effect {
+            Effect::ToDesk(to, ToDesk::Answer { id: of, refused }) if *to == desk && *of == id => Some(refused.clone()),
+            _ => None,
         });
-        let mut answers = self.log[seen..]
-            .iter()
-            .filter_map(|(_, effect)| match effect {
-                Effect::ToDesk(to, ToDesk::Answer { id: of, refused })
-                    if *to == desk && *of == id =>
-                {
-                    Some(refused.clone())
-                }
-                _ => None,
-            });
         answers.next().flatten()
     }
 
@@ -139,8 +121,7 @@ impl Play {
         for effect in &effects {
             self.react(effect);
         }
-        self.log
-            .extend(effects.iter().map(|effect| (self.t, effect.clone())));
+        self.log.extend(effects.iter().map(|effect| (self.t, effect.clone())));
         if self.recording {
             self.record(&effects);
         }
@@ -151,10 +132,7 @@ impl Play {
         for effect in effects {
             if let Effect::RecordSet { number, .. } = effect {
                 let id = format!("set-{number}");
-                self.send(Event::SetRecorded {
-                    number: *number,
-                    id,
-                });
+                self.send(Event::SetRecorded { number: *number, id });
             }
         }
     }
@@ -170,18 +148,11 @@ impl Play {
             }
             Effect::ToDesk(desk, ToDesk::Beat(beat)) if !self.mute.contains(desk) => {
                 let said = FromDesk::Beat(self.reply(*desk, beat));
-                self.pending
-                    .push((back, Event::DeskSaid { desk: *desk, said }));
+                self.pending.push((back, Event::DeskSaid { desk: *desk, said }));
             }
             Effect::ToStage(stage, ToStage::Beat(beat)) if !self.mute.contains(stage) => {
                 let said = FromStage::Beat(self.reply(*stage, beat));
-                self.pending.push((
-                    back,
-                    Event::StageSaid {
-                        stage: *stage,
-                        said,
-                    },
-                ));
+                self.pending.push((back, Event::StageSaid { stage: *stage, said }));
             }
             _ => {}
         }
@@ -189,11 +160,7 @@ impl Play {
 
     fn reply(&self, page: u64, beat: &Beat) -> BeatReply {
         let drawn = self.drawn.get(&page).copied().unwrap_or(0);
-        BeatReply {
-            id: beat.id,
-            page: self.t + TRIP_MS / 2.0,
-            drawn,
-        }
+        BeatReply { id: beat.id, page: self.t + TRIP_MS / 2.0, drawn }
     }
 
     /// Lets `ms` pass, with every tick and answer at its time.
@@ -213,9 +180,8 @@ impl Play {
 
     fn next_event(&mut self, end: f64) -> Option<(f64, Event)> {
         let wake = self.room.next_wake().unwrap_or(f64::INFINITY);
-        let first = (0..self.pending.len())
-            .min_by(|&a, &b| self.pending[a].0.total_cmp(&self.pending[b].0))
-            .filter(|&i| self.pending[i].0 <= wake);
+        let first =
+            (0..self.pending.len()).min_by(|&a, &b| self.pending[a].0.total_cmp(&self.pending[b].0)).filter(|&i| self.pending[i].0 <= wake);
         match first {
             Some(i) if self.pending[i].0 <= end => Some(self.pending.remove(i)),
             None if wake <= end => Some((wake, Event::Tick)),
@@ -279,10 +245,5 @@ impl Play {
 }
 
 pub fn with_rate(rate: f64) -> Order {
-    Order::Plan {
-        plan: Plan {
-            rate,
-            ..default_plan()
-        },
-    }
+    Order::Plan { plan: Plan { rate, ..default_plan() } }
 }

@@ -108,11 +108,7 @@ impl Witness {
         self.seen = play.log.len();
         if let Some(set) = play.room.running() {
             let heard = play.room.desk_presence.heard.expect("a set needs a desk");
-            assert!(
-                play.t - heard < SILENCE_MS,
-                "runs {} ms into silence",
-                play.t - heard
-            );
+            assert!(play.t - heard < SILENCE_MS, "runs {} ms into silence", play.t - heard);
             assert!(play.t <= set.goal.by + 1e-3, "runs past the hard limit");
             assert!(play.room.stage.is_some(), "runs without a stage");
         }
@@ -130,12 +126,7 @@ impl Witness {
                 assert!(!self.must_tap, "starts before the client is ready again");
                 assert!(self.running.is_empty(), "starts while a set runs");
             }
-            Effect::RecordOrdered {
-                set,
-                cause,
-                timeline,
-                ..
-            } => {
+            Effect::RecordOrdered { set, cause, timeline, .. } => {
                 self.ordered(t, set, *cause, timeline);
             }
             Effect::RecordEnding { set, ending, .. } => {
@@ -158,10 +149,7 @@ impl Witness {
         }
         self.views.insert(socket, (seq, text));
         if let Some(set) = set {
-            assert!(
-                !self.ended.contains_key(&set.id) || set.ended.is_some(),
-                "revives"
-            );
+            assert!(!self.ended.contains_key(&set.id) || set.ended.is_some(), "revives");
         }
     }
 
@@ -169,10 +157,7 @@ impl Witness {
         assert!(!self.ended.contains_key(set), "changes after its end");
         assert_eq!(timeline.validate(), Ok(()));
         if cause == Cause::Started {
-            assert!(
-                timeline.starts_at() >= Some(t + 1_000.0),
-                "no rest before motion"
-            );
+            assert!(timeline.starts_at() >= Some(t + 1_000.0), "no rest before motion");
             self.running.insert(set.into());
             assert_eq!(self.running.len(), 1, "two sets run");
         } else {
@@ -231,10 +216,7 @@ fn take(play: &mut Play, witness: &mut Witness, step: Step) {
             play.join_stage(STAGE);
         }
         Step::StageLeaves => drop(play.send(Event::StageLeft { stage: STAGE })),
-        Step::Seat(state) => drop(play.send(Event::Seat {
-            state,
-            asked_for: false,
-        })),
+        Step::Seat(state) => drop(play.send(Event::Seat { state, asked_for: false })),
         Step::Record(at_once) => play.recording = at_once,
         Step::NotRecorded(number) => drop(play.send(Event::SetNotRecorded { number })),
         Step::LateRecord(number) => {
@@ -254,10 +236,7 @@ fn explore(steps: Vec<Step>) -> usize {
     let mut play = Play::new(Start::first(3));
     play.join_desk(DESK);
     play.join_stage(STAGE);
-    play.send(Event::Seat {
-        state: SeatState::Admitted,
-        asked_for: false,
-    });
+    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
     play.order(Order::Sight);
     let mut witness = Witness::default();
     for step in steps {
@@ -282,8 +261,6 @@ fn the_schedules_reach_running_sets() {
     use proptest::test_runner::TestRunner;
     let mut runner = TestRunner::deterministic();
     let many = prop::collection::vec(step(), 40..60);
-    let sets: usize = (0..100)
-        .map(|_| explore(many.new_tree(&mut runner).unwrap().current()))
-        .sum();
+    let sets: usize = (0..100).map(|_| explore(many.new_tree(&mut runner).unwrap().current())).sum();
     assert!(sets > 100, "{sets} sets in 100 schedules");
 }

@@ -19,14 +19,7 @@ fn a_silent_desk_ends_the_set_at_the_limit() {
             assert_eq!(ended(play), Some(Ending::LinkLost));
         }
     });
-    let end = play
-        .stage_view()
-        .set
-        .as_ref()
-        .unwrap()
-        .timeline
-        .ends_at()
-        .unwrap();
+    let end = play.stage_view().set.as_ref().unwrap().timeline.ends_at().unwrap();
     assert_eq!(end - last_sign, SILENCE_MS);
     assert!(end - last_sign < SILENCE_ABSOLUTE_MS);
     assert!(!play.stage_view().desk_here);
@@ -44,10 +37,7 @@ fn a_desk_that_closes_its_socket_has_the_same_time() {
     assert_eq!(play.stage_view().set.as_ref().unwrap().ended, None);
     play.send(Event::DeskLeft { desk: 9 });
     play.run(1_600.0);
-    assert_eq!(
-        play.stage_view().set.as_ref().unwrap().ended,
-        Some(Ending::LinkLost)
-    );
+    assert_eq!(play.stage_view().set.as_ref().unwrap().ended, Some(Ending::LinkLost));
 }
 
 #[test]
@@ -73,19 +63,12 @@ fn after_a_short_gap_the_clinician_alone_may_go_on() {
     play.mute.clear();
     play.run(1_000.0);
     let needs = play.desk_view().needs;
-    assert_eq!(
-        (needs.sight, needs.client_ready, needs.stage),
-        (true, false, false)
-    );
+    assert_eq!((needs.sight, needs.client_ready, needs.stage), (true, false, false));
     assert_eq!(play.desk_view().state, RoomState::Stopped);
     play.order(Order::Sight);
     assert_eq!(play.desk_view().state, RoomState::Ready);
     assert_eq!(play.order(Order::Start), None);
-    assert!(play.moments().ends_with(&[
-        MomentKind::StageLost,
-        MomentKind::StageBack,
-        MomentKind::Sight
-    ]));
+    assert!(play.moments().ends_with(&[MomentKind::StageLost, MomentKind::StageBack, MomentKind::Sight]));
 }
 
 #[test]
@@ -127,10 +110,7 @@ fn nothing_is_lost_while_the_client_waits() {
     play.join_desk(DESK);
     play.join_stage(STAGE);
     play.run(60_000.0);
-    play.send(Event::Seat {
-        state: SeatState::Admitted,
-        asked_for: false,
-    });
+    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
     play.run(5_000.0);
     assert_eq!(play.moments(), []);
     assert_eq!(play.desk_view().state, RoomState::Ready);
@@ -145,10 +125,7 @@ fn what_happened_before_admission_is_no_gap() {
     play.run(2_000.0);
     play.send(Event::DeskLeft { desk: DESK });
     play.run(60_000.0);
-    play.send(Event::Seat {
-        state: SeatState::Admitted,
-        asked_for: false,
-    });
+    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
     play.join_desk(9);
     assert!(!play.views_of(9).last().unwrap().needs.client_ready);
 }
@@ -167,10 +144,7 @@ fn a_set_that_was_over_before_the_silence_is_done() {
     let mut play = Play::running(24_500.0);
     play.mute.insert(DESK);
     play.run(10_000.0);
-    assert_eq!(
-        play.stage_view().set.as_ref().unwrap().ended,
-        Some(Ending::Done)
-    );
+    assert_eq!(play.stage_view().set.as_ref().unwrap().ended, Some(Ending::Done));
     // Even if the clock was read late.
     let mut play = Play::running(24_500.0);
     play.t += 10_000.0;

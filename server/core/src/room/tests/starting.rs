@@ -18,8 +18,7 @@ fn a_set_moves_only_once_it_is_in_the_record() {
     let mut play = Play::ready();
     play.recording = false;
     let answers = |play: &Play| {
-        let answer =
-            |(_, e): &&(f64, Effect)| matches!(e, Effect::ToDesk(_, ToDesk::Answer { .. }));
+        let answer = |(_, e): &&(f64, Effect)| matches!(e, Effect::ToDesk(_, ToDesk::Answer { .. }));
         play.log.iter().filter(answer).count()
     };
     let before = answers(&play);
@@ -28,10 +27,7 @@ fn a_set_moves_only_once_it_is_in_the_record() {
     assert_eq!(play.desk_view().set, None);
     play.run(800.0);
     assert_eq!(answers(&play), before);
-    play.send(Event::SetRecorded {
-        number: 1,
-        id: "a".into(),
-    });
+    play.send(Event::SetRecorded { number: 1, id: "a".into() });
     assert_eq!(answers(&play), before + 1);
     let set = play.set();
     assert_eq!((set.id.as_str(), set.number, set.ended), ("a", 1, None));
@@ -49,16 +45,7 @@ fn a_set_that_cannot_be_written_never_starts() {
     play.recording = false;
     play.order(Order::Start);
     let effects = play.send(Event::SetNotRecorded { number: 1 });
-    assert!(effects.iter().any(|effect| matches!(
-        effect,
-        Effect::ToDesk(
-            DESK,
-            ToDesk::Answer {
-                refused: Some(Refusal::NotSaved),
-                ..
-            }
-        )
-    )));
+    assert!(effects.iter().any(|effect| matches!(effect, Effect::ToDesk(DESK, ToDesk::Answer { refused: Some(Refusal::NotSaved), .. }))));
     assert_eq!(play.desk_view().state, RoomState::Ready);
     play.recording = true;
     play.order(Order::Start);
@@ -74,10 +61,7 @@ fn a_slow_record_is_given_up_and_its_late_set_never_runs() {
     assert_eq!(play.desk_view().state, RoomState::Starting);
     play.run(2.0);
     assert_eq!(play.desk_view().state, RoomState::Ready);
-    play.send(Event::SetRecorded {
-        number: 1,
-        id: "late".into(),
-    });
+    play.send(Event::SetRecorded { number: 1, id: "late".into() });
     assert_eq!(play.desk_view().set, None);
     assert_eq!(play.endings(), [("late".to_string(), Ending::Unknown)]);
     play.recording = true;
@@ -87,19 +71,14 @@ fn a_slow_record_is_given_up_and_its_late_set_never_runs() {
 
 #[test]
 fn a_stop_while_the_set_is_being_written_keeps_it_from_starting() {
-    for (stop, ending) in [
-        (Order::Stop, Ending::StoppedByClinician),
-        (Order::End, Ending::EndedByClinician),
-        (Order::CannotSee, Ending::CannotSee),
-    ] {
+    for (stop, ending) in
+        [(Order::Stop, Ending::StoppedByClinician), (Order::End, Ending::EndedByClinician), (Order::CannotSee, Ending::CannotSee)]
+    {
         let mut play = Play::ready();
         play.recording = false;
         play.order(Order::Start);
         assert_eq!(play.order(stop), None);
-        play.send(Event::SetRecorded {
-            number: 1,
-            id: "a".into(),
-        });
+        play.send(Event::SetRecorded { number: 1, id: "a".into() });
         assert_eq!(play.desk_view().set, None);
         assert_eq!(play.endings(), [("a".to_string(), ending)]);
     }
@@ -108,37 +87,13 @@ fn a_stop_while_the_set_is_being_written_keeps_it_from_starting() {
 #[test]
 fn plans_are_checked_between_sets() {
     let mut play = Play::ready();
-    let plan = Plan {
-        width: 36.0,
-        ..default_plan()
-    };
-    assert_eq!(
-        play.order(Order::Plan { plan }),
-        Some(Refusal::TooWide { widest: 33.4 })
-    );
-    let plan = Plan {
-        rate: f64::NAN,
-        ..default_plan()
-    };
-    assert!(matches!(
-        play.order(Order::Plan { plan }),
-        Some(Refusal::Limit { .. })
-    ));
-    let plan = Plan {
-        width: 30.0,
-        path: Path::Rising,
-        ..default_plan()
-    };
-    assert_eq!(
-        play.order(Order::Plan { plan }),
-        Some(Refusal::TooWide { widest: 25.9 })
-    );
-    let plan = Plan {
-        width: 30.0,
-        rate: 0.8,
-        length: Length::Open,
-        ..default_plan()
-    };
+    let plan = Plan { width: 36.0, ..default_plan() };
+    assert_eq!(play.order(Order::Plan { plan }), Some(Refusal::TooWide { widest: 33.4 }));
+    let plan = Plan { rate: f64::NAN, ..default_plan() };
+    assert!(matches!(play.order(Order::Plan { plan }), Some(Refusal::Limit { .. })));
+    let plan = Plan { width: 30.0, path: Path::Rising, ..default_plan() };
+    assert_eq!(play.order(Order::Plan { plan }), Some(Refusal::TooWide { widest: 25.9 }));
+    let plan = Plan { width: 30.0, rate: 0.8, length: Length::Open, ..default_plan() };
     assert_eq!(play.order(Order::Plan { plan }), None);
     assert_eq!(play.desk_view().plan, plan);
     play.order(Order::Start);
@@ -148,45 +103,19 @@ fn plans_are_checked_between_sets() {
 #[test]
 fn a_screen_that_shrank_refuses_the_plan_at_the_start() {
     let mut play = Play::ready();
-    play.stage_says(FromStage::Device {
-        device: Device {
-            width_px: 500.0,
-            ..device()
-        },
-    });
+    play.stage_says(FromStage::Device { device: Device { width_px: 500.0, ..device() } });
     let refused = play.order(Order::Start);
-    assert!(
-        matches!(refused, Some(Refusal::TooWide { widest }) if widest < 11.0),
-        "{refused:?}"
-    );
+    assert!(matches!(refused, Some(Refusal::TooWide { widest }) if widest < 11.0), "{refused:?}");
 }
 
 #[test]
 fn an_order_that_comes_twice_acts_once() {
     let mut play = Play::running(5_000.0);
-    let order = |id| Event::DeskSaid {
-        desk: DESK,
-        said: FromDesk::Order {
-            epoch: 3,
-            id,
-            order: Order::Extend,
-        },
-    };
+    let order = |id| Event::DeskSaid { desk: DESK, said: FromDesk::Order { epoch: 3, id, order: Order::Extend } };
     for _ in 0..3 {
         let effects = play.send(order(500));
-        let answers: Vec<_> = (effects.iter())
-            .filter(|e| matches!(e, Effect::ToDesk(_, ToDesk::Answer { .. })))
-            .collect();
-        assert_eq!(
-            answers,
-            [&Effect::ToDesk(
-                DESK,
-                ToDesk::Answer {
-                    id: 500,
-                    refused: None
-                }
-            )]
-        );
+        let answers: Vec<_> = (effects.iter()).filter(|e| matches!(e, Effect::ToDesk(_, ToDesk::Answer { .. }))).collect();
+        assert_eq!(answers, [&Effect::ToDesk(DESK, ToDesk::Answer { id: 500, refused: None })]);
     }
     assert_eq!(play.set().plan.length, Length::Cycles(48));
 }
@@ -194,16 +123,9 @@ fn an_order_that_comes_twice_acts_once() {
 #[test]
 fn an_order_for_the_room_before_its_restart_is_refused() {
     let mut play = Play::ready();
-    let said = FromDesk::Order {
-        epoch: 2,
-        id: 900,
-        order: Order::Start,
-    };
+    let said = FromDesk::Order { epoch: 2, id: 900, order: Order::Start };
     let effects = play.send(Event::DeskSaid { desk: DESK, said });
-    let answer = ToDesk::Answer {
-        id: 900,
-        refused: Some(Refusal::OldEpoch),
-    };
+    let answer = ToDesk::Answer { id: 900, refused: Some(Refusal::OldEpoch) };
     assert_eq!(effects, [Effect::ToDesk(DESK, answer)]);
 }
 

@@ -30,25 +30,9 @@ fn a_stop_is_in_the_record_with_the_timeline_it_left() {
     let mut play = Play::running(5_300.0);
     play.order(Order::Stop);
     let rows: Vec<&Effect> = (play.log.iter().map(|(_, effect)| effect))
-        .filter(|e| {
-            matches!(
-                e,
-                Effect::RecordOrdered { .. } | Effect::RecordEnding { .. }
-            )
-        })
+        .filter(|e| matches!(e, Effect::RecordOrdered { .. } | Effect::RecordEnding { .. }))
         .collect();
-    let [
-        _,
-        Effect::RecordOrdered {
-            set,
-            seq,
-            cause,
-            timeline,
-            ..
-        },
-        Effect::RecordEnding { .. },
-    ] = rows[..]
-    else {
+    let [_, Effect::RecordOrdered { set, seq, cause, timeline, .. }, Effect::RecordEnding { .. }] = rows[..] else {
         panic!("{rows:?}");
     };
     assert_eq!((set.as_str(), *seq), ("set-1", 1));
@@ -67,16 +51,10 @@ fn the_client_stops_and_must_be_ready_again() {
     assert_eq!(play.desk_view().state, RoomState::StoppedByClient);
     play.stage_says(FromStage::Ready);
     assert_eq!(play.desk_view().state, RoomState::Ready);
-    assert_eq!(
-        play.desk_view().set.as_ref().unwrap().ended,
-        Some(Ending::StoppedByClient)
-    );
+    assert_eq!(play.desk_view().set.as_ref().unwrap().ended, Some(Ending::StoppedByClient));
     assert_eq!(play.order(Order::Start), None);
     let moments = play.moments();
-    assert!(
-        moments.ends_with(&[MomentKind::ClientStop, MomentKind::ClientReady]),
-        "{moments:?}"
-    );
+    assert!(moments.ends_with(&[MomentKind::ClientStop, MomentKind::ClientReady]), "{moments:?}");
 }
 
 #[test]
@@ -85,17 +63,9 @@ fn a_repeated_stop_counts_once_and_is_always_answered() {
     play.stage_says(FromStage::Stop);
     play.run(1_500.0);
     let effects = play.stage_says(FromStage::Stop);
-    assert!(
-        effects
-            .iter()
-            .any(|e| matches!(e, Effect::ToStage(_, ToStage::View(_))))
-    );
+    assert!(effects.iter().any(|e| matches!(e, Effect::ToStage(_, ToStage::View(_)))));
     assert!(!play.desk_view().needs.pause);
-    let stops = play
-        .moments()
-        .iter()
-        .filter(|kind| **kind == MomentKind::ClientStop)
-        .count();
+    let stops = play.moments().iter().filter(|kind| **kind == MomentKind::ClientStop).count();
     assert_eq!(stops, 1);
 }
 
@@ -113,10 +83,7 @@ fn a_stop_keeps_a_set_in_the_making_from_starting() {
     play.recording = false;
     play.order(Order::Start);
     play.stage_says(FromStage::Stop);
-    play.send(Event::SetRecorded {
-        number: 1,
-        id: "a".into(),
-    });
+    play.send(Event::SetRecorded { number: 1, id: "a".into() });
     assert_eq!(play.desk_view().set, None);
     assert_eq!(play.endings(), [("a".to_string(), Ending::StoppedByClient)]);
 }
@@ -155,18 +122,8 @@ fn a_watching_desk_does_not_count_as_knowing() {
 fn interruptions_end_the_set_and_ask_for_what_they_must() {
     for (cause, ending, tap, sight) in [
         (Interruption::Hidden, Ending::PageInterrupted, true, false),
-        (
-            Interruption::FullScreenLeft,
-            Ending::PageInterrupted,
-            true,
-            false,
-        ),
-        (
-            Interruption::SoundLost,
-            Ending::PageInterrupted,
-            true,
-            false,
-        ),
+        (Interruption::FullScreenLeft, Ending::PageInterrupted, true, false),
+        (Interruption::SoundLost, Ending::PageInterrupted, true, false),
         (Interruption::Resized, Ending::PageInterrupted, false, false),
         (Interruption::Silence, Ending::LinkLost, false, true),
     ] {
@@ -185,13 +142,9 @@ fn interruptions_end_the_set_and_ask_for_what_they_must() {
 #[test]
 fn a_page_hidden_between_sets_needs_a_tap_and_a_turned_one_does_not() {
     let mut play = Play::ready();
-    play.stage_says(FromStage::Interrupted {
-        cause: Interruption::Resized,
-    });
+    play.stage_says(FromStage::Interrupted { cause: Interruption::Resized });
     assert_eq!(play.desk_view().needs, Needs::default());
-    play.stage_says(FromStage::Interrupted {
-        cause: Interruption::Hidden,
-    });
+    play.stage_says(FromStage::Interrupted { cause: Interruption::Hidden });
     assert!(play.desk_view().needs.client_ready);
     assert_eq!(play.desk_view().state, RoomState::Ready);
 }
@@ -199,19 +152,9 @@ fn a_page_hidden_between_sets_needs_a_tap_and_a_turned_one_does_not() {
 #[test]
 fn a_screen_too_small_for_the_set_that_runs_ends_it() {
     let mut play = Play::running(4_000.0);
-    play.stage_says(FromStage::Device {
-        device: Device {
-            wake_lock: false,
-            ..device()
-        },
-    });
+    play.stage_says(FromStage::Device { device: Device { wake_lock: false, ..device() } });
     assert_eq!(play.ended(), None);
-    play.stage_says(FromStage::Device {
-        device: Device {
-            width_px: 500.0,
-            ..device()
-        },
-    });
+    play.stage_says(FromStage::Device { device: Device { width_px: 500.0, ..device() } });
     assert_eq!(play.ended(), Some(Ending::PageInterrupted));
 }
 
@@ -234,13 +177,7 @@ fn locking_the_eyes_stops_a_set_of_eyes_alone() {
     assert_eq!(play.ended(), Some(Ending::StoppedByClinician));
     play.run(2_000.0);
     assert_eq!(play.order(Order::Start), Some(Refusal::EyesLocked));
-    let plan = Plan {
-        channels: Channels {
-            eyes: false,
-            ears: true,
-        },
-        ..default_plan()
-    };
+    let plan = Plan { channels: Channels { eyes: false, ears: true }, ..default_plan() };
     assert_eq!(play.order(Order::Plan { plan }), None);
     assert_eq!(play.order(Order::Start), None);
     play.send(Event::EyesLocked(true));
@@ -250,32 +187,18 @@ fn locking_the_eyes_stops_a_set_of_eyes_alone() {
 #[test]
 fn closing_ends_everything_and_says_the_chosen_words() {
     let mut play = Play::running(4_000.0);
-    play.send(Event::Close {
-        words: Some("Until Thursday.".into()),
-    });
+    play.send(Event::Close { words: Some("Until Thursday.".into()) });
     assert_eq!(play.ended(), Some(Ending::StoppedByClinician));
     assert_eq!(play.desk_view().state, RoomState::Closed);
-    assert_eq!(
-        play.stage_view().closing_words.as_deref(),
-        Some("Until Thursday.")
-    );
+    assert_eq!(play.stage_view().closing_words.as_deref(), Some("Until Thursday."));
     for order in [Order::Start, Order::Sight, Order::Stop, Order::Extend] {
         assert_eq!(play.order(order), Some(Refusal::WrongState));
     }
     play.stage_says(FromStage::Stop);
     assert_eq!(play.desk_view().state, RoomState::Closed);
     // What was seen before may still come.
-    let facts = vec![Evidence {
-        set: "set-1".into(),
-        seq: 3,
-        at: play.t,
-        fact: Fact::Rested {
-            phase: 3.5,
-            ending: Ending::StoppedByClinician,
-        },
-    }];
-    let effects = play.stage_says(FromStage::Evidence {
-        facts: facts.clone(),
-    });
+    let facts =
+        vec![Evidence { set: "set-1".into(), seq: 3, at: play.t, fact: Fact::Rested { phase: 3.5, ending: Ending::StoppedByClinician } }];
+    let effects = play.stage_says(FromStage::Evidence { facts: facts.clone() });
     assert_eq!(effects, [Effect::KeepEvidence(facts)]);
 }

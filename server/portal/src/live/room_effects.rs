@@ -1,0 +1,129 @@
+//! What a room says is done: messages to its sockets, and what is written down.
+
+use std::collections::VecDeque;
+
+use leeward_core::room::{Effect, Event};
+use leeward_core::wire::{Evidence, Plan};
+use serde::Serialize;
+use uuid::Uuid;
+
+use super::clerk::Job;
+use super::line::{Line, Out};
+use super::names;
+use super::queries_room::OrderRow;
+use super::room_task::Keeper;
+
+/// Evidence in so many messages may wait for the database; what is more is not taken, and the page
+/// sends it again until it is told that it was kept.
+const EVIDENCE_AT_ONCE: u32 = 64;
+
+impl Keeper {
+    pub(super) fn tell(&mut self, event: Event) {
+        let mut events = VecDeque::from([event]);
+        while let Some(event) = events.pop_front() {
+            let now = self.since.elapsed().as_secs_f64() * 1_000.0;
+            for effect in self.room.handle(event, now) {
+                events.extend(self.carry_out(effect));
+            }
+        }
+    }
+
+    fn carry_out(&mut self, effect: Effect) -> Option<Event> {
+        match effect {
+            Effect::ToDesk(desk, message) => return self.send(desk, &message),
+            Effect::ToStage(stage, message) => return self.send(stage, &message),
+            Effect::CloseDesk(socket, why) | Effect::CloseStage(socket, why) => {
+                if let Some(line) = self.lines.remove(&socket) {
+                    line.out.close(Out::Close(why.code(), why.reason()));
+                }
+            }
+            Effect::RecordSet { number, plan } => self.record_set(number, plan),
+            Effect::KeepEvidence(facts) => self.keep_evidence(facts),
+            Effect::RecordMoment { kind, .. } => {
+                let at = self.holder.app.world.now();
+                self.write(Job::Moment { kind: names::moment(kind), at });
+            }
+            Effect::RecordEnding { set, ending, at } => {
+                let recorded_at = self.holder.app.world.now();
+                self.write_set(&set, |set| Ok(Job::Ending { set, ending: names::ending(ending), at, recorded_at }));
+            }
+            Effect::RecordOrdered { set, seq, cause, plan, timeline, at } => {
+                let recorded_at = self.holder.app.world.now();
+                self.write_set(&set, |set| {
+                    let (plan, timeline) = (serde_json::to_value(plan)?, serde_json::to_value(&timeline)?);
+                    let seq = i32::try_from(seq).unwrap_or(i32::MAX);
+                    Ok(Job::Order(OrderRow { set, seq, cause: names::cause(cause), at, plan, timeline, recorded_at }))
+                });
+            }
+        }
+        None
+    }
+
+    /// Beside the clerk: a start does not wait for what is still to be written.
+    fn record_set(&mut self, number: u32, plan: Plan) {
+        self.recording += 1;
+        let (holder, mail) = (self.holder.clone(), self.mail.clone());
+        tokio::spawn(async move {
+            let answer = holder.record_set(number, plan).await;
+            // Without its room the set stays without an end in the record, which the next one marks unknown.
+            let _ = mail.send(answer).await;
+        });
+    }
+
+    fn keep_evidence(&mut self, facts: Vec<Evidence>) {
+        if self.evidence_waiting < EVIDENCE_AT_ONCE {
+            self.evidence_waiting += 1;
+            let recorded_at = self.holder.app.world.now();
+            self.write(Job::Evidence { facts, recorded_at });
+        }
+    }
+
+    fn write_set(&self, set: &str, job: impl FnOnce(Uuid) -> Result<Job, serde_json::Error>) {
+        match set.parse().map_err(|_| serde::de::Error::custom("a set's id is not one")).and_then(job) {
+            Ok(job) => self.write(job),
+            Err(fault) => tracing::error!(%fault, "a room's record could not be written"),
+        }
+    }
+
+    pub(super) fn write(&self, job: Job) {
+        if self.jobs.send(job).is_err() {
+            tracing::error!("a room's clerk has gone");
+        }
+    }
+
+    pub(super) fn left(&mut self, socket: u64) {
+        if let Some(line) = self.lines.remove(&socket) {
+            self.tell_left(socket, &line);
+        }
+    }
+
+    pub(super) fn close(&mut self, socket: u64, last: Out) {
+        if let Some(line) = self.lines.remove(&socket) {
+            line.out.close(last);
+            self.tell_left(socket, &line);
+        }
+    }
+
+    fn tell_left(&mut self, socket: u64, line: &Line) {
+        if let Some(event) = line.left(socket) {
+            self.tell(event);
+        }
+    }
+
+    /// Sends, or gives the socket up when it does not take what it is sent.
+    pub(super) fn send(&mut self, socket: u64, message: &impl Serialize) -> Option<Event> {
+        let line = self.lines.get(&socket)?;
+        let sent = match serde_json::to_string(message) {
+            Ok(text) => line.out.send(text),
+            Err(fault) => {
+                tracing::error!(%fault, "a message could not be written");
+                false
+            }
+        };
+        if sent {
+            return None;
+        }
+        // Without its outbox the socket writes what it has, then closes.
+        self.lines.remove(&socket).and_then(|line| line.left(socket))
+    }
+}

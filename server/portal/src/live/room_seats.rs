@@ -1,0 +1,82 @@
+//! The seat of a room: the device that has it, and those that ask for it.
+
+use leeward_core::room::Event;
+use leeward_core::wire::{FromStage, Needs, RoomState, StageView, ToStage};
+use tokio::time::Instant;
+
+use super::clerk::Job;
+use super::holder::seat_state;
+use super::line::{Line, Out, closing};
+use super::queries_room::SeatRow;
+use super::room_task::{Keeper, WAITING_VIEW};
+
+impl Keeper {
+    pub(super) fn stage_opened(&mut self, socket: u64, line: Line) {
+        let (waits, seat) = (line.waits(), line.seat());
+        let earlier: Vec<u64> = self.lines.iter().filter(|(_, old)| old.waits() && old.seat() == seat).map(|(id, _)| *id).collect();
+        for id in earlier {
+            self.close(id, closing::REPLACED);
+        }
+        self.lines.insert(socket, line);
+        if waits {
+            self.show_waiting();
+        } else {
+            self.tell(Event::StageJoined { stage: socket });
+        }
+        // The seat may be newer than what was read, or have moved since it was asked for.
+        self.write(Job::Seats);
+    }
+
+    pub(super) fn stage_said(&mut self, stage: u64, said: FromStage) {
+        if !self.lines.get(&stage).is_some_and(Line::waits) {
+            return self.tell(Event::StageSaid { stage, said });
+        }
+        // A device that only asks for the seat may say who it is, and nothing else.
+        if !matches!(said, FromStage::Hello { .. } | FromStage::Device { .. }) {
+            self.close(stage, closing::NOT_YOURS);
+        }
+    }
+
+    pub(super) fn seats_read(&mut self, seats: Vec<SeatRow>) {
+        self.seats = seats;
+        let (state, asked_for) = seat_state(&self.seats);
+        for (socket, out) in self.outdated_stages() {
+            self.close(socket, out);
+        }
+        self.tell(Event::Seat { state, asked_for });
+    }
+
+    /// Client sockets whose seat is not what it was when they opened.
+    fn outdated_stages(&self) -> Vec<(u64, Out)> {
+        let outdated = |(socket, line): (&u64, &Line)| {
+            let seat = line.seat()?;
+            match self.seats.iter().find(|row| row.id == seat) {
+                None => Some((*socket, closing::SEAT_CLOSED)),
+                // It has the seat now: it comes in again through the same door as everybody.
+                Some(row) if row.taken && line.waits() => Some((*socket, closing::COME_BACK)),
+                Some(_) => None,
+            }
+        };
+        self.lines.iter().filter_map(outdated).collect()
+    }
+
+    /// All that a device learns before it has the seat.
+    pub(super) fn show_waiting(&mut self) {
+        self.next_waiting_view = Instant::now() + WAITING_VIEW;
+        self.waiting_views += 1;
+        let view = ToStage::View(StageView {
+            epoch: 0,
+            seq: self.waiting_views,
+            state: RoomState::Waiting,
+            needs: Needs::default(),
+            set: None,
+            desk_knows: false,
+            desk_here: false,
+            closing_words: None,
+        });
+        let waiting: Vec<u64> = self.lines.iter().filter(|(_, line)| line.waits()).map(|(id, _)| *id).collect();
+        for socket in waiting {
+            self.send(socket, &view);
+        }
+    }
+}

@@ -1,0 +1,116 @@
+//! The practice lead's list of clients: counts, dates, first and last ratings. No text about a
+//! person, and no name unless the lead also treats that client. In order of record number: nobody
+//! is ranked.
+
+use std::collections::HashMap;
+
+use askama::Template;
+use axum::extract::{Query, State};
+use axum::response::Html;
+use chrono::{DateTime, Utc};
+use chrono_tz::Tz;
+use uuid::Uuid;
+
+use super::queries::{self, CareRow, ClientRow};
+use crate::app::App;
+use crate::clients;
+use crate::error::Error;
+use crate::page::{Frame, page};
+use crate::signin::{Member, Role};
+use crate::subject::{Act, Tx};
+
+struct Line {
+    row: ClientRow,
+    /// Only where the lead also treats the client.
+    name: Option<String>,
+    clinicians: String,
+    first: String,
+    last: String,
+    days: Option<i64>,
+}
+
+#[derive(Template)]
+#[template(path = "outcomes/caseload.html")]
+struct Caseload {
+    frame: Frame,
+    /// Everybody who treats somebody, by name.
+    clinicians: Vec<(Uuid, String)>,
+    chosen: Option<Uuid>,
+    lines: Vec<Line>,
+    total: Total,
+}
+
+/// The counts of all lines together.
+#[derive(Default)]
+struct Total {
+    open: i64,
+    complete: i64,
+    incomplete: i64,
+    sessions: i64,
+    sets: i64,
+    unfinished: i64,
+}
+
+impl Total {
+    fn of(lines: &[Line]) -> Self {
+        lines.iter().map(|line| &line.row).fold(Self::default(), |sum, row| Self {
+            open: sum.open + row.open,
+            complete: sum.complete + row.complete,
+            incomplete: sum.incomplete + row.incomplete,
+            sessions: sum.sessions + row.sessions,
+            sets: sum.sets + row.sets,
+            unfinished: sum.unfinished + row.unfinished,
+        })
+    }
+}
+
+impl Caseload {
+    fn is_chosen(&self, id: &Uuid) -> bool {
+        self.chosen == Some(*id)
+    }
+}
+
+/// `GET /practice/caseload`; `?clinician=` narrows it to those whom one member treats.
+pub(super) async fn show(
+    member: Member,
+    State(app): State<App>,
+    frame: Frame,
+    Query(asked): Query<HashMap<String, String>>,
+) -> Result<Html<String>, Error> {
+    member.needs(Role::Lead)?;
+    let chosen = match asked.get("clinician").map_or("", String::as_str) {
+        "" => None,
+        id => Some(id.parse().map_err(|_| Error::BadRequest("Choose the clinician from the list."))?),
+    };
+    let mut tx = app.database.act(&member.subject, Act::new("practice.caseload.view")).await?;
+    let zone = clients::zone(&mut tx).await?;
+    let care = queries::care(&mut tx).await?;
+    let mut lines = Vec::new();
+    for row in queries::clients(&mut tx).await? {
+        if chosen.is_none_or(|member| care.iter().any(|link| link.client == row.id && link.member == member)) {
+            lines.push(line(&mut tx, &app, row, &care, zone).await?);
+        }
+    }
+    tx.commit().await?;
+    let mut clinicians: Vec<_> = care.into_iter().map(|link| (link.member, link.name)).collect();
+    clinicians.dedup();
+    page(&Caseload { frame, clinicians, chosen, total: Total::of(&lines), lines })
+}
+
+async fn line(tx: &mut Tx, app: &App, row: ClientRow, care: &[CareRow], zone: Tz) -> Result<Line, Error> {
+    let name = match row.mine {
+        true => Some(clients::details(tx, app, row.id).await?.name.reveal().to_owned()),
+        false => None,
+    };
+    let names: Vec<&str> = care.iter().filter(|link| link.client == row.id).map(|link| link.name.as_str()).collect();
+    let date = |at: Option<DateTime<Utc>>| at.map_or(String::new(), |at| at.with_timezone(&zone).format("%Y-%m-%d").to_string());
+    let today = app.world.now().with_timezone(&zone).date_naive();
+    Ok(Line {
+        name,
+        clinicians: names.join(", "),
+        first: date(row.first_at),
+        last: date(row.last_at),
+        days: row.last_at.map(|at| (today - at.with_timezone(&zone).date_naive()).num_days()),
+        row,
+    })
+}

@@ -1,0 +1,104 @@
+//! The ratings of a session, set by set.
+
+use leeward_core::chart::SetStep;
+use leeward_core::scale::{Sud, Voc};
+use leeward_core::wire::{EntryValue, Moment};
+
+use super::sets::Set;
+use super::standing::Standing;
+
+/// One step for each set, with one before them and one after them where something was rated there.
+///
+/// A rating that names no set belongs to the set that was recorded last before it was asked; before
+/// the first set to "before", at the close to "close". Of several in one place the last counts.
+pub(super) fn steps(sets: &[Set], entries: &[Standing]) -> Vec<SetStep> {
+    let mut steps = vec![blank("before")];
+    steps.extend(sets.iter().map(|set| SetStep { ending: set.ending, ..blank(&set.number.to_string()) }));
+    steps.push(blank("close"));
+    let close = steps.len() - 1;
+    for entry in entries {
+        let step = &mut steps[place(sets, entry).unwrap_or(close)];
+        match entry.value {
+            EntryValue::Sud { value } => step.sud = Sud::new(value).ok(),
+            EntryValue::Voc { value } => step.voc = Voc::new(value).ok(),
+            _ => {}
+        }
+    }
+    let rated = |step: &SetStep| step.sud.is_some() || step.voc.is_some();
+    if !rated(&steps[close]) {
+        steps.pop();
+    }
+    if !rated(&steps[0]) {
+        steps.remove(0);
+    }
+    steps
+}
+
+/// The place among the steps: 0 before the sets, then set by set; `None` at the close.
+fn place(sets: &[Set], entry: &Standing) -> Option<usize> {
+    match entry.set {
+        Some(id) => sets.iter().position(|set| set.id == id).map(|at| at + 1),
+        None if entry.moment == Moment::Closing => None,
+        None => Some(sets.iter().take_while(|set| set.recorded_at <= entry.asked_at).count()),
+    }
+}
+
+fn blank(label: &str) -> SetStep {
+    SetStep { label: label.to_owned(), sud: None, voc: None, ending: None }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use chrono::{DateTime, TimeZone, Utc};
+    use leeward_core::safety::default_plan;
+    use leeward_core::wire::Ending;
+    use uuid::Uuid;
+
+    fn at(minute: u32) -> DateTime<Utc> {
+        Utc.with_ymd_and_hms(2026, 3, 3, 9, minute, 0).unwrap()
+    }
+
+    fn set(number: u32) -> Set {
+        let plan = default_plan();
+        Set {
+            id: Uuid::from_u128(number.into()),
+            number,
+            first_plan: plan,
+            plan,
+            shown: Default::default(),
+            ending: Some(Ending::Done),
+            recorded_at: at(number * 10),
+        }
+    }
+
+    fn sud(set: Option<u32>, moment: Moment, minute: u32, value: u8) -> Standing {
+        let set = set.map(|number| Uuid::from_u128(number.into()));
+        Standing { set, moment, value: EntryValue::Sud { value }, asked_at: at(minute), at: at(minute), corrected: false }
+    }
+
+    fn drawn(entries: &[Standing]) -> Vec<(String, Option<u8>)> {
+        steps(&[set(1), set(2), set(3)], entries).into_iter().map(|step| (step.label, step.sud.map(Sud::get))).collect()
+    }
+
+    fn own(labels: &[(&str, Option<u8>)]) -> Vec<(String, Option<u8>)> {
+        labels.iter().map(|(label, sud)| ((*label).to_owned(), *sud)).collect()
+    }
+
+    #[test]
+    fn a_rating_stands_where_it_was_asked() {
+        let entries = [
+            sud(None, Moment::Reevaluation, 5, 8),
+            sud(Some(1), Moment::AfterSet, 15, 7),
+            sud(None, Moment::BackAtTarget, 27, 5),
+            sud(None, Moment::BackAtTarget, 28, 4),
+            sud(None, Moment::Closing, 40, 3),
+        ];
+        assert_eq!(drawn(&entries), own(&[("before", Some(8)), ("1", Some(7)), ("2", Some(4)), ("3", None), ("close", Some(3))]));
+    }
+
+    #[test]
+    fn what_was_not_asked_is_a_gap_and_no_step_of_its_own() {
+        assert_eq!(drawn(&[]), own(&[("1", None), ("2", None), ("3", None)]));
+    }
+}

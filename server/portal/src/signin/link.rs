@@ -1,0 +1,38 @@
+//! The page that shows a link to make a passkey, this once.
+
+use askama::Template;
+use axum::response::{IntoResponse, Response};
+
+use super::invite::Invitation;
+use super::when::moment;
+use super::{Member, queries};
+use crate::app::App;
+use crate::error::Error;
+use crate::page::{Frame, page};
+
+/// See the template.
+#[derive(Template)]
+#[template(path = "signin/link.html")]
+pub(super) struct LinkPage {
+    frame: Frame,
+    name: String,
+    link: String,
+    until: String,
+    back: &'static str,
+}
+
+impl LinkPage {
+    /// Shows `member` the link that is for `name`.
+    pub(super) async fn show(
+        app: &App,
+        member: &Member,
+        frame: Frame,
+        name: &str,
+        invitation: Invitation,
+        back: &'static str,
+    ) -> Result<Response, Error> {
+        let mut tx = app.database.look(&member.subject).await?;
+        let until = moment(invitation.until, queries::zone(&mut tx).await?);
+        Ok(page(&Self { frame, name: name.to_owned(), link: invitation.link, until, back })?.into_response())
+    }
+}

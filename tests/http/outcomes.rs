@@ -1,0 +1,153 @@
+//! What it adds up to: a target's course, and the lead's caseload without a word about anybody.
+
+use chrono::Duration;
+use leeward::clients::{self, NewClient};
+use leeward::sessions::{self, Closing, ClosingKind, NewSession};
+use leeward::signin::Role;
+use leeward::targets::Status;
+use leeward_core::wire::{Ending, EntryValue, Moment};
+
+use crate::scene::{LABEL, NAME, PICTURE, Scene, rows};
+
+fn closing(kind: ClosingKind, status: Status) -> Closing {
+    let said = |text: &str| leeward::seal::Private::new(text);
+    Closing {
+        kind,
+        target_status: Some(status),
+        resource: said("the quince tree"),
+        leaving_state: said("Calm"),
+        companion: said("aunt Ottoline"),
+        next_contact: said("Friday"),
+        client_words: said("Rest well."),
+        note: said("a marmalade jar on the sill"),
+        sud: None,
+    }
+}
+
+/// Closes the session that is open and opens the next one a week later.
+async fn next_session(scene: &mut Scene, kind: ClosingKind, status: Status) {
+    let subject = scene.clinician.subject();
+    sessions::close(&scene.house.app, &subject, scene.session, closing(kind, status)).await.unwrap();
+    scene.house.clock.advance(Duration::days(7));
+    scene.clinician = scene.house.sign_in(scene.clinician.member).await;
+    let new = NewSession { client: scene.client, target: Some(scene.target) };
+    scene.session = sessions::open(&scene.house.app, &scene.clinician.subject(), new).await.unwrap();
+}
+
+/// Three sessions with these ratings after their sets; made up for this test.
+async fn a_course(scene: &mut Scene) {
+    let sessions: [(&[u8], &[u8]); 3] = [(&[8, 9, 7, 6], &[2, 3]), (&[6, 5, 4, 3], &[3, 4]), (&[4, 2, 1, 0], &[4, 7])];
+    for (at, (suds, vocs)) in sessions.into_iter().enumerate() {
+        if at > 0 {
+            next_session(scene, ClosingKind::Incomplete, Status::Incomplete).await;
+        }
+        for (number, sud) in suds.iter().enumerate() {
+            let set = scene.set(number as u32 + 1, Some(24.0), Ending::Done).await;
+            scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Sud { value: *sud }).await;
+        }
+        for voc in vocs {
+            scene.kept(None, None, Moment::Installation, EntryValue::Voc { value: *voc }).await;
+        }
+        scene.kept(None, None, Moment::AfterSet, EntryValue::Words { words: "a heron in the reeds".into() }).await;
+    }
+}
+
+#[tokio::test]
+async fn a_targets_page_shows_first_and_last_ratings_of_each_session() {
+    let mut scene = Scene::build().await;
+    a_course(&mut scene).await;
+    let page = scene.clinician.get(&format!("/targets/{}", scene.target)).await;
+    assert_eq!(page.status, 200);
+    assert_eq!(rows(&page.body, "over sessions</caption>"), ["3 Mar|8|6|2|3", "10 Mar|6|3|3|4", "17 Mar|4|0|4|7"]);
+    assert!(page.body.contains("SUD fell from 8 to 0 over 3 sessions."));
+    assert!(page.body.contains("No band of reliable change"), "and says why there is none");
+}
+
+#[tokio::test]
+async fn a_taken_back_rating_is_not_charted_and_a_corrected_one_keeps_its_place() {
+    let mut scene = Scene::build().await;
+    let set = scene.set(1, Some(24.0), Ending::Done).await;
+    let first = scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Sud { value: 3 }).await;
+    let last = scene.set(2, Some(24.0), Ending::Done).await;
+    scene.kept(Some(last), None, Moment::AfterSet, EntryValue::Sud { value: 6 }).await;
+    let slip = scene.kept(Some(last), None, Moment::AfterSet, EntryValue::Sud { value: 10 }).await;
+    scene.kept(Some(last), Some(&slip), Moment::AfterSet, EntryValue::TakenBack).await;
+    let once = scene.kept(Some(set), Some(&first), Moment::AfterSet, EntryValue::Sud { value: 9 }).await;
+    scene.kept(Some(set), Some(&once), Moment::AfterSet, EntryValue::Sud { value: 7 }).await;
+    let target = scene.clinician.get(&format!("/targets/{}", scene.target)).await.body;
+    assert_eq!(rows(&target, "over sessions</caption>"), ["3 Mar|7|6|not asked|not asked"]);
+    let session = scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body;
+    assert_eq!(rows(&session, "Ratings by set</caption>"), ["1|7|not asked|as planned", "2|6|not asked|as planned"]);
+    assert!(session.contains("SUD fell from 7 to 6, last asked after set 2."));
+}
+
+#[tokio::test]
+async fn the_lead_sees_numbers_and_no_word_about_anybody() {
+    let mut scene = Scene::build().await;
+    a_course(&mut scene).await;
+    let mut lead = scene.house.member(&[Role::Lead]).await;
+    let caseload = lead.get("/practice/caseload").await;
+    let client = lead.get(&format!("/practice/clients/{}", scene.client)).await;
+    assert_eq!((caseload.status, client.status), (200, 200));
+    let name: String = sqlx::query_scalar("SELECT name FROM access.member WHERE id = $1")
+        .bind(scene.clinician.member)
+        .fetch_one(&scene.house.database.superuser)
+        .await
+        .unwrap();
+    // targets open, complete, incomplete; sessions; sets; dates; days since; first and last SUD; incomplete closings
+    assert_eq!(rows(&caseload.body, "By record number"), [format!("1|{name}|0|0|1|3|12|2026-03-03|2026-03-17|0|8|0|1")]);
+    let day = |day: &str, ratings: &str, closing: &str| format!("{day} March 2026|{name}|target 1|4|{ratings}|{closing}");
+    assert_eq!(
+        rows(&client.body, "First and last ratings"),
+        [
+            format!("1|{}", day("Tuesday 3", "8|6|2|3", "incomplete")),
+            format!("2|{}", day("Tuesday 10", "6|3|3|4", "incomplete")),
+            format!("3|{}", day("Tuesday 17", "4|0|4|7", "open")),
+        ]
+    );
+    let planted = [NAME, "Wilhelmina", LABEL, PICTURE, "heron", "quince", "Ottoline", "Friday", "Rest well", "marmalade"];
+    for (page, body) in [("caseload", &caseload.body), ("client", &client.body)] {
+        for words in planted {
+            assert!(!body.contains(words), "{page}: {words}");
+        }
+    }
+    for path in ["/clients", "/clients/", "/targets/", "/sessions/"] {
+        let path = match path {
+            "/clients/" => format!("/clients/{}", scene.client),
+            "/targets/" => format!("/targets/{}", scene.target),
+            "/sessions/" => format!("/sessions/{}", scene.session),
+            path => path.to_owned(),
+        };
+        assert!(matches!(lead.get(&path).await.status, 403 | 404), "{path}");
+    }
+}
+
+#[tokio::test]
+async fn the_practice_is_for_leads_alone() {
+    let scene = Scene::build().await;
+    for roles in [&[Role::Clinician][..], &[Role::Administrator]] {
+        let mut other = scene.house.member(roles).await;
+        assert_eq!(other.get("/practice/caseload").await.status, 403, "{roles:?}");
+        assert_eq!(other.get(&format!("/practice/clients/{}", scene.client)).await.status, 403, "{roles:?}");
+    }
+    let mut lead = scene.house.member(&[Role::Lead]).await;
+    assert_eq!(lead.get("/practice/clients/00000000-0000-4000-8000-000000000001").await.status, 404);
+    assert_eq!(lead.get("/practice/clients/seven").await.status, 404);
+    assert_eq!(lead.get("/practice/caseload?clinician=seven").await.status, 400);
+}
+
+#[tokio::test]
+async fn a_lead_who_treats_sees_the_names_of_their_own_clients_and_can_narrow_the_list() {
+    let mut scene = Scene::with(&[Role::Clinician, Role::Lead]).await;
+    let other = scene.house.member(&[Role::Clinician]).await;
+    let mut new = NewClient::default();
+    new.details.name = leeward::seal::Private::new("Ambrose Thistlewood");
+    clients::create(&scene.house.app, &other.subject(), new).await.unwrap();
+    let all = scene.clinician.get("/practice/caseload").await.body;
+    assert!(all.contains(NAME) && !all.contains("Ambrose"));
+    assert_eq!(rows(&all, "By record number").len(), 2);
+    let theirs = scene.clinician.get(&format!("/practice/caseload?clinician={}", other.member)).await.body;
+    let left = rows(&theirs, "By record number");
+    assert_eq!(left.len(), 1);
+    assert!(left[0].starts_with("2|"), "{left:?}");
+}

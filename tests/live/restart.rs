@@ -1,0 +1,50 @@
+//! The portal dies in the middle of a set.
+
+use leeward::clients::{Asked, Cautions};
+use leeward_core::wire::{Order, Refusal, RoomState};
+use leeward_tests::House;
+
+use crate::course::counted;
+use crate::page::{Desk, Stage};
+use crate::scene::Scene;
+
+#[test]
+fn a_crash_in_a_set_leaves_it_unknown_and_never_starts_it_again() {
+    // The first portal has a runtime of its own: dropping it is the crash.
+    let doomed = tokio::runtime::Builder::new_multi_thread().worker_threads(2).enable_all().build().unwrap();
+    let test = tokio::runtime::Builder::new_multi_thread().worker_threads(2).enable_all().build().unwrap();
+    let house = doomed.block_on(House::build());
+    let (mut scene, mut desk, mut stage, epoch, set) = test.block_on(async {
+        let mut scene = Scene::inside(house, Cautions { seizures: Asked::No, eye_condition: Asked::No }).await;
+        let (mut desk, mut stage, epoch) = scene.ready().await;
+        let set = Scene::start(&mut desk, &mut stage, epoch).await;
+        (scene, desk, stage, epoch, set)
+    });
+    doomed.shutdown_background();
+    test.block_on(async {
+        assert_eq!((desk.closed().await, stage.closed().await), (None, None), "the lines just broke");
+        let old_cookie = scene.house.app.origin.seat_cookie();
+        let house = scene.house.restart().await;
+        let clinician = house.sign_in(scene.clinician.member).await;
+        let mut client = house.visitor();
+        client.cookies.insert(house.app.origin.seat_cookie(), scene.client.cookies[&old_cookie].clone());
+        (scene.clinician, scene.client, scene.house) = (clinician, client, house);
+        stage = Stage::open(&scene.client, &scene.house.origin).await;
+        desk = Desk::open(&scene.clinician, &scene.house.origin, scene.session).await;
+        let view = desk.view("the room again", |view| view.stage_here && view.device.is_some()).await;
+        assert_eq!(view.epoch, epoch + 1);
+        assert!(view.set.is_none() && view.state == RoomState::Ready, "{view:?}");
+        assert!(view.needs.sight && view.needs.client_ready, "both look and say ready anew: {view:?}");
+        counted(&scene.house.database.superuser, "SELECT count(*) FROM set_ending WHERE ending = 'unknown' AND at_ms IS NULL", 1).await;
+        assert_eq!(desk.order(epoch, Order::Start).await, Some(Refusal::OldEpoch), "an order from before");
+        assert_eq!(desk.order(epoch + 1, Order::Start).await, Some(Refusal::Needs));
+        stage.send(&leeward_core::wire::FromStage::Ready);
+        assert_eq!(desk.order(epoch + 1, Order::Sight).await, None);
+        desk.view("nothing needed", |view| !view.needs.sight && !view.needs.client_ready).await;
+        let next = Scene::start(&mut desk, &mut stage, epoch + 1).await;
+        assert_ne!(next, set);
+        let numbers: Vec<i32> =
+            sqlx::query_scalar("SELECT number FROM stimulus_set ORDER BY number").fetch_all(&scene.house.database.superuser).await.unwrap();
+        assert_eq!(numbers, [1, 2]);
+    });
+}

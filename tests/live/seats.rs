@@ -1,0 +1,101 @@
+//! One device has the seat; a second one asks.
+
+use leeward_core::wire::{FromStage, RoomState, SeatState, WIRE_VERSION};
+use serde_json::json;
+
+use crate::page::{Stage, device, upgrade};
+use crate::scene::{Scene, join};
+
+#[tokio::test]
+async fn a_second_device_is_refused_then_moved_and_never_let_in_silently() {
+    let mut scene = Scene::new().await;
+    let (mut desk, stage, _) = scene.ready().await;
+    scene.house.clock.advance(chrono::Duration::seconds(20));
+    let (link, code) = scene.link().await;
+    let mut tablet = scene.house.visitor();
+    let asked = join(&mut tablet, &link, &code).await;
+    assert_eq!((asked.status, asked.body.as_str()), (409, r#"{"seat":"asked"}"#));
+    desk.view("another device asks", |view| view.seat_asked_for && view.seat == SeatState::Admitted).await;
+    let mut waiting = Stage::open(&tablet, &scene.house.origin).await;
+    let view = waiting.view("waiting", |_| true).await;
+    assert_eq!((view.state, view.set, view.desk_here), (RoomState::Waiting, None, false), "it learns nothing");
+
+    let refused = scene.clinician.post_json(&scene.path("seat"), &json!({ "decision": "refuse" })).await;
+    assert_eq!(refused.status, 204, "{}", refused.body);
+    assert_eq!(waiting.closed().await, Some(4004));
+    desk.view("nobody asks", |view| !view.seat_asked_for).await;
+    assert_eq!(tablet.get("/stage").await.status, 401);
+    assert!(stage.is_open(), "the first device noticed nothing");
+    let again = scene.clinician.post_json(&scene.path("seat"), &json!({ "decision": "refuse" })).await;
+    assert_eq!(again.status, 409, "nobody asks any more");
+
+    let code = scene.new_code().await;
+    assert_eq!(join(&mut tablet, &link, &code).await.status, 409);
+    let waiting = Stage::open(&tablet, &scene.house.origin).await;
+    desk.view("another device asks again", |view| view.seat_asked_for).await;
+    let moved = scene.clinician.post_json(&scene.path("seat"), &json!({ "decision": "move" })).await;
+    assert_eq!(moved.status, 204, "{}", moved.body);
+    assert_eq!(stage.closed().await, Some(4004), "the first device has lost the seat");
+    assert_eq!(waiting.closed().await, Some(1012), "the second one comes in by the ordinary door");
+    assert_eq!(scene.client.get("/stage").await.status, 401);
+    let mut tablet_stage = Stage::open(&tablet, &scene.house.origin).await;
+    tablet_stage.view("waiting to be admitted", |view| view.state == RoomState::Waiting).await;
+    desk.view("admission anew", |view| view.seat == SeatState::Waiting && view.needs.sight).await;
+    scene.admit().await;
+    tablet_stage.view("admitted", |view| view.state == RoomState::Ready).await;
+    assert_eq!(join(&mut tablet, &link, "000000").await.status, 200, "pressing Join again on the device that has the seat");
+}
+
+#[tokio::test]
+async fn the_same_device_joins_again_in_its_own_place() {
+    let mut scene = Scene::new().await;
+    scene.join().await;
+    let old = scene.stage().await;
+    scene.join().await;
+    assert_eq!(old.closed().await, Some(4004));
+    let open: i64 = sqlx::query_scalar("SELECT count(*) FROM access.seat WHERE closed_at IS NULL")
+        .fetch_one(&scene.house.database.superuser)
+        .await
+        .unwrap();
+    assert_eq!(open, 1);
+}
+
+#[tokio::test]
+async fn a_newer_socket_of_the_seat_replaces_the_older_one() {
+    let mut scene = Scene::new().await;
+    scene.join().await;
+    let old = scene.stage().await;
+    let mut new = scene.stage().await;
+    assert_eq!(old.closed().await, Some(4001));
+    new.view("its view", |view| view.state == RoomState::Waiting).await;
+}
+
+#[tokio::test]
+async fn a_device_without_the_seat_may_only_say_who_it_is() {
+    let mut scene = Scene::new().await;
+    let (_desk, stage, _) = scene.ready().await;
+    let (link, code) = scene.link().await;
+    let mut tablet = scene.house.visitor();
+    assert_eq!(join(&mut tablet, &link, &code).await.status, 409);
+    let waiting = Stage::open(&tablet, &scene.house.origin).await;
+    waiting.send(&FromStage::Device { device: device() });
+    waiting.send(&FromStage::Stop);
+    assert_eq!(waiting.closed().await, Some(1008));
+    assert!(stage.is_open());
+}
+
+#[tokio::test]
+async fn a_page_of_another_origin_gets_no_socket() {
+    let mut scene = Scene::new().await;
+    scene.join().await;
+    let house = scene.house.origin.clone();
+    for origin in [Some("https://elsewhere.example"), Some("null"), None, Some("http://localhost:1")] {
+        assert_eq!(upgrade(&scene.clinician, &house, &scene.path("desk/socket"), origin).await.err(), Some(403), "{origin:?}");
+        assert_eq!(upgrade(&scene.client, &house, "/stage/socket", origin).await.err(), Some(403), "{origin:?}");
+    }
+    assert_eq!(upgrade(&scene.house.visitor(), &house, "/stage/socket", Some(&house)).await.err(), Some(401));
+    assert_eq!(upgrade(&scene.client, &house, &scene.path("desk/socket"), Some(&house)).await.err(), Some(401));
+    let stage = Stage::silent(&scene.client, &house, "/stage/socket").await;
+    stage.send(&FromStage::Hello { wire: WIRE_VERSION + 1, device: device() });
+    assert_eq!(stage.closed().await, Some(4002), "a page of a newer portal");
+}

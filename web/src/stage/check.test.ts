@@ -1,0 +1,24 @@
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { stepAfter, stepAfterSkippingAll, stepsFor } from "./check";
+
+const all = { reducedMotion: true, wakeLock: true, fullScreen: true };
+const none = { reducedMotion: false, wakeLock: false, fullScreen: false };
+
+test("only what the device has is asked", () => {
+  assert.deepEqual(stepsFor(all), ["start", "card", "distance", "motion", "sound", "awake", "full"]);
+  assert.deepEqual(stepsFor(none), ["start", "card", "distance", "sound"]);
+});
+
+test("one question leads to the next, and the last one out", () => {
+  assert.equal(stepAfter("start", none), "card");
+  assert.equal(stepAfter("distance", none), "sound");
+  assert.equal(stepAfter("sound", none), undefined);
+  assert.equal(stepAfter("sound", all), "awake");
+});
+
+test("skipping all never skips an unanswered question about movement", () => {
+  assert.equal(stepAfterSkippingAll("start", none), undefined);
+  assert.equal(stepAfterSkippingAll("start", all), "motion");
+  assert.equal(stepAfterSkippingAll("sound", all), undefined);
+});

@@ -1,0 +1,265 @@
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import type { RoomState } from "../wire/RoomState";
+import type { SetView } from "../wire/SetView";
+import type { StageView } from "../wire/StageView";
+import { type Effect, type Event, opened, reduce, type State } from "./machine";
+import { pageOf } from "./screen";
+
+const plain = { reducedMotion: false, wakeLock: false, fullScreen: false };
+let seq = 0;
+
+function setView(id: string, change: Partial<SetView> = {}): SetView {
+  const plan: SetView["plan"] = { rate: 1, width: 18, dot: 1.5, path: "across", length: { kind: "cycles", cycles: 24 }, channels: { eyes: true, ears: false } };
+  return { id, number: 1, plan, timeline: { segments: [] }, ended: null, ...change };
+}
+
+function view(state: RoomState, change: Partial<StageView> = {}): StageView {
+  const needs = { sight: false, client_ready: false, stage: false, pause: false };
+  return { epoch: 1, seq: ++seq, state, needs, set: null, desk_knows: false, desk_here: true, closing_words: null, ...change };
+}
+
+const seen = (v: StageView, obstacle?: Extract<Event, { type: "view" }>["obstacle"]): Event => ({ type: "view", view: v, obstacle });
+const open: Event = { type: "link", state: "open" };
+
+/** Runs events one after the other; the effects of the last, and of all. */
+function run(events: Event[], from: State = opened(plain)) {
+  let state = from;
+  let last: readonly Effect[] = [];
+  const all: Effect[] = [];
+  for (const event of events) {
+    [state, last] = reduce(state, event);
+    all.push(...last);
+  }
+  return { state, last, all };
+}
+
+const sent = (effects: readonly Effect[]) => effects.flatMap((e) => (e.do === "send" ? [e.message.type] : []));
+const plays = (effects: readonly Effect[]) => effects.flatMap((e) => (e.do === "play" ? [e.set.id] : []));
+const ready: Event[] = [open, { type: "skip-all" }, seen(view("ready"))];
+const running = () => [...ready, seen(view("running", { set: setView("a") }))];
+
+test("from the link to the first set, in order", () => {
+  const pages: string[] = [];
+  let state = opened(plain);
+  const steps: Event[] = [open, seen(view("waiting")), { type: "answered", step: "start" }, { type: "answered", step: "card" }, { type: "answered", step: "distance" }, { type: "answered", step: "sound" }, seen(view("ready")), seen(view("running", { set: setView("a") })), { type: "finished" }];
+  for (const step of steps) {
+    [state] = reduce(state, step);
+    const page = pageOf(state);
+    pages.push(page.name === "check" ? page.step : page.name);
+  }
+  assert.deepEqual(pages, ["start", "start", "card", "distance", "sound", "waiting", "ready", "running", "between"]);
+});
+
+test("nothing plays before the check is done, and the room hears why", () => {
+  const { all } = run([open, seen(view("running", { set: setView("a") }))]);
+  assert.deepEqual(plays(all), []);
+  assert.deepEqual(sent(all), ["interrupted"]);
+});
+
+test("a set that this page cannot show from its start is not shown at all", () => {
+  for (const cause of ["hidden", "silence", "sound_lost"] as const) {
+    const { all, state } = run([...ready, seen(view("running", { set: setView("a") }), cause), seen(view("running", { set: setView("a") }))]);
+    assert.deepEqual(plays(all), []);
+    assert.ok(state.spent.has("a"));
+  }
+});
+
+test("every view of a running set brings its timeline to the player", () => {
+  const { all } = run([...running(), seen(view("running", { set: setView("a") })), seen(view("easing", { set: setView("a") }))]);
+  assert.deepEqual(plays(all), ["a", "a", "a"]);
+});
+
+test("Stop cuts at once with the line down, is told when it is back, and is repeated until it shows", () => {
+  const stopped = run([...running(), { type: "link", state: "lost" }, { type: "stop" }]);
+  assert.deepEqual(stopped.last, [{ do: "cut", ending: "stopped_by_client" }]);
+  assert.deepEqual(pageOf(stopped.state), { name: "held", why: "stop", told: false, asksReady: true, online: false });
+
+  const back = run([open], stopped.state);
+  assert.deepEqual(sent(back.last), ["stop"]);
+  const again = run([{ type: "again" }, { type: "again" }], back.state);
+  assert.deepEqual(sent(again.all), ["stop", "stop"]);
+
+  const stillRuns = run([seen(view("running", { set: setView("a") })), { type: "again" }], again.state);
+  assert.deepEqual(plays(stillRuns.all), []);
+  assert.deepEqual(sent(stillRuns.last), ["stop"]);
+
+  const needs = { sight: false, client_ready: true, stage: false, pause: false };
+  const shown = run([seen(view("stopped_by_client", { set: setView("a", { ended: "stopped_by_client" }), needs })), { type: "again" }], stillRuns.state);
+  assert.deepEqual(sent(shown.all), []);
+  assert.equal((pageOf(shown.state) as { told: boolean }).told, false, "the desk has not drawn it yet");
+  const drawn = run([seen(view("stopped_by_client", { set: setView("a", { ended: "stopped_by_client" }), needs, desk_knows: true }))], shown.state);
+  assert.equal((pageOf(drawn.state) as { told: boolean }).told, true);
+});
+
+test("a set that the room ended for a lost line does not hide the client's Stop", () => {
+  const stopped = run([...running(), { type: "link", state: "lost" }, { type: "stop" }]);
+  const ended = view("stopped", { set: setView("a", { ended: "link_lost" }) });
+  const back = run([open, seen(ended), { type: "again" }], stopped.state);
+  assert.deepEqual(sent(back.all), ["stop", "stop"]);
+});
+
+test("the answer to what was repeated may be the same view again", () => {
+  const before = run(running());
+  const ended = view("stopped", { set: setView("a", { ended: "link_lost" }) });
+  const told = run([seen(ended), { type: "interrupted", cause: "hidden" }], before.state);
+  assert.deepEqual(told.state.untold?.message, { type: "interrupted", cause: "hidden" });
+  assert.equal(run([seen(ended)], told.state).state.untold, undefined);
+});
+
+test("silence eases, everything else cuts", () => {
+  assert.deepEqual(run([...running(), { type: "interrupted", cause: "silence" }]).last[0], { do: "ease", ending: "link_lost" });
+  for (const cause of ["hidden", "full_screen_left", "resized", "sound_lost"] as const) {
+    const { last } = run([...running(), { type: "interrupted", cause }]);
+    assert.deepEqual(last[0], { do: "cut", ending: "page_interrupted" });
+    assert.deepEqual(last[1], { do: "send", message: { type: "interrupted", cause } });
+  }
+});
+
+test("the room's ends: at once, or by the timeline", () => {
+  for (const ended of ["stopped_by_clinician", "cannot_see", "link_lost", "page_interrupted", "unknown", "stopped_by_client"] as const) {
+    assert.deepEqual(run([...running(), seen(view("stopped", { set: setView("a", { ended }) }))]).last, [{ do: "cut", ending: ended }]);
+  }
+  for (const ended of ["done", "ended_by_clinician", "hard_limit"] as const) {
+    assert.deepEqual(plays(run([...running(), seen(view("ready", { set: setView("a", { ended }) }))]).last), ["a"]);
+  }
+});
+
+test("a room that began anew stops what still moves from the old one", () => {
+  const anew = { ...view("running", { set: setView("a") }), epoch: 2, seq: 1 };
+  const { last, state } = run([...running(), seen(anew)]);
+  assert.deepEqual(last, [{ do: "cut", ending: "unknown" }]);
+  assert.equal(state.playing, undefined);
+});
+
+test("an older view changes nothing", () => {
+  const old = view("running", { set: setView("old") });
+  const { last } = run([...running(), seen(old), seen({ ...old, seq: 1 })]);
+  assert.deepEqual(last, []);
+});
+
+test("after Stop nothing starts before the client's Ready", () => {
+  const stopped = run([...running(), { type: "stop" }]);
+  const next = run([seen(view("running", { set: setView("b") }))], stopped.state);
+  assert.deepEqual(plays(next.all), []);
+  const allowed = run([{ type: "ready" }, seen(view("running", { set: setView("b") }))], stopped.state);
+  assert.deepEqual(sent(allowed.all).slice(0, 1), ["ready"]);
+  assert.deepEqual(plays(allowed.all), ["b"]);
+});
+
+test("Ready with the line down is not kept for later", () => {
+  const down = run([...running(), { type: "stop" }, { type: "link", state: "lost" }, { type: "ready" }]);
+  assert.deepEqual(sent(down.last), []);
+  assert.equal(down.state.halt, "stop");
+});
+
+test("after a lost line or a turned screen the clinician alone may go on; after others the client taps", () => {
+  const goOn = (cause: Extract<Event, { type: "interrupted" }>["cause"]) => {
+    const ended = view("stopped", { set: setView("a", { ended: "page_interrupted" }) });
+    return plays(run([...running(), { type: "interrupted", cause }, seen(ended), seen(view("running", { set: setView("b") }))]).last);
+  };
+  assert.deepEqual(goOn("silence"), ["b"]);
+  assert.deepEqual(goOn("resized"), ["b"]);
+  for (const cause of ["hidden", "sound_lost", "full_screen_left"] as const) assert.deepEqual(goOn(cause), []);
+});
+
+test("a page hidden between sets says so, and no set starts into it", () => {
+  const hidden = run([...ready, { type: "interrupted", cause: "hidden" }]);
+  assert.deepEqual(sent(hidden.last), ["interrupted"]);
+  assert.deepEqual(run([...ready, { type: "interrupted", cause: "resized" }]).last, []);
+});
+
+test("where less movement is asked for, skipping all leads to the question, and No is a standing Stop", () => {
+  const less = opened({ ...plain, reducedMotion: true });
+  const asked = run([open, { type: "skip-all" }, seen(view("ready"))], less);
+  assert.deepEqual(pageOf(asked.state), { name: "check", step: "motion" });
+  assert.deepEqual(plays(run([seen(view("running", { set: setView("a") }))], asked.state).all), []);
+
+  const no = run([{ type: "answered", step: "motion", motion: "declined" }, { type: "answered", step: "sound" }], asked.state);
+  assert.equal(pageOf(no.state).name, "ready-tones");
+  const eyes = run([seen(view("running", { set: setView("a") }))], no.state);
+  assert.deepEqual(plays(eyes.all), []);
+  assert.deepEqual(sent(eyes.all), ["stop"]);
+  const ears = setView("b");
+  ears.plan = { ...ears.plan, channels: { eyes: false, ears: true } };
+  assert.deepEqual(plays(run([seen(view("running", { set: ears }))], no.state).all), ["b"]);
+
+  const yes = run([{ type: "answered", step: "motion", motion: "welcome" }, { type: "answered", step: "sound" }, seen(view("running", { set: setView("c") }))], asked.state);
+  assert.deepEqual(plays(yes.all), ["c"]);
+});
+
+test("a wish for less movement that comes up during a set stops it and asks", () => {
+  const { last, state } = run([...running(), { type: "reduced-motion" }]);
+  assert.deepEqual(last[0], { do: "cut", ending: "stopped_by_client" });
+  assert.equal(state.motion, "unasked");
+});
+
+test("before the client is let in, nothing but the page's own hold is touched", () => {
+  const waiting = [open, { type: "skip-all" } as Event, seen(view("waiting"))];
+  const stopped = run([...waiting, { type: "stop" }, { type: "again" }]);
+  assert.deepEqual(sent(stopped.all), []);
+  const on = run([{ type: "ready" }], stopped.state);
+  assert.deepEqual(sent(on.all), []);
+  assert.equal(pageOf(on.state).name, "waiting");
+});
+
+test("a newer page is fetched once nothing moves", () => {
+  const during = run([...running(), { type: "reload" }]);
+  assert.deepEqual(during.last, []);
+  assert.deepEqual(run([{ type: "finished" }], during.state).last, [{ do: "reload" }]);
+});
+
+test("the end shows the chosen words", () => {
+  const { state } = run([...ready, seen(view("closed", { closing_words: "Until Thursday." }))]);
+  assert.deepEqual(pageOf(state), { name: "end", words: "Until Thursday." });
+});
+
+test("whatever comes in whatever order: a set that came to rest here never plays again, and one that plays ends once", () => {
+  let random = 5; // linear congruential generator, constants of Numerical Recipes
+  const pick = (n: number) => Math.floor(((random = (random * 1664525 + 1013904223) % 2 ** 32) / 2 ** 32) * n);
+  const states: RoomState[] = ["waiting", "ready", "running", "running", "running", "easing", "stopped", "stopped_by_client", "link_lost"];
+  const causes = ["hidden", "full_screen_left", "resized", "sound_lost", "silence"] as const;
+  const event = (): Event => {
+    switch (pick(9)) {
+      case 0: return { type: "stop" };
+      case 1: return { type: "interrupted", cause: causes[pick(5)]! };
+      case 2: return { type: "link", state: (["open", "lost"] as const)[pick(2)]! };
+      case 3: return { type: "ready" };
+      case 4: return { type: "again" };
+      case 5: return { type: "finished" };
+      default: {
+        const set = setView("abcdef"[pick(6)]!, { ended: pick(4) === 0 ? "stopped_by_clinician" : null });
+        return seen(view(states[pick(states.length)]!, { set, epoch: 1 + (pick(40) === 0 ? 1 : 0) }));
+      }
+    }
+  };
+  let played = 0;
+  for (let round = 0; round < 400; round++) {
+    let { state } = run([open, { type: "skip-all" }]);
+    const over = new Set<string>();
+    let now: string | undefined;
+    for (let i = 0; i < 60; i++) {
+      const next = event();
+      const [after, effects] = reduce(state, next);
+      for (const effect of effects) {
+        if (effect.do === "play") {
+          assert.ok(!over.has(effect.set.id), "played again");
+          assert.ok(now === undefined || now === effect.set.id, "two at once");
+          if (now === undefined) played++;
+          now = effect.set.id;
+        } else if (effect.do === "cut" || effect.do === "ease") {
+          assert.ok(now !== undefined, "ended twice");
+          over.add(now);
+          now = undefined;
+        }
+      }
+      if (next.type === "finished" && now !== undefined) {
+        over.add(now);
+        now = undefined;
+      }
+      assert.equal(after.playing, now);
+      state = after;
+    }
+  }
+  assert.ok(played > 300, `the walk must play sets to say anything: ${played}`);
+});

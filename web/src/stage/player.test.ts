@@ -1,0 +1,226 @@
+// The player in virtual time, with a screen that plays windows as a compositor does: by itself,
+// until they end, whether or not the page's script runs.
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { RoomClock } from "../live/clock";
+import { endOf, phaseAt } from "../live/timeline";
+import type { Fact } from "../wire/Fact";
+import type { SetView } from "../wire/SetView";
+import type { Showing } from "../wire/Showing";
+import type { Timeline } from "../wire/Timeline";
+import type { Dot } from "./dot";
+import { Player } from "./player";
+import type { Tones } from "./tones";
+import { LAST_MOTION, Watchdog } from "./watchdog";
+
+/** Room time - page time. */
+const OFFSET = 123_456;
+
+class Screen {
+  window: { shown: Timeline; from: number; to: number } | undefined;
+  now = 0;
+  windows: { from: number; to: number }[] = [];
+  show() {}
+  hide() {}
+  play(shown: Timeline, _shape: unknown, from: number, to: number) {
+    this.window = { shown, from, to };
+    this.windows.push({ from, to });
+  }
+  freeze() {
+    this.window = undefined;
+  }
+  get reached() {
+    return this.window && Math.min(this.now, this.window.to);
+  }
+  get phase() {
+    return this.window && phaseAt(this.window.shown, Math.min(this.now, this.window.to));
+  }
+}
+
+class Room {
+  readonly screen = new Screen();
+  readonly dog = new Watchdog();
+  readonly clock = new RoomClock();
+  readonly facts: Fact[] = [];
+  readonly showings: Showing[] = [];
+  finished = 0;
+  silent = 0;
+  now = 0;
+  deskSpeaks = true;
+  lastSign = 0;
+  /** Every phase that the screen showed, each ms. */
+  readonly seen: { at: number; phase: number }[] = [];
+  readonly player: Player;
+
+  constructor() {
+    const tones = { schedule() {}, cut() {} };
+    this.player = new Player({
+      dot: this.screen as unknown as Dot,
+      tones: tones as unknown as Tones,
+      clock: this.clock,
+      watchdog: this.dog,
+      device: () => ({ width_px: 1200, height_px: 700, px_per_mm: null, distance_mm: null, reduced_motion: false, sound: false, wake_lock: false, full_screen: false }),
+      onFact: (_set, _at, fact) => this.facts.push(fact),
+      onShowing: (showing) => this.showings.push(showing),
+      onFinished: () => this.finished++,
+      onSilence: () => {
+        this.silent++;
+        this.player.ease("link_lost", this.now);
+      },
+    });
+    for (let i = 0; i < 3; i++) this.beat(i, 10);
+  }
+
+  private beat(id: number, at: number) {
+    const echo = id === 0 ? null : { id: id - 1, page: at, heard: at + OFFSET };
+    this.clock.onBeat({ id, sent: at + OFFSET, echo, desk_silent: 0 }, at);
+    this.dog.onBeat(at, at, 0, true);
+    this.lastSign = at;
+  }
+
+  /** Lets `ms` pass; the script hangs when `hung`. */
+  pass(ms: number, hung = false) {
+    for (const end = this.now + ms; this.now < end; ) {
+      this.now = this.screen.now = this.now + 1;
+      if (this.deskSpeaks && !hung && this.now % 250 === 0) this.beat(this.now, this.now);
+      if (!hung && this.now % 100 === 0) this.player.tick(this.now);
+      if (!hung && this.now % 17 === 0) this.player.frame(this.now);
+      const phase = this.screen.phase;
+      if (phase !== undefined) this.seen.push({ at: this.now, phase });
+    }
+  }
+
+  get restedAt(): number {
+    const last = [...this.seen].reverse().find(({ phase }, i, all) => i > 0 && Math.abs(phase - all[i - 1]!.phase) > 1e-9);
+    return last?.at ?? -Infinity;
+  }
+
+  assertSmooth(fastest: number) {
+    this.seen.forEach(({ phase }, i) => {
+      const step = i === 0 ? 0 : phase - this.seen[i - 1]!.phase;
+      assert.ok(step >= -1e-9 && step <= fastest / 1000 + 1e-4, `${step} at ${this.seen[i]!.at}`);
+    });
+  }
+}
+
+function set(rate: number, cycles: number, startsAt: number, change: Partial<SetView["plan"]> = {}): SetView {
+  const steady = ((cycles - rate) / rate) * 1000;
+  const room = startsAt + OFFSET;
+  return {
+    id: "a",
+    number: 1,
+    ended: null,
+    plan: { rate, width: 18, dot: 1.5, path: "across", length: { kind: "cycles", cycles }, channels: { eyes: true, ears: false }, ...change },
+    timeline: {
+      segments: [
+        { starts_at: room, lasts: 1000, phase: 0, rate_from: 0, rate_to: rate },
+        { starts_at: room + 1000, lasts: steady, phase: rate / 2, rate_from: rate, rate_to: rate },
+        { starts_at: room + 1000 + steady, lasts: 1000, phase: cycles - rate / 2, rate_from: rate, rate_to: 0 },
+      ],
+    },
+  };
+}
+
+test("a set is shown as ordered, from rest to rest, and its cycles are counted at the screen", () => {
+  const room = new Room();
+  room.pass(1000);
+  const ordered = set(1, 6, room.now + 1200);
+  room.player.play(ordered, room.now);
+  room.pass(10_000);
+  room.assertSmooth(1);
+  assert.equal(room.finished, 1);
+  for (const { at, phase } of room.seen) assert.ok(Math.abs(phase - phaseAt(ordered.timeline, at + OFFSET)) < 1e-6);
+  assert.deepEqual(room.facts[0]?.kind, "shown");
+  const rested = room.facts[room.facts.length - 1];
+  assert.ok(rested?.kind === "rested" && rested.ending === "done" && Math.abs(rested.phase - 6) < 1e-6);
+  const seconds = room.facts.filter((fact) => fact.kind === "second");
+  assert.ok(seconds.length >= 7 && seconds.every((fact) => fact.frames > 55 && fact.longest_gap <= 17));
+  const last = room.showings[room.showings.length - 1];
+  assert.ok(last && !last.moving && last.rate === 0 && room.showings.length > 30);
+});
+
+test("it rests a second before it moves, even when the order came late", () => {
+  const room = new Room();
+  room.pass(1000);
+  const shown = room.now;
+  room.player.play(set(1, 6, room.now + 200), room.now);
+  room.pass(12_000);
+  assert.ok(room.seen.every(({ at, phase }) => at > shown + 1000 || phase === 0));
+  room.assertSmooth(1.3);
+  assert.equal(room.finished, 1);
+});
+
+test("no window ends later than 3 s after the last sign of the desk, nor 1.6 s ahead", () => {
+  const room = new Room();
+  room.pass(1000);
+  room.player.play(set(1, 60, room.now + 1200), room.now);
+  room.pass(8000);
+  room.deskSpeaks = false;
+  room.pass(5000);
+  for (const { from, to } of room.screen.windows) assert.ok(to <= room.lastSign + LAST_MOTION + 1 && to - from <= 1601, `${from} to ${to}`);
+  assert.equal(room.silent, 1);
+  assert.ok(room.restedAt <= room.lastSign + LAST_MOTION);
+  assert.ok(room.restedAt >= room.lastSign + 700);
+  const rested = room.facts[room.facts.length - 1];
+  assert.ok(rested?.kind === "rested" && rested.ending === "link_lost");
+  assert.equal(room.player.active, false);
+});
+
+test("a hung page comes to rest by itself and does not go on", () => {
+  for (let hang = 0; hang < 400; hang += 50) {
+    const room = new Room();
+    room.pass(1000);
+    room.player.play(set(1, 60, room.now + 1200), room.now);
+    room.pass(6000 + hang);
+    const began = room.now;
+    room.pass(4000, true);
+    assert.ok(room.restedAt <= began + 1600, `rests ${room.restedAt - began} ms into the hang`);
+    room.pass(3000);
+    room.assertSmooth(1);
+    assert.ok(room.restedAt <= began + 1600, "moves again");
+    const rested = room.facts[room.facts.length - 1];
+    const shown = room.seen[room.seen.length - 1]!.phase;
+    assert.ok(rested?.kind === "rested" && Math.abs(rested.phase - shown) < 1e-6, "counted what was shown, not what was planned");
+  }
+});
+
+test("a change of rate that comes late never makes it jump", () => {
+  const room = new Room();
+  room.pass(1000);
+  const first = set(1, 24, room.now + 1200);
+  room.player.play(first, room.now);
+  room.pass(5000);
+  const at = room.now + OFFSET - 400;
+  const phase = phaseAt(first.timeline, at);
+  const [ramp, steady] = first.timeline.segments as [SetView["timeline"]["segments"][0], SetView["timeline"]["segments"][0]];
+  const changed = { ...first, timeline: { segments: [ramp, { ...steady, lasts: at - steady.starts_at }, { starts_at: at, lasts: 60_000, phase, rate_from: 1.6, rate_to: 1.6 }] } };
+  room.player.play(changed, room.now);
+  room.pass(4000);
+  room.assertSmooth(1.6 * 1.3);
+  const { at: now, phase: reached } = room.seen[room.seen.length - 1]!;
+  assert.ok(Math.abs(reached - phaseAt(changed.timeline, now + OFFSET)) < 1e-3, "caught up");
+});
+
+test("an end asked for by the clinician, and one by the hard limit, are told apart from a plan that was met", () => {
+  const endings = [set(1, 6, 2200, { length: { kind: "cycles", cycles: 24 } }), set(0.5, 180, 2200, { length: { kind: "open" } })].map((ordered) => {
+    const room = new Room();
+    room.pass(1000);
+    room.player.play(ordered, room.now);
+    room.pass((endOf(ordered.timeline) ?? 0) - OFFSET + 500);
+    const rested = room.facts[room.facts.length - 1];
+    return rested?.kind === "rested" ? rested.ending : undefined;
+  });
+  assert.deepEqual(endings, ["ended_by_clinician", "hard_limit"]);
+});
+
+test("cut notes what was reached", () => {
+  const room = new Room();
+  room.pass(1000);
+  room.player.play(set(1, 24, room.now + 1200), room.now);
+  room.pass(5000);
+  const phase = room.screen.phase!;
+  room.player.cut("stopped_by_client", room.now);
+  const rested = room.facts[room.facts.length - 1];
+  assert.ok(rested?.kind === "rested" && rested.ending === "stopped_by_client" && Math.abs(rested.phase - phase) < 1e-9);
+  assert.equal(room.player.active, false);
+});
