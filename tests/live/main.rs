@@ -8,3 +8,4 @@ mod page;
 mod restart;
 mod scene;
 mod seats;
+mod trouble;
