@@ -46,15 +46,16 @@ export async function openPage(browser, origin, { width = 1280, height = 800, ..
  * Gives the page an authenticator that holds passkeys and verifies its user at once (CDP WebAuthn domain).
  * Passkeys need a page at http://localhost or https: an RP id is a domain, never an address.
  *
- * @returns `{credentials(), setUserVerified(boolean), remove()}`
+ * @param transport 'internal', as in a laptop, or 'usb', a security key
+ * @returns `{credentials(), setUserVerified(boolean), setPresence(boolean), remove()}`; presence: whether its user touches it
  */
-export async function addPasskeyDevice(page) {
-  const cdp = await page.context().newCDPSession(page);
+export async function addPasskeyDevice(page, transport = 'internal') {
+  const cdp = page.webauthn ??= await page.context().newCDPSession(page);
   await cdp.send('WebAuthn.enable');
   const { authenticatorId } = await cdp.send('WebAuthn.addVirtualAuthenticator', {
     options: {
       protocol: 'ctap2',
-      transport: 'internal',
+      transport,
       hasResidentKey: true,
       hasUserVerification: true,
       isUserVerified: true,
@@ -64,6 +65,7 @@ export async function addPasskeyDevice(page) {
   return {
     credentials: async () => (await cdp.send('WebAuthn.getCredentials', { authenticatorId })).credentials,
     setUserVerified: (isUserVerified) => cdp.send('WebAuthn.setUserVerified', { authenticatorId, isUserVerified }),
+    setPresence: (enabled) => cdp.send('WebAuthn.setAutomaticPresenceSimulation', { authenticatorId, enabled }),
     remove: () => cdp.send('WebAuthn.removeVirtualAuthenticator', { authenticatorId }),
   };
 }

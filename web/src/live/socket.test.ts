@@ -60,6 +60,14 @@ test("hello comes first, and a beat is answered before anybody else sees it", ()
   socket.close();
 });
 
+test("hello comes first even when somebody waits for the line to open", () => {
+  const told = line([]);
+  const socket = new LiveSocket({ ...told, onState: (state) => void (state === "open" && socket.send({ type: "stop" })) });
+  latest().onopen!();
+  assert.deepEqual(latest().sent.map(({ type }) => type), ["hello", "stop"]);
+  socket.close();
+});
+
 test("what could not be sent is not sent later", async () => {
   const states: SocketState[] = [];
   const socket = new LiveSocket(line(states));
@@ -83,8 +91,8 @@ test("a page that is sent away does not come back", async () => {
   latest().onclose!({ code: 1008 });
   await new Promise((done) => setTimeout(done, 350));
   assert.equal(FakeSocket.all.length, 1);
-  assert.equal(socket.state, "refused");
   socket.close();
+  assert.equal(socket.state, "refused");
 });
 
 test("a silent line is given up and tried anew", async () => {

@@ -77,7 +77,8 @@ export class LiveSocket<In extends { type: string }, Out> {
     clearInterval(this.check);
     this.stopTrying();
     this.drop(1000);
-    this.enter("closed");
+    // Whom the server sent away stays sent away.
+    if (this.state !== "refused") this.enter("closed");
   }
 
   private connect(): void {
@@ -94,8 +95,9 @@ export class LiveSocket<In extends { type: string }, Out> {
   }
 
   private opened(): void {
+    // Before anybody hears that the line is open: whoever waited for it sends at once, and hello comes first.
+    this.socket?.send(JSON.stringify(this.line.hello()));
     this.enter("open");
-    this.send(this.line.hello());
   }
 
   private receive(text: string): void {

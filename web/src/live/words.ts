@@ -4,7 +4,7 @@ let catalogue: Readonly<Record<string, string>> | undefined;
 
 /** The sentence with this id. Throws when there is none: a page without its words must not go unnoticed. */
 export function say(id: string): string {
-  catalogue ??= JSON.parse(document.getElementById("words")?.textContent ?? "{}") as Record<string, string>;
+  catalogue ??= JSON.parse(document.querySelector<HTMLTemplateElement>("template#words")?.content.textContent ?? "{}") as Record<string, string>;
   const words = catalogue[id];
   if (words === undefined) throw new Error(`No words for "${id}".`);
   return words;

@@ -1,0 +1,220 @@
+// The whole job, as the two people do it who have to: from the first invitation to the charts, in real browsers.
+
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+import { addPasskeyDevice } from './support/chromium.mjs';
+import { Desk } from './support/desk.mjs';
+import { asShown, inClear, setRows, table } from './support/record.mjs';
+import { CLIENT, LOCATION, TARGET, accessible, openScene } from './support/scene.mjs';
+import { enrol, fill, invite, newClient, newTarget, signIn, signOut, startSession } from './support/practice.mjs';
+import { Stage } from './support/stage.mjs';
+
+/** What comes up after each set, and how the set ends. */
+const REPORTS = ['the ramp looks smaller', 'a gull, of all things', 'lighter in the throat', 'my feet on the quay'];
+const CLOSING = {
+  kind: 'incomplete', target_status: 'incomplete', resource: 'the calm harbour', effect: 'settled', sud: '2', state: 'calm',
+  companion: 'Ilka is in the house', next_contact: 'Thursday at four by video', client_words: 'Thank you for today. We talk on Thursday.',
+  note: 'Ferry worked on, stopped once by the client, line lost once.',
+};
+
+let scene, clinician, client, target, desk, stage;
+before(async () => { scene = await openScene(); });
+after(() => scene?.close());
+
+test('the first administrator comes by a link from the terminal, and invites a clinician', async () => {
+  const administrator = await scene.firstMember('Tove Lindqvist', 'administrator');
+  await accessible(administrator, 'account');
+  await signOut(administrator);
+  await accessible(administrator, 'sign-in');
+  await signIn(administrator);
+  assert.equal(new URL(administrator.url()).pathname, '/members');
+  const link = await invite(administrator, 'Runa Halvard', ['Clinician']);
+  await accessible(administrator, 'the link, shown once');
+  await administrator.goto('/members');
+  await accessible(administrator, 'members');
+  clinician = await scene.memberPage();
+  await clinician.goto(link);
+  await accessible(clinician, 'enrolment');
+  await enrol(clinician, link);
+});
+
+test('a second passkey is suggested and made on another device, and either signs in', async () => {
+  await clinician.getByText('You have one passkey. Add a second one now').waitFor();
+  const first = clinician.device;
+  await first.setPresence(false);
+  const key = await addPasskeyDevice(clinician, 'usb');
+  await clinician.getByLabel('Name of a further passkey').fill('key in the drawer');
+  await clinician.getByRole('button', { name: 'Add a passkey' }).click();
+  await clinician.getByRole('rowheader', { name: 'key in the drawer' }).waitFor();
+  assert.equal(await clinician.getByText('You have one passkey').count(), 0);
+  assert.equal((await key.credentials()).length, 1);
+  await signOut(clinician);
+  await signIn(clinician);
+  await key.remove();
+  await first.setPresence(true);
+  await signOut(clinician);
+  await signIn(clinician);
+  assert.equal(new URL(clinician.url()).pathname, '/clients');
+});
+
+test('client and target are entered by the forms, and a session is started', async () => {
+  await accessible(clinician, 'empty caseload');
+  await clinician.goto('/clients/new');
+  await accessible(clinician, 'form of a client');
+  client = await newClient(clinician, CLIENT);
+  await accessible(clinician, 'record of a client');
+  await clinician.getByRole('link', { name: 'Add a target' }).click();
+  await accessible(clinician, 'form of a target');
+  await clinician.goBack();
+  target = await newTarget(clinician, TARGET);
+  await accessible(clinician, 'target without sessions');
+  scene.session = await startSession(clinician, client, target);
+  desk = new Desk(clinician);
+  await desk.until('WAITING');
+  await accessible(clinician, 'desk, waiting');
+});
+
+test('the client joins with link and code, checks the device, waits, and is let in', async () => {
+  const page = await scene.clientPage();
+  stage = new Stage(page);
+  const minted = await desk.mint();
+  await page.goto(minted.link);
+  await accessible(page, 'where the link leads');
+  assert.equal(new URL(page.url()).hash, '', 'the link is taken off the address');
+  await page.getByLabel('Six numbers').fill('000000');
+  await page.getByRole('button', { name: 'Join' }).click();
+  await page.getByText('That did not work.').waitFor();
+  page.troubles = page.troubles.filter((line) => !line.includes('403') && !line.includes('400'));
+  await stage.join(minted);
+  await accessible(page, 'check of the device');
+  await stage.check();
+  await stage.until('Please wait');
+  await accessible(page, 'waiting');
+  await desk.admit({ location: LOCATION });
+  await stage.until('You are in');
+  await accessible(page, 'ready');
+  await accessible(clinician, 'desk, ready');
+  await desk.sight();
+});
+
+test('set 1 runs to its planned end, with two changes of its rate while it runs', async () => {
+  await desk.cycles(6);
+  await desk.start();
+  await stage.until('Press anywhere to stop.');
+  await accessible(stage.page, 'running');
+  await accessible(clinician, 'desk, running');
+  await desk.untilCycle(2);
+  await desk.press('ArrowRight', 'ArrowRight');
+  await desk.untilText('ordered', /^1\.10 Hz, 18°/);
+  await desk.untilText('showing', /^1\.10 Hz/);
+  await desk.press('ArrowLeft');
+  await desk.until('READY', 15_000);
+  await desk.untilText('showing', 'at rest after 6 cycles');
+  await desk.note({ words: REPORTS[0], mark: 'changing', sud: 6, voc: 3 });
+  await accessible(clinician, 'desk, noted');
+});
+
+test('set 2 is stopped by the client with a tap, and nothing starts before the client is ready', async () => {
+  await desk.start();
+  await desk.press('ArrowRight');
+  await desk.untilCycle(3);
+  await stage.tapAnywhere();
+  await stage.until('Stopped.');
+  await desk.until('STOPPED BY CLIENT');
+  await stage.page.getByText('The person you are meeting can see that you stopped.').waitFor();
+  await accessible(stage.page, 'stopped');
+  await accessible(clinician, 'desk, stopped by client');
+  await clinician.waitForFunction(() => document.querySelector('[data-part="start"]').getAttribute('aria-disabled') === 'true');
+  await desk.press('Space');
+  await desk.untilText('messages', /Client must tap Ready/);
+  await desk.note({ words: REPORTS[1], mark: 'changing', sud: 5 });
+  await stage.ready();
+  await desk.until('READY');
+});
+
+test('set 3 loses the line: the page stops by itself, comes back, and waits to be started', async () => {
+  await desk.start();
+  await desk.press('ArrowLeft');
+  await desk.untilCycle(2);
+  scene.link.cut();
+  await stage.until('The line is down.');
+  await desk.until('LINK LOST');
+  await accessible(stage.page, 'line down');
+  await accessible(clinician, 'desk, link lost');
+  assert.match(await desk.text('showing'), new RegExp(`^Call ${CLIENT.phone.replaceAll('+', '\\+')}`));
+  scene.link.restore();
+  await desk.until('STOPPED', 15_000);
+  await stage.page.waitForFunction(() => ['between', 'held'].includes(document.body.dataset.page));
+  if (await stage.page.evaluate(() => document.body.dataset.page === 'held')) await stage.ready();
+  await desk.note({ words: REPORTS[2], mark: 'same', sud: 5 });
+  await desk.sight();
+  await desk.until('READY');
+});
+
+test('set 4 is ended by the clinician at the next extreme', async () => {
+  await desk.start();
+  await desk.press('ArrowLeft');
+  await desk.untilCycle(2);
+  await desk.press('e');
+  await desk.until('READY', 15_000);
+  await desk.untilText('showing', /^at rest after \d cycles$/);
+  await desk.note({ words: REPORTS[3], mark: 'settled', sud: 3, voc: 5 });
+});
+
+test('the session is closed with the list, and the client reads the last words', async () => {
+  await clinician.getByRole('link', { name: 'closing' }).click();
+  await accessible(clinician, 'closing');
+  await clinician.getByRole('button', { name: 'Close the session' }).click();
+  await clinician.getByRole('alert').waitFor();
+  await accessible(clinician, 'closing, incomplete');
+  clinician.troubles = clinician.troubles.filter((line) => !line.includes('422'));
+  await fill(clinician, CLOSING);
+  await clinician.getByRole('button', { name: 'Close the session' }).click();
+  await clinician.waitForURL(`**/sessions/${scene.session}`);
+  await stage.until('The meeting has ended.');
+  await stage.page.getByText(CLOSING.client_words).waitFor();
+  await accessible(stage.page, 'the end');
+});
+
+test('the rows in Postgres are what the session\'s page shows', async () => {
+  const rows = await setRows(scene.house, scene.session);
+  assert.deepEqual(rows.map((row) => row.ending), ['done', 'stopped_by_client', 'link_lost', 'ended_by_clinician']);
+  assert.ok(rows.every((row) => row.first.rate !== row.plan.rate), 'every set had a change of its rate');
+  await clinician.reload();
+  await accessible(clinician, 'session');
+  const shown = (await table(clinician, 'Sets as ordered')).map(({ Seconds, ...row }) => row);
+  assert.deepEqual(shown, rows.map(asShown));
+  assert.deepEqual(shown.map((row) => [row.SUD, row.VOC, row.Change]), [['6', '3', 'changing'], ['5', '', 'changing'], ['5', '', 'same'], ['3', '5', 'settled']]);
+  assert.deepEqual((await table(clinician, 'Process notes')).map((row) => row.Reported), REPORTS);
+  const [row] = await scene.house.rows(`SELECT closing, ended_at IS NOT NULL AS ended, (SELECT status FROM target WHERE id = target_id) AS target
+    FROM session WHERE id = '${scene.session}'`);
+  assert.deepEqual(row, { closing: 'incomplete', ended: true, target: 'incomplete' });
+});
+
+test('the charts of session and target say what was rated, with stops marked and gaps kept', async () => {
+  const figure = clinician.locator('figure.chart');
+  assert.match(await figure.locator('figcaption').innerText(), /SUD fell from 6 to 2/);
+  assert.match(await figure.locator('svg').textContent(), /client stopped/);
+  assert.match(await figure.locator('svg').textContent(), /link lost/);
+  await clinician.goto(`/targets/${target}`);
+  await accessible(clinician, 'target with a session');
+  assert.match(await clinician.locator('figure.chart figcaption').innerText(), /SUD fell from 6 to 2/);
+  assert.deepEqual(await table(clinician, 'First and last ratings'), [
+    { Rating: 'SUD', 'At assessment': '8 of 10', 'Last given': '2 of 10' }, { Rating: 'VOC', 'At assessment': '2 of 7', 'Last given': '5 of 7' },
+  ]);
+  await clinician.goto(`/clients/${client}`);
+  await accessible(clinician, 'record with a session');
+  await clinician.goto('/clients');
+  await accessible(clinician, 'caseload');
+});
+
+test('no name, number, address, belief, note or report stands in the database in clear', async () => {
+  const secrets = [...Object.values(CLIENT), ...Object.values(TARGET), ...REPORTS, LOCATION, CLOSING.resource, CLOSING.companion,
+    CLOSING.next_contact, CLOSING.client_words, CLOSING.note].filter((text) => text.length > 5);
+  assert.ok(secrets.length >= 19, `${secrets.length} texts looked for`);
+  assert.deepEqual(await inClear(scene.house, secrets), []);
+  // That the search finds what is there: members' names are kept in clear.
+  assert.notDeepEqual(await inClear(scene.house, ['Runa Halvard']), []);
+});
+
+test('no page had any trouble, nor asked another host', () => scene.calm({ lost: [stage.page] }));

@@ -1,0 +1,106 @@
+// A house with people in it: one clinician at a desk and one client at a stage, each in a browser of their own.
+
+import assert from 'node:assert/strict';
+import { accessibilityViolations, addPasskeyDevice, launch, openPage } from './chromium.mjs';
+import { Desk } from './desk.mjs';
+import { startHouse } from './harness.mjs';
+import { openLink } from './link.mjs';
+import { enrol, newClient, newTarget, startSession } from './practice.mjs';
+import { Stage } from './stage.mjs';
+
+export const LOCATION = 'Fischerweg 9, Niederau';
+
+/** An invented client; nobody has this name, number or address. */
+export const CLIENT = {
+  name: 'Wendel Ostermoor', addressed_as: 'Wendel', phone: '+49 30 23125 017', contact_name: 'Ilka Ostermoor', contact_phone: '+49 30 23125 018',
+  usual_location: LOCATION, seizures: 'no', eye_condition: 'no',
+};
+
+/** An invented target. */
+export const TARGET = {
+  label: 'the ferry', prong: 'past', picture: 'the ramp lifting before I am across', negative_belief: 'I am stuck for good',
+  positive_belief: 'I found my way off', voc: '2', emotions: 'dread, shame', sud: '8', body_location: 'throat and stomach',
+};
+
+/** Starts a house with one clinician who is signed in. Two browsers, so that the client's line can be slowed and cut alone. */
+export async function openScene() {
+  const scene = new Scene();
+  await scene.open().catch(async (fault) => { await scene.close(); throw fault; });
+  return scene;
+}
+
+/** See the head of this file. */
+class Scene {
+  /** Everybody's pages, for `calm()`. */
+  pages = [];
+
+  async open() {
+    this.house = await startHouse();
+    this.link = await openLink(this.house.origin);
+    this.near = await launch();
+    this.far = await launch({ flags: this.link.flags });
+  }
+
+  /** A page of the practice's side, with a device that holds passkeys. */
+  async memberPage(options) {
+    const page = await openPage(this.near, this.house.origin, options);
+    page.device = await addPasskeyDevice(page);
+    this.pages.push(page);
+    return page;
+  }
+
+  /** A page of the client's side, behind the link. */
+  async clientPage(options) {
+    const page = await openPage(this.far, this.house.origin, { width: 1024, height: 700, ...options });
+    this.pages.push(page);
+    return page;
+  }
+
+  /** The first member, invited from the terminal. @returns the member's page, signed in */
+  async firstMember(name, roles, options) {
+    const page = await this.memberPage(options);
+    await enrol(page, await this.house.leeward('member', 'invite', '--name', name, '--role', roles));
+    return page;
+  }
+
+  /** A clinician at the desk of a new session, with the client's link and code. */
+  async openDesk(options) {
+    const page = await this.firstMember('Runa Halvard', 'clinician', options);
+    this.client = await newClient(page, CLIENT);
+    this.target = await newTarget(page, TARGET);
+    this.session = await startSession(page, this.client, this.target);
+    this.desk = new Desk(page);
+    await this.desk.until('WAITING');
+    return this.desk;
+  }
+
+  /** The client joins, is admitted, seen and heard. @returns the stage */
+  async joinAndAdmit(options) {
+    this.stage = new Stage(await this.clientPage(options));
+    await this.stage.join(await this.desk.mint());
+    await this.stage.skipCheck();
+    await this.desk.admit({ location: LOCATION });
+    await this.desk.sight();
+    return this.stage;
+  }
+
+  /** No page had any trouble. `lost`: its line was cut, so failed requests are no trouble of the page's. */
+  calm({ lost = [] } = {}) {
+    for (const page of this.pages) {
+      const troubles = page.troubles.filter((line) => !(lost.includes(page) && /ERR_|WebSocket/.test(line)));
+      assert.deepEqual(troubles, [], page.url());
+    }
+  }
+
+  async close() {
+    await this.near?.close();
+    await this.far?.close();
+    await this.link?.close();
+    await this.house?.stop();
+  }
+}
+
+/** Holds the page as it is now against axe. */
+export async function accessible(page, what) {
+  assert.deepEqual(await accessibilityViolations(page), [], `${what} at ${page.url()}`);
+}

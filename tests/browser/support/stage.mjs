@@ -1,0 +1,56 @@
+// The client's page, driven by taps and keys and read as a client reads it.
+
+/** The stage of an open page. */
+export class Stage {
+  constructor(page) { this.page = page; }
+
+  /** Opens a link, types the code and taps Join; ends at the device check. */
+  async join({ link, code }) {
+    await this.page.goto(link);
+    await this.page.getByLabel('Six numbers').fill(code);
+    await this.page.getByRole('button', { name: 'Join' }).click();
+    await this.page.waitForURL('**/stage');
+    await this.until('A short check');
+  }
+
+  heading() { return this.page.locator('main h1').innerText(); }
+
+  /** Waits for the page with this heading. */
+  async until(heading, timeout = 10_000) {
+    await this.page.waitForFunction((text) => document.querySelector('main h1')?.textContent === text, heading, { timeout })
+      .catch(async () => { throw new Error(`the client's page is headed "${await this.heading()}", not "${heading}"`); });
+  }
+
+  tap(name) { return this.page.getByRole('button', { name, exact: true }).click(); }
+
+  /** Passes over the questions. */
+  skipCheck() { return this.tap('Skip all'); }
+
+  /** Answers every question: the card, the distance, sound, the lock of the screen, the whole screen. */
+  async check() {
+    await this.tap('Start');
+    await this.tap('It fits');
+    await this.tap('About as long as my arm');
+    await this.tap('Play the tones');
+    await this.tap('I heard them');
+    for (const question of ['Your screen', 'The whole screen']) {
+      if (await this.page.getByRole('heading', { name: question }).isVisible()) await this.tap('Skip');
+    }
+  }
+
+  /** Taps Ready until it is taken: the page passes over a tap so soon after a stop that it may belong to the stop. */
+  async ready() {
+    const button = this.page.getByRole('button', { name: 'I am ready' });
+    await button.waitFor();
+    while (await button.isVisible()) {
+      await button.click({ timeout: 1000 }).catch(() => {}); // it has gone meanwhile: that is what was wanted
+      await this.page.waitForTimeout(100);
+    }
+  }
+
+  /** A tap in the middle of the field. */
+  async tapAnywhere() {
+    const { width, height } = this.page.viewportSize();
+    await this.page.mouse.click(width / 2, height / 3);
+  }
+}
