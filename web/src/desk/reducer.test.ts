@@ -58,6 +58,7 @@ test("a start that something is needed for is answered in words, not sent", () =
     [{ needs: { sight: true, client_ready: false, stage: false, pause: false } }, /see and hear/],
     [{ needs: { sight: false, client_ready: true, stage: false, pause: false } }, /tap Ready/],
     [{ needs: { sight: false, client_ready: false, stage: true, pause: false } }, /not connected/],
+    [{ needs: { sight: false, client_ready: false, stage: false, pause: true } }, /within a second of a stop/],
     [{ in_control: false }, /view-only/],
     [{ state: "waiting" }, /not been admitted/],
     [{ state: "closed" }, /closed/],
