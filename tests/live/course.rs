@@ -160,7 +160,7 @@ async fn a_second_desk_is_view_only_until_it_takes_control() {
     let mut second = scene.desk().await;
     assert!(!second.view("its view", |_| true).await.in_control);
     let set = Scene::start(&mut desk, &mut stage, epoch).await;
-    assert_eq!(second.order(epoch, Order::Stop).await, Some(Refusal::NotInControl));
+    assert_eq!(second.order(epoch, Order::End).await, Some(Refusal::NotInControl));
     assert_eq!(second.order(epoch, Order::TakeControl).await, None);
     let view = second.view("control", |view| view.in_control).await;
     assert_eq!(view.set.unwrap().ended, None, "taking control ends no set");

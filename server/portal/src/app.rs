@@ -184,7 +184,7 @@ pub fn build(parts: Parts) -> (App, Router) {
 }
 
 async fn ready(axum::extract::State(database): axum::extract::State<Database>) -> StatusCode {
-    if database.answers().await { StatusCode::NO_CONTENT } else { StatusCode::SERVICE_UNAVAILABLE }
+    if database.answers().await { StatusCode::OK } else { StatusCode::SERVICE_UNAVAILABLE }
 }
 
 /// Serves until `handle` is told to stop.
