@@ -1,7 +1,9 @@
 // Real Chromium for the tests: launching, a virtual passkey, accessibility, pictures.
 
+import { once } from 'node:events';
 import { mkdir, readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
+import { createServer } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 
@@ -24,6 +26,40 @@ export function launch({ flags = [] } = {}) {
 }
 
 /**
+ * Launches a Chromium whose pages are tabs of one window, so that a page can be hidden by another: elsewhere the driver
+ * tells every page that it is in front. `close()` it.
+ *
+ * @returns {Promise<{page: Page, hide(): Promise<void>, show(): Promise<void>, close(): Promise<void>}>}
+ */
+export async function launchTab({ flags = [], width = 1024, height = 700 } = {}) {
+  const port = await freePort();
+  const browser = await launch({ flags: [...flags, `--remote-debugging-port=${port}`, `--window-size=${width},${height + 150}`] });
+  const tabs = await chromium.connectOverCDP(`http://127.0.0.1:${port}`, { noDefaults: true });
+  const [context] = tabs.contexts();
+  const page = await context.newPage();
+  const other = await context.newPage();
+  await page.bringToFront();
+  return {
+    page,
+    hide: () => other.bringToFront(),
+    show: () => page.bringToFront(),
+    close: async () => {
+      await tabs.close();
+      await browser.close();
+    },
+  };
+}
+
+async function freePort() {
+  const server = createServer().listen(0, '127.0.0.1');
+  await once(server, 'listening');
+  const { port } = server.address();
+  server.close();
+  await once(server, 'close');
+  return port;
+}
+
+/**
  * A page in a browser context of its own, as on a computer of its own.
  *
  * `page.troubles` collects uncaught errors, console errors and requests to another host than `origin`'s; a test
@@ -31,7 +67,11 @@ export function launch({ flags = [] } = {}) {
  */
 export async function openPage(browser, origin, { width = 1280, height = 800, ...options } = {}) {
   const context = await browser.newContext({ baseURL: origin, viewport: { width, height }, ...options });
-  const page = await context.newPage();
+  return watchTroubles(await context.newPage(), origin);
+}
+
+/** Fills `page.troubles`, see `openPage`. */
+export function watchTroubles(page, origin) {
   page.troubles = [];
   page.on('pageerror', (error) => page.troubles.push(`error: ${error.message}`));
   page.on('console', (message) => { if (message.type() === 'error') page.troubles.push(`console: ${message.text()}`); });

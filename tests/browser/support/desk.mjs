@@ -71,7 +71,7 @@ export class Desk {
   async start() {
     await this.page.waitForSelector('[data-part="start"]:not([aria-disabled])');
     await this.press('Space');
-    await this.until('RUNNING');
+    await this.until('RUNNING', 3_000);
   }
 
   /** Waits until the client's page shows cycle `cycle` (counted from 1) or a later one. */

@@ -1,7 +1,7 @@
 // A house with people in it: one clinician at a desk and one client at a stage, each in a browser of their own.
 
 import assert from 'node:assert/strict';
-import { accessibilityViolations, addPasskeyDevice, launch, openPage } from './chromium.mjs';
+import { accessibilityViolations, addPasskeyDevice, launch, launchTab, openPage, watchTroubles } from './chromium.mjs';
 import { Desk } from './desk.mjs';
 import { startHouse } from './harness.mjs';
 import { openLink } from './link.mjs';
@@ -38,7 +38,6 @@ class Scene {
     this.house = await startHouse();
     this.link = await openLink(this.house.origin);
     this.near = await launch();
-    this.far = await launch({ flags: this.link.flags });
   }
 
   /** A page of the practice's side, with a device that holds passkeys. */
@@ -51,9 +50,17 @@ class Scene {
 
   /** A page of the client's side, behind the link. */
   async clientPage(options) {
+    this.far ??= await launch({ flags: this.link.flags });
     const page = await openPage(this.far, this.house.origin, { width: 1024, height: 700, ...options });
     this.pages.push(page);
     return page;
+  }
+
+  /** The same as a tab that can be hidden, see `launchTab`. */
+  async clientTab() {
+    this.far = await launchTab({ flags: this.link.flags });
+    this.pages.push(watchTroubles(this.far.page, this.house.origin));
+    return this.far;
   }
 
   /** The first member, invited from the terminal. @returns the member's page, signed in */
@@ -82,6 +89,19 @@ class Scene {
     await this.desk.admit({ location: LOCATION });
     await this.desk.sight();
     return this.stage;
+  }
+
+  /** Does what the last set left for the two to do, until the next one may start: the client's Ready, the clinician's sight. */
+  async settle() {
+    const may = this.desk.page.locator('[data-part="start"]:not([aria-disabled])');
+    const sight = this.desk.page.locator('[data-part="sight"]:not([aria-disabled])');
+    const ready = this.stage.page.getByRole('button', { name: 'I am ready' });
+    for (const since = Date.now(); !(await may.isVisible());) {
+      assert.ok(Date.now() - since < 20_000, `nothing may start: ${await this.desk.word()}, ${await this.desk.messages()}; ${await this.stage.heading()}`);
+      if (await ready.isVisible()) await this.stage.ready();
+      else if (await sight.isVisible()) await this.desk.press('i');
+      await this.desk.page.waitForTimeout(100);
+    }
   }
 
   /** No page had any trouble. `lost`: its line was cut, so failed requests are no trouble of the page's. */

@@ -50,7 +50,7 @@ export class Stage {
 
   /** A tap in the middle of the field. */
   async tapAnywhere() {
-    const { width, height } = this.page.viewportSize();
+    const [width, height] = await this.page.evaluate(() => [innerWidth, innerHeight]);
     await this.page.mouse.click(width / 2, height / 3);
   }
 }

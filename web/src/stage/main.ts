@@ -27,8 +27,8 @@ const AGAIN = 500;
 const SEND_AGAIN = 2_000;
 /** A set whose beginning lies further back was not seen from its start, ms. */
 const TOO_LATE = 500;
-/** Without a message for this long the line is given up while something moves, ms. */
-const PATIENCE_MOVING = 3_000;
+/** Without a message for this long the line is given up, ms: once the client was let in beats come four a second, before that one in 5 s. */
+const PATIENCE_ADMITTED = 3_000;
 const PATIENCE = 12_000;
 /** An ended seat may hand facts in for 15 minutes. */
 const HAND_IN_WITHIN = 15 * 60_000;
@@ -127,7 +127,7 @@ function follow(): void {
   renderer.show(page);
   if (!player.active && page.name !== "between") dot.hide();
   clock.hold(player.active, now);
-  socket.patience = player.active ? PATIENCE_MOVING : PATIENCE;
+  socket.patience = admitted(state.view) ? PATIENCE_ADMITTED : PATIENCE;
   drive(player.active);
   if (page.name === "end") void handIn();
 }

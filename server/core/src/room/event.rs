@@ -219,13 +219,14 @@ pub enum Why {
 }
 
 impl Why {
-    /// The close code: RFC 6455 has 1008 for a breach of policy and 4000 to 4999 for private use.
+    /// The close code: RFC 6455 has 1008 for a breach of policy and 4000 to 4999 for private use, and
+    /// its registry at IANA 1013 for "try again later": a page that slept has done nothing wrong.
     pub fn code(self) -> u16 {
         match self {
             Why::Breach(_) => 1008,
             Why::Replaced => 4001,
             Why::Outdated => 4002,
-            Why::Silent => 4003,
+            Why::Silent => 1013,
         }
     }
 

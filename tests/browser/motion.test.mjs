@@ -1,0 +1,211 @@
+// The dot as the client's screen draws it, and every way in which it must come to rest.
+
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+import { Desk } from './support/desk.mjs';
+import { fresh, motionOf, passes, sampled, steps, stillFor, underWay, watchDot } from './support/motion.mjs';
+import { CLIENT, LOCATION, openScene } from './support/scene.mjs';
+import { Stage } from './support/stage.mjs';
+
+/** design: no motion more than 3 s after the last sign of the desk; `leeward_core::safety::SILENCE_ABSOLUTE_MS`. */
+const AT_REST_WITHIN = 3000;
+
+let scene, desk, stage, page, tab;
+before(async () => {
+  scene = await openScene();
+  desk = await scene.openDesk();
+  tab = await scene.clientTab();
+  page = tab.page;
+  await watchDot(page);
+  stage = scene.stage = new Stage(page);
+  await stage.join(await desk.mint());
+  await stage.check();
+  await desk.admit({ location: LOCATION });
+  await desk.sight();
+  await desk.cycles(8);
+});
+after(() => scene?.close());
+
+test('a set rests first, keeps its path through changes of rate, and is counted as it was drawn', async () => {
+  await fresh(page);
+  await desk.start();
+  for (const [cycle, key, ordered] of [[2, 'ArrowRight', 1.25], [4, 'ArrowLeft', 0.9], [6, 'ArrowRight', 1.1]]) {
+    await desk.untilCycle(cycle);
+    while (await desk.text('rate') !== `${ordered.toFixed(2)} Hz`) await desk.press(key);
+  }
+  await desk.until('READY', 20_000);
+  const { samples } = await sampled(page);
+  const seen = samples.filter((one) => one.visible);
+  const moved = steps(samples);
+  assert.ok(moved.length > 200, `${moved.length} moving frames`);
+  // WCAG has no figure for this: design, "the dot rests at least 1 s before it moves".
+  assert.ok(moved[0].t - seen[0].t >= 1000, `rested ${moved[0].t - seen[0].t} ms`);
+  const xs = seen.map((one) => one.x);
+  const width = Math.max(...xs) - Math.min(...xs);
+  // The visual angle formula, 2 d tan(a / 2): 18 degrees at 600 mm, at as many px a mm as ISO/IEC 7810 ID-1 (53.98 mm) makes of the 204 px box.
+  const expected = 2 * 600 * Math.tan((9 * Math.PI) / 180) * (204 / 53.98);
+  assert.ok(Math.abs(width - expected) < 1, `${width} px wide, not ${expected}`);
+  assert.ok(new Set(seen.map((one) => Math.round(one.y))).size === 1, 'across keeps its height');
+  // No frame goes further than the peak speed of a sine on a line, pi A f, allows; by a third more where the screen
+  // catches up with an order (design: 30 %), and by a pixel for the rounding of keyframes and layout.
+  const far = moved.filter(({ step, dt }) => step > Math.PI * width * 1.25 * 1.3 * (dt / 1000) + 1);
+  assert.deepEqual(far, []);
+  const way = passes(samples);
+  assert.ok(way.every((one) => Math.abs(one) > 0.98 * width), `it turned only at the extremes: ${way.map(Math.round)}`);
+  assert.ok(way[0] > 0, 'it starts at the left');
+  assert.ok(Math.abs(seen.at(-1).x - seen[0].x) < 1, 'it ends where it began');
+  assert.equal(way.length / 2, 8, 'cycles as drawn');
+  await desk.untilText('showing', 'at rest after 8 cycles');
+  const [{ phase, shown }] = await scene.house.rows(`SELECT max(phase) AS phase, max(width) AS shown FROM set_evidence
+    WHERE set_id = (SELECT id FROM stimulus_set WHERE session_id = '${scene.session}' AND number = 1)`);
+  assert.ok(Math.abs(phase - 8) < 0.01, `${phase} cycles recorded`);
+  assert.ok(Math.abs(shown - 18) < 0.1, `${shown} degrees recorded`);
+});
+
+/** The next set, under way. */
+async function run() {
+  await scene.settle();
+  await fresh(page);
+  await desk.start();
+  await underWay(page);
+}
+
+/** What the record says ended the last set, once the page has told it. */
+async function lastEnding(expected) {
+  const query = `SELECT ending FROM set_evidence JOIN stimulus_set s ON s.id = set_id WHERE s.session_id = '${scene.session}' AND kind = 'rested'
+    AND s.number = (SELECT max(number) FROM stimulus_set WHERE session_id = '${scene.session}')`;
+  let rows = [];
+  for (let tries = 0; rows.length === 0 && tries < 50; tries++) {
+    rows = await scene.house.rows(query);
+    await page.waitForTimeout(100);
+  }
+  assert.deepEqual(rows, [{ ending: expected }]);
+}
+
+/** Nothing moves for two seconds, and the desk is not running. */
+async function staysAtRest() {
+  await fresh(page);
+  await stillFor(page, 2000);
+  assert.equal(motionOf((await sampled(page)).samples), undefined);
+  assert.ok(!['RUNNING', 'STARTING', 'EASING'].includes(await desk.word()));
+}
+
+test('Stop works with the network off: the last moving frame comes within one frame', async (t) => {
+  const ways = [() => page.keyboard.press('Space'), () => page.keyboard.press('Escape'), () => stage.tapAnywhere(), () => page.click('#stop')];
+  const late = [];
+  const tries = 12;
+  for (let i = 0; i < tries; i++) {
+    await run();
+    scene.link.silence();
+    await ways[i % ways.length]();
+    await stillFor(page, 200);
+    const { samples, stops } = await sampled(page);
+    const gaps = samples.slice(1).map((one, at) => one.t - samples[at].t).sort((a, b) => a - b);
+    const { last } = motionOf(samples);
+    late.push((last - stops[0]) / gaps[Math.floor(gaps.length / 2)]);
+    assert.equal(await stage.heading(), 'Stopped.');
+    scene.link.restore();
+    await desk.until('STOPPED BY CLIENT');
+  }
+  t.diagnostic(`frames from the tap or key to the last moving one: ${late.map((one) => one.toFixed(1)).join(', ')}`);
+  // Issue "Must reach": within 1 frame (95 %).
+  assert.ok(late.filter((frames) => frames <= 1).length >= 0.95 * tries, `${late}`);
+  await lastEnding('stopped_by_client');
+});
+
+test('a line that is cut or falls silent: at rest within 3 s, always, and never a restart by itself', async (t) => {
+  for (const lose of ['cut', 'silence', 'cut', 'silence']) {
+    await run();
+    const since = await page.evaluate(() => performance.now());
+    scene.link[lose]();
+    await stillFor(page, 700);
+    const { last } = motionOf((await sampled(page)).samples);
+    t.diagnostic(`${lose}: at rest after ${Math.round(last - since)} ms`);
+    assert.ok(last > since, 'it had been moving');
+    assert.ok(last - since <= AT_REST_WITHIN, `${lose}: moved for ${last - since} ms`);
+    await stage.until('The line is down.');
+    await desk.until('LINK LOST');
+    scene.link.restore();
+    await desk.until('STOPPED', 15_000);
+    await lastEnding('link_lost');
+    await staysAtRest();
+  }
+});
+
+test('a desk that goes away: at rest within 3 s, and a desk that comes back starts nothing', async () => {
+  await run();
+  const since = await page.evaluate(() => performance.now());
+  await desk.page.goto('about:blank');
+  await stillFor(page, 700);
+  const { last } = motionOf((await sampled(page)).samples);
+  assert.ok(last > since && last - since <= AT_REST_WITHIN, `moved for ${last - since} ms`);
+  await desk.page.goto(`/sessions/${scene.session}/desk`);
+  await desk.until('STOPPED');
+  await staysAtRest();
+  await lastEnding('link_lost');
+});
+
+test('a hidden page stops, and a page that is shown again starts nothing', async () => {
+  await run();
+  await tab.hide();
+  await desk.until('STOPPED');
+  assert.deepEqual(await page.evaluate(() => [document.visibilityState, document.getAnimations().length]), ['hidden', 0]);
+  await tab.show();
+  await stage.until('This page has stopped.');
+  await staysAtRest();
+  await lastEnding('page_interrupted');
+});
+
+test('a reload in the middle of a set starts nothing', async () => {
+  await run();
+  await page.reload();
+  await stage.until('A short check');
+  await staysAtRest();
+  await stage.skipCheck();
+  await staysAtRest();
+});
+
+test('a second desk only looks on until it takes control', async () => {
+  await run();
+  const other = new Desk(await desk.page.context().newPage());
+  await other.page.goto(`/sessions/${scene.session}/desk`);
+  await other.until('RUNNING');
+  await other.untilText('messages', /View only: another desk has control/);
+  await other.press('ArrowRight');
+  await other.untilText('messages', /view-only/);
+  assert.equal(await desk.text('rate'), await other.text('rate'));
+  await other.page.getByRole('button', { name: 'Take control' }).click();
+  await desk.untilText('messages', /View only/);
+  await desk.press('e');
+  await desk.untilText('messages', /view-only/);
+  await other.press('Escape');
+  await desk.until('STOPPED');
+  await desk.page.getByRole('button', { name: 'Take control' }).click();
+  await other.untilText('messages', /View only/);
+  await other.page.close();
+});
+
+test('the server dies in the middle of a set: both sides stop, the card opens, and the set is in the record', async () => {
+  await run();
+  const since = await page.evaluate(() => performance.now());
+  await scene.house.tell('portal-kill');
+  await stillFor(page, 700);
+  const { last } = motionOf((await sampled(page)).samples);
+  assert.ok(last > since - 100 && last - since <= AT_REST_WITHIN, `moved for ${last - since} ms`);
+  await desk.until('UNKNOWN');
+  await desk.press('m');
+  const card = desk.page.locator('[data-panel="card"]');
+  await card.waitFor();
+  assert.match(await card.innerText(), new RegExp(LOCATION));
+  assert.ok((await card.innerText()).includes(CLIENT.phone) && (await card.innerText()).includes(CLIENT.contact_phone));
+  await stage.until('The line is down.');
+  await scene.house.tell('portal-start');
+  await desk.until('READY', 20_000);
+  await staysAtRest();
+  await lastEnding('link_lost');
+  await run();
+  await desk.press('e');
+  await desk.until('READY');
+});
+
+test('no page had any trouble but the lost lines', () => scene.calm({ lost: [page, desk.page] }));

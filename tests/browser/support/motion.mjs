@@ -1,0 +1,79 @@
+// Where the dot really is: sampled in every frame from the page's layout, not from what the page says of itself.
+
+/** Samples from now on, in this page and whatever it loads; call it before the stage is opened. */
+export function watchDot(page) {
+  return page.addInitScript(() => {
+    const watched = globalThis.watched = { samples: [], stops: [] };
+    const sample = (t) => {
+      const dot = document.getElementById('dot');
+      if (dot) {
+        const box = dot.getBoundingClientRect();
+        const visible = getComputedStyle(dot).visibility === 'visible';
+        watched.samples.push({ t, x: box.x + box.width / 2, y: box.y + box.height / 2, visible });
+      }
+      requestAnimationFrame(sample);
+    };
+    requestAnimationFrame(sample);
+    for (const kind of ['keydown', 'pointerdown']) addEventListener(kind, (event) => watched.stops.push(event.timeStamp), { capture: true });
+  });
+}
+
+/** Forgets what was sampled. @returns page time now, ms */
+export function fresh(page) {
+  return page.evaluate(() => {
+    globalThis.watched.samples.length = globalThis.watched.stops.length = 0;
+    return performance.now();
+  });
+}
+
+/** Everything sampled since `fresh`: `{samples: [{t, x, y, visible}], stops: [t]}`; t is page time, ms. */
+export const sampled = (page) => page.evaluate(() => globalThis.watched);
+
+/** Waits until the dot has not moved for `ms`, in samples that went on all that time. */
+export function stillFor(page, ms, timeout = 10_000) {
+  return page.waitForFunction((quiet) => {
+    const { samples } = globalThis.watched;
+    const last = samples.at(-1);
+    const since = samples.findLastIndex((one, i) => one.t <= last.t - quiet && i >= 0);
+    return since >= 0 && samples.slice(since).every((one) => !one.visible || Math.hypot(one.x - last.x, one.y - last.y) < 0.01);
+  }, ms, { timeout });
+}
+
+/** Waits until the dot is under way: has gone `px` from where it was first sampled. */
+export function underWay(page, px = 150) {
+  return page.waitForFunction((far) => {
+    const seen = globalThis.watched.samples.filter((one) => one.visible);
+    return seen.length > 1 && Math.hypot(seen.at(-1).x - seen[0].x, seen.at(-1).y - seen[0].y) > far;
+  }, px);
+}
+
+/** Less is no motion, px: keyframes are written with three decimals. */
+const STILL = 0.01;
+
+/** Each frame that shows the visible dot elsewhere than the frame before: `{t, dt, step}`. */
+export function steps(samples) {
+  return samples.slice(1).flatMap((one, i) => {
+    const before = samples[i];
+    const step = Math.hypot(one.x - before.x, one.y - before.y);
+    return one.visible && before.visible && step > STILL ? [{ t: one.t, dt: one.t - before.t, step }] : [];
+  });
+}
+
+/** Page time of the first and the last moving frame; `undefined` when none moved. */
+export function motionOf(samples) {
+  const moved = steps(samples);
+  return moved.length === 0 ? undefined : { first: moved[0].t, last: moved.at(-1).t };
+}
+
+/** The way from turn to turn along x, px, each with the sign of its direction. */
+export function passes(samples) {
+  const found = [];
+  const seen = samples.filter((one) => one.visible);
+  for (let i = 1; i < seen.length; i++) {
+    const way = seen[i].x - seen[i - 1].x;
+    if (Math.abs(way) <= STILL) continue;
+    if (found.length > 0 && Math.sign(found.at(-1)) === Math.sign(way)) found[found.length - 1] += way;
+    else found.push(way);
+  }
+  return found;
+}
