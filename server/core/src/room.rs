@@ -55,6 +55,8 @@ pub struct Room {
     now: f64,
     /// Of the next set.
     plan: Plan,
+    /// The width that was asked for, degrees; the plan's is as much of it as the client's screen shows.
+    asked_width: f64,
     eyes_locked: bool,
     seat: SeatState,
     seat_asked_for: bool,
@@ -102,6 +104,7 @@ impl Room {
             seq: base,
             now: 0.0,
             plan: start.plan,
+            asked_width: start.plan.width,
             eyes_locked: start.eyes_locked,
             seat: start.seat,
             seat_asked_for: start.seat_asked_for,

@@ -119,9 +119,34 @@ impl Room {
         if self.running_mut().is_some() {
             return self.change_live(plan);
         }
+        // Another path or dot may leave less room: only a width that is itself asked for is refused.
+        let asked_width = if plan.width == self.plan.width { self.asked_width } else { plan.width };
+        let plan = if plan.width == self.plan.width { self.fitted(Plan { width: asked_width, ..plan }) } else { plan };
         self.check_plan(&plan)?;
         self.plan = plan;
+        self.asked_width = asked_width;
         Ok(Carried::Now)
+    }
+
+    /// The client's screen is another one: the plan is as wide as was asked for, or as it shows.
+    pub(super) fn fit_plan(&mut self) {
+        self.plan = self.fitted(Plan { width: self.asked_width, ..self.plan });
+    }
+
+    /// `plan`, no wider than the client's screen shows, in whole degrees then.
+    fn fitted(&self, plan: Plan) -> Plan {
+        match self.widest(&plan) {
+            Some(widest) if safety::check_screen(&plan, widest).is_err() => {
+                Plan { width: widest.floor().max(*safety::WIDTH_DEG.start()), ..plan }
+            }
+            _ => plan,
+        }
+    }
+
+    /// The widest path that the client's screen shows, degrees, when it is known.
+    fn widest(&self, plan: &Plan) -> Option<f64> {
+        let device = self.stage.as_ref()?.device.as_ref()?;
+        Some(optics::widest(device, plan.path, plan.dot))
     }
 
     /// While a set runs, its rate alone may change.
@@ -150,7 +175,6 @@ impl Room {
     /// Limits of safety, and of the client's screen when it is known.
     pub(super) fn check_plan(&self, plan: &Plan) -> Result<(), Refusal> {
         safety::check(plan, self.eyes_locked)?;
-        let device = self.stage.as_ref().and_then(|stage| stage.device.as_ref());
-        device.map_or(Ok(()), |device| safety::check_screen(plan, optics::widest(device, plan.path, plan.dot)))
+        self.widest(plan).map_or(Ok(()), |widest| safety::check_screen(plan, widest))
     }
 }

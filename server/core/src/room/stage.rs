@@ -98,6 +98,7 @@ impl Room {
             stage.line.greet(now);
             stage.device = Some(device);
         }
+        self.fit_plan();
         self.stage_sign();
         self.send_beats();
         Ok(())
@@ -116,6 +117,7 @@ impl Room {
         if let Some(stage) = &mut self.stage {
             stage.device = Some(device);
         }
+        self.fit_plan();
         if self.active_plan().is_some_and(|plan| self.check_plan(&plan).is_err()) {
             self.interrupted(Interruption::Resized);
         }

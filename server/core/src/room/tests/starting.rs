@@ -101,11 +101,35 @@ fn plans_are_checked_between_sets() {
 }
 
 #[test]
-fn a_screen_that_shrank_refuses_the_plan_at_the_start() {
+fn the_plan_is_as_wide_as_was_asked_for_or_as_the_screen_shows() {
     let mut play = Play::ready();
+    let width = |play: &Play| play.desk_view().plan.width;
     play.stage_says(FromStage::Device { device: Device { width_px: 500.0, ..device() } });
-    let refused = play.order(Order::Start);
+    assert_eq!(width(&play), 9.0);
+    // Anything but the width may be changed meanwhile; a width that does not fit is refused.
+    let plan = Plan { length: Length::Cycles(6), ..play.desk_view().plan };
+    assert_eq!(play.order(Order::Plan { plan }), None);
+    let refused = play.order(Order::Plan { plan: Plan { width: 11.0, ..plan } });
     assert!(matches!(refused, Some(Refusal::TooWide { widest }) if widest < 11.0), "{refused:?}");
+    play.stage_says(FromStage::Device { device: device() });
+    assert_eq!(width(&play), 18.0);
+    // A path with less room narrows it, the way back gives it back; what was asked for meanwhile stays.
+    play.order(Order::Plan { plan: Plan { width: 30.0, ..plan } });
+    for (path, fits) in [(Path::Rising, 25.0), (Path::Across, 30.0)] {
+        let plan = Plan { path, ..play.desk_view().plan };
+        assert_eq!(play.order(Order::Plan { plan }), None);
+        assert_eq!(width(&play), fits);
+    }
+    assert_eq!(play.order(Order::Start), None);
+    assert_eq!(play.set().plan.width, 30.0);
+}
+
+#[test]
+fn a_screen_too_small_for_any_path_refuses_the_start() {
+    let mut play = Play::ready();
+    play.stage_says(FromStage::Device { device: Device { width_px: 130.0, height_px: 130.0, ..device() } });
+    let refused = play.order(Order::Start);
+    assert!(matches!(refused, Some(Refusal::TooWide { widest }) if widest < 2.0), "{refused:?}");
 }
 
 #[test]
