@@ -450,7 +450,7 @@ GRANT SELECT, UPDATE ON practice TO leeward_app;
 -- The demo's own sign-in: only on a database that the demo seeded.
 CREATE FUNCTION access.demo_member(wanted text) RETURNS uuid LANGUAGE sql STABLE SECURITY DEFINER SET search_path = '' AS $$
   SELECT m.id FROM access.member m JOIN public.practice p ON p.demo
-  WHERE m.left_at IS NULL AND wanted = ANY (m.roles) ORDER BY cardinality(m.roles), m.joined_at, m.name LIMIT 1 $$;
+  WHERE m.left_at IS NULL AND wanted = ANY (m.roles) ORDER BY m.joined_at, m.name LIMIT 1 $$;
 
 -- The start-up check compares this with the migrations in the binary.
 CREATE FUNCTION access.schema_version() RETURNS bigint LANGUAGE plpgsql STABLE SECURITY DEFINER SET search_path = '' AS

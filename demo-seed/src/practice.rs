@@ -21,6 +21,11 @@ pub fn draw(seed: u64) -> Practice {
 
 fn members() -> Vec<MemberPlan> {
     let mut members: Vec<_> = CLINICIANS.iter().map(|name| MemberPlan { name, roles: &[Role::Clinician] }).collect();
+    // The first also reviews the caseload, so that the demo's desk and its lead's page can stand in one
+    // browser: it holds one sign-in at a time.
+    if let Some(first) = members.first_mut() {
+        first.roles = &[Role::Clinician, Role::Lead];
+    }
     members.push(MemberPlan { name: LEAD, roles: &[Role::Lead] });
     members.push(MemberPlan { name: ADMINISTRATOR, roles: &[Role::Administrator] });
     members

@@ -180,9 +180,9 @@ test('the rows in Postgres are what the session\'s page shows', async () => {
   assert.ok(rows.every((row) => row.first.rate !== row.plan.rate), 'every set had a change of its rate');
   await clinician.reload();
   await accessible(clinician, 'session');
-  const shown = (await table(clinician, 'Sets as ordered')).map(({ Seconds, ...row }) => row);
+  const shown = (await table(clinician, 'Sets as ordered')).map(({ 'Shown seconds': _, ...row }) => row);
   assert.deepEqual(shown, rows.map(asShown));
-  assert.deepEqual(shown.map((row) => [row.SUD, row.VOC, row.Change]), [['6', '3', 'changing'], ['5', '', 'changing'], ['5', '', 'same'], ['3', '5', 'settled']]);
+  assert.deepEqual(shown.map((row) => [row['Rated SUD'], row['Rated VOC'], row['Rated change']]), [['6', '3', 'changing'], ['5', '', 'changing'], ['5', '', 'same'], ['3', '5', 'settled']]);
   assert.deepEqual((await table(clinician, 'Process notes')).map((row) => row.Reported), REPORTS);
   const [row] = await scene.house.rows(`SELECT closing, ended_at IS NOT NULL AS ended, (SELECT status FROM target WHERE id = target_id) AS target
     FROM session WHERE id = '${scene.session}'`);

@@ -1,6 +1,7 @@
 //! The portal over HTTP, on a real database.
 #![expect(clippy::unwrap_used, clippy::expect_used, reason = "a test that cannot go on must fail loudly, in its helpers too")]
 
+mod access;
 mod outcomes;
 mod platform;
 mod records;

@@ -7,7 +7,7 @@ use leeward::signin::Role;
 use leeward::targets::Status;
 use leeward_core::wire::{Ending, EntryValue, Moment};
 
-use crate::scene::{LABEL, NAME, PICTURE, Scene, rows};
+use crate::scene::{LABEL, NAME, PICTURE, Scene, rows, target};
 
 fn closing(kind: ClosingKind, status: Status) -> Closing {
     let said = |text: &str| leeward::seal::Private::new(text);
@@ -81,6 +81,27 @@ async fn a_taken_back_rating_is_not_charted_and_a_corrected_one_keeps_its_place(
     assert!(session.contains("SUD fell from 7 to 6, last asked after set 2."));
 }
 
+// EMDRIA's eight phases: re-evaluation opens a session and looks at the target of the one before.
+#[tokio::test]
+async fn a_reevaluation_is_of_the_target_that_was_worked_on_last() {
+    let mut scene = Scene::build().await;
+    let set = scene.set(1, Some(24.0), Ending::Done).await;
+    scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Sud { value: 1 }).await;
+    let first = scene.target;
+    scene.target = target(&scene.house, &scene.clinician, scene.client).await;
+    next_session(&mut scene, ClosingKind::Complete, Status::Complete).await;
+    scene.kept(None, None, Moment::Reevaluation, EntryValue::Sud { value: 2 }).await;
+    let set = scene.set(1, Some(24.0), Ending::Done).await;
+    scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Sud { value: 9 }).await;
+    let before = scene.clinician.get(&format!("/targets/{first}")).await.body;
+    assert_eq!(rows(&before, "over sessions</caption>"), ["3 Mar|1|1|not asked|not asked", "10 Mar|2|2|not asked|not asked"]);
+    let now = scene.clinician.get(&format!("/targets/{}", scene.target)).await.body;
+    assert_eq!(rows(&now, "over sessions</caption>"), ["10 Mar|9|9|not asked|not asked"]);
+    let session = scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body;
+    assert_eq!(rows(&session, "Ratings by set</caption>"), ["1|9|not asked|as planned"]);
+    assert!(session.contains("of the target before"));
+}
+
 #[tokio::test]
 async fn the_lead_sees_numbers_and_no_word_about_anybody() {
     let mut scene = Scene::build().await;
@@ -94,9 +115,9 @@ async fn the_lead_sees_numbers_and_no_word_about_anybody() {
         .fetch_one(&scene.house.database.superuser)
         .await
         .unwrap();
-    // targets open, complete, incomplete; sessions; sets; dates; days since; first and last SUD; incomplete closings
-    assert_eq!(rows(&caseload.body, "By record number"), [format!("1|{name}|0|0|1|3|12|2026-03-03|2026-03-17|0|8|0|1")]);
-    let day = |day: &str, ratings: &str, closing: &str| format!("{day} March 2026|{name}|target 1|4|{ratings}|{closing}");
+    // targets open, complete, incomplete, unfinished; sessions; sets; dates; days since; first and last SUD
+    assert_eq!(rows(&caseload.body, "By record number"), [format!("1|{name}|0|0|1|1|3|12|3 Mar 26|17 Mar 26|0|8|0")]);
+    let day = |day: &str, ratings: &str, closing: &str| format!("{day} March 2026|{name}|target 1|{closing}|4|{ratings}");
     assert_eq!(
         rows(&client.body, "First and last ratings"),
         [

@@ -4,6 +4,7 @@ mod bad_input;
 mod hidden;
 
 use chrono::Duration;
+use leeward::clients::{Asked, Cautions};
 use leeward::signin::Role;
 use leeward_tests::{Browser, House};
 use uuid::Uuid;
@@ -84,7 +85,7 @@ async fn a_client_is_opened_edited_archived_and_restored() {
     assert_eq!(clinician.post_form(&edit, &typed).await.location, format!("/clients/{id}"));
     let record = clinician.get(&format!("/clients/{id}")).await.body;
     has(&record, &["Seizures: yes", "Moving dot locked", "Still to ask before a remote session: call-back number", "Jonas Ekelund"]);
-    has(&clinician.get("/clients").await.body, &["Seizures: yes; Moving dot locked"]);
+    has(&clinician.get("/clients").await.body, &["Seizures: yes<br>Moving dot locked"]);
 
     assert_eq!(clinician.post_form(&format!("/clients/{id}/archive"), &[("version", "1")]).await.status, 409, "an old version");
     assert_eq!(clinician.post_form(&format!("/clients/{id}/archive"), &[("version", "2")]).await.status, 303);
@@ -115,6 +116,41 @@ async fn a_client_is_opened_edited_archived_and_restored() {
         ],
         "what was seen and done is in the audit, what was refused is not"
     );
+}
+
+/// Only two plain answers of no unlock the moving dot.
+#[test]
+fn what_was_not_asked_locks_the_moving_dot_like_a_yes() {
+    for seizures in Asked::ALL {
+        for eye_condition in Asked::ALL {
+            let cautions = Cautions { seizures, eye_condition };
+            let unlocked = (seizures, eye_condition) == (Asked::No, Asked::No);
+            assert_eq!(cautions.eyes_locked(), !unlocked, "{cautions:?}");
+            assert_eq!(cautions.flags().is_empty(), unlocked, "{cautions:?}");
+        }
+    }
+    assert!(Cautions::default().eyes_locked());
+}
+
+/// An archived record or target gets no new session.
+#[tokio::test]
+async fn what_is_archived_gets_no_session() {
+    let house = House::build().await;
+    let mut clinician = house.member(&[Role::Clinician]).await;
+    let client = client(&mut clinician).await;
+    let target = target(&mut clinician, client).await;
+    let (start, chosen) = (format!("/clients/{client}/sessions"), target.to_string());
+    assert_eq!(clinician.post_form(&format!("/targets/{target}/archive"), &[("version", "1")]).await.status, 303);
+    assert_eq!(clinician.post_form(&start, &[("target", &chosen)]).await.status, 409);
+    assert_eq!(clinician.post_form(&format!("/clients/{client}/archive"), &[("version", "1")]).await.status, 303);
+    assert_eq!(clinician.post_form(&start, &[("target", "")]).await.status, 409);
+    assert_eq!(clinician.post_form(&format!("/clients/{client}/restore"), &[("version", "2")]).await.status, 303);
+    assert_eq!(clinician.post_form(&start, &[("target", "")]).await.status, 303);
+    let open = clinician.post_form(&format!("/clients/{client}/archive"), &[("version", "3")]).await;
+    assert_eq!(open.status, 409);
+    has(&open.body, &["A session with this client is still open"]);
+    has(&clinician.get(&format!("/clients/{client}")).await.body, &["Tuesday 3 March 2026, 09:00", "still open"]);
+    has(&clinician.get("/clients").await.body, &["3 Mar 2026"]);
 }
 
 async fn acts(house: &House) -> Vec<String> {

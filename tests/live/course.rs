@@ -13,6 +13,13 @@ async fn texts(pool: &PgPool, query: &'static str) -> Vec<String> {
     sqlx::query_scalar(query).fetch_all(pool).await.unwrap()
 }
 
+/// The timeline of one order of a set, as it is in the record.
+async fn ordered(pool: &PgPool, number: i32, seq: i32) -> Timeline {
+    let query = "SELECT o.timeline FROM set_order o JOIN stimulus_set s ON s.id = o.set_id WHERE s.number = $1 AND o.seq = $2";
+    let value: serde_json::Value = sqlx::query_scalar(query).bind(number).bind(seq).fetch_one(pool).await.unwrap();
+    serde_json::from_value(value).unwrap()
+}
+
 /// Waits until `query`, a count, gives `wanted`: what the room writes down it writes beside what it does.
 pub async fn counted(pool: &PgPool, query: &'static str, wanted: i64) {
     let mut last = -1;
@@ -95,19 +102,8 @@ async fn a_session_from_the_link_to_the_second_set_is_in_the_record_as_it_was() 
         [format!("{first} 0 shown 4000.5 17.9"), format!("{first} 1 second 5000.5 0.5 60 17.25")],
         "evidence sent twice is kept once"
     );
-    let ordered = |number: i32, seq: i32| async move {
-        let value: serde_json::Value = sqlx::query_scalar(
-            "SELECT o.timeline FROM set_order o JOIN stimulus_set s ON s.id = o.set_id WHERE s.number = $1 AND o.seq = $2",
-        )
-        .bind(number)
-        .bind(seq)
-        .fetch_one(pool)
-        .await
-        .unwrap();
-        serde_json::from_value::<Timeline>(value).unwrap()
-    };
-    assert_eq!(ordered(1, 1).await, changed.set.unwrap().timeline, "the change as both ends had it");
-    assert_eq!(ordered(2, 1).await, last_view.set.unwrap().timeline, "the stop as the desk saw it");
+    assert_eq!(ordered(pool, 1, 1).await, changed.set.unwrap().timeline, "the change as both ends had it");
+    assert_eq!(ordered(pool, 2, 1).await, last_view.set.unwrap().timeline, "the stop as the desk saw it");
     assert_eq!(texts(pool, "SELECT kind FROM session_moment ORDER BY id").await, ["admitted", "sight", "client_stop", "client_ready"]);
 }
 
@@ -164,7 +160,7 @@ async fn a_second_desk_is_view_only_until_it_takes_control() {
     let mut second = scene.desk().await;
     assert!(!second.view("its view", |_| true).await.in_control);
     let set = Scene::start(&mut desk, &mut stage, epoch).await;
-    assert_eq!(second.order(epoch, Order::Stop).await, Some(Refusal::NotInControl));
+    assert_eq!(second.order(epoch, Order::End).await, Some(Refusal::NotInControl));
     assert_eq!(second.order(epoch, Order::TakeControl).await, None);
     let view = second.view("control", |view| view.in_control).await;
     assert_eq!(view.set.unwrap().ended, None, "taking control ends no set");

@@ -1,5 +1,6 @@
 //! Joining: what a link does, and what it never tells.
 
+use futures_util::future::join_all;
 use leeward::signin::Role;
 use serde_json::json;
 
@@ -54,12 +55,14 @@ async fn five_wrong_codes_end_a_code_and_all_failures_look_the_same() {
 
 #[tokio::test]
 async fn guessing_is_slowed_down() {
-    let mut scene = Scene::new().await;
-    let mut statuses = Vec::new();
-    for _ in 0..12 {
-        statuses.push(join(&mut scene.client, "nothing", "123456").await.status);
-    }
-    assert_eq!(statuses[..10], [403; 10]);
+    let scene = Scene::new().await;
+    // At once: hashing takes so long here that one after the other is slow enough to be let through.
+    let tries = (0..14).map(|_| {
+        let mut browser = scene.client.clone();
+        async move { join(&mut browser, "nothing", "123456").await.status }
+    });
+    let statuses = join_all(tries).await;
+    assert!(statuses.iter().filter(|status| **status == 403).count() >= 10, "{statuses:?}");
     assert!(statuses.contains(&429), "{statuses:?}");
 }
 

@@ -28,7 +28,8 @@ fn text(text: &str) -> Message {
 fn breaches() -> Vec<(&'static str, Message, u16)> {
     vec![
         ("not JSON", text("{\"type\":"), 1007),
-        ("nested deeply", text(&"[".repeat(10_000)), 1007),
+        ("nested deeply", text(&format!("{{\"type\":\"hello\",\"x\":{}", "[".repeat(10_000))), 1007),
+        ("JSON of another shape", text("[1]"), 1008),
         ("binary", Message::binary(vec![1, 2, 3]), 1003),
         ("no such message", text(r#"{"type":"jump"}"#), 1008),
         ("half a message", text(r#"{"type":"order","epoch":1}"#), 1008),

@@ -1,4 +1,5 @@
 //! The live room over real sockets.
+#![expect(clippy::unwrap_used, clippy::expect_used, reason = "a test that cannot go on must fail loudly")]
 
 mod course;
 mod evidence;
@@ -8,3 +9,4 @@ mod page;
 mod restart;
 mod scene;
 mod seats;
+mod trouble;

@@ -40,7 +40,9 @@ impl Answer {
 }
 
 impl Browser {
-    pub(crate) fn new(origin: &str) -> Self {
+    /// Nobody yet, at the portal of this origin.
+    #[must_use]
+    pub fn new(origin: &str) -> Self {
         let http = reqwest::Client::builder().redirect(reqwest::redirect::Policy::none()).build().expect("a client");
         Self { origin: origin.to_owned(), http, cookies: BTreeMap::new(), member: Uuid::nil(), token: None }
     }

@@ -8,15 +8,16 @@ use axum::extract::{DefaultBodyLimit, FromRef};
 use axum::http::StatusCode;
 use axum::middleware::{from_fn, from_fn_with_state};
 use axum::routing::{MethodRouter, get};
+use axum_server::accept::NoDelayAcceptor;
 use tower_http::compression::CompressionLayer;
 
 use crate::clock::World;
 use crate::config::Origin;
 use crate::database::Database;
-use crate::page::show_errors;
+use crate::page::{MOST_FORM, show_errors};
 use crate::seal::PracticeKey;
 use crate::security::{self, Limits};
-use crate::signin::{Closings, Role, members_only, recognise};
+use crate::signin::{Closings, Role, members_only, needs_role, recognise};
 use crate::{assets, clients, live, outcomes, sessions, signin, targets};
 
 /// What the portal is built from.
@@ -124,7 +125,8 @@ impl Routes {
         self.list.push(Route { method, path, rule });
         match rule {
             Rule::Anybody | Rule::Seat => self.open = self.open.route(path, handler),
-            Rule::Member | Rule::Role(_) | Rule::Care => self.members = self.members.route(path, handler),
+            Rule::Member | Rule::Care => self.members = self.members.route(path, handler),
+            Rule::Role(role) => self.members = self.members.route(path, handler.layer(from_fn_with_state(role, needs_role))),
         }
         self
     }
@@ -170,10 +172,10 @@ pub fn build(parts: Parts) -> (App, Router) {
     let router = open
         .merge(members.layer(from_fn(members_only)))
         .fallback(|| async { crate::error::Error::NotFound })
-        .layer(DefaultBodyLimit::max(256 * 1024))
+        .layer(DefaultBodyLimit::max(MOST_FORM))
         .layer(from_fn_with_state(app.clone(), security::same_origin))
-        .layer(from_fn(show_errors))
         .layer(from_fn_with_state(app.clone(), recognise))
+        .layer(from_fn(show_errors))
         .layer(from_fn_with_state(app.clone(), security::caller))
         .layer(from_fn_with_state(app.clone(), security::headers))
         .layer(CompressionLayer::new())
@@ -182,7 +184,7 @@ pub fn build(parts: Parts) -> (App, Router) {
 }
 
 async fn ready(axum::extract::State(database): axum::extract::State<Database>) -> StatusCode {
-    if database.answers().await { StatusCode::NO_CONTENT } else { StatusCode::SERVICE_UNAVAILABLE }
+    if database.answers().await { StatusCode::OK } else { StatusCode::SERVICE_UNAVAILABLE }
 }
 
 /// Serves until `handle` is told to stop.
@@ -190,7 +192,8 @@ async fn ready(axum::extract::State(database): axum::extract::State<Database>) -
 /// # Errors
 /// When the port cannot be listened on.
 pub async fn serve(router: Router, listener: std::net::TcpListener, handle: axum_server::Handle<SocketAddr>) -> std::io::Result<()> {
-    let mut server = axum_server::from_tcp(listener)?.handle(handle);
+    // Stops and beats are small and must not wait to be joined with what comes after them.
+    let mut server = axum_server::from_tcp(listener)?.acceptor(NoDelayAcceptor::new()).handle(handle);
     // Half-sent requests do not hold a connection for long.
     server.http_builder().http1().timer(hyper_util::rt::TokioTimer::new()).header_read_timeout(std::time::Duration::from_secs(10));
     server.serve(router.into_make_service_with_connect_info::<SocketAddr>()).await

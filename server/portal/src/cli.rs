@@ -165,11 +165,14 @@ async fn serve(args: ServeArgs, world: World) -> Result<(), String> {
     }
     let listener = std::net::TcpListener::bind(args.listen).map_err(|fault| format!("cannot listen on {}: {fault}", args.listen))?;
     listener.set_nonblocking(true).map_err(|fault| fault.to_string())?;
-    let (_, router) = app::build(Parts { database, world, key, origin: origin.clone(), proxies: args.proxies, demo: args.demo });
+    let (app, router) = app::build(Parts { database, world, key, origin: origin.clone(), proxies: args.proxies, demo: args.demo });
     let handle = axum_server::Handle::new();
     tokio::spawn(stop_on_signal(handle.clone()));
     println!("ready on {}", origin.text);
-    app::serve(router, listener, handle).await.map_err(|fault| fault.to_string())
+    let served = app::serve(router, listener, handle).await;
+    // What the rooms still have to write down is written before the process ends.
+    app.rooms.shut().await;
+    served.map_err(|fault| fault.to_string())
 }
 
 fn start_log() {

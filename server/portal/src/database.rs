@@ -57,7 +57,8 @@ impl Database {
     /// # Errors
     /// See [`Unfit`].
     pub async fn connect_with(options: PgConnectOptions, world: World) -> Result<Self, Unfit> {
-        let options = options.application_name("leeward").disable_statement_logging();
+        // Compiling a statement to machine code takes longer than any statement here runs.
+        let options = options.application_name("leeward").options([("jit", "off")]).disable_statement_logging();
         let pool =
             PgPoolOptions::new().max_connections(16).acquire_timeout(std::time::Duration::from_secs(4)).connect_with(options).await?;
         check(&pool).await?;

@@ -60,6 +60,8 @@ pub struct Told {
     pub advice: &'static str,
     /// Whether signing in is the way on.
     pub sign_in: bool,
+    /// Whether a client may be reading: then the page has the client's frame and words.
+    pub client: bool,
 }
 
 impl Error {
@@ -100,7 +102,7 @@ impl Error {
                 "Nothing of this was saved. Try again; if it comes back, tell the administrator the time it happened.",
             ),
         };
-        Told { status, title, advice, sign_in: matches!(self, Self::SignInNeeded) }
+        Told { status, title, advice, sign_in: matches!(self, Self::SignInNeeded), client: matches!(self, Self::SeatNeeded) }
     }
 }
 

@@ -3,9 +3,11 @@
 use std::convert::Infallible;
 
 use askama::Template;
+use axum::body::{Body, Bytes};
 use axum::extract::{FromRequestParts, Request};
-use axum::http::header;
+use axum::http::header::{self, HeaderName};
 use axum::http::request::Parts;
+use axum::http::{Method, StatusCode};
 use axum::middleware::Next;
 use axum::response::{Html, IntoResponse, Response};
 
@@ -13,6 +15,9 @@ use crate::assets::Assets;
 use crate::error::{Error, Told};
 use crate::security::Nonce;
 use crate::signin::{Member, Role};
+
+/// The largest request body, bytes.
+pub const MOST_FORM: usize = 256 * 1024;
 
 /// What `page.html` needs: extractable in every handler, whether or not somebody is signed in.
 #[derive(Clone, Debug)]
@@ -62,27 +67,56 @@ pub fn page(template: &impl Template) -> Result<Html<String>, Error> {
 struct ErrorPage {
     frame: Frame,
     told: Told,
-    next: String,
+    here: String,
+    /// What was typed into the form that could not be saved, to send it again.
+    typed: Vec<(String, String)>,
 }
 
-/// Turns an [`Error`] that a handler returned into a page, or into JSON for a script.
+#[derive(Template)]
+#[template(path = "error_client.html")]
+struct ClientErrorPage {
+    frame: Frame,
+}
+
+/// Turns an [`Error`] that a handler or a layer returned into a page, or into JSON for a script.
+///
+/// When a form was not saved because the database or the sign-in was gone, the page holds what was
+/// typed and offers to send it again.
 pub async fn show_errors(request: Request, next: Next) -> Response {
-    let frame = Frame::of(request.extensions());
-    let wants_page =
-        request.headers().get(header::ACCEPT).and_then(|value| value.to_str().ok()).is_some_and(|accept| accept.contains("text/html"));
+    let mut frame = Frame::of(request.extensions());
+    let wants_page = says(&request, header::ACCEPT, "text/html");
+    let is_form = request.method() == Method::POST && says(&request, header::CONTENT_TYPE, "application/x-www-form-urlencoded");
     let here = request.uri().path_and_query().map(ToString::to_string).unwrap_or_default();
-    let here = if request.method() == axum::http::Method::GET { here } else { String::new() };
+    let (request, sent) = if is_form { keep_form(request).await } else { (request, Bytes::new()) };
     let response = next.run(request).await;
     let Some(told) = response.extensions().get::<Told>().copied() else { return response };
+    frame.member = response.extensions().get::<Member>().cloned();
     if !wants_page {
         let body = serde_json::json!({ "title": told.title, "advice": told.advice });
         return (told.status, axum::Json(body)).into_response();
     }
-    match (ErrorPage { frame, told, next: here }).render() {
+    let again = matches!(told.status, StatusCode::SERVICE_UNAVAILABLE | StatusCode::UNAUTHORIZED);
+    let typed = if again { form_urlencoded::parse(&sent).into_owned().collect() } else { Vec::new() };
+    let rendered = if told.client { ClientErrorPage { frame }.render() } else { ErrorPage { frame, told, here, typed }.render() };
+    match rendered {
         Ok(body) => (told.status, Html(body)).into_response(),
         Err(fault) => {
             tracing::error!(%fault, "the error page failed");
             (told.status, told.advice).into_response()
         }
+    }
+}
+
+fn says(request: &Request, name: HeaderName, what: &str) -> bool {
+    request.headers().get(name).and_then(|value| value.to_str().ok()).is_some_and(|value| value.contains(what))
+}
+
+/// Reads the form that was sent and puts it back for the handler. One that is too large is left to the
+/// handler's own limit.
+async fn keep_form(request: Request) -> (Request, Bytes) {
+    let (parts, body) = request.into_parts();
+    match axum::body::to_bytes(body, MOST_FORM).await {
+        Ok(bytes) => (Request::from_parts(parts, Body::from(bytes.clone())), bytes),
+        Err(_) => (Request::from_parts(parts, Body::from(vec![b'x'; MOST_FORM + 1])), Bytes::new()),
     }
 }

@@ -4,7 +4,12 @@
 export async function table(page, caption) {
   const found = page.locator('table').filter({ has: page.locator('caption', { hasText: caption }) });
   return found.first().evaluate((element) => {
-    const heads = [...element.tHead.rows[0].cells].map((cell) => cell.textContent.trim());
+    // A heading over several columns comes before the names of those columns: "Ordered width".
+    const under = [...(element.tHead.rows[1]?.cells ?? [])];
+    const heads = [...element.tHead.rows[0].cells].flatMap((cell) => {
+      const name = cell.textContent.trim();
+      return cell.scope === 'colgroup' ? under.splice(0, cell.colSpan).map((own) => `${name} ${own.textContent.trim()}`) : [name];
+    });
     return [...element.tBodies[0].rows].map((row) => Object.fromEntries([...row.cells].map((cell, i) => [heads[i], cell.textContent.trim()])));
   });
 }
@@ -37,15 +42,16 @@ export function asShown(row) {
   const hertz = (rate) => rate.toFixed(2);
   return {
     Set: String(row.number),
-    Ordered: `${plan.length.cycles} cycles, ${plan.path}, ${[plan.channels.eyes && 'eyes', plan.channels.ears && 'tones'].filter(Boolean).join(' and ')}`,
-    Rate: first.rate === plan.rate ? `${hertz(plan.rate)} Hz` : `${hertz(first.rate)} to ${hertz(plan.rate)} Hz`,
-    Width: `${plan.width}°`,
-    'Cycles shown': row.cycles.toFixed(1),
-    'Width shown': `${row.width.toFixed(0)}°`,
-    Ending: ENDINGS[row.ending],
-    SUD: row.sud === null ? '' : String(row.sud),
-    VOC: row.voc === null ? '' : String(row.voc),
-    Change: row.change ?? '',
+    'Ordered cycles': String(plan.length.cycles),
+    'Ordered path': `${plan.path}, ${[plan.channels.eyes && 'eyes', plan.channels.ears && 'tones'].filter(Boolean).join(' and ')}`,
+    'Ordered rate, Hz': first.rate === plan.rate ? hertz(plan.rate) : `${hertz(first.rate)} to ${hertz(plan.rate)}`,
+    'Ordered width': `${plan.width}°`,
+    'Shown cycles': row.cycles.toFixed(1),
+    'Shown width': `${row.width.toFixed(0)}°`,
+    'Shown ending': ENDINGS[row.ending],
+    'Rated SUD': row.sud === null ? '' : String(row.sud),
+    'Rated VOC': row.voc === null ? '' : String(row.voc),
+    'Rated change': row.change ?? '',
   };
 }
 

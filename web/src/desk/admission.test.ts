@@ -18,8 +18,8 @@ test("each missing part is named beside its field", () => {
 });
 
 test("length is counted in characters, not in UTF-16 units", () => {
-  assert.deepEqual(checkAdmission({ ...full, location: "\u{1F3E0}".repeat(500) }), {});
-  assert.match(checkAdmission({ ...full, location: "a".repeat(501) }).location ?? "", /500/);
+  assert.deepEqual(checkAdmission({ ...full, location: "\u{1F3E0}".repeat(300) }), {});
+  assert.match(checkAdmission({ ...full, location: "a".repeat(301) }).location ?? "", /300/);
   assert.match(checkAdmission({ ...full, callBack: "1".repeat(41) }).call_back ?? "", /40/);
 });
 

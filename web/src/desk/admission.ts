@@ -12,7 +12,7 @@ export interface Admission {
 export type AdmissionField = "location" | "confirmed" | "call_back" | "private";
 export type FieldErrors = Partial<Record<AdmissionField, string>>;
 
-export const MOST_LOCATION = 500;
+export const MOST_LOCATION = 300;
 export const MOST_CALL_BACK = 40;
 
 /** What is missing, field by field. Empty: it may be sent. */

@@ -215,7 +215,8 @@ async function leave(): Promise<void> {
   const facts = report.batch();
   document.body.replaceChildren();
   document.body.dataset["page"] = "left";
-  if (facts.length > 0) void postEvidence(facts);
+  // First what the screen showed: once the seat is given up, nothing is taken from it any more.
+  if (facts.length > 0) await Promise.race([postEvidence(facts), new Promise((later) => setTimeout(later, 1_000))]);
   if (await postLeave()) location.replace("/left");
   else document.body.append(element("p", {}, say("left_text")));
 }

@@ -6,11 +6,12 @@ use axum::response::Html;
 use uuid::Uuid;
 
 use super::request::Asks;
-use super::{day, queries, zone};
+use super::{queries, zone};
 use crate::app::App;
 use crate::error::Error;
 use crate::page::{Frame, page};
 use crate::seal::Field;
+use crate::sessions::When;
 use crate::signin::{Member, Role};
 use crate::subject::Act;
 
@@ -57,10 +58,10 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     member.needs(Role::Clinician)?;
     let archived = wanted.archived == "1";
     let mut tx = app.database.act(&member.subject, Act::new("caseload.view")).await?;
-    let zone = zone(&mut tx).await?;
+    let when = When::in_zone(zone(&mut tx).await?.name())?;
     let rows = queries::caseload(&mut tx, archived).await?;
     tx.commit().await?;
-    let mut lines = rows.into_iter().map(|row| read(&app, row, zone)).collect::<Result<Vec<_>, _>>()?;
+    let mut lines = rows.into_iter().map(|row| read(&app, row, when)).collect::<Result<Vec<_>, _>>()?;
     let all = lines.len();
     lines.retain(|line| line.is_meant(&wanted.find));
     // Names are sealed, so the database cannot sort by them.
@@ -68,7 +69,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     page(&Caseload { frame, find: wanted.find, archived, all, lines })
 }
 
-fn read(app: &App, row: queries::CaseRow, zone: chrono_tz::Tz) -> Result<Line, Error> {
+fn read(app: &App, row: queries::CaseRow, when: When) -> Result<Line, Error> {
     let key = app.key.unwrap(row.id, &row.wrapped)?;
     let sealed = key.row(row.id, row.details_version);
     Ok(Line {
@@ -78,6 +79,6 @@ fn read(app: &App, row: queries::CaseRow, zone: chrono_tz::Tz) -> Result<Line, E
         addressed_as: sealed.open(Field::ClientAddressedAs, &row.addressed_as)?.reveal().to_owned(),
         flags: row.cautions.flags(),
         open_targets: row.open_targets,
-        last_session: row.last_session.map(|at| day(at, zone)),
+        last_session: row.last_session.map(|at| when.short_day(&at)),
     })
 }

@@ -11,6 +11,7 @@ use super::{NewClient, create, key, open, queries, seal};
 use crate::app::App;
 use crate::error::Error;
 use crate::forms::Problems;
+use crate::live;
 use crate::page::Frame;
 use crate::signin::{Member, Role};
 use crate::subject::{Act, Subject, Tx};
@@ -89,6 +90,7 @@ async fn try_edit(member: &Member, app: &App, client: Uuid, typed: &Typed, probl
     let next = queries::details(&mut tx, client).await?.ok_or(Error::NotFound)?.version + 1;
     queries::change_details(&mut tx, client, &seal(app, &key, client, next, &new.details)?).await?;
     tx.commit().await?;
+    live::tell(app, client, new.cautions.eyes_locked()).await;
     Ok(Edit::Saved)
 }
 

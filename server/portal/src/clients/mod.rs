@@ -13,7 +13,6 @@ pub(crate) use request::{Against, Id, Sent, version};
 pub use change::archive_client;
 
 use axum::routing::{get, post};
-use chrono::{DateTime, Utc};
 use chrono_tz::Tz;
 use uuid::Uuid;
 
@@ -192,18 +191,6 @@ pub async fn must_be_open(tx: &mut Tx, client: Uuid) -> Result<(), Error> {
 /// [`Error::Inconsistent`] when the practice names a zone that does not exist.
 pub async fn zone(tx: &mut Tx) -> Result<Tz, Error> {
     queries::zone(tx).await?.parse().map_err(|_| Error::Inconsistent("practice.zone"))
-}
-
-/// A day as a record shows it, such as `Tuesday 3 March 2026`.
-#[must_use]
-pub fn day(at: DateTime<Utc>, zone: Tz) -> String {
-    at.with_timezone(&zone).format("%A %-d %B %Y").to_string()
-}
-
-/// A moment of a session: day, time and zone, such as `Tuesday 3 March 2026, 09:00 (UTC)`.
-#[must_use]
-pub fn moment(at: DateTime<Utc>, zone: Tz) -> String {
-    format!("{} ({zone})", at.with_timezone(&zone).format("%A %-d %B %Y, %H:%M"))
 }
 
 /// The details of one row at one version, sealed.

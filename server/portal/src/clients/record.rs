@@ -3,15 +3,15 @@
 use askama::Template;
 use axum::extract::State;
 use axum::response::Html;
-use chrono_tz::Tz;
 use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
 
 use super::request::Id;
-use super::{Details, details, key, moment, queries};
+use super::{Cautions, Details, details, key, queries};
 use crate::app::App;
 use crate::error::Error;
 use crate::page::{Frame, page};
+use crate::sessions::When;
 use crate::signin::Member;
 use crate::subject::Act;
 use crate::targets::{self, Target};
@@ -26,8 +26,7 @@ struct Record {
     archived: bool,
     version: i32,
     details: Details,
-    flags: Vec<String>,
-    eyes_locked: bool,
+    cautions: Cautions,
     targets: Vec<TargetLine>,
     put_away: Vec<TargetLine>,
     sessions: Vec<SessionLine>,
@@ -47,6 +46,7 @@ struct SessionLine {
     id: Uuid,
     number: i32,
     when: String,
+    zone: String,
     target: String,
     sets: i64,
     closing: &'static str,
@@ -83,8 +83,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
         archived: row.archived_at.is_some(),
         version: row.version,
         details,
-        flags: row.cautions.flags(),
-        eyes_locked: row.cautions.eyes_locked(),
+        cautions: row.cautions,
         targets: targets.into_iter().map(target_line).collect(),
         put_away: put_away.into_iter().map(target_line).collect(),
         sessions,
@@ -109,12 +108,13 @@ fn rated(value: Option<u8>) -> String {
 }
 
 fn session_line(session: queries::SessionRow, targets: &[Target]) -> Result<SessionLine, Error> {
-    let zone: Tz = session.zone.parse().map_err(|_| Error::Inconsistent("session.zone"))?;
+    let (when, at) = (When::in_zone(&session.zone)?, session.opened_at);
     let target = targets.iter().find(|target| Some(target.id) == session.target_id);
     Ok(SessionLine {
         id: session.id,
         number: session.number,
-        when: moment(session.opened_at, zone),
+        when: format!("{}, {}", when.day(&at), when.time(&at)),
+        zone: when.zone(&at),
         target: target.map(|target| target.words.label.reveal().to_owned()).unwrap_or_default(),
         sets: session.sets,
         closing: match (session.ended_at, session.closing.as_deref()) {

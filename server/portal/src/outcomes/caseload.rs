@@ -103,7 +103,7 @@ async fn line(tx: &mut Tx, app: &App, row: ClientRow, care: &[CareRow], zone: Tz
         false => None,
     };
     let names: Vec<&str> = care.iter().filter(|link| link.client == row.id).map(|link| link.name.as_str()).collect();
-    let date = |at: Option<DateTime<Utc>>| at.map_or(String::new(), |at| at.with_timezone(&zone).format("%Y-%m-%d").to_string());
+    let date = |at: Option<DateTime<Utc>>| at.map_or(String::new(), |at| at.with_timezone(&zone).format("%-d %b %y").to_string());
     let today = app.world.now().with_timezone(&zone).date_naive();
     Ok(Line {
         name,

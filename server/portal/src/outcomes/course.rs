@@ -10,7 +10,7 @@ use super::queries::{self, SessionRow};
 use crate::error::Error;
 use crate::subject::Tx;
 
-/// The chart of the sessions that worked on `target`: first and last SUD and VOC of each. Only
+/// The chart of the sessions that worked on `target` or re-evaluated it: first and last SUD and VOC of each. Only
 /// ratings that count: neither corrected nor taken back. No text about the person is in it.
 ///
 /// # Errors

@@ -21,7 +21,7 @@ pub(super) struct SessionRow {
     pub last_voc: Option<i16>,
 }
 
-/// The sessions that worked on `target`, in order.
+/// The sessions that worked on `target` or re-evaluated it, in order.
 pub(super) async fn sessions_of_target(tx: &mut Tx, target: Uuid) -> sqlx::Result<Vec<SessionRow>> {
     sessions(tx, None, Some(target)).await
 }
@@ -44,8 +44,8 @@ async fn sessions(tx: &mut Tx, client: Option<Uuid>, target: Option<Uuid>) -> sq
                (array_agg(value ORDER BY asked_at DESC, id DESC) FILTER (WHERE scale = 'sud'))[1] AS last_sud,
                (array_agg(value ORDER BY asked_at, id) FILTER (WHERE scale = 'voc'))[1] AS first_voc,
                (array_agg(value ORDER BY asked_at DESC, id DESC) FILTER (WHERE scale = 'voc'))[1] AS last_voc
-             FROM standing_rating WHERE session_id = s.id) r ON true
-           WHERE (s.client_id = $1 OR $1 IS NULL) AND (s.target_id = $2 OR $2 IS NULL)
+             FROM standing_rating WHERE session_id = s.id AND target_id IS NOT DISTINCT FROM coalesce($2, s.target_id)) r ON true
+           WHERE s.client_id = coalesce($1, (SELECT client_id FROM target WHERE id = $2)) AND ($2 IS NULL OR s.target_id = $2 OR EXISTS (SELECT FROM standing_rating WHERE session_id = s.id AND target_id = $2))
            ORDER BY s.opened_at, s.number"#,
         client,
         target

@@ -27,9 +27,9 @@ pub(super) fn plan(value: serde_json::Value, column: &'static str) -> Result<Pla
 pub(super) const fn path(path: Path) -> &'static str {
     match path {
         Path::Across => "across",
-        Path::UpDown => "up and down",
-        Path::Falling => "falling diagonal",
-        Path::Rising => "rising diagonal",
+        Path::UpDown => "up-down",
+        Path::Falling => "falling",
+        Path::Rising => "rising",
     }
 }
 

@@ -7,9 +7,10 @@ use axum::extract::State;
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
 use chrono::{DateTime, SecondsFormat, Utc};
-use leeward_core::wire::{Entry, Kept};
+use leeward_core::wire::{Entry, Kept, Moment};
 use uuid::Uuid;
 
+use super::codes;
 use super::entry::{Checked, What, check};
 use super::queries::{self, SessionRow};
 use super::queries_entries::{self, Place};
@@ -53,7 +54,7 @@ pub async fn keep(tx: &mut Tx, app: &App, session: Uuid, entry: &Entry) -> Resul
 }
 
 async fn write(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, entry: &Checked, now: DateTime<Utc>) -> Result<bool, Error> {
-    let place = Place { session, client: row.client_id, target: row.target_id };
+    let place = Place { session, client: row.client_id, target: rated_target(tx, row, entry).await? };
     let What::Note { change, words } = &entry.what else {
         return Ok(queries_entries::add_rating(tx, &place, entry, now).await?);
     };
@@ -65,6 +66,15 @@ async fn write(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, entry: &
         None => None,
     };
     Ok(queries_entries::add_note(tx, &place, entry, change.as_deref(), sealed, now).await?)
+}
+
+/// A re-evaluation is of the target that was worked on last, which may not be this session's; every
+/// other rating is of this session's.
+async fn rated_target(tx: &mut Tx, row: &SessionRow, entry: &Checked) -> Result<Option<Uuid>, Error> {
+    if entry.moment != codes::name(Moment::Reevaluation)? {
+        return Ok(row.target_id);
+    }
+    Ok(queries::target_before(tx, row.client_id, row.number).await?.or(row.target_id))
 }
 
 async fn kept_before(tx: &mut Tx, session: Uuid, id: &str) -> Result<Option<Kept>, Error> {

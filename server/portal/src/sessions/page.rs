@@ -10,7 +10,7 @@ use uuid::Uuid;
 
 use super::close::ClosingKind;
 use super::queries::{self, SessionRow};
-use super::record::{self, EntryLine, SetLine};
+use super::record::{self, EntryKind, EntryLine, SetLine};
 use super::{When, Words, queries_entries, queries_sets, sets, standing, steps, words};
 use crate::app::App;
 use crate::clients::{self, Id};
@@ -41,11 +41,11 @@ struct SessionPage {
 
 impl SessionPage {
     fn reports(&self) -> impl Iterator<Item = &EntryLine> {
-        self.entries.iter().filter(|entry| entry.words)
+        self.entries.iter().filter(|entry| entry.kind == EntryKind::Words)
     }
 
     fn ratings(&self) -> impl Iterator<Item = &EntryLine> {
-        self.entries.iter().filter(|entry| !entry.words)
+        self.entries.iter().filter(|entry| entry.kind == EntryKind::Rating)
     }
 }
 
@@ -78,7 +78,7 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
     let entries = standing::standing(&queries_entries::entries(tx, id).await?, &key)?;
     let sets = sets::of_session(tx, id, row.ended_at.is_some()).await?;
     let orders = queries_sets::orders(tx, id).await?;
-    let steps = steps::steps(&sets, &entries);
+    let steps = steps::steps(&sets, &entries, row.target_id);
     Ok(SessionPage {
         frame,
         id,
@@ -89,7 +89,7 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
         words,
         moments,
         sets: record::set_lines(&sets, orders, &steps, &entries)?,
-        entries: record::entry_lines(&entries, &sets, row.ended_at),
+        entries: record::entry_lines(&entries, &sets, &row),
         chart: ratings_by_set(&steps),
         print_notes,
         row,

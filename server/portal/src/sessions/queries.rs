@@ -47,6 +47,17 @@ pub(super) async fn target_archived(tx: &mut Tx, target: Uuid, client: Uuid) -> 
         .await
 }
 
+/// The target that was worked on last before the client's session of this number.
+pub(super) async fn target_before(tx: &mut Tx, client: Uuid, number: i32) -> sqlx::Result<Option<Uuid>> {
+    let target = sqlx::query_scalar!(
+        r#"SELECT target_id AS "target!" FROM session WHERE client_id = $1 AND number < $2 AND target_id IS NOT NULL
+           ORDER BY number DESC LIMIT 1"#,
+        client,
+        number
+    );
+    target.fetch_optional(&mut **tx).await
+}
+
 pub(super) async fn insert_session(tx: &mut Tx, id: Uuid, client: Uuid, target: Option<Uuid>, now: DateTime<Utc>) -> sqlx::Result<()> {
     sqlx::query!(
         "INSERT INTO session (id, client_id, member_id, target_id, number, zone, opened_at, room_epoch, version)

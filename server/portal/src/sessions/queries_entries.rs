@@ -127,6 +127,8 @@ pub(super) async fn add_note(
 pub(super) struct EntryRow {
     pub id: Uuid,
     pub set_id: Option<Uuid>,
+    /// Of a rating: the target it is of.
+    pub target_id: Option<Uuid>,
     pub replaces: Option<Uuid>,
     pub moment: String,
     pub scale: Option<String>,
@@ -140,10 +142,10 @@ pub(super) struct EntryRow {
 pub(super) async fn entries(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<EntryRow>> {
     sqlx::query_as!(
         EntryRow,
-        r#"SELECT id AS "id!", set_id, replaces, moment AS "moment!", scale, value, NULL::text AS change, NULL::bytea AS words, at AS "at!"
+        r#"SELECT id AS "id!", set_id, target_id, replaces, moment AS "moment!", scale, value, NULL::text AS change, NULL::bytea AS words, at AS "at!"
            FROM rating WHERE session_id = $1
-           UNION ALL SELECT id, set_id, replaces, moment, NULL, NULL, change, words, at FROM process_note WHERE session_id = $1
-           ORDER BY 9, 1"#,
+           UNION ALL SELECT id, set_id, NULL, replaces, moment, NULL, NULL, change, words, at FROM process_note WHERE session_id = $1
+           ORDER BY 10, 1"#,
         session
     )
     .fetch_all(&mut **tx)

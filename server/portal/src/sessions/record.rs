@@ -3,9 +3,10 @@
 use chrono::{DateTime, Utc};
 use leeward_core::chart::{self, SetStep};
 use leeward_core::scale::{Sud, Voc};
-use leeward_core::wire::{EntryValue, Plan};
+use leeward_core::wire::{EntryValue, Length, Plan};
 use uuid::Uuid;
 
+use super::queries::SessionRow;
 use super::queries_sets::OrderRow;
 use super::sets::{LONG_GAP_MS, Set};
 use super::standing::Standing;
@@ -17,7 +18,7 @@ pub(super) struct SetLine {
     pub number: u32,
     pub path: &'static str,
     pub channels: &'static str,
-    pub length: String,
+    pub ordered_cycles: String,
     pub rate: String,
     pub ordered_width: String,
     pub cycles: String,
@@ -48,8 +49,29 @@ pub(super) struct EntryLine {
     pub moment: &'static str,
     pub set: Option<u32>,
     pub late: bool,
+    /// A rating of another target than the session's.
+    pub other_target: bool,
     pub corrected: bool,
-    pub words: bool,
+    pub kind: EntryKind,
+}
+
+/// Where an entry is listed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum EntryKind {
+    /// Among the ratings.
+    Rating,
+    /// Beside its set.
+    Mark,
+    /// Among the process notes.
+    Words,
+}
+
+impl EntryLine {
+    pub(super) fn remarks(&self) -> String {
+        let remarks = [(self.other_target, "of the target before"), (self.corrected, "corrected"), (self.late, "entered after the end")];
+        let said: Vec<&str> = remarks.into_iter().filter(|(so, _)| *so).map(|(_, words)| words).collect();
+        said.join(", ")
+    }
 }
 
 pub(super) fn set_lines(sets: &[Set], orders: Vec<OrderRow>, steps: &[SetStep], entries: &[Standing]) -> Result<Vec<SetLine>, Error> {
@@ -78,7 +100,7 @@ fn set_line(set: &Set, steps: &[SetStep], entries: &[Standing]) -> SetLine {
         number: set.number,
         path: codes::path(set.plan.path),
         channels: channels(&set.plan),
-        length: codes::length(set.plan.length),
+        ordered_cycles: ordered_cycles(set.plan.length),
         rate: rates(set.first_plan.rate, set.plan.rate),
         ordered_width: degrees(set.plan.width),
         cycles: shown.cycles.map_or("unknown".into(), |cycles| at_least(shown.to_rest, format!("{cycles:.1}"))),
@@ -104,7 +126,7 @@ fn order_line(order: OrderRow, start: f64) -> Result<OrderLine, Error> {
     })
 }
 
-pub(super) fn entry_lines(entries: &[Standing], sets: &[Set], ended: Option<DateTime<Utc>>) -> Vec<EntryLine> {
+pub(super) fn entry_lines(entries: &[Standing], sets: &[Set], session: &SessionRow) -> Vec<EntryLine> {
     let number = |id: Uuid| sets.iter().find(|set| set.id == id).map(|set| set.number);
     entries
         .iter()
@@ -116,12 +138,21 @@ pub(super) fn entry_lines(entries: &[Standing], sets: &[Set], ended: Option<Date
                 text,
                 moment: codes::moment(entry.moment),
                 set: entry.set.and_then(number),
-                late: ended.is_some_and(|ended| entry.at > ended),
+                late: session.ended_at.is_some_and(|ended| entry.at > ended),
+                other_target: entry.target.is_some() && entry.target != session.target_id,
                 corrected: entry.corrected,
-                words: matches!(entry.value, EntryValue::Words { .. }),
+                kind: kind(&entry.value),
             }
         })
         .collect()
+}
+
+fn kind(value: &EntryValue) -> EntryKind {
+    match value {
+        EntryValue::Words { .. } => EntryKind::Words,
+        EntryValue::Change { .. } | EntryValue::TakenBack => EntryKind::Mark,
+        EntryValue::Sud { .. } | EntryValue::Voc { .. } => EntryKind::Rating,
+    }
 }
 
 fn said(value: &EntryValue) -> (&'static str, String) {
@@ -147,8 +178,15 @@ fn channels(plan: &Plan) -> &'static str {
     }
 }
 
+fn ordered_cycles(length: Length) -> String {
+    match length {
+        Length::Cycles(cycles) => cycles.to_string(),
+        Length::Open => "open-ended".into(),
+    }
+}
+
 fn hertz(rate: f64) -> String {
-    format!("{rate:.2} Hz")
+    format!("{rate:.2}")
 }
 
 fn degrees(width: f64) -> String {
@@ -156,7 +194,7 @@ fn degrees(width: f64) -> String {
 }
 
 fn rates(from: f64, to: f64) -> String {
-    if (from - to).abs() < 0.005 { hertz(to) } else { format!("{from:.2} to {}", hertz(to)) }
+    if (from - to).abs() < 0.005 { hertz(to) } else { format!("{} to {}", hertz(from), hertz(to)) }
 }
 
 fn at_least(whole: bool, figure: String) -> String {

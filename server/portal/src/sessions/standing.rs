@@ -14,6 +14,8 @@ use crate::seal::ClientKey;
 /// An entry that counts.
 pub(super) struct Standing {
     pub set: Option<Uuid>,
+    /// Of a rating: the target it is of.
+    pub target: Option<Uuid>,
     pub moment: Moment,
     pub value: EntryValue,
     /// When the first entry of its chain of corrections was kept: where it belongs in the session.
@@ -33,6 +35,7 @@ pub(super) fn standing(rows: &[EntryRow], key: &ClientKey) -> Result<Vec<Standin
         if value != EntryValue::TakenBack {
             standing.push(Standing {
                 set: row.set_id,
+                target: row.target_id,
                 moment: codes::read(&row.moment, "rating.moment")?,
                 value,
                 asked_at: first(row, &by_id).at,

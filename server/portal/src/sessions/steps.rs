@@ -4,19 +4,22 @@ use leeward_core::chart::SetStep;
 use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{EntryValue, Moment};
 
+use uuid::Uuid;
+
 use super::sets::Set;
 use super::standing::Standing;
 
 /// One step for each set, with one before them and one after them where something was rated there.
 ///
 /// A rating that names no set belongs to the set that was recorded last before it was asked; before
-/// the first set to "before", at the close to "close". Of several in one place the last counts.
-pub(super) fn steps(sets: &[Set], entries: &[Standing]) -> Vec<SetStep> {
+/// the first set to "before", at the close to "close". Of several in one place the last counts. A
+/// re-evaluation of another target than `target`, the session's, is no part of this course.
+pub(super) fn steps(sets: &[Set], entries: &[Standing], target: Option<Uuid>) -> Vec<SetStep> {
     let mut steps = vec![blank("before")];
     steps.extend(sets.iter().map(|set| SetStep { ending: set.ending, ..blank(&set.number.to_string()) }));
     steps.push(blank("close"));
     let close = steps.len() - 1;
-    for entry in entries {
+    for entry in entries.iter().filter(|entry| entry.target == target) {
         let step = &mut steps[place(sets, entry).unwrap_or(close)];
         match entry.value {
             EntryValue::Sud { value } => step.sud = Sud::new(value).ok(),
@@ -53,7 +56,6 @@ mod tests {
     use chrono::{DateTime, TimeZone, Utc};
     use leeward_core::safety::default_plan;
     use leeward_core::wire::Ending;
-    use uuid::Uuid;
 
     fn at(minute: u32) -> DateTime<Utc> {
         Utc.with_ymd_and_hms(2026, 3, 3, 9, minute, 0).unwrap()
@@ -74,11 +76,11 @@ mod tests {
 
     fn sud(set: Option<u32>, moment: Moment, minute: u32, value: u8) -> Standing {
         let set = set.map(|number| Uuid::from_u128(number.into()));
-        Standing { set, moment, value: EntryValue::Sud { value }, asked_at: at(minute), at: at(minute), corrected: false }
+        Standing { set, target: None, moment, value: EntryValue::Sud { value }, asked_at: at(minute), at: at(minute), corrected: false }
     }
 
     fn drawn(entries: &[Standing]) -> Vec<(String, Option<u8>)> {
-        steps(&[set(1), set(2), set(3)], entries).into_iter().map(|step| (step.label, step.sud.map(Sud::get))).collect()
+        steps(&[set(1), set(2), set(3)], entries, None).into_iter().map(|step| (step.label, step.sud.map(Sud::get))).collect()
     }
 
     fn own(labels: &[(&str, Option<u8>)]) -> Vec<(String, Option<u8>)> {
@@ -95,6 +97,12 @@ mod tests {
             sud(None, Moment::Closing, 40, 3),
         ];
         assert_eq!(drawn(&entries), own(&[("before", Some(8)), ("1", Some(7)), ("2", Some(4)), ("3", None), ("close", Some(3))]));
+    }
+
+    #[test]
+    fn another_targets_rating_is_no_part_of_it() {
+        let other = Standing { target: Some(Uuid::from_u128(9)), ..sud(None, Moment::Reevaluation, 5, 0) };
+        assert_eq!(drawn(&[other]), own(&[("1", None), ("2", None), ("3", None)]));
     }
 
     #[test]

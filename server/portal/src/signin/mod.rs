@@ -22,9 +22,9 @@ pub use open::{close, vouch};
 pub use seat::Seat;
 
 use axum::extract::{FromRequestParts, Request, State};
-use axum::http::HeaderMap;
 use axum::http::header::{self, HeaderValue};
 use axum::http::request::Parts;
+use axum::http::{Extensions, HeaderMap};
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
 use axum::routing::{get, post};
@@ -112,14 +112,22 @@ impl<S: Send + Sync> FromRequestParts<S> for Member {
 
 /// Finds out who is signed in, for the frame of a page; lets everybody through.
 pub async fn recognise(State(app): State<App>, mut request: Request, next: Next) -> Response {
-    match member_of(&app, request.headers()).await {
-        Ok(member) => {
-            request.extensions_mut().insert(member);
-        }
-        Err(Error::SignInNeeded) => {}
+    let member = match member_of(&app, request.headers()).await {
+        Ok(member) => Some(member),
+        Err(Error::SignInNeeded) => None,
         Err(fault) => return fault.into_response(),
-    }
-    next.run(request).await
+    };
+    request.extensions_mut().extend(member.clone().map(extension).unwrap_or_default());
+    let mut response = next.run(request).await;
+    // The frame of an error page, which is made further out, names who is signed in.
+    response.extensions_mut().extend(member.map(extension).unwrap_or_default());
+    response
+}
+
+fn extension(member: Member) -> Extensions {
+    let mut extensions = Extensions::new();
+    extensions.insert(member);
+    extensions
 }
 
 /// The layer of the member routes: nobody passes without a sign-in.
@@ -128,6 +136,14 @@ pub async fn members_only(request: Request, next: Next) -> Response {
         return Error::SignInNeeded.into_response();
     }
     next.run(request).await
+}
+
+/// The layer of the routes for one role, before anything of the request is read.
+pub async fn needs_role(State(role): State<Role>, member: Member, request: Request, next: Next) -> Response {
+    match member.needs(role) {
+        Ok(()) => next.run(request).await,
+        Err(refusal) => refusal.into_response(),
+    }
 }
 
 async fn member_of(app: &App, headers: &HeaderMap) -> Result<Member, Error> {

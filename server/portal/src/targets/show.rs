@@ -8,11 +8,12 @@ use leeward_core::scale::{Sud, Voc};
 
 use super::{Status, Target, find};
 use crate::app::App;
-use crate::clients::{Id, day, details, zone};
+use crate::clients::{Id, details, zone};
 use crate::error::Error;
 use crate::outcomes;
 use crate::page::{Frame, page};
 use crate::seal::Private;
+use crate::sessions::When;
 use crate::signin::Member;
 use crate::subject::Act;
 
@@ -60,13 +61,13 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let mut tx = app.database.act(&member.subject, Act::new("target.view").object(id)).await?;
     let target = find(&mut tx, &app, id).await?;
     let client = details(&mut tx, &app, target.client).await?;
-    let zone = zone(&mut tx).await?;
+    let when = When::in_zone(zone(&mut tx).await?.name())?;
     let chart = outcomes::course(&mut tx, id).await?;
     tx.commit().await?;
     page(&TargetPage {
         frame,
         client_name: client.name,
-        opened_on: day(target.opened_at, zone),
+        opened_on: when.day(&target.opened_at),
         archived: target.archived_at.is_some(),
         target,
         chart,

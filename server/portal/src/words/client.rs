@@ -99,4 +99,7 @@ pub const CLIENT: &[(&str, &str)] = &[
     ("end_heading", "The meeting has ended."),
     ("end_text", "You can close this page now."),
     ("left_text", "You can close this page."),
+    // Instead of a page that is not open
+    ("closed_title", "This page is not open"),
+    ("closed_text", "Open the link you were sent once more. If that does not help, ask the person you are meeting for a new one."),
 ];

@@ -54,6 +54,14 @@ fn a_page_of_another_version_is_told_to_reload() {
 }
 
 #[test]
+fn a_desk_that_watches_may_stop() {
+    let mut play = Play::running(1_000.0);
+    play.join_desk(OTHER_DESK);
+    assert_eq!(play.order_from(OTHER_DESK, Order::Stop), None);
+    assert_eq!(play.ended(), Some(Ending::StoppedByClinician));
+}
+
+#[test]
 fn a_second_desk_watches_until_it_takes_control() {
     let mut play = Play::running(1_000.0);
     play.join_desk(OTHER_DESK);
@@ -61,11 +69,11 @@ fn a_second_desk_watches_until_it_takes_control() {
     let views = |play: &Play| (play.desk_view().in_control, play.views_of(OTHER_DESK).last().unwrap().in_control);
     assert_eq!(views(&play), (true, false));
     assert!(play.desk_view().other_desk);
-    assert_eq!(play.order_from(OTHER_DESK, Order::Stop), Some(Refusal::NotInControl));
+    assert_eq!(play.order_from(OTHER_DESK, Order::End), Some(Refusal::NotInControl));
     assert_eq!(play.order_from(OTHER_DESK, Order::TakeControl), None);
     assert_eq!(views(&play), (false, true));
     assert_eq!(play.ended(), None);
-    assert_eq!(play.order(Order::Stop), Some(Refusal::NotInControl));
+    assert_eq!(play.order(Order::End), Some(Refusal::NotInControl));
     assert!(play.moments().contains(&MomentKind::ControlTaken));
     // The set lives on the new desk's signs alone.
     play.send(Event::DeskLeft { desk: DESK });

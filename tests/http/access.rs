@@ -1,0 +1,251 @@
+//! Every route by every sort of person, generated from the portal's own list of routes; and the
+//! database's policies alone, without any handler.
+
+use leeward::app::{Route, Rule, route_list};
+use leeward::live;
+use leeward::signin::Role;
+use leeward::subject::Subject;
+use leeward_tests::{Answer, Browser};
+use serde_json::json;
+use uuid::Uuid;
+
+use crate::scene::{LABEL, NAME, PICTURE, Scene};
+
+/// Who tries.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Who {
+    Nobody,
+    Client,
+    Treating,
+    OtherClinician,
+    Lead,
+    Administrator,
+}
+
+const EVERYBODY: [Who; 6] = [Who::Nobody, Who::Client, Who::Treating, Who::OtherClinician, Who::Lead, Who::Administrator];
+
+/// Whether the rule lets them through.
+fn may(who: Who, rule: Rule) -> bool {
+    match rule {
+        Rule::Anybody => true,
+        Rule::Seat => who == Who::Client,
+        Rule::Member => !matches!(who, Who::Nobody | Who::Client),
+        Rule::Role(Role::Clinician) => matches!(who, Who::Treating | Who::OtherClinician),
+        Rule::Role(Role::Lead) => who == Who::Lead,
+        Rule::Role(Role::Administrator) => who == Who::Administrator,
+        Rule::Care => who == Who::Treating,
+    }
+}
+
+/// One route, in a scene of its own: those who are kept out come first and must change nothing.
+struct Try {
+    scene: Scene,
+    bystander: Uuid,
+}
+
+impl Try {
+    async fn new() -> Self {
+        let scene = Scene::build().await;
+        let bystander = scene.house.member(&[Role::Clinician]).await.member;
+        Self { scene, bystander }
+    }
+
+    async fn browser(&mut self, who: Who) -> Browser {
+        let house = &self.scene.house;
+        match who {
+            Who::Nobody => house.visitor(),
+            Who::Client => seated(&mut self.scene).await,
+            Who::Treating => house.sign_in(self.scene.clinician.member).await,
+            Who::OtherClinician => house.member(&[Role::Clinician]).await,
+            Who::Lead => house.member(&[Role::Lead]).await,
+            Who::Administrator => house.member(&[Role::Administrator]).await,
+        }
+    }
+
+    fn path(&self, route: &Route) -> String {
+        let mut path = route.path.to_owned();
+        for (place, id) in [
+            ("{client}", self.scene.client),
+            ("{target}", self.scene.target),
+            ("{session}", self.scene.session),
+            ("{member}", self.bystander),
+            ("{passkey}", Uuid::nil()),
+            ("{signin}", Uuid::nil()),
+        ] {
+            path = path.replace(place, &id.to_string());
+        }
+        path = path.replace("{role}", "clinician").replace("{hash}", "0").replace("{name}", "x.js");
+        assert!(!path.contains('{'), "{path}: this test does not know what stands there; tell it");
+        path
+    }
+
+    async fn send(&mut self, route: &Route, mut browser: Browser) -> Answer {
+        let path = self.path(route);
+        match route.method {
+            "GET" => browser.get(&path).await,
+            "POST" => browser.post_form(&path, &[("version", "1"), ("name", "Somebody")]).await,
+            other => panic!("{other}: this test does not know the method; tell it"),
+        }
+    }
+}
+
+/// A client who has used a link and given the code.
+async fn seated(scene: &mut Scene) -> Browser {
+    let (link, code) = live::mint(&scene.house.app, &scene.clinician.subject(), scene.session).await.unwrap();
+    let mut client = scene.house.visitor();
+    let answer = client.post_json("/join", &json!({ "link": link.split('#').nth(1), "code": code })).await;
+    assert_eq!(answer.status, 200, "{}", answer.body);
+    client
+}
+
+/// All that a client's record consists of, in one text, so that any change shows.
+async fn record(scene: &Scene) -> String {
+    let tables = [
+        "client",
+        "client_details",
+        "client_key",
+        "target",
+        "target_words",
+        "session",
+        "session_words",
+        "session_moment",
+        "rating",
+        "process_note",
+        "stimulus_set",
+    ];
+    let mut all = String::new();
+    for table in tables {
+        let query = format!("SELECT coalesce(string_agg(t::text, ';' ORDER BY t::text), '') FROM {table} t");
+        let rows: String = sqlx::query_scalar(sqlx::AssertSqlSafe(query)).fetch_one(&scene.house.database.superuser).await.unwrap();
+        all.push_str(&rows);
+    }
+    all
+}
+
+async fn check(attempt: &mut Try, route: &Route, who: Who) -> Result<(), String> {
+    let browser = attempt.browser(who).await;
+    let before = record(&attempt.scene).await;
+    let answer = attempt.send(route, browser).await;
+    let say = |why: &str| Err(format!("{} {} as {who:?}: {} {why}", route.method, route.path, answer.status));
+    if answer.status >= 500 {
+        return say("is a fault of the portal");
+    }
+    if may(who, route.rule) {
+        // A passkey that is refused answers 403 as well; the words tell the two apart.
+        let kept_out = answer.status == 401 || answer.body.contains("Not for your role");
+        return if kept_out && route.rule != Rule::Anybody { say("though the rule lets them through") } else { Ok(()) };
+    }
+    let refused = match route.rule {
+        Rule::Seat => answer.status == 401,
+        _ if matches!(who, Who::Nobody | Who::Client) => answer.status == 401,
+        Rule::Role(_) => answer.status == 403,
+        // 400, 415 and 422 say that the form was not read: nothing was looked up either.
+        _ => matches!(answer.status, 404 | 400 | 415 | 422),
+    };
+    if !refused {
+        return say("though the rule keeps them out");
+    }
+    if [NAME, LABEL, PICTURE].iter().any(|words| answer.body.contains(words)) {
+        return say("and tells words of the record");
+    }
+    if record(&attempt.scene).await != before {
+        return say("and the record was changed all the same");
+    }
+    Ok(())
+}
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn every_route_by_everybody() {
+    let routes = route_list();
+    let mut faults = Vec::new();
+    for route in &routes {
+        let mut attempt = Try::new().await;
+        let (let_in, kept_out): (Vec<Who>, Vec<Who>) = EVERYBODY.into_iter().partition(|who| may(*who, route.rule));
+        for who in kept_out.into_iter().chain(let_in) {
+            if let Err(fault) = check(&mut attempt, route, who).await {
+                faults.push(fault);
+            }
+        }
+    }
+    assert!(routes.len() > 50, "only {} routes: is this the whole list?", routes.len());
+    assert!(faults.is_empty(), "{} of {}:\n{}", faults.len(), routes.len() * EVERYBODY.len(), faults.join("\n"));
+}
+
+/// Rows that a subject sees in a table with no handler in between.
+async fn seen(scene: &Scene, subject: &Subject, table: &str) -> i64 {
+    let mut tx = scene.house.app.database.look(subject).await.unwrap();
+    let query = format!("SELECT count(*) FROM {table}");
+    sqlx::query_scalar(sqlx::AssertSqlSafe(query)).fetch_one(&mut *tx).await.unwrap()
+}
+
+/// Tables with words about a person, or with what opens them.
+const WORDS: [&str; 5] = ["client_key", "client_details", "target_words", "session_words", "process_note"];
+
+/// What is nobody's record.
+const COMMON: [&str; 2] = ["practice", "audit"];
+
+#[tokio::test]
+async fn the_policies_hold_alone() {
+    let mut scene = Scene::build().await;
+    scene.set(1, Some(24.0), leeward_core::wire::Ending::Done).await;
+    let words = leeward_core::wire::EntryValue::Words { words: "a long breath".into() };
+    scene.kept(None, None, leeward_core::wire::Moment::AfterSet, words).await;
+    let tables: Vec<String> = sqlx::query_scalar(
+        "SELECT relname::text FROM pg_class WHERE relkind = 'r' AND relnamespace = 'public'::regnamespace AND relname <> '_sqlx_migrations' ORDER BY 1",
+    )
+    .fetch_all(&scene.house.database.superuser)
+    .await
+    .unwrap();
+    let (other, lead) = (scene.house.member(&[Role::Clinician]).await.subject(), scene.house.member(&[Role::Lead]).await.subject());
+    let mut with_rows = 0;
+    for table in tables.iter().filter(|table| !COMMON.contains(&table.as_str())) {
+        let own = seen(&scene, &scene.clinician.subject(), table).await;
+        with_rows += i64::from(own > 0);
+        assert_eq!(seen(&scene, &Subject::Visitor, table).await, 0, "{table}, nobody");
+        assert_eq!(seen(&scene, &other, table).await, 0, "{table}, a clinician who does not treat");
+        let for_lead = if WORDS.contains(&table.as_str()) { 0 } else { own };
+        assert_eq!(seen(&scene, &lead, table).await, for_lead, "{table}, the lead");
+    }
+    assert!(with_rows >= 11, "only {with_rows} tables had rows to hide");
+}
+
+#[tokio::test]
+async fn nobody_writes_into_anothers_record() {
+    let scene = Scene::build().await;
+    let other = scene.house.member(&[Role::Clinician]).await;
+    let (client, target, session) = (scene.client, scene.target, scene.session);
+    let now = scene.house.app.world.now();
+    let mut tx = scene.house.app.database.look(&other.subject()).await.unwrap();
+    for update in [
+        "UPDATE client SET seizures = 'no'",
+        "UPDATE client_details SET name = phone",
+        "UPDATE target SET status = 'complete'",
+        "UPDATE session SET ended_at = opened_at",
+    ] {
+        let changed = sqlx::query(update).execute(&mut *tx).await.unwrap().rows_affected();
+        assert_eq!(changed, 0, "{update}");
+    }
+    drop(tx);
+    let insert = "INSERT INTO rating (id, client_id, session_id, target_id, scale, value, moment, entered_by, at) VALUES ($1, $2, $3, $4, 'sud', 3, 'closing', $5, $6)";
+    let mut tx = scene.house.app.database.look(&other.subject()).await.unwrap();
+    let refused = sqlx::query(insert)
+        .bind(Uuid::from_u128(9))
+        .bind(client)
+        .bind(session)
+        .bind(target)
+        .bind(other.member)
+        .bind(now)
+        .execute(&mut *tx)
+        .await;
+    assert!(refused.unwrap_err().to_string().contains("row-level security"));
+    drop(tx);
+    let mut tx = scene.house.app.database.look(&scene.clinician.subject()).await.unwrap();
+    for forbidden in
+        ["DELETE FROM rating", "UPDATE rating SET value = 0", "UPDATE stimulus_set SET number = 9", "DELETE FROM audit", "TRUNCATE client"]
+    {
+        let denied = sqlx::query(forbidden).execute(&mut *tx).await.unwrap_err();
+        assert!(denied.to_string().contains("permission denied"), "{forbidden}: {denied}");
+        drop(tx);
+        tx = scene.house.app.database.look(&scene.clinician.subject()).await.unwrap();
+    }
+}
