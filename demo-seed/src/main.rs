@@ -36,6 +36,9 @@ struct Args {
     /// Another seed gives another practice.
     #[arg(long, default_value_t = 1)]
     seed: u64,
+    /// So many clients; fewer are there sooner.
+    #[arg(long, default_value_t = practice::CLIENTS)]
+    clients: usize,
 }
 
 #[tokio::main]
@@ -60,7 +63,7 @@ async fn run(args: Args) -> Result<(), Fault> {
         State::Unfinished => ground.clear().await?,
         State::Empty => {}
     }
-    let practice = practice::draw(args.seed);
+    let practice = practice::draw(args.seed, args.clients);
     let world = Arc::new(SeedWorld::new());
     let today = world.now().date_naive();
     let members = ground.begin(&practice.members, &world, today).await?;

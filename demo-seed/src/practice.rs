@@ -10,12 +10,12 @@ use crate::people::{ADMINISTRATOR, CLINICIANS, FAMILY, FIRST, LEAD, STREETS};
 use crate::plan::{ClientPlan, MemberPlan, Practice};
 
 /// How many clients the practice has.
-const CLIENTS: usize = 64;
+pub const CLIENTS: usize = 64;
 
-/// Draws the practice; the same seed gives the same one.
-pub fn draw(seed: u64) -> Practice {
+/// Draws a practice of so many clients; the same seed gives the same one.
+pub fn draw(seed: u64, clients: usize) -> Practice {
     let mut rng = ChaCha8Rng::seed_from_u64(seed);
-    let clients = (0..CLIENTS).map(|at| client(&mut rng, at)).collect();
+    let clients = (0..clients).map(|at| client(&mut rng, at)).collect();
     Practice { members: members(), clients }
 }
 
@@ -95,7 +95,7 @@ mod tests {
 
     #[test]
     fn it_is_as_large_as_it_says_and_the_same_again() {
-        let (one, two) = (draw(1), draw(1));
+        let (one, two) = (draw(1, CLIENTS), draw(1, CLIENTS));
         let sessions: usize = one.clients.iter().map(|client| client.sessions.len()).sum();
         let sets: usize = one.clients.iter().flat_map(|client| &client.sessions).map(|session| session.sets.len()).sum();
         assert!(
@@ -107,12 +107,12 @@ mod tests {
             practice.clients.iter().flat_map(|c| c.sessions.iter().map(|s| s.note.clone())).collect()
         };
         assert_eq!(notes(&one), notes(&two));
-        assert_ne!(notes(&one), notes(&draw(2)));
+        assert_ne!(notes(&one), notes(&draw(2, CLIENTS)));
     }
 
     #[test]
     fn nobody_has_two_names_and_every_rating_is_on_its_scale() {
-        let practice = draw(1);
+        let practice = draw(1, CLIENTS);
         let mut names: Vec<_> = practice.clients.iter().map(|client| &client.name).collect();
         names.sort();
         names.dedup();

@@ -51,6 +51,19 @@ test("from the link to the first set, in order", () => {
   assert.deepEqual(pages, ["start", "start", "card", "distance", "sound", "waiting", "ready", "running", "between"]);
 });
 
+test("who passed over the check, or had done it, is asked about movement, and about sound when no dot is wanted", () => {
+  const answered: Event = { type: "answered", step: "motion", motion: "welcome" };
+  const passed = run([{ type: "skip-all" }], opened({ reducedMotion: true, wakeLock: true, fullScreen: true }));
+  assert.equal(passed.state.check, "motion");
+  assert.equal(run([answered], passed.state).state.check, undefined);
+  const declined = run([{ ...answered, motion: "declined" }], passed.state);
+  assert.equal(declined.state.check, "sound");
+  assert.equal(run([{ type: "answered", step: "sound" }], declined.state).state.check, undefined);
+  const done = run([...ready, { type: "reduced-motion" }]);
+  assert.equal(done.state.check, "motion");
+  assert.equal(run([answered], done.state).state.check, undefined);
+});
+
 test("nothing plays before the check is done, and the room hears why", () => {
   const { all } = run([open, seen(view("running", { set: setView("a") }))]);
   assert.deepEqual(plays(all), []);

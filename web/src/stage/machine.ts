@@ -30,6 +30,8 @@ export interface State {
   readonly abilities: Abilities;
   /** The open question of the device check; `undefined` when it is done. */
   readonly check: Step | undefined;
+  /** All but the question about movement is passed over: the client chose so, or had answered before. */
+  readonly skipping: boolean;
   readonly motion: Motion;
   readonly link: SocketState;
   /** The line was open before. */
@@ -82,6 +84,7 @@ export function opened(abilities: Abilities): State {
   return {
     abilities,
     check: "start",
+    skipping: false,
     motion: abilities.reducedMotion ? "unasked" : "welcome",
     link: "connecting",
     wasOpen: false,
@@ -113,7 +116,7 @@ export function reduce(state: State, event: Event): Outcome {
     case "answered":
       return onAnswer(state, event.step, event.motion);
     case "skip-all":
-      return [{ ...state, check: state.check && stepAfterSkippingAll(state.check, state.abilities) }, []];
+      return [{ ...state, skipping: true, check: state.check && stepAfterSkippingAll(state.check, state.abilities) }, []];
     case "reduced-motion":
       return onReducedMotion(state);
     case "reload":
@@ -178,14 +181,16 @@ function onReady(state: State): Outcome {
 }
 
 function onAnswer(state: State, step: Step, motion: Motion | undefined): Outcome {
-  const check = state.check === step ? stepAfter(step, state.abilities) : state.check;
+  // Whom no dot is shown hears tones, if anything, so the sound is asked about next.
+  const after = state.skipping && motion !== "declined" ? stepAfterSkippingAll : stepAfter;
+  const check = state.check === step ? after(step, state.abilities) : state.check;
   return [{ ...state, check, motion: motion ?? state.motion }, []];
 }
 
 /** The system began to ask for less movement: a dot that moves stops, and the client is asked. */
 function onReducedMotion(state: State): Outcome {
   const abilities = { ...state.abilities, reducedMotion: true };
-  const asked: State = { ...state, abilities, motion: "unasked", check: state.check ?? "motion" };
+  const asked: State = { ...state, abilities, motion: "unasked", check: state.check ?? "motion", skipping: state.skipping || state.check === undefined };
   return state.playing === undefined ? [asked, []] : halted(asked, "stop");
 }
 
