@@ -33,7 +33,9 @@ export class Desk {
 
   /** Makes a link and its code. @returns `{link, code}` */
   async mint() {
-    await this.page.getByRole('button', { name: 'New link' }).click();
+    const button = this.page.getByRole('button', { name: 'New link' });
+    if (!(await button.isVisible())) await this.press('c');
+    await button.click();
     await this.untilText('join-code', /^\d{6}$/);
     return { link: await this.page.locator('#join-link').inputValue(), code: await this.text('join-code') };
   }
@@ -46,7 +48,7 @@ export class Desk {
     if (callBack) await this.page.locator('#call-back').fill(callBack);
     await this.page.locator('#private').check();
     await this.page.getByRole('button', { name: 'Admit' }).click();
-    await this.until('READY');
+    await this.untilText('word', /^(READY|STOPPED)/);
   }
 
   /** Says that the client is seen and heard, where that is still needed. */

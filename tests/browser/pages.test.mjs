@@ -1,0 +1,253 @@
+// Every page, for everybody who may see it, at the sizes it is used in: it loads, it is quiet, axe finds nothing, nothing
+// scrolls sideways. Pictures of all go to out/.
+
+import assert from 'node:assert/strict';
+import { readFile, readdir } from 'node:fs/promises';
+import { after, before, test } from 'node:test';
+import { accessibilityViolations, launch, openPage, takePictures } from './support/chromium.mjs';
+import { Desk } from './support/desk.mjs';
+import { startHouse } from './support/harness.mjs';
+import { Stage } from './support/stage.mjs';
+
+const RECORDS = [[1280, 800], [390, 844]];
+const DESK = [[1280, 800], [455, 768]];
+const STAGE = [[390, 844], [320, 568]];
+// WCAG 2.2, 1.4.10 (reflow): no scrolling in two dimensions at 320 CSS px; the others are sizes that pages are used in.
+const WIDTHS = [1280, 455, 390, 320];
+
+/** Paths that were looked at, as they stand in the list of routes. */
+const visited = new Set();
+const faults = [];
+let looks = 0;
+
+let house, browser, links;
+before(async () => {
+  house = await startHouse({ demo: true });
+  links = await house.links();
+  browser = await launch();
+});
+after(async () => {
+  await browser?.close();
+  await house?.stop();
+});
+
+async function signedIn(role) {
+  const page = await openPage(browser, house.origin);
+  await page.goto(`/demo/${role}`);
+  await page.getByRole('button', { name: `Sign in as ${role}` }).click();
+  await page.waitForURL((url) => !url.pathname.startsWith('/demo'));
+  return page;
+}
+
+const ID = /[0-9a-f]{8}-[0-9a-f-]{27}/;
+const ids = async (page, selector) => page.locator(selector).evaluateAll((found, id) => found.map((link) => new RegExp(id).exec(link.href)?.[0]), ID.source);
+
+/** What is wrong with the page as it stands, after a look at its reflow, its accessibility and its troubles; takes pictures. */
+async function look(page, name, sizes) {
+  const usual = page.viewportSize();
+  for (const width of WIDTHS) {
+    await page.setViewportSize({ width, height: 800 });
+    const over = await page.evaluate(() => document.scrollingElement.scrollWidth - innerWidth);
+    if (over > 0) faults.push(`${name} at ${width}: ${over} px too wide`);
+  }
+  await takePictures(page, name, sizes);
+  await page.setViewportSize(usual);
+  faults.push(...(await accessibilityViolations(page)).map((fault) => `${name}: ${fault}`), ...page.troubles.map((line) => `${name}: ${line}`));
+  page.troubles.length = 0;
+  looks += 1;
+}
+
+/** Found by `look` since the last call; all of it is told at once. */
+function sound(least) {
+  assert.deepEqual(faults.splice(0), []);
+  assert.ok(looks >= least, `${looks} looks`);
+  looks = 0;
+}
+
+/** Opens each path of `paths`, named by the route that it belongs to, and looks at it. */
+async function lookAt(page, who, paths, sizes = RECORDS) {
+  for (const [route, path = route, status = 200] of paths) {
+    const response = await page.goto(path);
+    assert.equal(response.status(), status, path);
+    if (status !== 200) page.troubles = page.troubles.filter((line) => !line.includes(String(status)));
+    visited.add(route);
+    await look(page, `${who}${route.replaceAll(/[^a-z]+/g, '-').replace(/-$/, '')}${path.includes('?') ? '-2' : ''}`, sizes);
+  }
+}
+
+test('nobody\'s pages', async () => {
+  const page = await openPage(browser, house.origin);
+  await lookAt(page, 'nobody', [['/'], ['/signin'], ['/enrol'], ['/signin/done'], ['/demo/{role}', '/demo/clinician'], ['/none', '/none', 404]]);
+  await lookAt(page, 'client', [['/j'], ['/left']], STAGE);
+  sound(8);
+});
+
+test('a clinician\'s pages', async () => {
+  const page = await signedIn('clinician');
+  await lookAt(page, 'clinician', [['/clients'], ['/clients', '/clients?find=zz'], ['/clients/new'], ['/account']]);
+  await page.goto('/clients');
+  const clients = await ids(page, 'table a[href^="/clients/"]');
+  assert.ok(clients.length >= 2, `${clients.length} clients`);
+  await page.goto(`/clients/${clients[0]}`);
+  const [target] = await ids(page, 'table a[href^="/targets/"]');
+  const [session] = await ids(page, 'table tr:last-child a[href^="/sessions/"]');
+  await lookAt(page, 'clinician', [
+    ['/clients/{client}', `/clients/${clients[0]}`], ['/clients/{client}/edit', `/clients/${clients[0]}/edit`],
+    ['/clients/{client}/targets/new', `/clients/${clients[0]}/targets/new`], ['/targets/{target}', `/targets/${target}`],
+    ['/targets/{target}/edit', `/targets/${target}/edit`], ['/sessions/{session}', `/sessions/${session}`],
+    ['/sessions/{session}', `/sessions/${session}?print=notes`], ['/sessions/{session}/note', `/sessions/${session}/note`],
+  ]);
+  const open = ID.exec(links.desk)[0];
+  await lookAt(page, 'clinician', [['/sessions/{session}/close', `/sessions/${open}/close`]]);
+  await lookAt(page, 'clinician', [['/sessions/{session}/desk', `/sessions/${open}/desk`]], DESK);
+  await page.context().close();
+  sound(14);
+});
+
+test('the lead\'s and the administrator\'s pages', async () => {
+  const lead = await signedIn('lead');
+  const [client] = await ids(lead, 'table a[href^="/practice/clients/"]');
+  await lookAt(lead, 'lead', [['/practice/caseload'], ['/practice/clients/{client}', `/practice/clients/${client}`], ['/account']]);
+  await lead.context().close();
+  const administrator = await signedIn('administrator');
+  const [member] = await ids(administrator, 'a[href^="/members/"]');
+  await lookAt(administrator, 'administrator', [['/members'], ['/members/{member}/end', `/members/${member}/end`], ['/account']]);
+  await administrator.context().close();
+  sound(6);
+});
+
+/** A desk and a stage of the waiting session; the link is made anew. */
+async function bothSides(options) {
+  const page = await signedIn('clinician');
+  await page.goto(new URL(links.desk).searchParams.get('next'));
+  const desk = new Desk(page);
+  await desk.untilText('seat-state', /./);
+  return { desk, stage: new Stage(await openPage(browser, house.origin, { width: 390, height: 844, ...options })) };
+}
+
+/** What the network carries for a page and all that it asks for, bytes, bodies as they were sent. */
+async function weigh(page, path) {
+  const cdp = await page.context().newCDPSession(page);
+  await cdp.send('Network.enable');
+  await cdp.send('Network.setCacheDisabled', { cacheDisabled: true });
+  const carried = new Map();
+  const encodings = new Set();
+  cdp.on('Network.responseReceived', ({ requestId, response }) => {
+    if (!response.url.startsWith('http')) return;
+    carried.set(requestId, 0);
+    encodings.add(response.headers['content-encoding']);
+  });
+  cdp.on('Network.loadingFinished', ({ requestId, encodedDataLength }) => { if (carried.has(requestId)) carried.set(requestId, encodedDataLength); });
+  await page.goto(path, { waitUntil: 'networkidle' });
+  await cdp.send('Network.setCacheDisabled', { cacheDisabled: false });
+  return { bytes: [...carried.values()].reduce((sum, one) => sum + one, 0), requests: carried.size, encodings: [...encodings] };
+}
+
+test('the stage weighs 40 kB at most, the desk 60 kB, everything included', async (t) => {
+  const { desk, stage } = await bothSides();
+  const minted = await desk.mint();
+  const join = await weigh(stage.page, minted.link);
+  await stage.join(minted);
+  const room = await weigh(stage.page, '/stage');
+  const member = await signedIn('clinician');
+  const live = await weigh(member, new URL(links.desk).searchParams.get('next'));
+  t.diagnostic(JSON.stringify({ join, room, live }));
+  for (const { requests, encodings } of [join, room, live]) assert.ok(requests >= 3 && encodings.includes('gzip'), 'page, style and script, compressed');
+  // Issue "Must reach".
+  assert.ok(join.bytes + room.bytes <= 40_000, `${join.bytes} + ${room.bytes}`);
+  assert.ok(live.bytes <= 60_000, `${live.bytes}`);
+  await stage.tap('Leave');
+  for (const page of [desk.page, stage.page, member]) await page.context().close();
+});
+
+test('the client\'s pages, from the check to the end of a set', async () => {
+  const { desk, stage } = await bothSides();
+  await stage.join(await desk.mint());
+  visited.add('/stage');
+  const check = [['Start'], ['It fits'], ['Close, like a phone in my hand'], ['Play the tones', 'I heard them'], ['Skip'], ['Skip']];
+  for (const [step, answers] of check.entries()) {
+    await look(stage.page, `stage-check-${step}`, STAGE);
+    for (const answer of answers) await stage.tap(answer);
+    if (await stage.heading() === 'Please wait') break;
+  }
+  await stage.until('Please wait');
+  await look(stage.page, 'stage-waiting', STAGE);
+  await takePictures(desk.page, 'desk-somebody-waits', DESK);
+  await desk.admit({ location: 'Room 4, Quay Street 2', callBack: '+44 20 7946 0000' });
+  await stage.until('You are in');
+  await look(stage.page, 'stage-ready', STAGE);
+  await look(desk.page, 'desk-ready', DESK);
+  await desk.sight();
+  await desk.cycles(6);
+  await desk.start();
+  await desk.untilCycle(2);
+  // A change of size would end the set: the picture is taken as it is.
+  await takePictures(stage.page, 'stage-running', [[390, 844]]);
+  assert.deepEqual(await accessibilityViolations(stage.page), []);
+  await takePictures(desk.page, 'desk-running', DESK);
+  await desk.until('READY', 20_000);
+  await desk.note({ words: 'the water is further away', mark: 'changing', sud: 6, voc: 3 });
+  await look(stage.page, 'stage-between', STAGE);
+  await desk.start();
+  await desk.untilCycle(1);
+  await stage.tapAnywhere();
+  await desk.until('STOPPED BY CLIENT');
+  await look(stage.page, 'stage-stopped', STAGE);
+  await look(desk.page, 'desk-stopped', DESK);
+  for (const [key, panel] of [['m', 'card'], ['?', 'keys'], ['g', 'target'], ['s', 'pad']]) {
+    await desk.press(key);
+    await look(desk.page, `desk-${panel}`, DESK);
+  }
+  await desk.press('s', 'm', 'm');
+  await stage.page.getByText('Help').click();
+  await stage.tap('Lighter page');
+  await look(stage.page, 'stage-lighter', STAGE);
+  await stage.tap('Leave');
+  await stage.page.waitForURL('**/left');
+  await desk.page.context().close();
+  sound(16);
+});
+
+test('a system that asks for less motion sees none before its user has chosen', async () => {
+  const { desk, stage } = await bothSides({ reducedMotion: 'reduce' });
+  await stage.join(await desk.mint());
+  await stage.skipCheck();
+  await stage.until('A moving dot');
+  await look(stage.page, 'stage-check-motion', STAGE);
+  await desk.admit({ location: 'Room 4, Quay Street 2', callBack: '+44 20 7946 0000' });
+  const moving = () => stage.page.evaluate(() => [document.getAnimations().length, getComputedStyle(document.getElementById('dot')).visibility]);
+  const orderOne = async () => {
+    if (await desk.page.locator('[data-part="sight"]:not([aria-disabled])').isVisible()) await desk.press('i');
+    await desk.page.waitForSelector('[data-part="start"]:not([aria-disabled])');
+    await desk.press('Space');
+  };
+  // The seat is a new one, and sets have run before: the client's Ready comes first.
+  await desk.untilText('messages', /Client must tap Ready/);
+  await stage.tap('No moving dot');
+  await stage.until('Sound');
+  await stage.tap('Skip');
+  await stage.ready();
+  await orderOne();
+  await desk.until('STOPPED BY CLIENT');
+  assert.deepEqual(await moving(), [0, 'hidden']);
+  await stage.page.getByText('You chose no moving dot, so nothing moved.').waitFor();
+  await look(stage.page, 'stage-declined', STAGE);
+  await stage.tap('Show the dot after all');
+  await stage.ready();
+  await orderOne();
+  await desk.until('RUNNING');
+  await stage.page.waitForFunction(() => document.getAnimations().length > 0);
+  await desk.press('Escape');
+  await desk.page.context().close();
+  sound(2);
+});
+
+test('no page is left out: every address that shows one was looked at', async () => {
+  const source = new URL('../../server/portal/src/', import.meta.url);
+  const files = (await readdir(source, { recursive: true })).filter((name) => name.endsWith('.rs'));
+  const text = (await Promise.all(files.map((name) => readFile(new URL(name, source), 'utf8')))).join('\n');
+  const routes = [...text.matchAll(/\.get\(\s*"(\/[^"]*)",\s*(?:Rule::|Anybody|clinician|lead|administrator)/g)].map((match) => match[1]);
+  assert.ok(routes.length >= 30, `${routes.length} routes`);
+  const noPages = ['/livez', '/readyz', '/assets/{hash}/{name}', '/sessions/{session}/entries', '/stage/socket', '/sessions/{session}/desk/socket'];
+  assert.deepEqual(routes.filter((route) => !visited.has(route) && !noPages.includes(route)), []);
+});
