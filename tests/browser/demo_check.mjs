@@ -70,11 +70,11 @@ function judge(sets) {
   assert.equal(sets.length, SETS.length);
   for (const [i, { cycles, sud, mark, stopped }] of SETS.entries()) {
     const row = sets[i];
-    assert.equal(row.Ending, stopped ? 'stopped by the client' : 'as planned', `set ${i + 1}`);
-    assert.match(row.Rate, / to /, `set ${i + 1} had a change of its rate`);
-    assert.equal(row.SUD, String(sud));
-    assert.equal(row.Change, mark);
-    const shown = Number(row['Cycles shown']);
+    assert.equal(row['Shown ending'], stopped ? 'stopped by the client' : 'as planned', `set ${i + 1}`);
+    assert.match(row['Ordered rate, Hz'], / to /, `set ${i + 1} had a change of its rate`);
+    assert.equal(row['Rated SUD'], String(sud));
+    assert.equal(row['Rated change'], mark);
+    const shown = Number(row['Shown cycles']);
     assert.ok(stopped ? shown > 2 && shown < cycles : shown === cycles, `set ${i + 1}: ${shown} of ${cycles} cycles`);
   }
 }
@@ -106,7 +106,7 @@ async function holdSession(browser) {
   await close(desk, stage);
   const sets = await table(deskPage, 'Sets as ordered');
   print('Recorded: sets', sets);
-  print('Recorded: ratings and marks', await table(deskPage, 'Ratings and marks'));
+  print('Recorded: ratings and marks', await table(deskPage, 'Ratings by time'));
   judge(sets);
   for (const page of [deskPage, leadPage, clientPage]) assert.deepEqual(page.troubles, [], page.url());
 }
