@@ -106,7 +106,7 @@ async function holdSession(browser) {
   await close(desk, stage);
   const sets = await table(deskPage, 'Sets as ordered');
   print('Recorded: sets', sets);
-  print('Recorded: ratings and marks', await table(deskPage, 'Ratings and marks'));
+  print('Recorded: ratings and marks', await table(deskPage, 'Ratings by time'));
   judge(sets);
   for (const page of [deskPage, leadPage, clientPage]) assert.deepEqual(page.troubles, [], page.url());
 }
