@@ -62,7 +62,7 @@ fn client(rng: &mut ChaCha8Rng, at: usize) -> ClientPlan {
         name: format!("{first} {family}"),
         addressed_as: first.to_owned(),
         phone: phone(at * 2),
-        contact_name: format!("{} {family}", FIRST[(at * 5 + 17) % FIRST.len()]),
+        contact_name: format!("{} {family}", FIRST[(at * 7 + 4 + at % (FIRST.len() - 1)) % FIRST.len()]),
         contact_phone: phone(at * 2 + 1),
         location: format!("{} {}, Ternhaven, at home", rng.random_range(1..90), STREETS[at % STREETS.len()]),
         seizures,

@@ -231,6 +231,7 @@ test('a system that asks for less motion sees none before its user has chosen', 
   await desk.until('STOPPED BY CLIENT');
   assert.deepEqual(await moving(), [0, 'hidden']);
   await stage.page.getByText('You chose no moving dot, so nothing moved.').waitFor();
+  await stage.page.getByText('The person you are meeting can see that you stopped.').waitFor();
   await look(stage.page, 'stage-declined', STAGE);
   await stage.tap('Show the dot after all');
   await stage.ready();

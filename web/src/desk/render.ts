@@ -67,9 +67,11 @@ function renderControls(state: DeskState, around: Surroundings): void {
   off("start", whyNoStart(state, around.now) !== null);
   off("end", !running);
   off("extend", !running || shownPlan(state)?.length.kind === "open");
-  off("sight", state.view === null || !state.view.needs.sight);
-  off("cannot-see", state.view === null || state.view.state === "waiting" || state.view.state === "closed");
-  attribute(part("sight"), "data-wanted", state.view?.needs.sight && state.view.stage_here ? "yes" : null);
+  const live = state.view !== null && state.view.state !== "waiting" && state.view.state !== "closed";
+  const sight = live && state.view?.needs.sight === true;
+  off("sight", !sight);
+  off("cannot-see", !live);
+  attribute(part("sight"), "data-wanted", sight && state.view?.stage_here ? "yes" : null);
   const last = state.view?.set?.number ?? state.log.sets.at(-1)?.number ?? 0;
   text(part("next-set"), `SET ${isBusy(state) ? last : last + 1}`);
 }

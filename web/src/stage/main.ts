@@ -56,7 +56,11 @@ let ticking: ReturnType<typeof setInterval> | undefined;
 const device = new ThisDevice(
   byId("field"),
   () => send({ type: "device", device: device.current }),
-  () => act({ type: "interrupted", cause: "resized" }),
+  () => {
+    act({ type: "interrupted", cause: "resized" });
+    // At rest in its old place it could lie beyond the edge.
+    if (!player.active) dot.hide();
+  },
   () => {
     device.learn({ reduced_motion: true });
     act({ type: "reduced-motion" });
