@@ -5,7 +5,7 @@ import { after, before, test } from 'node:test';
 import { Desk } from './support/desk.mjs';
 import { enter, fillByKeys, noPointer, tabTo } from './support/keyboard.mjs';
 import { setRows } from './support/record.mjs';
-import { CLIENT, LOCATION, TARGET, openScene } from './support/scene.mjs';
+import { CLIENT, LOCATION, TARGET, accessible, openScene } from './support/scene.mjs';
 import { signOut } from './support/practice.mjs';
 import { Stage } from './support/stage.mjs';
 
@@ -174,6 +174,9 @@ test('no control moves from state to state, and nothing scrolls sideways at 455 
   scene.link.cut();
   await desk.until('LINK LOST');
   seen['LINK LOST'] = await boxes();
+  await accessible(page, 'desk, link lost');
+  await stage.until('Stopped.');
+  await accessible(client, 'stopped, and the line down');
   for (const width of [455, 320]) {
     await page.setViewportSize({ width, height: 768 });
     assert.ok(await page.evaluate(() => document.scrollingElement.scrollWidth <= innerWidth), `desk at ${width}`);

@@ -73,7 +73,8 @@ class Link {
     this.#pairs.add(pair);
     this.#forward(near, far);
     this.#forward(far, near);
-    for (const socket of pair) socket.on('close', () => { this.#pairs.delete(pair); });
+    // One end alone may stay open: it is still there to be cut.
+    for (const socket of pair) socket.on('close', () => { if (pair.every((one) => one.closed)) this.#pairs.delete(pair); });
   }
 
   #forward(from, to) {
