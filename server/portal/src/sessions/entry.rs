@@ -11,7 +11,7 @@ use crate::forms::{Lines, Need, Problems};
 use crate::seal::Private;
 use crate::subject::Tx;
 
-/// Characters of one report: a few words, not a transcript.
+/// Characters of one report: a few words, not an account of everything.
 const MOST_WORDS: usize = 2_000;
 
 /// An entry that may be written.
