@@ -176,6 +176,36 @@ impl Desk {
         .await
     }
 
+    /// Connects again as a page does, for as long as the old room still writes down its last: with the first view.
+    pub async fn again(browser: &Browser, house: &str, session: uuid::Uuid) -> (Self, leeward_core::wire::DeskView) {
+        let end = Instant::now() + PATIENCE;
+        loop {
+            let mut desk = Self::open(browser, house, session).await;
+            match desk.first_view().await {
+                Ok(view) => return (desk, view),
+                Err(code) => assert_eq!(code, Some(1012), "told to come back"),
+            }
+            assert!(Instant::now() < end, "the room never opened again");
+        }
+    }
+
+    /// Or the code that it was closed with.
+    async fn first_view(&mut self) -> Result<leeward_core::wire::DeskView, Option<u16>> {
+        loop {
+            // Before the messages: what came with the closing counts still.
+            let closed = self.heard.lock().unwrap().closed;
+            while let Some(text) = self.next() {
+                if let Ok(ToDesk::View(view)) = serde_json::from_str(&text) {
+                    return Ok(view);
+                }
+            }
+            if let Some(code) = closed {
+                return Err(code);
+            }
+            sleep(Duration::from_millis(5)).await;
+        }
+    }
+
     /// Gives an order in `epoch` and waits for what became of it.
     pub async fn order(&mut self, epoch: u32, order: Order) -> Option<Refusal> {
         let id = self.next_order;

@@ -4,7 +4,7 @@ use leeward::clients::{Asked, Cautions, Details, NewClient};
 use leeward::seal::Private;
 use leeward::sessions::{self, NewSession};
 use leeward::signin::Role;
-use leeward_core::wire::{Order, RoomState, SeatState};
+use leeward_core::wire::{DeskView, Order, RoomState, SeatState};
 use leeward_tests::{Answer, Browser, House};
 use serde_json::json;
 use uuid::Uuid;
@@ -80,6 +80,11 @@ impl Scene {
 
     pub async fn desk(&self) -> Desk {
         Desk::open(&self.clinician, &self.house.origin, self.session).await
+    }
+
+    /// The desk's page, told to connect again.
+    pub async fn desk_again(&self) -> (Desk, DeskView) {
+        Desk::again(&self.clinician, &self.house.origin, self.session).await
     }
 
     pub async fn stage(&self) -> Stage {

@@ -62,8 +62,7 @@ async fn a_room_that_another_server_has_taken_starts_nothing() {
     desk.order_only(epoch, Order::Start);
     assert_eq!((desk.closed().await, stage.closed().await), (Some(1012), Some(1012)));
     counted(&pool, "SELECT count(*) FROM stimulus_set", 0).await;
-    let mut desk = scene.desk().await;
-    assert_eq!(desk.view("the room again", |_| true).await.epoch, epoch + 2);
+    assert_eq!(scene.desk_again().await.1.epoch, epoch + 2);
 }
 
 #[tokio::test]
@@ -74,8 +73,7 @@ async fn an_orderly_stop_ends_the_set_writes_it_down_and_calls_everybody_back() 
     scene.house.app.rooms.shut().await;
     assert_eq!((desk.closed().await, stage.closed().await), (Some(1012), Some(1012)));
     counted(&scene.house.database.superuser, "SELECT count(*) FROM set_ending WHERE ending = 'link_lost'", 1).await;
-    let mut desk = scene.desk().await;
-    let view = desk.view("the room again", |_| true).await;
+    let (_desk, view) = scene.desk_again().await;
     assert_eq!((view.epoch, view.set), (epoch + 1, None));
 }
 

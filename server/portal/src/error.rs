@@ -35,7 +35,7 @@ pub enum Error {
     /// Too many tries.
     #[error("too many tries")]
     SlowDown,
-    /// The database did not do it; nothing was saved.
+    /// The database did not do it, or did not say that it did.
     #[error("database: {0}")]
     Database(#[from] sqlx::Error),
     /// A sealed value did not open.
@@ -94,7 +94,7 @@ impl Error {
             Self::Database(_) => (
                 StatusCode::SERVICE_UNAVAILABLE,
                 "Not saved",
-                "The database did not answer, so nothing of this was saved. Go back: what you typed is still in the form. Try again in a moment.",
+                "The database did not confirm this, so count it as not saved. Try again in a moment.",
             ),
             Self::Seal(_) | Self::Inconsistent(_) | Self::Inner(_) => (
                 StatusCode::INTERNAL_SERVER_ERROR,

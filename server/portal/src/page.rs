@@ -75,7 +75,8 @@ struct ErrorPage {
 #[derive(Template)]
 #[template(path = "error_client.html")]
 struct ClientErrorPage {
-    frame: Frame,
+    nonce: String,
+    assets: Assets,
 }
 
 /// Turns an [`Error`] that a handler or a layer returned into a page, or into JSON for a script.
@@ -97,7 +98,11 @@ pub async fn show_errors(request: Request, next: Next) -> Response {
     }
     let again = matches!(told.status, StatusCode::SERVICE_UNAVAILABLE | StatusCode::UNAUTHORIZED);
     let typed = if again { form_urlencoded::parse(&sent).into_owned().collect() } else { Vec::new() };
-    let rendered = if told.client { ClientErrorPage { frame }.render() } else { ErrorPage { frame, told, here, typed }.render() };
+    let rendered = if told.client {
+        ClientErrorPage { nonce: frame.nonce, assets: frame.assets }.render()
+    } else {
+        ErrorPage { frame, told, here, typed }.render()
+    };
     match rendered {
         Ok(body) => (told.status, Html(body)).into_response(),
         Err(fault) => {

@@ -1,0 +1,156 @@
+//! What the desk and the server tell each other.
+
+use serde::{Deserialize, Serialize};
+
+use super::{Beat, BeatReply, Device, Needs, Plan, RoomState, SetView, Showing};
+
+/// An order from the desk.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case", tag = "kind")]
+pub enum Order {
+    /// Take control from the other desk. Ends no set.
+    TakeControl,
+    /// "I can see and hear them."
+    Sight,
+    /// "I can't see them": ends the set, needs `Sight` again.
+    CannotSee,
+    /// Start the next set with the room's plan.
+    Start,
+    /// Stop now.
+    Stop,
+    /// Ease out at the next extreme.
+    End,
+    /// The same length again, for the set that runs.
+    Extend,
+    /// Change the plan. While a set runs, only `rate` may differ from its plan; it is changed live.
+    Plan {
+        /// The whole plan.
+        plan: Plan,
+    },
+}
+
+/// From the desk.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case", tag = "type")]
+pub enum FromDesk {
+    /// The first message.
+    Hello {
+        /// See [`WIRE_VERSION`].
+        wire: u32,
+    },
+    /// The answer to a beat.
+    Beat(BeatReply),
+    /// An order. Refused when `epoch` is not the room's. The same `id` twice acts once.
+    Order {
+        /// The room's epoch that the desk saw when the key was pressed.
+        epoch: u32,
+        /// Counts up within this socket's life. Never send an order again on another socket.
+        id: u32,
+        /// What to do.
+        order: Order,
+    },
+}
+
+/// Why an order was refused. The desk has the words for each.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case", tag = "kind")]
+pub enum Refusal {
+    /// Meant for the room before its restart.
+    OldEpoch,
+    /// This desk is view-only.
+    NotInControl,
+    /// The order does not fit the state (for example a start while a set runs).
+    WrongState,
+    /// Something is needed first: see [`Needs`].
+    Needs,
+    /// Above a limit of `safety`. `limit` says it in words with its figure.
+    Limit {
+        /// For example "The rate must be between 0.3 and 2 Hz."
+        limit: String,
+    },
+    /// That screen cannot show this width; `widest` fits.
+    TooWide {
+        /// Degrees.
+        widest: f64,
+    },
+    /// The eyes channel is locked by the client's cautions.
+    EyesLocked,
+    /// The record could not be written, so nothing was started.
+    NotSaved,
+}
+
+/// To the desk.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case", tag = "type")]
+pub enum ToDesk {
+    /// See [`Beat`].
+    Beat(Beat),
+    /// The whole room.
+    View(DeskView),
+    /// What became of an order. `refused` `None`: it was carried out.
+    Answer {
+        /// The order's id.
+        id: u32,
+        /// Why not.
+        refused: Option<Refusal>,
+    },
+    /// What the client's page shows now.
+    Showing(Showing),
+    /// This page is older than the server: reload once nothing moves.
+    Reload,
+}
+
+/// Who sits at the client's end, as the server knows it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case")]
+pub enum SeatState {
+    /// Nobody has used the link.
+    Empty,
+    /// Somebody waits to be admitted.
+    Waiting,
+    /// Admitted.
+    Admitted,
+}
+
+/// The room as the desk knows it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+pub struct DeskView {
+    /// See [`super::StageView::epoch`].
+    pub epoch: u32,
+    /// See [`super::StageView::seq`].
+    pub seq: u32,
+    /// The state word.
+    pub state: RoomState,
+    /// See [`Needs`].
+    pub needs: Needs,
+    /// The plan of the next set; while one runs, of that one.
+    pub plan: Plan,
+    /// The set that runs, or the last one.
+    pub set: Option<SetView>,
+    /// This desk has control.
+    pub in_control: bool,
+    /// Another desk is connected too.
+    pub other_desk: bool,
+    /// Who sits at the client's end.
+    pub seat: SeatState,
+    /// A second device asks for the seat.
+    pub seat_asked_for: bool,
+    /// The stage's socket is open and was heard lately.
+    pub stage_here: bool,
+    /// Room time when the stage was last heard.
+    pub stage_heard: Option<f64>,
+    /// What the stage found out about itself.
+    pub device: Option<Device>,
+    /// The widest path that screen can show for the chosen path and dot, degrees.
+    pub widest: Option<f64>,
+    /// The eyes channel is locked by the client's cautions.
+    pub eyes_locked: bool,
+    /// Room time at which the hard limit ends the set that runs.
+    pub hard_end: Option<f64>,
+}

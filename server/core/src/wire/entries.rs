@@ -1,0 +1,130 @@
+//! Entries: what the clinician writes down beside the sets. They go by HTTP, not by the socket:
+//! the room never waits for the database, and an entry is only shown as saved once it is.
+
+use serde::{Deserialize, Serialize};
+
+use super::{Ending, Plan};
+
+/// When in the protocol a rating was asked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case")]
+pub enum Moment {
+    /// The baseline, with the worst picture in mind.
+    Assessment,
+    /// Straight after a set.
+    AfterSet,
+    /// Back at the target.
+    BackAtTarget,
+    /// While the wanted belief is strengthened.
+    Installation,
+    /// At the close of the session.
+    Closing,
+    /// At the start of a later session.
+    Reevaluation,
+}
+
+/// The clinician's one-key mark of what came up.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case")]
+pub enum Change {
+    /// Something new came up.
+    Changing,
+    /// The same as before.
+    Same,
+    /// Nothing disturbing is left.
+    Settled,
+}
+
+/// What an entry says.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case", tag = "kind")]
+pub enum EntryValue {
+    /// What the client reported, in a few words: process notes, sealed apart.
+    Words {
+        /// 1 to 2,000 characters.
+        words: String,
+    },
+    /// See [`Change`].
+    Change {
+        /// The mark.
+        change: Change,
+    },
+    /// Subjective units of disturbance.
+    Sud {
+        /// 0 to 10.
+        value: u8,
+    },
+    /// Validity of the wanted belief.
+    Voc {
+        /// 1 to 7.
+        value: u8,
+    },
+    /// The entry that this one replaces is taken back.
+    TakenBack,
+}
+
+/// One entry, append-only. `POST /sessions/{id}/entries` takes one and answers [`Kept`] once it
+/// is in the record. The same `id` sent twice is kept once.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+pub struct Entry {
+    /// A UUID made by the page: the idempotency key.
+    pub id: String,
+    /// The set it belongs to (a UUID), or none.
+    pub set: Option<String>,
+    /// The entry that this one corrects or takes back.
+    pub replaces: Option<String>,
+    /// When in the protocol.
+    pub moment: Moment,
+    /// What it says.
+    pub value: EntryValue,
+}
+
+/// The answer to an [`Entry`]: it is in the record.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+pub struct Kept {
+    /// The entry's id.
+    pub id: String,
+    /// Server's time of keeping, RFC 3339 in UTC.
+    pub at: String,
+}
+
+/// An entry that is in the record.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+pub struct KeptEntry {
+    /// As it was sent.
+    pub entry: Entry,
+    /// See [`Kept::at`].
+    pub at: String,
+}
+
+/// A set in the log of a session.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+pub struct LogSet {
+    /// The set's id (a UUID).
+    pub id: String,
+    /// 1 for the first.
+    pub number: u32,
+    /// As last ordered.
+    pub plan: Plan,
+    /// Cycles shown at the screen, from evidence; `None` when nothing was heard.
+    pub cycles: Option<f64>,
+    /// `None` while it runs.
+    pub ending: Option<Ending>,
+}
+
+/// `GET /sessions/{id}/entries`: all that the desk's log shows, to fill it after a reload.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+pub struct SessionLog {
+    /// In order of number.
+    pub sets: Vec<LogSet>,
+    /// In order of keeping, corrected and taken-back ones included.
+    pub entries: Vec<KeptEntry>,
+}

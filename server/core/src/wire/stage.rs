@@ -1,0 +1,185 @@
+//! What the stage and the server tell each other, and what the stage shows as evidence.
+
+use serde::{Deserialize, Serialize};
+
+use super::{Beat, BeatReply, Ending, Needs, RoomState, SetView};
+
+/// What the client's page found out about itself. Sent with hello and again when it changes.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+pub struct Device {
+    /// Field's width and height, CSS px.
+    pub width_px: f64,
+    /// See `width_px`.
+    pub height_px: f64,
+    /// CSS px per mm, from the card; `None` when it was skipped (then 96 px an inch is assumed).
+    pub px_per_mm: Option<f64>,
+    /// Eye to screen, mm, as the client stated it; `None` when it was skipped.
+    pub distance_mm: Option<f64>,
+    /// The system asks for reduced motion.
+    pub reduced_motion: bool,
+    /// The client heard the test sound.
+    pub sound: bool,
+    /// The screen will stay on.
+    pub wake_lock: bool,
+    /// The page fills the screen.
+    pub full_screen: bool,
+}
+
+/// What the stage shows at this moment, sent every 250 ms while a set runs and once at its end.
+/// For the desk's eyes; the record is made of [`Evidence`].
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+pub struct Showing {
+    /// The set it belongs to.
+    pub set: String,
+    /// Whether anything moves or sounds.
+    pub moving: bool,
+    /// Page's own estimate of the room time of this reading.
+    pub at: f64,
+    /// Cycles since the set began, as shown.
+    pub phase: f64,
+    /// Hz, as shown.
+    pub rate: f64,
+    /// Degrees from extreme to extreme, as shown on that screen.
+    pub width: f64,
+}
+
+/// Why a stage stopped by itself.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case")]
+pub enum Interruption {
+    /// The page was hidden or the screen locked.
+    Hidden,
+    /// Full screen was left.
+    FullScreenLeft,
+    /// The screen was turned or the window resized.
+    Resized,
+    /// Sound was suspended or interrupted while it was in use.
+    SoundLost,
+    /// No sign of the desk for longer than the silence limit.
+    Silence,
+}
+
+/// What happened at the screen, the stuff the record is made of. Append-only: `(set, seq)` names
+/// it, and the same one sent twice is kept once.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+pub struct Evidence {
+    /// The set it belongs to.
+    pub set: String,
+    /// 0 for the set's first, counting up.
+    pub seq: u32,
+    /// Page's estimate of the room time.
+    pub at: f64,
+    /// What was seen.
+    pub fact: Fact,
+}
+
+/// One fact in [`Evidence`].
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case", tag = "kind")]
+pub enum Fact {
+    /// The dot (or first tone) was first shown.
+    Shown {
+        /// Degrees delivered from extreme to extreme.
+        width: f64,
+    },
+    /// Once a second while it runs.
+    Second {
+        /// Cycles shown so far.
+        phase: f64,
+        /// Frames drawn in this second.
+        frames: u32,
+        /// The longest time between two of them, ms.
+        longest_gap: f64,
+    },
+    /// It came to rest.
+    Rested {
+        /// Cycles shown in all.
+        phase: f64,
+        /// What brought it to rest, as the page knows it.
+        ending: Ending,
+    },
+}
+
+/// From the client's page.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case", tag = "type")]
+pub enum FromStage {
+    /// The first message.
+    Hello {
+        /// See [`WIRE_VERSION`].
+        wire: u32,
+        /// See [`Device`].
+        device: Device,
+    },
+    /// The answer to a beat.
+    Beat(BeatReply),
+    /// The device changed, or was calibrated.
+    Device {
+        /// See [`Device`].
+        device: Device,
+    },
+    /// The client tapped Ready.
+    Ready,
+    /// The client stopped. The page has stopped already. Repeated until a view shows it.
+    Stop,
+    /// The page stopped by itself. Repeated until a view shows it.
+    Interrupted {
+        /// Why.
+        cause: Interruption,
+    },
+    /// See [`Showing`].
+    Showing(Showing),
+    /// Facts that no [`ToStage::Kept`] has named yet; 20 at most in one message.
+    Evidence {
+        /// In order.
+        facts: Vec<Evidence>,
+    },
+}
+
+/// To the client's page.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case", tag = "type")]
+pub enum ToStage {
+    /// See [`Beat`].
+    Beat(Beat),
+    /// The whole room as the client may know it.
+    View(StageView),
+    /// Evidence of this set up to and with this `seq` is in the record.
+    Kept {
+        /// The set.
+        set: String,
+        /// The highest `seq` below which nothing is missing.
+        seq: u32,
+    },
+    /// This page is older than the server: reload once nothing moves.
+    Reload,
+}
+
+/// The room as the client's page knows it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+pub struct StageView {
+    /// Counts the starts of the room's holder. Room time starts anew with each.
+    pub epoch: u32,
+    /// Counts the views within an epoch, from 1,000,000 times the epoch.
+    pub seq: u32,
+    /// The state word.
+    pub state: RoomState,
+    /// See [`Needs`].
+    pub needs: Needs,
+    /// The set that runs, or the last one. `None` before the first and while not admitted.
+    pub set: Option<SetView>,
+    /// The desk has drawn the client's last Stop or interruption: only now may the page say so.
+    pub desk_knows: bool,
+    /// A desk is connected.
+    pub desk_here: bool,
+    /// After the end: the closing words the clinician chose for the client, if any.
+    pub closing_words: Option<String>,
+}
