@@ -8,6 +8,8 @@ mod ground;
 mod people;
 mod plan;
 mod practice;
+#[cfg(test)]
+mod sealed_test;
 mod sets;
 mod world;
 mod write;

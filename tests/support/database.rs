@@ -1,5 +1,6 @@
 //! A database of one's own, copied from a template that is migrated once.
 
+use std::process::Command;
 use std::str::FromStr;
 use std::sync::Arc;
 
@@ -46,6 +47,19 @@ impl TestDatabase {
     #[must_use]
     pub fn owner(&self) -> PgConnectOptions {
         server().username("leeward_owner").database(&self.name)
+    }
+
+    /// All of it as SQL, as a backup holds it.
+    #[must_use]
+    pub fn dump(&self) -> String {
+        let server = server();
+        let host = server.get_socket().map_or_else(|| server.get_host().to_owned(), |folder| folder.display().to_string());
+        let output = Command::new("pg_dump")
+            .args(["--host", &host, "--port", &server.get_port().to_string(), "--username", server.get_username(), &self.name])
+            .output()
+            .expect("pg_dump is installed with Postgres");
+        assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+        String::from_utf8(output.stdout).expect("the database is in UTF-8")
     }
 }
 

@@ -1,0 +1,102 @@
+//! What a copy of the database gives away: seeds a small practice and looks for its people's words in the dump.
+
+use std::collections::BTreeSet;
+use std::io::Write;
+
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD_NO_PAD;
+use clap::Parser;
+use leeward_tests::TestDatabase;
+use sqlx::ConnectOptions;
+
+use crate::plan::{ClientPlan, Practice, SessionPlan};
+use crate::{Args, practice, run};
+
+const CLIENTS: usize = 3;
+
+#[tokio::test]
+async fn a_dump_holds_no_word_about_a_client() {
+    let database = TestDatabase::new().await;
+    seed(&database).await;
+    let dump = database.dump();
+    let practice = practice::draw(1, CLIENTS);
+    let words = private_words(&practice);
+    assert!(words.len() > 60, "{} words", words.len());
+    let sessions: i64 = sqlx::query_scalar("SELECT count(*) FROM session").fetch_one(&database.superuser).await.unwrap();
+    assert_eq!(usize::try_from(sessions), Ok(practice.clients.iter().map(|client| client.sessions.len()).sum()));
+    // What is not sealed is found: the names of members.
+    assert_eq!(found(&dump, practice.members[0].name), Some("raw"));
+    let seen: Vec<_> = words.iter().filter_map(|word| found(&dump, word).map(|how| (how, word))).collect();
+    assert!(seen.is_empty(), "{seen:?}");
+}
+
+#[test]
+fn the_search_finds_a_word_however_it_stands() {
+    let word = "Ashgrove Lane";
+    assert_eq!(found("7\tAshgrove Lane\t9", word), Some("raw"));
+    assert_eq!(found("\\\\x0041736867726f7665204c616e65ff", word), Some("hex"));
+    for before in 0..3 {
+        let bytes = [&b"<<<"[..before], word.as_bytes(), b">>"].concat();
+        assert_eq!(found(&STANDARD_NO_PAD.encode(bytes), word), Some("base64"), "{before} bytes before it");
+    }
+    assert_eq!(found("Ashgrove Row", word), None);
+}
+
+async fn seed(database: &TestDatabase) {
+    let mut key = tempfile::NamedTempFile::new().unwrap();
+    writeln!(key, "{}", "5e".repeat(32)).unwrap();
+    let (owner, app, clients) = (database.owner().to_url_lossy(), database.app().to_url_lossy(), CLIENTS.to_string());
+    let args = ["demo-seed", "--owner-url", owner.as_str(), "--database-url", app.as_str(), "--clients", &clients, "--key-file"];
+    let args = args.into_iter().chain(key.path().to_str());
+    run(Args::parse_from(args)).await.unwrap();
+}
+
+/// Everything that the plan says about a client in words or numbers of one's own.
+fn private_words(practice: &Practice) -> BTreeSet<&str> {
+    practice
+        .clients
+        .iter()
+        .flat_map(|client| about(client).chain(client.sessions.iter().flat_map(said)))
+        .filter(|word| !word.is_empty())
+        .collect()
+}
+
+fn about(client: &ClientPlan) -> impl Iterator<Item = &str> {
+    let person = [&client.name, &client.addressed_as, &client.phone, &client.contact_name, &client.contact_phone, &client.location];
+    let memories = client.targets.iter().map(|target| target.memory);
+    let told = memories.flat_map(|it| [it.label, it.picture, it.negative, it.positive, it.emotions, it.body]);
+    person.into_iter().map(String::as_str).chain(told)
+}
+
+fn said(session: &SessionPlan) -> impl Iterator<Item = &str> {
+    session.sets.iter().map(|set| set.words).chain([session.note.as_str()])
+}
+
+/// How `word` stands in `dump`, if it does: as it is, or as the two ways in which Postgres and JSON write bytes.
+fn found(dump: &str, word: &str) -> Option<&'static str> {
+    if dump.contains(word) {
+        return Some("raw");
+    }
+    // So few bytes stand by chance in a sealed value.
+    if word.len() < 6 {
+        return None;
+    }
+    if dump.contains(&hex(word)) {
+        return Some("hex");
+    }
+    base64_cores(word).iter().any(|core| dump.contains(core)).then_some("base64")
+}
+
+fn hex(word: &str) -> String {
+    word.bytes().map(|byte| format!("{byte:02x}")).collect()
+}
+
+/// What of a word's base64 does not depend on its neighbours, with 0, 1 and 2 bytes before it.
+fn base64_cores(word: &str) -> [String; 3] {
+    [0, 1, 2].map(|before| {
+        let text = STANDARD_NO_PAD.encode([&[0; 2][..before], word.as_bytes()].concat());
+        // A letter holds six bits: the ones that share a byte with what comes before or after go.
+        let (first, whole) = ([0, 2, 3][before], (before + word.len()) * 8 / 6);
+        text[first..whole].to_owned()
+    })
+}
