@@ -11,11 +11,11 @@ import type { SetView } from "./SetView";
  */
 export type DeskView = { 
 /**
- * See [`StageView::epoch`].
+ * See `StageView::epoch`.
  */
 epoch: number, 
 /**
- * See [`StageView::seq`].
+ * See `StageView::seq`.
  */
 seq: number, 
 /**

@@ -121,9 +121,9 @@ pub enum SeatState {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS), ts(export))]
 pub struct DeskView {
-    /// See [`super::StageView::epoch`].
+    /// See `StageView::epoch`.
     pub epoch: u32,
-    /// See [`super::StageView::seq`].
+    /// See `StageView::seq`.
     pub seq: u32,
     /// The state word.
     pub state: RoomState,

@@ -1,0 +1,98 @@
+// What goes wrong around a session: the database is gone, and everybody sits at one browser.
+
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+import { watchTroubles } from './support/chromium.mjs';
+import { Desk } from './support/desk.mjs';
+import { enrol, fill, newClient, startSession } from './support/practice.mjs';
+import { table } from './support/record.mjs';
+import { CLIENT, LOCATION, TARGET, accessible, openScene } from './support/scene.mjs';
+import { Stage } from './support/stage.mjs';
+
+let scene;
+let desk;
+let page;
+before(async () => {
+  scene = await openScene();
+  desk = await scene.openDesk();
+  page = desk.page;
+});
+after(() => scene?.close());
+
+test('without the database a form is not saved, says so, is kept, and can be sent again', async () => {
+  const forms = await page.context().newPage();
+  await forms.goto(`/clients/${scene.client}`);
+  await forms.getByRole('link', { name: 'Add a target' }).click();
+  await fill(forms, { ...TARGET, label: 'the second ferry <&>' });
+  await scene.house.tell('database-stop');
+  await forms.getByRole('button', { name: 'Save' }).click();
+  await forms.getByRole('heading', { name: 'Not saved' }).waitFor();
+  await forms.getByText('This page still holds what you typed.').waitFor();
+  await accessible(forms, 'not saved');
+  await forms.getByRole('button', { name: 'Send it again' }).click();
+  await forms.getByRole('heading', { name: 'Not saved' }).waitFor();
+  await scene.house.tell('database-start');
+  await forms.getByRole('button', { name: 'Send it again' }).click();
+  await forms.waitForURL(/\/targets\/[0-9a-f-]{36}$/);
+  for (const words of ['the second ferry <&>', TARGET.picture, TARGET.positive_belief]) await forms.getByText(words).first().waitFor();
+  await forms.close();
+});
+
+test('without the database the desk still stops, starts nothing, and keeps each entry until it is saved', async () => {
+  const stage = await scene.joinAndAdmit();
+  await desk.cycles(24);
+  await desk.start();
+  await desk.untilCycle(1);
+  await scene.house.tell('database-stop');
+  await desk.press('Escape');
+  await desk.until('STOPPED');
+  await stage.until('The dot rests');
+  await desk.press('w');
+  await page.keyboard.type('colder, and further off');
+  await desk.press('Enter', 's', '6');
+  await desk.untilText('log', /not saved, trying again/, 15_000);
+  assert.doesNotMatch(await desk.text('log'), /saved \d\d:/);
+  await accessible(page, 'desk, not saved');
+  await scene.house.tell('database-start');
+  await page.waitForFunction(() => document.querySelector('[data-part="log"]').textContent.match(/saved \d\d:/g)?.length === 2, null, { timeout: 20_000 });
+  const ratings = await scene.house.rows(`SELECT value FROM rating WHERE session_id = '${scene.session}' AND scale = 'sud' AND set_id IS NOT NULL`);
+  assert.deepEqual(ratings, [{ value: 6 }], 'kept once');
+  await scene.settle();
+  await desk.start();
+  await desk.press('Escape');
+  await desk.until('STOPPED');
+  const sets = await scene.house.rows(`SELECT s.number, e.ending FROM stimulus_set s LEFT JOIN set_ending e ON e.set_id = s.id ORDER BY 1`);
+  assert.deepEqual(sets, [{ number: 1, ending: 'stopped_by_clinician' }, { number: 2, ending: 'stopped_by_clinician' }]);
+});
+
+test('a desk, a lead\'s page and a stage in one browser, and each keeps its place when another leaves', async () => {
+  const own = await scene.memberPage();
+  await enrol(own, await scene.house.leeward('member', 'invite', '--name', 'Sunniva Aske', '--role', 'clinician,lead'));
+  await newClient(own, { ...CLIENT, name: 'Birger Lindal', addressed_as: 'Birger' });
+  const client = new URL(own.url()).pathname.split('/')[2];
+  await startSession(own, client);
+  const both = new Desk(own);
+  const [lead, field] = [await own.context().newPage(), await own.context().newPage()];
+  for (const one of [lead, field]) scene.pages.push(watchTroubles(one, scene.house.origin));
+  const stage = new Stage(field);
+  await stage.join(await both.mint());
+  await stage.skipCheck();
+  await both.admit({ location: LOCATION });
+  await both.sight();
+  await both.cycles(6);
+  await both.start();
+  await lead.goto('/practice/caseload');
+  assert.ok((await table(lead, 'By record number')).length >= 2);
+  await both.until('READY', 30_000);
+  await stage.tap('Leave');
+  await field.waitForURL('**/left');
+  await both.until('WAITING');
+  assert.equal((await lead.reload()).status(), 200);
+  assert.equal((await own.goto('/clients')).status(), 200);
+});
+
+test('no page had any trouble but the lost database', () => {
+  for (const one of scene.pages) {
+    assert.deepEqual(one.troubles.filter((line) => !/status of 503/.test(line)), [], one.url());
+  }
+});
