@@ -138,5 +138,9 @@ fn limit(limit: String) -> Result<(), Refusal> {
     Err(Refusal::Limit { limit })
 }
 
+mod preset;
+
+pub use preset::{CALM_CYCLES, CALM_RATE_HZ, check_preset};
+
 #[cfg(test)]
 mod tests;

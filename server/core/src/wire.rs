@@ -9,6 +9,7 @@
 
 mod desk;
 mod entries;
+mod preset;
 mod room;
 mod set;
 mod signs;
@@ -16,6 +17,7 @@ mod stage;
 
 pub use desk::{DeskView, FromDesk, Order, Refusal, SeatState, ToDesk};
 pub use entries::{Change, Entry, EntryValue, Kept, KeptEntry, LogSet, Moment, SessionLog};
+pub use preset::{Preset, Purpose};
 pub use room::{Needs, RoomState};
 pub use set::{Channels, Ending, Length, Path, Plan, Segment, SetView, Timeline};
 pub use signs::{Beat, BeatReply, Echo};

@@ -17,6 +17,7 @@ pub mod ids;
 pub mod live;
 pub mod outcomes;
 pub mod page;
+pub mod presets;
 pub mod seal;
 pub mod security;
 pub mod sessions;

@@ -10,6 +10,8 @@ test("a button's data become its action", () => {
   assert.deepEqual(buttonAction({ act: "rate", value: "10" }, false), { kind: "rate", value: 10 });
   assert.deepEqual(buttonAction({ act: "take_back", entry: "a" }, false), { kind: "take_back", entry: "a" });
   assert.deepEqual(buttonAction({ act: "lower", shown: "card" }, false), { kind: "lower", shown: "card" });
+  assert.deepEqual(buttonAction({ act: "preset", index: "2" }, false), { kind: "preset", index: 2 });
+  assert.equal(buttonAction({ act: "preset" }, false), null);
 });
 
 test("data that make no action make none", () => {

@@ -8,7 +8,7 @@ export type Data = Readonly<Record<string, string | undefined>>;
 
 const SETTINGS: Setting[] = ["rate", "width", "dot", "path", "length", "channels"];
 const CHANGES: Change[] = ["changing", "same", "settled"];
-const PANELS: Lower[] = ["log", "join", "card", "target", "keys"];
+const PANELS: Lower[] = ["log", "join", "card", "target", "presets", "keys"];
 const SCALES: Scale[] = ["sud", "voc"];
 const PLAIN = [
   "stop", "start", "end", "extend", "sight", "cannot_see", "take_control", "toggle_open", "undo_setting", "next_moment", "toggle_preview",
@@ -34,6 +34,7 @@ export function buttonAction(data: Data, shift: boolean): Action | null {
       const scale = pick(SCALES, data.scale);
       return scale === undefined ? null : { kind: "arm", scale };
     }
+    case "preset": return data.index === undefined ? null : { kind: "preset", index: Number(data.index) };
     case "rate": return data.value === undefined ? null : { kind: "rate", value: Number(data.value) };
     case "lower": {
       const shown = pick(PANELS, data.shown);

@@ -5,7 +5,7 @@ import { keyAction, LABELLED_KEYS, swallowsRelease, type KeyState, type Place, t
 import type { Action } from "./model";
 
 const press = (key: string, more: Partial<Press> = {}): Press => ({ key, shift: false, modified: false, repeat: false, composing: false, ...more });
-const plain: KeyState = { armed: null, shortcuts: true };
+const plain: KeyState = { armed: null, presets: false, shortcuts: true };
 const places: Place[] = ["keys", "words", "field", "button"];
 const act = (key: string, place: Place = "keys", state: KeyState = plain, more: Partial<Press> = {}): Action | null =>
   keyAction(press(key, more), place, state).action;
@@ -15,7 +15,7 @@ test("S2: Escape stops from every place, with any modifier, held or composing, s
     for (const shortcuts of [true, false])
       for (const armed of [null, "sud", "voc"] as const)
         for (const more of [{}, { modified: true }, { repeat: true }, { composing: true }]) {
-          const outcome = keyAction(press("Escape", more), place, { armed, shortcuts });
+          const outcome = keyAction(press("Escape", more), place, { armed, presets: true, shortcuts });
           assert.deepEqual(outcome, { action: { kind: "stop" }, prevent: true }, `${place} ${JSON.stringify(more)}`);
         }
 });
@@ -24,7 +24,7 @@ test("S3: in the words field every key but Enter and Escape is left to the field
   const keys = [" ", "0", "5", "9", "t", "e", "s", "v", "x", "i", "m", "+", ",", ".", "?", "ArrowLeft", "ArrowUp", "Tab", "Backspace"];
   for (const key of keys)
     for (const armed of [null, "sud", "voc"] as const)
-      assert.deepEqual(keyAction(press(key), "words", { armed, shortcuts: true }), { action: null, prevent: false }, key);
+      assert.deepEqual(keyAction(press(key), "words", { armed, presets: true, shortcuts: true }), { action: null, prevent: false }, key);
   assert.deepEqual(act("Enter", "words"), { kind: "save_words" });
 });
 
@@ -55,7 +55,7 @@ test("S17: digits do nothing unless a rating is armed", () => {
 });
 
 test("S16: one key a rating: 0 to 9 and t for 10", () => {
-  const armed: KeyState = { armed: "sud", shortcuts: true };
+  const armed: KeyState = { armed: "sud", presets: false, shortcuts: true };
   for (const digit of "0123456789") assert.deepEqual(act(digit, "keys", armed), { kind: "rate", value: Number(digit) });
   assert.deepEqual(act("t", "keys", armed), { kind: "rate", value: 10 });
   assert.deepEqual(act("T", "button", armed), { kind: "rate", value: 10 });
@@ -63,13 +63,23 @@ test("S16: one key a rating: 0 to 9 and t for 10", () => {
 });
 
 test("on VOC t is no rating; a digit off the scale still reaches the reducer, which asks", () => {
-  const armed: KeyState = { armed: "voc", shortcuts: true };
+  const armed: KeyState = { armed: "voc", presets: false, shortcuts: true };
   assert.equal(act("t", "keys", armed), null);
   assert.deepEqual(act("0", "keys", armed), { kind: "rate", value: 0 });
 });
 
+test("digits 1 to 9 apply a preset while the presets show; an armed rating comes first; held, once; off with the single keys", () => {
+  const showing: KeyState = { ...plain, presets: true };
+  for (const digit of "123456789") assert.deepEqual(act(digit, "keys", showing), { kind: "preset", index: Number(digit) - 1 });
+  assert.equal(act("0", "keys", showing), null);
+  assert.deepEqual(act("3", "keys", { ...showing, armed: "sud" }), { kind: "rate", value: 3 });
+  assert.deepEqual(keyAction(press("3", { repeat: true }), "keys", showing), { action: null, prevent: true });
+  assert.equal(act("3", "keys", { ...showing, shortcuts: false }), null);
+  assert.equal(act("3", "words", showing), null);
+});
+
 test("a held digit rates once", () => {
-  assert.equal(act("5", "keys", { armed: "sud", shortcuts: true }, { repeat: true }), null);
+  assert.equal(act("5", "keys", { armed: "sud", presets: false, shortcuts: true }, { repeat: true }), null);
 });
 
 test("arrows: left and right change the rate, up and down the width, also while held", () => {
@@ -85,7 +95,7 @@ test("every single key does what its label says", () => {
     ["s", { kind: "arm", scale: "sud" }], ["v", { kind: "arm", scale: "voc" }], ["b", { kind: "next_moment" }], ["w", { kind: "to_words" }],
     ["j", { kind: "mark", change: "changing" }], ["k", { kind: "mark", change: "same" }], ["l", { kind: "mark", change: "settled" }],
     ["m", { kind: "lower", shown: "card" }], ["g", { kind: "lower", shown: "target" }], ["c", { kind: "lower", shown: "join" }],
-    ["?", { kind: "lower", shown: "keys" }], ["h", { kind: "toggle_preview" }], ["u", { kind: "toggle_open" }], ["z", { kind: "undo_setting" }],
+    ["?", { kind: "lower", shown: "keys" }], ["o", { kind: "lower", shown: "presets" }], ["h", { kind: "toggle_preview" }], ["u", { kind: "toggle_open" }], ["z", { kind: "undo_setting" }],
     ["d", { kind: "step", setting: "dot", direction: 1 }], ["p", { kind: "step", setting: "path", direction: 1 }],
     ["n", { kind: "step", setting: "channels", direction: 1 }], [",", { kind: "step", setting: "length", direction: -1 }],
     [".", { kind: "step", setting: "length", direction: 1 }],
@@ -110,7 +120,7 @@ test("with Control, Alt or Meta nothing but Escape is taken", () => {
 });
 
 test("S3: with single keys off, characters and Space are left alone; arrows and Escape stay", () => {
-  const off: KeyState = { armed: "sud", shortcuts: false };
+  const off: KeyState = { armed: "sud", presets: false, shortcuts: false };
   for (const key of [" ", "e", "5", "t", "+", "?", "x"]) assert.deepEqual(keyAction(press(key), "button", off), { action: null, prevent: false });
   assert.ok(!swallowsRelease(" ", "button", off));
   assert.deepEqual(act("ArrowLeft", "keys", off), { kind: "step", setting: "rate", direction: -1 });

@@ -18,6 +18,8 @@ export type Place = "keys" | "words" | "field" | "button";
 
 export interface KeyState {
   armed: "sud" | "voc" | null;
+  /** The list of presets shows: a digit applies one. */
+  presets: boolean;
   /** Single-character keys are on (WCAG 2.2, 2.1.4 lets people turn them off). */
   shortcuts: boolean;
 }
@@ -58,6 +60,7 @@ const SHORTCUTS: Record<string, Shortcut> = {
   ",": { action: step("length", -1), repeats: true },
   ".": { action: step("length", 1), repeats: true },
   u: { action: { kind: "toggle_open" } },
+  o: { action: { kind: "lower", shown: "presets" } },
   z: { action: { kind: "undo_setting" } },
   w: { action: { kind: "to_words" } },
   j: { action: { kind: "mark", change: "changing" } },
@@ -89,6 +92,9 @@ function characterKey(press: Press, state: KeyState): Outcome {
   if (!state.shortcuts) return LEFT_ALONE;
   const value = state.armed === null ? null : ratingKey(press.key, state.armed);
   if (value !== null) return press.repeat ? SWALLOWED : { action: { kind: "rate", value }, prevent: true };
+  if (state.presets && /^[1-9]$/.test(press.key)) {
+    return press.repeat ? SWALLOWED : { action: { kind: "preset", index: Number(press.key) - 1 }, prevent: true };
+  }
   const shortcut = SHORTCUTS[press.key.toLowerCase()];
   if (shortcut === undefined) return LEFT_ALONE;
   if (press.repeat && !shortcut.repeats) return SWALLOWED;

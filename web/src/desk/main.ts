@@ -3,13 +3,14 @@ import { RoomClock } from "../live/clock";
 import { LiveSocket, WIRE_VERSION, type SocketState } from "../live/socket";
 import type { Entry } from "../wire/Entry";
 import type { FromDesk } from "../wire/FromDesk";
+import type { Preset } from "../wire/Preset";
 import type { ToDesk } from "../wire/ToDesk";
 import { AdmissionPanel } from "./admission_panel";
 import { buttonAction } from "./buttons";
 import { part, text } from "./dom";
 import { hasUnsaved } from "./entries";
 import { keyAction, swallowsRelease, type KeyState, type Place } from "./keys";
-import { freshDesk, isBusy, type Action, type Command, type DeskEvent } from "./model";
+import { freshDesk, isBusy, type Action, type Command, type DeskEvent, type DeskState } from "./model";
 import { Preview } from "./preview";
 import { step } from "./reducer";
 import { render } from "./render";
@@ -27,7 +28,8 @@ const baseline = { sud: numberOf(desk.dataset.baselineSud), voc: numberOf(desk.d
 const wide = matchMedia("(min-width: 1100px)");
 
 const clock = new RoomClock();
-let state = freshDesk(performance.now());
+const presets = JSON.parse(part("presets").dataset.presets ?? "[]") as Preset[];
+let state: DeskState = { ...freshDesk(performance.now()), presets };
 let drawn = 0;
 // Reduced motion hides the preview until it is asked for.
 if (matchMedia("(prefers-reduced-motion: reduce)").matches) state = { ...state, preview: false };
@@ -119,7 +121,7 @@ function cameBack(): void {
 }
 
 const act = (action: Action): void => happen({ kind: "action", action, id: crypto.randomUUID(), words: words.value });
-const keyState = (): KeyState => ({ armed: state.armed?.scale ?? null, shortcuts: state.shortcuts });
+const keyState = (): KeyState => ({ armed: state.armed?.scale ?? null, presets: state.lower === "presets", shortcuts: state.shortcuts });
 
 function placeOf(target: EventTarget | null): Place {
   if (!(target instanceof HTMLElement)) return "keys";

@@ -7,6 +7,7 @@ import type { Kept } from "../wire/Kept";
 import type { Moment } from "../wire/Moment";
 import type { Order } from "../wire/Order";
 import type { Plan } from "../wire/Plan";
+import type { Preset } from "../wire/Preset";
 import type { SessionLog } from "../wire/SessionLog";
 import type { Showing } from "../wire/Showing";
 import type { ToDesk } from "../wire/ToDesk";
@@ -14,7 +15,7 @@ import type { Problem, Queue } from "./entries";
 import type { Direction, Setting } from "./plan";
 
 /** What the part below the controls shows. In a wide window the target card has its own place as well. */
-export type Lower = "log" | "join" | "card" | "target" | "keys";
+export type Lower = "log" | "join" | "card" | "target" | "presets" | "keys";
 export type Scale = "sud" | "voc";
 
 /** What the clinician does, by key or by button. */
@@ -29,6 +30,7 @@ export type Action =
   | { kind: "step"; setting: Setting; direction: Direction }
   | { kind: "toggle_open" }
   | { kind: "undo_setting" }
+  | { kind: "preset"; index: number }
   | { kind: "to_words" }
   | { kind: "save_words" }
   | { kind: "mark"; change: Change }
@@ -96,6 +98,8 @@ export interface DeskState {
   preview: boolean;
   armed: { scale: Scale; moment: Moment } | null;
   lower: Lower;
+  /** In the order of the digits, as the page came with them. */
+  presets: readonly Preset[];
   /** The set that the words being typed belong to: undefined when none are. */
   wordsFor: string | null | undefined;
   queue: Queue;
@@ -120,7 +124,7 @@ export function freshDesk(now: number): DeskState {
   return {
     line: { open: false, synced: false, heardAt: now }, view: null, stateSince: now, showing: null, stoppedAt: -Infinity,
     pending: [], nextOrder: 1, wanted: null, earlierPlans: [], lastStep: null, notice: null,
-    focus: { here: true, since: -Infinity }, shortcuts: true, preview: true, armed: null, lower: "log", wordsFor: undefined,
+    focus: { here: true, since: -Infinity }, shortcuts: true, preview: true, armed: null, lower: "log", presets: [], wordsFor: undefined,
     queue: [], log: { sets: [], entries: [] }, logRead: false, logIs: "due", logDue: now, sentAway: false, reload: false,
   };
 }

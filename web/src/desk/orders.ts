@@ -4,7 +4,7 @@ import type { Order } from "../wire/Order";
 import type { Plan } from "../wire/Plan";
 import type { Refusal } from "../wire/Refusal";
 import { isBusy, shownPlan, type DeskState, type Step } from "./model";
-import { sameButRate, samePlan, stepPlan, toggleOpen, type Direction, type Setting } from "./plan";
+import { sameButRate, samePlan, stepPlan, toggleOpen, withPreset, type Direction, type Setting } from "./plan";
 import { needsWords, orderName, refusalWords } from "./words";
 
 /** No set starts sooner than this after a stop, ms. */
@@ -127,6 +127,23 @@ export function changeSetting(state: DeskState, setting: Setting | "open", direc
   const goesOn = state.lastStep !== null && state.lastStep.setting === setting && now - state.lastStep.at < ONE_CHANGE;
   const earlierPlans = goesOn ? state.earlierPlans : [...state.earlierPlans, from];
   return orderPlan({ ...state, earlierPlans, lastStep: { setting, at: now } }, to, now);
+}
+
+/** Applies a preset to the next set, or as far as a change of the plan goes to the one that runs; the list gives way to the log. */
+export function applyPreset(state: DeskState, index: number, now: number): Step {
+  const preset = state.presets[index];
+  const from = shownPlan(state);
+  if (preset === undefined) return say(state, "No preset has this number.", now);
+  if (from === null) return say(state, "Nothing was changed: no connection to the server.", now);
+  if (preset.purpose === "calm_place" && isBusy(state)) return say(state, "Calm-place presets are not for a set that runs.", now);
+  const to = withPreset(from, preset);
+  const why = samePlan(from, to) ? null : whyNoPlan(state, from, to);
+  if (why !== null) return say(state, why, now);
+  const words = `${preset.purpose === "calm_place" ? "Calm place" : "Preset"}: ${preset.name}${isBusy(state) ? "" : ", for the next set"}.`;
+  const shown: DeskState = { ...state, lower: "log" };
+  if (samePlan(from, to)) return say(shown, words, now);
+  const ordered = orderPlan({ ...shown, earlierPlans: [...state.earlierPlans, from], lastStep: null }, to, now);
+  return { ...ordered, state: { ...ordered.state, notice: { words, since: now } } };
 }
 
 /** Goes back to the plan before the last change of a setting. */

@@ -3,6 +3,7 @@ import type { Channels } from "../wire/Channels";
 import type { DeskView } from "../wire/DeskView";
 import type { Path } from "../wire/Path";
 import type { Plan } from "../wire/Plan";
+import type { Preset } from "../wire/Preset";
 
 /** Which part of the plan a step changes; `direction` is 1 or -1. */
 export type Setting = "rate" | "width" | "dot" | "path" | "length" | "channels";
@@ -75,6 +76,11 @@ export function stepPlan(plan: Plan, setting: Setting, direction: Direction, vie
 export function toggleOpen(plan: Plan): Plan {
   const length: Plan["length"] = plan.length.kind === "open" ? { kind: "cycles", cycles: USUAL_CYCLES } : { kind: "open" };
   return { ...plan, length };
+}
+
+/** `plan` with a preset's settings in it; what a preset leaves out stays. */
+export function withPreset(plan: Plan, { channels, rate, width, length }: Preset): Plan {
+  return { ...plan, channels, rate, width, length };
 }
 
 /** Whether both plans order the same. */

@@ -5,7 +5,7 @@ import type { ToDesk } from "../wire/ToDesk";
 import { failed, hurry, kept } from "./entries";
 import { mergeLogs, presentSet, withSet } from "./log";
 import { isBusy, type Action, type DeskEvent, type DeskState, type Lower, type Step } from "./model";
-import { changeSetting, orderAnswered, resendAfterBreak, say, sendOrder, start, stop, undoSetting, unchanged } from "./orders";
+import { applyPreset, changeSetting, orderAnswered, resendAfterBreak, say, sendOrder, start, stop, undoSetting, unchanged } from "./orders";
 import { samePlan } from "./plan";
 import { arm, editAgain, mark, nextMoment, pump, putBack, rate, saveWords, sendAgain, takeBack } from "./ratings";
 
@@ -91,7 +91,15 @@ function pageFocus(state: DeskState, here: boolean, now: number): Step {
   return unchanged({ ...state, queue: here ? hurry(state.queue, now) : state.queue, focus: { here, since: now } });
 }
 
-const toggleLower = (state: DeskState, shown: Lower): Step => unchanged({ ...state, lower: state.lower === shown ? "log" : shown });
+/** Digits belong to one thing at a time: showing the presets puts the rating away. */
+function toggleLower(state: DeskState, shown: Lower): Step {
+  const lower = state.lower === shown ? "log" : shown;
+  return unchanged({ ...state, lower, armed: lower === "presets" ? null : state.armed });
+}
+
+/** And the other way round. */
+const withoutPresets = (step: Step): Step =>
+  step.state.armed !== null && step.state.lower === "presets" ? { ...step, state: { ...step.state, lower: "log" } } : step;
 
 function act(state: DeskState, action: Action, id: string, words: string, now: number): Step {
   switch (action.kind) {
@@ -108,10 +116,11 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
     case "step": return changeSetting(state, action.setting, action.direction, now);
     case "toggle_open": return changeSetting(state, "open", 1, now);
     case "undo_setting": return undoSetting(state, now);
+    case "preset": return applyPreset(state, action.index, now);
     case "to_words": return { state, commands: [{ kind: "focus", on: "words" }] };
     case "save_words": return saveWords(state, words, id, now);
     case "mark": return mark(state, action.change, id, now);
-    case "arm": return arm(state, action.scale);
+    case "arm": return withoutPresets(arm(state, action.scale));
     case "rate": return rate(state, action.value, id, now);
     case "next_moment": return nextMoment(state);
     case "take_back": return takeBack(state, action.entry, id, now);

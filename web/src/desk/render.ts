@@ -103,7 +103,7 @@ function renderRatings(state: DeskState): void {
   }
 }
 
-const PANELS: Lower[] = ["log", "join", "card", "target", "keys"];
+const PANELS: Lower[] = ["log", "join", "card", "target", "presets", "keys"];
 
 function renderPanels(state: DeskState, wide: boolean): void {
   // In a wide window the target card has a place of its own, so the log need not give way to it.

@@ -6,7 +6,7 @@ use axum::response::Html;
 use uuid::Uuid;
 
 use super::request::Asks;
-use super::{queries, zone};
+use super::{my_rehearsal, queries, zone};
 use crate::app::App;
 use crate::error::Error;
 use crate::page::{Frame, page};
@@ -32,6 +32,8 @@ struct Caseload {
     /// How many there are before the filter.
     all: usize,
     lines: Vec<Line>,
+    /// The pretend client, once there is one.
+    rehearsal: Option<Uuid>,
 }
 
 struct Line {
@@ -60,13 +62,14 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     let mut tx = app.database.act(&member.subject, Act::new("caseload.view")).await?;
     let when = When::in_zone(zone(&mut tx).await?.name())?;
     let rows = queries::caseload(&mut tx, archived).await?;
+    let rehearsal = my_rehearsal(&mut tx).await?;
     tx.commit().await?;
     let mut lines = rows.into_iter().map(|row| read(&app, row, when)).collect::<Result<Vec<_>, _>>()?;
     let all = lines.len();
     lines.retain(|line| line.is_meant(&wanted.find));
     // Names are sealed, so the database cannot sort by them.
     lines.sort_by_cached_key(|line| (line.name.to_lowercase(), line.number));
-    page(&Caseload { frame, find: wanted.find, archived, all, lines })
+    page(&Caseload { frame, find: wanted.find, archived, all, lines, rehearsal })
 }
 
 fn read(app: &App, row: queries::CaseRow, when: When) -> Result<Line, Error> {

@@ -7,7 +7,7 @@ use uuid::Uuid;
 
 use super::form::{FormPage, Typed, notice};
 use super::request::{Against, Id, Sent, version};
-use super::{NewClient, create, key, open, queries, seal};
+use super::{NewClient, create, is_rehearsal, key, open, queries, seal};
 use crate::app::App;
 use crate::error::Error;
 use crate::forms::Problems;
@@ -126,6 +126,9 @@ pub async fn archive_client(app: &App, subject: &Subject, client: Uuid, version:
 }
 
 async fn archive_in(mut tx: Tx, app: &App, client: Uuid, version: i32) -> Result<(), Error> {
+    if is_rehearsal(&mut tx, client).await? {
+        return Err(Error::Conflict("This is the pretend client of your rehearsals, on no list, so it was not archived."));
+    }
     if queries::has_open_session(&mut tx, client).await? {
         return Err(Error::Conflict("A session with this client is still open, so the record was not archived. End the session first."));
     }

@@ -5,12 +5,14 @@ mod change;
 mod form;
 mod queries;
 mod record;
+mod rehearsal;
 mod request;
 
 pub(crate) use form::{list, notice, now_stands};
 pub(crate) use request::{Against, Id, Sent, version};
 
 pub use change::archive_client;
+pub use rehearsal::{is_rehearsal, my_rehearsal, rehearsal};
 
 use axum::routing::{get, post};
 use chrono_tz::Tz;
@@ -136,16 +138,29 @@ pub async fn key(tx: &mut Tx, app: &App, client: Uuid) -> Result<ClientKey, Erro
 /// [`Error::WrongRole`] for anybody but a clinician; [`Error::Database`]: nothing was kept.
 pub async fn create(app: &App, subject: &Subject, new: NewClient) -> Result<Uuid, Error> {
     let client = new_id(&app.world);
-    let (key, wrapped) = app.key.new_client_key(&app.world, client)?;
-    let sealed = seal(app, &key, client, 1, &new.details)?;
     let mut tx = app.database.act(subject, Act::new("client.create").client(client)).await?;
-    let opened_on = app.world.now().with_timezone(&zone(&mut tx).await?).date_naive();
-    queries::take_on(&mut tx, new_id(&app.world), client).await.map_err(refused)?;
-    queries::insert_client(&mut tx, client, opened_on, new.cautions).await?;
-    queries::insert_key(&mut tx, client, PracticeKey::ID, &wrapped).await?;
-    queries::insert_details(&mut tx, client, &sealed).await?;
+    add(&mut tx, app, client, &new, Kind::Treated).await?;
     tx.commit().await?;
     Ok(client)
+}
+
+/// Whether a record is of somebody.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Kind {
+    /// Somebody in treatment.
+    Treated,
+    /// Nobody: see [`rehearsal()`].
+    Rehearsal,
+}
+
+async fn add(tx: &mut Tx, app: &App, client: Uuid, new: &NewClient, kind: Kind) -> Result<(), Error> {
+    let (key, wrapped) = app.key.new_client_key(&app.world, client)?;
+    let sealed = seal(app, &key, client, 1, &new.details)?;
+    let opened_on = app.world.now().with_timezone(&zone(tx).await?).date_naive();
+    queries::take_on(tx, new_id(&app.world), client, kind).await.map_err(refused)?;
+    queries::insert_client(tx, client, opened_on, new.cautions).await?;
+    queries::insert_key(tx, client, PracticeKey::ID, &wrapped).await?;
+    Ok(queries::insert_details(tx, client, &sealed).await?)
 }
 
 /// What the database says to somebody whose role does not do this.

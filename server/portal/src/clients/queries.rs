@@ -3,7 +3,7 @@
 use chrono::{DateTime, NaiveDate, Utc};
 use uuid::Uuid;
 
-use super::{Asked, Cautions, SealedDetails};
+use super::{Asked, Cautions, Kind, SealedDetails};
 use crate::error::Error;
 use crate::subject::Tx;
 
@@ -11,9 +11,29 @@ pub(super) async fn wrapped_key(tx: &mut Tx, client: Uuid) -> Result<Option<Vec<
     sqlx::query_scalar!("SELECT wrapped FROM client_key WHERE client_id = $1", client).fetch_optional(&mut **tx).await
 }
 
-pub(super) async fn take_on(tx: &mut Tx, link: Uuid, client: Uuid) -> Result<(), sqlx::Error> {
-    sqlx::query!("SELECT access.take_on($1, $2)", link, client).execute(&mut **tx).await?;
+pub(super) async fn take_on(tx: &mut Tx, link: Uuid, client: Uuid, kind: Kind) -> Result<(), sqlx::Error> {
+    match kind {
+        Kind::Treated => sqlx::query!("SELECT access.take_on($1, $2)", link, client).execute(&mut **tx).await?,
+        Kind::Rehearsal => sqlx::query!("SELECT access.take_on_rehearsal($1, $2)", link, client).execute(&mut **tx).await?,
+    };
     Ok(())
+}
+
+/// The asker's pretend client; locks the asker's row until the end of the transaction, so that two
+/// requests cannot make two.
+pub(super) async fn my_rehearsal_locked(tx: &mut Tx) -> Result<Option<Uuid>, sqlx::Error> {
+    sqlx::query_scalar!("SELECT access.my_rehearsal()").fetch_one(&mut **tx).await
+}
+
+/// The asker's pretend client.
+pub(super) async fn my_rehearsal(tx: &mut Tx) -> Result<Option<Uuid>, sqlx::Error> {
+    sqlx::query_scalar!(r#"SELECT id AS "id!" FROM access.rehearsals() id WHERE id IN (SELECT access.my_clients())"#)
+        .fetch_optional(&mut **tx)
+        .await
+}
+
+pub(super) async fn is_rehearsal(tx: &mut Tx, client: Uuid) -> Result<bool, sqlx::Error> {
+    sqlx::query_scalar!(r#"SELECT $1 IN (SELECT access.rehearsals()) AS "so!""#, client).fetch_one(&mut **tx).await
 }
 
 pub(super) async fn insert_client(tx: &mut Tx, client: Uuid, opened_on: NaiveDate, cautions: Cautions) -> Result<(), sqlx::Error> {
@@ -170,15 +190,15 @@ pub(super) struct CaseRow {
     pub(super) last_session: Option<DateTime<Utc>>,
 }
 
-/// The clients whom the one who asks treats. `my_clients` is named because a lead may read all rows of
-/// `client`.
+/// The clients whom the one who asks treats, pretend ones left out. `my_clients` is named because a lead
+/// may read all rows of `client`.
 pub(super) async fn caseload(tx: &mut Tx, archived: bool) -> Result<Vec<CaseRow>, Error> {
     let rows = sqlx::query!(
         r#"SELECT c.id, c.number, c.seizures, c.eye_condition, k.wrapped, d.name, d.addressed_as, d.version AS details_version,
              (SELECT count(*) FROM target t WHERE t.client_id = c.id AND t.archived_at IS NULL AND t.status <> 'complete') AS "open_targets!",
              (SELECT max(s.opened_at) FROM session s WHERE s.client_id = c.id) AS last_session
            FROM client c JOIN client_key k ON k.client_id = c.id JOIN client_details d ON d.client_id = c.id
-           WHERE c.id IN (SELECT access.my_clients()) AND (c.archived_at IS NOT NULL) = $1"#,
+           WHERE c.id IN (SELECT access.my_clients()) AND c.id NOT IN (SELECT access.rehearsals()) AND (c.archived_at IS NOT NULL) = $1"#,
         archived
     )
     .fetch_all(&mut **tx)

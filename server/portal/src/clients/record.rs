@@ -7,7 +7,7 @@ use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
 
 use super::request::Id;
-use super::{Cautions, Details, details, key, queries};
+use super::{Cautions, Details, details, is_rehearsal, key, queries};
 use crate::app::App;
 use crate::error::Error;
 use crate::page::{Frame, page};
@@ -24,6 +24,7 @@ struct Record {
     number: i32,
     opened_on: String,
     archived: bool,
+    rehearsal: bool,
     version: i32,
     details: Details,
     cautions: Cautions,
@@ -72,6 +73,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let details = details(&mut tx, &app, id).await?;
     let all = targets::list(&mut tx, &app, id).await?;
     let sessions = queries::sessions(&mut tx, id).await?;
+    let rehearsal = is_rehearsal(&mut tx, id).await?;
     tx.commit().await?;
     let sessions = sessions.into_iter().map(|session| session_line(session, &all)).collect::<Result<_, _>>()?;
     let (put_away, targets): (Vec<_>, Vec<_>) = all.iter().partition(|target| target.archived_at.is_some());
@@ -81,6 +83,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
         number: row.number,
         opened_on: row.opened_on.format("%A %-d %B %Y").to_string(),
         archived: row.archived_at.is_some(),
+        rehearsal,
         version: row.version,
         details,
         cautions: row.cautions,

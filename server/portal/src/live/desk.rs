@@ -5,6 +5,7 @@ use axum::extract::{Path, State};
 use axum::response::{IntoResponse, Redirect, Response};
 use chrono_tz::Tz;
 use leeward_core::scale::{Sud, Voc};
+use leeward_core::wire::{Preset, Purpose};
 use uuid::Uuid;
 
 use super::queries::{self, SessionRow};
@@ -14,6 +15,7 @@ use crate::clients::{self, Details};
 use crate::error::Error;
 use crate::page::{Frame, page};
 use crate::seal::{ClientKey, Private};
+use crate::presets;
 use crate::sessions;
 use crate::signin::Member;
 use crate::subject::{Act, Tx};
@@ -26,12 +28,15 @@ struct DeskPage {
     assets: Assets,
     session: Uuid,
     number: i32,
+    rehearsal: bool,
     client: String,
     cautions: Vec<String>,
     close_by: Option<String>,
     target: Option<TargetCard>,
     card: EmergencyCard,
     join: JoinCard,
+    presets: Vec<Preset>,
+    presets_json: String,
 }
 
 /// What is worked on; an empty text was not recorded.
@@ -65,6 +70,13 @@ struct JoinCard {
     last_location: Option<String>,
 }
 
+impl DeskPage {
+    /// The presets of one purpose, each with its place in the whole list.
+    fn presets_for(&self, purpose: Purpose) -> Vec<(usize, &Preset)> {
+        self.presets.iter().enumerate().filter(|(_, preset)| preset.purpose == purpose).collect()
+    }
+}
+
 /// `GET /sessions/{session}/desk`
 pub(super) async fn show(State(app): State<App>, member: Member, Path(session): Path<Uuid>, frame: Frame) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("desk.view").object(session)).await?;
@@ -79,17 +91,21 @@ pub(super) async fn show(State(app): State<App>, member: Member, Path(session): 
         Some(target) => Some(TargetCard::of(&targets::find(&mut tx, &app, target).await?)),
         None => None,
     };
+    let presets = presets::on_offer(&mut tx).await?;
     let desk = DeskPage {
         nonce: frame.nonce,
         assets: frame.assets,
         session,
         number: row.number,
+        rehearsal: clients::is_rehearsal(&mut tx, row.client).await?,
         client: addressed(&details),
         cautions: clients::cautions(&mut tx, row.client).await?.flags(),
         close_by: None,
         target,
         card: emergency_card(&mut tx, &key, session, &row, &details).await?,
         join: JoinCard { link: None, code: None, last_location: last_location(&mut tx, &key, &row).await? },
+        presets_json: serde_json::to_string(&presets).map_err(|fault| Error::Inner(format!("presets: {fault}")))?,
+        presets,
     };
     tx.commit().await?;
     Ok(page(&desk)?.into_response())

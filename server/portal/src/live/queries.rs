@@ -101,6 +101,11 @@ pub async fn seat_state(db: &mut PgConnection) -> Result<Option<(Uuid, String)>,
     Ok(row.map(|row| (row.session, row.state)))
 }
 
+/// Whether the asker's own seat is in a rehearsal.
+pub async fn seat_rehearses(db: &mut PgConnection) -> Result<bool, Error> {
+    Ok(sqlx::query_scalar!(r#"SELECT access.seat_rehearses() AS "so!""#).fetch_one(db).await?)
+}
+
 /// The session whose evidence the asker may hand in, up to 15 minutes after its end.
 pub async fn late_seat(db: &mut PgConnection) -> Result<Option<Uuid>, Error> {
     Ok(sqlx::query_scalar!("SELECT access.my_late_seat()").fetch_one(db).await?)

@@ -32,6 +32,7 @@ struct StagePage {
     nonce: String,
     assets: Assets,
     words: String,
+    rehearsal: bool,
 }
 
 #[derive(Template)]
@@ -47,8 +48,11 @@ pub(super) async fn link(frame: Frame) -> Result<Response, Error> {
 }
 
 /// `GET /stage`
-pub(super) async fn show(_: Seat, frame: Frame) -> Result<Response, Error> {
-    quiet(&StagePage { nonce: frame.nonce, assets: frame.assets, words: words::json() })
+pub(super) async fn show(seat: Seat, State(app): State<App>, frame: Frame) -> Result<Response, Error> {
+    let mut tx = app.database.look(&seat.subject).await?;
+    let rehearsal = queries::seat_rehearses(&mut tx).await?;
+    tx.commit().await?;
+    quiet(&StagePage { nonce: frame.nonce, assets: frame.assets, words: words::json(), rehearsal })
 }
 
 /// `GET /left`

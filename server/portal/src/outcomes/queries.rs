@@ -75,7 +75,7 @@ pub(super) struct ClientRow {
     pub mine: bool,
 }
 
-/// All clients of the practice by record number.
+/// All clients of the practice by record number. Pretend ones are no clients: see `access.rehearsals()`.
 pub(super) async fn clients(tx: &mut Tx) -> sqlx::Result<Vec<ClientRow>> {
     sqlx::query_as!(
         ClientRow,
@@ -101,7 +101,7 @@ pub(super) async fn clients(tx: &mut Tx) -> sqlx::Result<Vec<ClientRow>> {
              c.id IN (SELECT access.my_clients()) AS "mine!"
            FROM client c LEFT JOIN targets t ON t.client_id = c.id LEFT JOIN sessions s ON s.client_id = c.id
            LEFT JOIN sets x ON x.client_id = c.id LEFT JOIN unfinished u ON u.client_id = c.id LEFT JOIN suds d ON d.client_id = c.id
-           ORDER BY c.number"#
+           WHERE c.id NOT IN (SELECT access.rehearsals()) ORDER BY c.number"#
     )
     .fetch_all(&mut **tx)
     .await
@@ -120,15 +120,15 @@ pub(super) async fn care(tx: &mut Tx) -> sqlx::Result<Vec<CareRow>> {
         CareRow,
         r#"SELECT l.client_id AS "client!", l.member_id AS "member!", m.name AS "name!"
            FROM access.care_links() l JOIN access.members() m ON m.id = l.member_id
-           WHERE l.since <= access.now() AND (l.until IS NULL OR l.until > access.now()) ORDER BY m.name, l.client_id"#
+           WHERE l.client_id NOT IN (SELECT access.rehearsals()) AND l.since <= access.now() AND (l.until IS NULL OR l.until > access.now()) ORDER BY m.name, l.client_id"#
     )
     .fetch_all(&mut **tx)
     .await
 }
 
-/// A client's record number, if the asker may see its row.
+/// A client's record number, if the asker may see its row; not of a pretend one.
 pub(super) async fn number(tx: &mut Tx, client: Uuid) -> sqlx::Result<Option<i32>> {
-    sqlx::query_scalar!(r#"SELECT number AS "number!" FROM client WHERE id = $1"#, client).fetch_optional(&mut **tx).await
+    sqlx::query_scalar!(r#"SELECT number AS "number!" FROM client WHERE id = $1 AND id NOT IN (SELECT access.rehearsals())"#, client).fetch_optional(&mut **tx).await
 }
 
 /// A client's targets as numbers and codes.

@@ -87,6 +87,7 @@ struct Context {
     number: i32,
     target: Option<Target>,
     ended: bool,
+    rehearsal: bool,
 }
 
 #[derive(Template)]
@@ -148,7 +149,7 @@ async fn context(app: &App, member: &Member, session: Uuid) -> Result<Context, E
         None => None,
     };
     tx.commit().await?;
-    Ok(Context { client: row.client_id, number: row.number, target, ended: row.ended_at.is_some() })
+    Ok(Context { client: row.client_id, number: row.number, target, ended: row.ended_at.is_some(), rehearsal: row.rehearsal })
 }
 
 /// `GET /sessions/{session}/close`

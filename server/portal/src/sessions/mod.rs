@@ -22,6 +22,7 @@ mod words;
 use axum::routing::{get, post};
 
 use crate::app::{Routes, Rule};
+use crate::signin::Role;
 
 pub use close::{Closing, ClosingKind, close};
 pub use entries::keep;
@@ -34,6 +35,7 @@ pub use words::{Words, change_words, save_words, words};
 /// Adds this feature's routes.
 pub(crate) fn routes(routes: Routes) -> Routes {
     routes
+        .post("/rehearsal", Rule::Role(Role::Clinician), post(open::rehearse))
         .post("/clients/{client}/sessions", Rule::Care, post(open::post))
         .post("/sessions/{session}/entries", Rule::Care, post(entries::post))
         .get("/sessions/{session}/entries", Rule::Care, get(log::get))

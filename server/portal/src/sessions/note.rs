@@ -32,6 +32,7 @@ pub(super) struct Typed {
 struct Context {
     client: Uuid,
     number: i32,
+    rehearsal: bool,
 }
 
 #[derive(Template)]
@@ -65,7 +66,7 @@ async fn current(tx: &mut Tx, app: &App, session: Uuid) -> Result<(Context, Word
     tx.concerns(row.client_id);
     let key = clients::key(tx, app, row.client_id).await?;
     let (words, version) = words::words(tx, &key, session).await?;
-    Ok((Context { client: row.client_id, number: row.number }, words, version, key))
+    Ok((Context { client: row.client_id, number: row.number, rehearsal: row.rehearsal }, words, version, key))
 }
 
 /// `GET /sessions/{session}/note`

@@ -53,6 +53,13 @@ pub(super) struct Typed {
     target: String,
 }
 
+/// `POST /rehearsal`: a session with the pretend client of the clinician who asks.
+pub(super) async fn rehearse(State(app): State<App>, member: Member) -> Result<Redirect, Error> {
+    let client = clients::rehearsal(&app, &member.subject).await?;
+    let id = open(&app, &member.subject, NewSession { client, target: None }).await?;
+    Ok(Redirect::to(&format!("/sessions/{id}/desk")))
+}
+
 /// `POST /clients/{client}/sessions`
 pub(super) async fn post(State(app): State<App>, member: Member, Id(client): Id, Sent(typed): Sent<Typed>) -> Result<Redirect, Error> {
     let target = match typed.target.trim() {

@@ -17,6 +17,8 @@ pub(super) struct SessionRow {
     pub closing: Option<String>,
     pub clinician: String,
     pub client_number: i32,
+    /// With a pretend client: counted nowhere.
+    pub rehearsal: bool,
 }
 
 /// `session`, if the asker treats its client. A lead's wider right to read is not enough here.
@@ -24,7 +26,8 @@ pub(super) async fn session(tx: &mut Tx, session: Uuid) -> sqlx::Result<Option<S
     sqlx::query_as!(
         SessionRow,
         r#"SELECT s.client_id, s.target_id, s.number, s.zone, s.opened_at, s.admitted_at, s.ended_at, s.closing,
-             (SELECT m.name FROM access.members() m WHERE m.id = s.member_id) AS "clinician!", c.number AS "client_number!"
+             (SELECT m.name FROM access.members() m WHERE m.id = s.member_id) AS "clinician!", c.number AS "client_number!",
+             c.id IN (SELECT access.rehearsals()) AS "rehearsal!"
            FROM session s JOIN client c ON c.id = s.client_id
            WHERE s.id = $1 AND s.client_id IN (SELECT access.my_clients())"#,
         session

@@ -7,6 +7,7 @@ pub const CLIENT: &[(&str, &str)] = &[
     ("leave", "Leave"),
     ("help", "Help"),
     ("help_text", "Press Stop if anything feels wrong. Press Leave to close this page at once."),
+    ("help_rehearsal", "This is a rehearsal. It is only for trying things out."),
     ("help_lighter", "Lighter page"),
     ("help_darker", "Darker page"),
     ("stop", "Stop"),

@@ -1,0 +1,173 @@
+//! The form of a preset: what was typed, what is wrong with it, and its page.
+
+use askama::Template;
+use axum::http::StatusCode;
+use axum::response::{IntoResponse, Response};
+use leeward_core::safety;
+use leeward_core::wire::{Channels, Length, Plan, Preset, Purpose};
+use uuid::Uuid;
+
+use super::{Kept, Owner, parse_purpose, purpose_name, words};
+use crate::clients::{list, now_stands};
+use crate::error::Error;
+use crate::forms::{Lines, Need, Problems};
+use crate::page::{Frame, page};
+use crate::signin::Member;
+
+/// As it was typed.
+#[derive(Clone, Default, serde::Deserialize)]
+#[serde(default)]
+pub(super) struct Typed {
+    name: String,
+    pub(super) owner: String,
+    purpose: String,
+    /// A box that is ticked sends something.
+    eyes: String,
+    ears: String,
+    rate: String,
+    width: String,
+    cycles: String,
+    pub(super) version: String,
+}
+
+const TICKED: &str = "on";
+
+impl Typed {
+    /// The form filled with what is kept.
+    pub(super) fn of(kept: &Kept) -> Self {
+        let preset = &kept.preset;
+        let ticked = |on: bool| if on { TICKED.to_owned() } else { String::new() };
+        Self {
+            name: preset.name.clone(),
+            owner: kept.owner.name().to_owned(),
+            purpose: purpose_name(preset.purpose).to_owned(),
+            eyes: ticked(preset.channels.eyes),
+            ears: ticked(preset.channels.ears),
+            rate: preset.rate.to_string(),
+            width: preset.width.to_string(),
+            cycles: match preset.length {
+                Length::Cycles(cycles) => cycles.to_string(),
+                Length::Open => String::new(),
+            },
+            version: kept.version.to_string(),
+        }
+    }
+
+    /// Reads whose a new one is to be, among those that the member may make.
+    pub(super) fn owner(&self, member: &Member, problems: &mut Problems) -> Option<Owner> {
+        problems.choice("owner", &self.owner, |typed| Owner::ALL.into_iter().find(|owner| owner.name() == typed && owner.is_open_to(member)))
+    }
+
+    /// Reads the settings. Each is checked alone against the limits of a set, so that the message stands
+    /// beside the field it speaks of; then all together.
+    pub(super) fn check(&self, problems: &mut Problems) -> Option<Preset> {
+        let name = problems.text("name", &self.name, 40, Need::Required, Lines::One);
+        let purpose = problems.choice("purpose", &self.purpose, parse_purpose);
+        let channels = Channels { eyes: !self.eyes.is_empty(), ears: !self.ears.is_empty() };
+        let usual = Plan { length: Length::Open, ..safety::default_plan() };
+        alone(problems, "channels", Plan { channels, ..usual });
+        let rate = number(problems, "rate", &self.rate, |rate| Plan { rate, ..usual });
+        let width = number(problems, "width", &self.width, |width| Plan { width, ..usual });
+        let length = self.length(problems, rate.unwrap_or(usual.rate));
+        let preset = Preset { name, purpose: purpose?, channels, rate: rate?, width: width?, length: length? };
+        if let Err(refusal) = safety::check_preset(&preset) {
+            // What is left to be wrong is a calm place that is not short and slow.
+            let field = if safety::CALM_RATE_HZ.contains(&preset.rate) { "cycles" } else { "rate" };
+            problems.add(if preset.purpose == Purpose::CalmPlace { field } else { "purpose" }, words(refusal));
+        }
+        problems.none().then_some(preset)
+    }
+
+    /// An empty field is open-ended.
+    fn length(&self, problems: &mut Problems, rate: f64) -> Option<Length> {
+        if self.cycles.trim().is_empty() {
+            return Some(Length::Open);
+        }
+        let Ok(cycles) = self.cycles.trim().parse() else {
+            problems.add("cycles", "Give a whole number of cycles, such as 24, or leave it empty for open-ended.");
+            return None;
+        };
+        let length = Length::Cycles(cycles);
+        alone(problems, "cycles", Plan { length, rate, ..safety::default_plan() }).then_some(length)
+    }
+
+    /// Beside each field that now stands differently in the record: how it stands there.
+    pub(super) fn differences(&self, kept: &Self) -> Problems {
+        let mut problems = Problems::default();
+        let channels = |typed: &Self| {
+            let on = [(&typed.eyes, "eyes"), (&typed.ears, "tones")];
+            on.into_iter().filter(|(on, _)| !on.is_empty()).map(|(_, word)| word).collect::<Vec<_>>().join(" + ")
+        };
+        for (name, typed, kept) in [
+            ("name", self.name.clone(), kept.name.clone()),
+            ("purpose", self.purpose.replace('_', " "), kept.purpose.replace('_', " ")),
+            ("channels", channels(self), channels(kept)),
+            ("rate", self.rate.clone(), kept.rate.clone()),
+            ("width", self.width.clone(), kept.width.clone()),
+            ("cycles", self.cycles.clone(), kept.cycles.clone()),
+        ] {
+            now_stands(&mut problems, name, &typed, &kept);
+        }
+        problems
+    }
+}
+
+/// Whether a set may have this plan; otherwise the reason stands beside `field`.
+fn alone(problems: &mut Problems, field: &'static str, plan: Plan) -> bool {
+    match safety::check(&plan, false) {
+        Ok(()) => true,
+        Err(refusal) => {
+            problems.add(field, words(refusal));
+            false
+        }
+    }
+}
+
+/// A number with a point or a comma, within the limits of a set.
+fn number(problems: &mut Problems, field: &'static str, typed: &str, plan: impl Fn(f64) -> Plan) -> Option<f64> {
+    let Ok(value) = typed.trim().replace(',', ".").parse::<f64>() else {
+        problems.add(field, "Give a number, such as 1.2.");
+        return None;
+    };
+    alone(problems, field, plan(value)).then_some(value)
+}
+
+#[derive(Template)]
+#[template(path = "presets/form.html")]
+pub(super) struct FormPage {
+    pub(super) frame: Frame,
+    /// The one that is changed; `None` for a new one.
+    pub(super) preset: Option<Uuid>,
+    pub(super) typed: Typed,
+    pub(super) problems: Problems,
+    pub(super) notice: &'static str,
+}
+
+impl FormPage {
+    fn purposes(&self) -> [(&'static str, &'static str); 2] {
+        [("processing", "Processing: work on a target"), ("calm_place", "Calm place: short and slow")]
+    }
+
+    /// Whose a new one may be.
+    fn owners(&self) -> Vec<(&'static str, &'static str)> {
+        let open = |owner: &Owner| self.frame.member.as_ref().is_some_and(|member| owner.is_open_to(member));
+        Owner::ALL.into_iter().filter(open).map(|owner| (owner.name(), owner.words())).collect()
+    }
+
+    fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
+        const LABELS: [(&str, &str); 7] = [
+            ("name", "Name"),
+            ("owner", "Whose"),
+            ("purpose", "Purpose"),
+            ("channels", "Channels"),
+            ("rate", "Rate"),
+            ("width", "Width"),
+            ("cycles", "Length"),
+        ];
+        list(&LABELS, &self.problems)
+    }
+
+    pub(super) fn answer(&self, status: StatusCode) -> Result<Response, Error> {
+        Ok((status, page(self)?).into_response())
+    }
+}

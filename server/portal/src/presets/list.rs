@@ -1,0 +1,68 @@
+//! The page of all presets.
+
+use askama::Template;
+use axum::extract::State;
+use axum::response::Html;
+use leeward_core::safety;
+use leeward_core::wire::{Length, Purpose};
+
+use super::{Kept, channels, length, queries};
+use crate::app::App;
+use crate::error::Error;
+use crate::page::{Frame, page};
+use crate::signin::Member;
+use crate::subject::Act;
+
+#[derive(Template)]
+#[template(path = "presets/list.html")]
+struct List {
+    frame: Frame,
+    groups: [Group; 2],
+    put_away: Vec<Line>,
+}
+
+/// The presets of one purpose.
+struct Group {
+    id: &'static str,
+    heading: &'static str,
+    hint: &'static str,
+    lines: Vec<Line>,
+}
+
+struct Line {
+    kept: Kept,
+    /// The member may change it.
+    open: bool,
+    channels: String,
+    length: String,
+    /// How long such a set lasts; empty when open-ended.
+    seconds: String,
+}
+
+/// `GET /presets`
+pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame) -> Result<Html<String>, Error> {
+    let mut tx = app.database.act(&member.subject, Act::new("presets.view")).await?;
+    let kept = queries::presets(&mut tx).await?;
+    tx.commit().await?;
+    let (put_away, lines): (Vec<Line>, Vec<Line>) = kept.into_iter().map(|kept| line(kept, &member)).partition(|line| line.kept.put_away);
+    let (calm, processing) = lines.into_iter().partition(|line| line.kept.preset.purpose == Purpose::CalmPlace);
+    let groups = [
+        Group { id: "processing", heading: "Processing", hint: "For work on a target.", lines: processing },
+        Group { id: "calm-place", heading: "Calm place", hint: "Short and slow, to strengthen a calm place. Never applied while a set runs.", lines: calm },
+    ];
+    page(&List { frame, groups, put_away })
+}
+
+fn line(kept: Kept, member: &Member) -> Line {
+    let preset = &kept.preset;
+    Line {
+        open: kept.owner.is_open_to(member),
+        channels: channels(preset.channels),
+        length: length(preset.length),
+        seconds: match preset.length {
+            Length::Cycles(cycles) => format!("{:.0} s", safety::set_ms(cycles, preset.rate) / 1_000.0),
+            Length::Open => String::new(),
+        },
+        kept,
+    }
+}
