@@ -2,8 +2,8 @@
 """Vectors for the timeline and the paths, by a road of their own.
 
 Rust and TypeScript read a timeline by a closed form. Here the phase is the area under the rate,
-summed trapezoid by trapezoid in exact fractions, and the cosine is a Taylor series in 40 decimal
-digits. Standard library only; `python3 timeline.py > timeline.json` writes the vectors again.
+summed trapezoid by trapezoid in exact fractions, the cosine is a Taylor series in 40 decimal
+digits, and the eight is walked piece by piece with nothing but a heading. Standard library only; `python3 timeline.py > timeline.json` writes the vectors again.
 """
 
 import json
@@ -121,19 +121,59 @@ def cosine(x):
     return total
 
 
+def sine(x):
+    return cosine(PI / 2 - x)
+
+
+def way(sweep, phase):
+    """Share of the way from one extreme to the other."""
+    if sweep == "sine":
+        return (1 - cosine(2 * PI * phase)) / 2
+    return 2 * phase if phase < Decimal("0.5") else 2 - 2 * phase
+
+
+def walk(pieces, distance):
+    """Where one is after a walk: each piece is (length, turn per unit of length), x right, y down."""
+    x, y, heading = Decimal("-0.5"), Decimal(0), -PI / 2
+    for length, turn in pieces:
+        gone = min(length, distance)
+        after = heading + turn * gone
+        if turn:
+            x += (sine(after) - sine(heading)) / turn
+            y -= (cosine(after) - cosine(heading)) / turn
+        else:
+            x += cosine(heading) * gone
+            y += sine(heading) * gone
+        heading, distance = after, distance - gone
+    return x, y
+
+
+def eight(phase, sweep):
+    """A walk along the whole eight: up at the left end, round to the right, down the line through the
+    middle, round the right loop to the left, down the line again and round to the left end."""
+    radius = 1 / (2 + 2 * Decimal(2).sqrt())
+    arc, line = radius * PI * 3 / 4, 2 * radius
+    loop = [(arc, 1 / radius), (line, 0), (2 * arc, -1 / radius), (line, 0), (arc, 1 / radius)]
+    half = 2 * arc + line
+    there = way(sweep, phase) * half
+    return walk(loop, there if phase < Decimal("0.5") else 2 * half - there)
+
+
 def positions():
     half = Decimal(2).sqrt() / 2
     directions = {
         "across": (1, 0), "up_down": (0, 1), "falling": (half, half), "rising": (half, -half),
     }
     rows = []
-    for path, (x, y) in directions.items():
-        for phase in ["0", "0.1", "0.25", "0.375", "0.5", "0.8125", "1", "7.3", "123.456"]:
-            along = -cosine(2 * PI * (Decimal(phase) % 1)) / 2
-            rows.append({
-                "path": path, "phase": float(phase),
-                "x": float(along * x), "y": float(along * y),
-            })
+    for path in [*directions, "eight"]:
+        for sweep in ["sine", "constant"]:
+            for phase in ["0", "0.1", "0.25", "0.375", "0.5", "0.6", "0.8125", "1", "7.3", "123.456"]:
+                part = Decimal(phase) % 1
+                if path == "eight":
+                    x, y = eight(part, sweep)
+                else:
+                    x, y = ((way(sweep, part) - Decimal("0.5")) * share for share in directions[path])
+                rows.append({"path": path, "sweep": sweep, "phase": float(phase), "x": float(x), "y": float(y)})
     return rows
 
 

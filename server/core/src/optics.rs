@@ -9,7 +9,7 @@ use std::f64::consts::PI;
 
 use crate::path;
 use crate::safety;
-use crate::wire::{Device, Path};
+use crate::wire::{Device, Path, Sweep};
 
 /// Width and height of an ID-1 card (a bank card), mm: ISO/IEC 7810.
 pub const CARD_MM: (f64, f64) = (85.60, 53.98);
@@ -73,9 +73,10 @@ pub fn degrees_of_px(px: f64, device: &Device) -> f64 {
     degrees(px / scale(device), distance(device))
 }
 
-/// Peak speed of the dot at the eye, degrees a second: π·A·f.
-pub fn peak_speed(width: f64, rate: f64) -> f64 {
-    PI * width * rate
+/// Peak speed of the dot at the eye, degrees a second, for a path `width` degrees wide at `rate` Hz.
+/// On a line it is π·A·f for the sine and 2·A·f at constant speed; the eight is longer.
+pub fn peak_speed(path: Path, sweep: Sweep, width: f64, rate: f64) -> f64 {
+    path::length(path) * path::peak(sweep) * width * rate
 }
 
 /// See [`SpeedAdvice`].
@@ -139,6 +140,7 @@ mod tests {
             distance_mm: None,
             reduced_motion: false,
             sound: true,
+            vibration: false,
             wake_lock: true,
             full_screen: true,
         }
@@ -179,11 +181,16 @@ mod tests {
     #[test]
     fn peak_speed_agrees_with_arithmetic() {
         for (width, rate, peak) in [(20.0, 0.8, 50.27), (20.0, 1.0, 62.83), (20.0, 1.2, 75.40), (30.0, 1.0, 94.25), (30.0, 1.2, 113.10)] {
-            close(peak_speed(width, rate), peak, 0.005);
+            close(peak_speed(Path::Across, Sweep::Sine, width, rate), peak, 0.005);
         }
         for (width, rate) in [(20.0, 1.432), (25.0, 1.146), (30.0, 0.955)] {
-            close(peak_speed(width, rate), 90.0, 0.05);
+            close(peak_speed(Path::Across, Sweep::Sine, width, rate), 90.0, 0.05);
         }
+        // A triangle wave goes at 2·A·f.
+        close(peak_speed(Path::Across, Sweep::Constant, 20.0, 1.0), 40.0, 1e-9);
+        // The eight: two lines of a radius and 270 degrees of arc, by hand 1.3902 widths.
+        close(peak_speed(Path::Eight, Sweep::Constant, 20.0, 1.0), 55.61, 0.005);
+        close(peak_speed(Path::Eight, Sweep::Sine, 20.0, 1.0), 87.35, 0.005);
     }
 
     // Meyer, Lasker & Robinson 1985: pursuit ends at 90 to 100 degrees a second.
@@ -206,7 +213,7 @@ mod tests {
     #[test]
     fn the_widest_path_fits_with_its_dot_and_margin() {
         let desk = Device { px_per_mm: Some(3.6), distance_mm: Some(650.0), ..screen(2_000.0, 1_100.0) };
-        for path in [Path::Across, Path::UpDown, Path::Falling, Path::Rising] {
+        for path in [Path::Across, Path::UpDown, Path::Falling, Path::Rising, Path::Eight] {
             let width = widest(&desk, path, 1.5);
             let span = px(width, &desk);
             let (x, y) = path::extent(path);

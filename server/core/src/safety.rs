@@ -4,10 +4,11 @@
 //! an area of 0.006 sr in any 10 degree field. A moving dot crosses the middle of its path twice a
 //! cycle, so above 1.5 Hz it passes by its area alone.
 
+use std::fmt::Display;
 use std::ops::RangeInclusive;
 
 use crate::optics;
-use crate::wire::{Channels, Length, Path, Plan, Refusal};
+use crate::wire::{Channels, Comfort, Length, Path, Plan, Refusal};
 
 /// Cycles per second. Laboratory work uses 0.8 to 1.2 Hz (van Veen 2015); the ends are ours.
 pub const RATE_HZ: RangeInclusive<f64> = 0.3..=2.0;
@@ -30,20 +31,28 @@ pub const REST_MS: f64 = 1_000.0;
 pub const SILENCE_MS: f64 = 1_500.0;
 /// No motion, click or buzz later than this after the last sign of the desk, whatever happens, ms.
 pub const SILENCE_ABSOLUTE_MS: f64 = 3_000.0;
+/// Pitch of a tone, Hz. No published figure was found; the ends are ours: what small loudspeakers
+/// play and what is not shrill.
+pub const PITCH_HZ: RangeInclusive<u16> = 200..=1_000;
+/// Length of a tone, ms. Ours: two tones never touch at the fastest rate (250 ms apart).
+pub const TONE_MS: RangeInclusive<u16> = 40..=200;
+/// Loudness of the tones, percent of what a page plays at most. Ours; pages cannot know decibels.
+pub const LEVEL_PERCENT: RangeInclusive<u8> = 5..=100;
 /// Flashes in any one second: WCAG 2.2, 2.3.1 and 2.3.2.
 pub const FLASHES_PER_SECOND: f64 = 3.0;
 /// The area that flashes may fill in any 10 degree field, steradian: WCAG 2.2, 2.3.1.
 pub const FLASH_AREA_SR: f64 = 0.006;
 
 /// The plan of a new session: 24 cycles at 1 Hz, 18 degrees, left and right, by eye.
-pub const fn default_plan() -> Plan {
+pub fn default_plan() -> Plan {
     Plan {
         rate: 1.0,
         width: 18.0,
         dot: 1.5,
         path: Path::Across,
         length: Length::Cycles(24),
-        channels: Channels { eyes: true, ears: false },
+        channels: Channels { eyes: true, ears: false, hands: false },
+        comfort: Comfort::default(),
     }
 }
 
@@ -73,8 +82,9 @@ pub fn set_ms(cycles: u32, rate: f64) -> f64 {
 /// [`Refusal::EyesLocked`] when the eyes channel is on but locked by the client's cautions, and
 /// [`Refusal::Limit`] in words with its figures for everything else.
 pub fn check(plan: &Plan, eyes_locked: bool) -> Result<(), Refusal> {
-    if !plan.channels.eyes && !plan.channels.ears {
-        return limit("Choose eyes, ears or both.".into());
+    let Channels { eyes, ears, hands } = plan.channels;
+    if !(eyes || ears || hands) {
+        return limit("Choose eyes, ears or hands.".into());
     }
     if plan.channels.eyes && eyes_locked {
         return Err(Refusal::EyesLocked);
@@ -83,6 +93,7 @@ pub fn check(plan: &Plan, eyes_locked: bool) -> Result<(), Refusal> {
     within("width", plan.width, &WIDTH_DEG, "degrees")?;
     within("dot", plan.dot, &DOT_DEG, "degrees")?;
     check_flashes(plan)?;
+    check_tones(&plan.comfort)?;
     check_length(plan)
 }
 
@@ -91,7 +102,18 @@ fn check_flashes(plan: &Plan) -> Result<(), Refusal> {
     if plan.channels.eyes && fast && plan.dot > FAST_DOT_DEG {
         return limit(format!("Above {FLASH_RATE_HZ} Hz the dot must be {FAST_DOT_DEG} degrees or smaller."));
     }
+    if plan.channels.hands && !may_blink(plan.rate) {
+        return limit(format!(
+            "With hands the rate must be {FLASH_RATE_HZ} Hz or less: each side lights once a cycle, and more than 3 flashes a second are not safe."
+        ));
+    }
     Ok(())
+}
+
+fn check_tones(comfort: &Comfort) -> Result<(), Refusal> {
+    within("pitch of the tones", comfort.pitch, &PITCH_HZ, "Hz")?;
+    within("length of a tone", comfort.tone_ms, &TONE_MS, "ms")?;
+    within("level of the tones", comfort.level, &LEVEL_PERCENT, "percent")
 }
 
 fn check_length(plan: &Plan) -> Result<(), Refusal> {
@@ -126,7 +148,7 @@ pub fn check_screen(plan: &Plan, widest: f64) -> Result<(), Refusal> {
     Ok(())
 }
 
-fn within(what: &str, value: f64, range: &RangeInclusive<f64>, unit: &str) -> Result<(), Refusal> {
+fn within<T: PartialOrd + Display>(what: &str, value: T, range: &RangeInclusive<T>, unit: &str) -> Result<(), Refusal> {
     // A NaN is in no range.
     if range.contains(&value) {
         return Ok(());

@@ -7,6 +7,7 @@
 //! message that describes the room carries the whole of it: the latest `(epoch, seq)` wins, so a
 //! lost or repeated message does no harm. Types are exported to `web/src/wire/` by ts-rs.
 
+mod comfort;
 mod desk;
 mod entries;
 mod preset;
@@ -15,6 +16,7 @@ mod set;
 mod signs;
 mod stage;
 
+pub use comfort::{Colours, Comfort, Sweep, Timbre};
 pub use desk::{DeskView, FromDesk, Order, Refusal, SeatState, ToDesk};
 pub use entries::{Change, Entry, EntryValue, Kept, KeptEntry, LogSet, Moment, SessionLog};
 pub use preset::{Preset, Purpose};

@@ -11,4 +11,9 @@ eyes: boolean,
 /**
  * Tones that alternate between the sides, one at each extreme.
  */
-ears: boolean, };
+ears: boolean, 
+/**
+ * A pacer for tapping: the tones, a large figure of the two sides when the eyes are off, and
+ * vibration when the plan's comfort has it.
+ */
+hands: boolean, };

@@ -29,6 +29,10 @@ reduced_motion: boolean,
  */
 sound: boolean, 
 /**
+ * The client felt the test buzz.
+ */
+vibration: boolean, 
+/**
  * The screen will stay on.
  */
 wake_lock: boolean, 

@@ -3,4 +3,4 @@
 /**
  * The line the dot moves along. A set starts at the extreme that `phase` 0 stands for.
  */
-export type Path = "across" | "up_down" | "falling" | "rising";
+export type Path = "across" | "up_down" | "falling" | "rising" | "eight";

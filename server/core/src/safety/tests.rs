@@ -18,14 +18,14 @@ fn the_default_plan_is_allowed() {
 #[test]
 fn the_cautions_lock_the_eyes_and_not_the_ears() {
     assert_eq!(check(&default_plan(), true), Err(Refusal::EyesLocked));
-    let ears = Plan { channels: Channels { eyes: false, ears: true }, ..default_plan() };
+    let ears = Plan { channels: Channels { eyes: false, ears: true, hands: false }, ..default_plan() };
     assert_eq!(check(&ears, true), Ok(()));
 }
 
 #[test]
 fn no_channel_at_all_is_refused() {
-    let none = Plan { channels: Channels { eyes: false, ears: false }, ..default_plan() };
-    assert_eq!(words(check(&none, false)), "Choose eyes, ears or both.");
+    let none = Plan { channels: Channels { eyes: false, ears: false, hands: false }, ..default_plan() };
+    assert_eq!(words(check(&none, false)), "Choose eyes, ears or hands.");
 }
 
 #[test]
@@ -48,6 +48,39 @@ fn a_large_dot_may_not_be_fast() {
     assert_eq!(words(check(&plan, false)), "Above 1.5 Hz the dot must be 2 degrees or smaller.");
     assert_eq!(check(&Plan { dot: 2.0, ..plan }, false), Ok(()));
     assert_eq!(check(&Plan { rate: 1.5, ..plan }, false), Ok(()));
+}
+
+// Each side lights once a cycle, so both together light 2·rate times a second.
+#[test]
+fn hands_may_not_light_more_than_three_times_a_second() {
+    let hands = Plan { channels: Channels { eyes: false, ears: false, hands: true }, ..default_plan() };
+    assert_eq!(check(&Plan { rate: 1.5, ..hands }, false), Ok(()));
+    assert!(words(check(&Plan { rate: 1.51, ..hands }, false)).starts_with("With hands the rate must be 1.5 Hz or less"));
+}
+
+#[test]
+fn tones_out_of_range_are_refused_in_words() {
+    let with = |comfort| words(check(&Plan { comfort, ..default_plan() }, false));
+    let usual = Comfort::default();
+    for pitch in [0, 199, 1_001, u16::MAX] {
+        assert_eq!(with(Comfort { pitch, ..usual }), "The pitch of the tones must be between 200 and 1000 Hz.");
+    }
+    for tone_ms in [0, 39, 201, u16::MAX] {
+        assert_eq!(with(Comfort { tone_ms, ..usual }), "The length of a tone must be between 40 and 200 ms.");
+    }
+    for level in [0, 4, 101, u8::MAX] {
+        assert_eq!(with(Comfort { level, ..usual }), "The level of the tones must be between 5 and 100 percent.");
+    }
+}
+
+// Rows and messages from before there was a choice: no hands, no comfort.
+#[test]
+fn an_older_plan_still_reads() {
+    let older = r#"{"rate":1.0,"width":18.0,"dot":1.5,"path":"across","length":{"kind":"cycles","cycles":24},"channels":{"eyes":true,"ears":false}}"#;
+    assert_eq!(serde_json::from_str::<Plan>(older).expect("a plan"), default_plan());
+    // One figure left out of the comfort is the usual one.
+    let partly: Comfort = serde_json::from_str(r#"{"pitch":300}"#).expect("a comfort");
+    assert_eq!(partly, Comfort { pitch: 300, ..Comfort::default() });
 }
 
 #[test]
@@ -75,7 +108,7 @@ fn a_screen_refuses_what_it_cannot_show() {
     let plan = default_plan();
     assert_eq!(check_screen(&plan, 18.0), Ok(()));
     assert_eq!(check_screen(&plan, 12.5), Err(Refusal::TooWide { widest: 12.5 }));
-    let ears = Plan { channels: Channels { eyes: false, ears: true }, ..plan };
+    let ears = Plan { channels: Channels { eyes: false, ears: true, hands: false }, ..plan };
     assert_eq!(check_screen(&ears, 12.5), Ok(()));
 }
 

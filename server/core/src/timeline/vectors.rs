@@ -5,7 +5,7 @@ use serde::Deserialize;
 
 use crate::path;
 use crate::safety::default_plan;
-use crate::wire::{Length, Path, Plan, Segment, Timeline};
+use crate::wire::{Length, Path, Plan, Segment, Sweep, Timeline};
 
 const VECTORS: &str = include_str!("../../../../tests/reference/timeline.json");
 
@@ -42,6 +42,7 @@ struct Sample {
 #[derive(Deserialize)]
 struct Placed {
     path: Path,
+    sweep: Sweep,
     phase: f64,
     x: f64,
     y: f64,
@@ -85,9 +86,9 @@ fn a_started_set_agrees_with_its_vector() {
 }
 
 #[test]
-fn positions_agree_with_a_cosine_in_forty_digits() {
-    for Placed { path, phase, x, y } in vectors().paths {
-        let got = path::position(path, phase);
+fn positions_agree_with_a_walk_in_forty_digits() {
+    for Placed { path, sweep, phase, x, y } in vectors().paths {
+        let got = path::position(path, sweep, phase);
         assert!((got.x - x).abs() < 1e-12 && (got.y - y).abs() < 1e-12, "{path:?} {phase} {got:?}");
     }
 }

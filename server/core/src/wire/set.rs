@@ -2,6 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::Comfort;
+
 /// The line the dot moves along. A set starts at the extreme that `phase` 0 stands for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS), ts(export))]
@@ -15,6 +17,8 @@ pub enum Path {
     Falling,
     /// From the lower left to the upper right. Phase 0 is the lower left end.
     Rising,
+    /// A figure of eight lying on its side, once through in a cycle. Phase 0 is the left end.
+    Eight,
 }
 
 /// Which ways of stimulation are on. At least one must be.
@@ -25,6 +29,10 @@ pub struct Channels {
     pub eyes: bool,
     /// Tones that alternate between the sides, one at each extreme.
     pub ears: bool,
+    /// A pacer for tapping: the tones, a large figure of the two sides when the eyes are off, and
+    /// vibration when the plan's comfort has it.
+    #[serde(default)]
+    pub hands: bool,
 }
 
 /// How long a set is meant to be.
@@ -52,8 +60,11 @@ pub struct Plan {
     pub path: Path,
     /// How long.
     pub length: Length,
-    /// By eyes, by ears, or both.
+    /// By eyes, by ears, by hands.
     pub channels: Channels,
+    /// As the client bears it best. Absent from what was written before there was a choice.
+    #[serde(default)]
+    pub comfort: Comfort,
 }
 
 /// One piece of the stimulus: the rate goes linearly from `rate_from` to `rate_to`.

@@ -20,6 +20,9 @@ pub struct Device {
     pub reduced_motion: bool,
     /// The client heard the test sound.
     pub sound: bool,
+    /// The client felt the test buzz.
+    #[serde(default)]
+    pub vibration: bool,
     /// The screen will stay on.
     pub wake_lock: bool,
     /// The page fills the screen.

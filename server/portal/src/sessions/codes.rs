@@ -30,6 +30,7 @@ pub(super) const fn path(path: Path) -> &'static str {
         Path::UpDown => "up-down",
         Path::Falling => "falling",
         Path::Rising => "rising",
+        Path::Eight => "figure of eight",
     }
 }
 

@@ -3,7 +3,7 @@
 use chrono::{DateTime, Utc};
 use leeward_core::chart::{self, SetStep};
 use leeward_core::scale::{Sud, Voc};
-use leeward_core::wire::{EntryValue, Length, Plan};
+use leeward_core::wire::{Channels, EntryValue, Length, Plan};
 use uuid::Uuid;
 
 use super::queries::SessionRow;
@@ -17,7 +17,7 @@ use crate::error::Error;
 pub(super) struct SetLine {
     pub number: u32,
     pub path: &'static str,
-    pub channels: &'static str,
+    pub channels: String,
     pub ordered_cycles: String,
     pub rate: String,
     pub ordered_width: String,
@@ -170,12 +170,11 @@ pub(super) fn moment_lines(moments: Vec<(String, DateTime<Utc>)>, when: When) ->
     moments.into_iter().map(|(kind, at)| (when.second(&at), codes::happened(&kind))).collect()
 }
 
-fn channels(plan: &Plan) -> &'static str {
-    match (plan.channels.eyes, plan.channels.ears) {
-        (true, true) => "eyes and tones",
-        (false, true) => "tones",
-        _ => "eyes",
-    }
+/// For example "eyes and tones".
+fn channels(plan: &Plan) -> String {
+    let Channels { eyes, ears, hands } = plan.channels;
+    let on = [(eyes, "eyes"), (ears, "tones"), (hands, "tapping")];
+    on.into_iter().filter_map(|(on, name)| on.then_some(name)).collect::<Vec<_>>().join(" and ")
 }
 
 fn ordered_cycles(length: Length) -> String {

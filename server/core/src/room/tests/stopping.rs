@@ -177,7 +177,7 @@ fn locking_the_eyes_stops_a_set_of_eyes_alone() {
     assert_eq!(play.ended(), Some(Ending::StoppedByClinician));
     play.run(2_000.0);
     assert_eq!(play.order(Order::Start), Some(Refusal::EyesLocked));
-    let plan = Plan { channels: Channels { eyes: false, ears: true }, ..default_plan() };
+    let plan = Plan { channels: Channels { eyes: false, ears: true, hands: false }, ..default_plan() };
     assert_eq!(play.order(Order::Plan { plan }), None);
     assert_eq!(play.order(Order::Start), None);
     play.send(Event::EyesLocked(true));
