@@ -71,7 +71,6 @@ CREATE POLICY read_earlier ON stimulus_set FOR SELECT USING (client_id = (SELECT
 CREATE POLICY read_earlier ON set_order FOR SELECT USING (client_id = (SELECT access.my_room_client()));
 CREATE POLICY read_earlier ON set_ending FOR SELECT USING (client_id = (SELECT access.my_room_client()));
 CREATE POLICY read_earlier ON set_evidence FOR SELECT USING (client_id = (SELECT access.my_room_client()));
-CREATE INDEX ON set_evidence (set_id) WHERE kind = 'rested';
 
 -- ---------------------------------------------------------------------------------------------
 -- Rehearsal: a pretend client for each clinician. The mark is made together with the record and has no

@@ -18,7 +18,7 @@ use crate::page::{MOST_FORM, show_errors};
 use crate::seal::PracticeKey;
 use crate::security::{self, Limits};
 use crate::signin::{Closings, Role, members_only, needs_role, recognise};
-use crate::{assets, clients, live, outcomes, presets, sessions, signin, targets};
+use crate::{assets, clients, comfort, live, outcomes, presets, sessions, signin, targets};
 
 /// What the portal is built from.
 pub struct Parts {
@@ -143,6 +143,7 @@ fn routes(demo: bool) -> Routes {
     );
     let routes = signin::routes(routes, demo);
     let routes = clients::routes(routes);
+    let routes = comfort::routes(routes);
     let routes = targets::routes(routes);
     let routes = presets::routes(routes);
     let routes = sessions::routes(routes);

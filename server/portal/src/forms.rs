@@ -2,6 +2,9 @@
 
 use std::collections::BTreeMap;
 
+use leeward_core::safety;
+use leeward_core::wire::{Plan, Refusal};
+
 /// Whether a field may be left empty.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Need {
@@ -88,6 +91,34 @@ impl Problems {
         text
     }
 
+    /// Checks a number, written with a point or a comma.
+    pub fn number(&mut self, name: &'static str, typed: &str) -> Option<f64> {
+        let value = typed.trim().replace(',', ".").parse().ok().filter(|value: &f64| value.is_finite());
+        if value.is_none() {
+            self.add(name, "Give a number, such as 1.5.");
+        }
+        value
+    }
+
+    /// Checks a whole number of a size that `T` holds.
+    pub fn whole<T: std::str::FromStr>(&mut self, name: &'static str, typed: &str) -> Option<T> {
+        let value = typed.trim().parse().ok();
+        if value.is_none() {
+            self.add(name, "Give a whole number.");
+        }
+        value
+    }
+
+    /// Whether a set may have this plan; otherwise the reason stands beside the field. To be asked of each
+    /// setting alone, with the usual plan around it, so that the message stands beside what it speaks of.
+    pub fn plan(&mut self, name: &'static str, plan: &Plan) -> bool {
+        let checked = safety::check(plan, false);
+        if let Err(refusal) = &checked {
+            self.add(name, refusal_words(refusal));
+        }
+        checked.is_ok()
+    }
+
     /// Checks a choice from a list.
     pub fn choice<T>(&mut self, name: &'static str, typed: &str, read: impl Fn(&str) -> Option<T>) -> Option<T> {
         let found = read(typed);
@@ -95,6 +126,16 @@ impl Problems {
             self.add(name, "Choose one of these.");
         }
         found
+    }
+}
+
+/// What a refusal of `safety` says beside a field.
+#[must_use]
+pub fn refusal_words(refusal: &Refusal) -> String {
+    match refusal {
+        Refusal::Limit { limit } => limit.clone(),
+        // No other is given where no cautions and no screen are asked about.
+        other => format!("These settings are refused: {other:?}."),
     }
 }
 
@@ -139,6 +180,17 @@ mod tests {
             assert!(message.contains(word), "{typed:?}: {message}");
             assert_eq!(read, typed.trim());
         }
+    }
+
+    #[test]
+    fn numbers_take_a_point_or_a_comma_and_nothing_else() {
+        for (typed, read) in [("1.2", Some(1.2)), (" 1,2 ", Some(1.2)), ("", None), ("NaN", None), ("inf", None), ("1.2 Hz", None)] {
+            let mut problems = Problems::default();
+            assert_eq!(problems.number("f", typed), read, "{typed}");
+            assert_eq!(problems.none(), read.is_some(), "{typed}");
+        }
+        let mut problems = Problems::default();
+        assert_eq!((problems.whole("f", "450"), problems.whole::<u8>("g", "300"), problems.whole::<u8>("h", "-1")), (Some(450_u16), None, None));
     }
 
     #[test]

@@ -8,6 +8,7 @@ pub mod assets;
 pub mod cli;
 pub mod clients;
 pub mod clock;
+pub mod comfort;
 pub mod config;
 pub mod database;
 pub mod demo;

@@ -9,6 +9,7 @@ use uuid::Uuid;
 use super::request::Id;
 use super::{Cautions, Details, details, is_rehearsal, key, queries};
 use crate::app::App;
+use crate::comfort;
 use crate::error::Error;
 use crate::page::{Frame, page};
 use crate::sessions::When;
@@ -31,6 +32,8 @@ struct Record {
     targets: Vec<TargetLine>,
     put_away: Vec<TargetLine>,
     sessions: Vec<SessionLine>,
+    /// The comfort sheet in words, once it was filled.
+    comfort: Option<Vec<(&'static str, String)>>,
 }
 
 struct TargetLine {
@@ -74,6 +77,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let all = targets::list(&mut tx, &app, id).await?;
     let sessions = queries::sessions(&mut tx, id).await?;
     let rehearsal = is_rehearsal(&mut tx, id).await?;
+    let comfort = comfort::sheet(&mut tx, id).await?.map(|(sheet, _)| sheet.in_words());
     tx.commit().await?;
     let sessions = sessions.into_iter().map(|session| session_line(session, &all)).collect::<Result<_, _>>()?;
     let (put_away, targets): (Vec<_>, Vec<_>) = all.iter().partition(|target| target.archived_at.is_some());
@@ -90,6 +94,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
         targets: targets.into_iter().map(target_line).collect(),
         put_away: put_away.into_iter().map(target_line).collect(),
         sessions,
+        comfort,
     })
 }
 

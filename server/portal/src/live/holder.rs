@@ -2,7 +2,6 @@
 
 use chrono::{DateTime, Utc};
 use leeward_core::room::{Event, Start};
-use leeward_core::safety;
 use leeward_core::wire::{Plan, SeatState};
 use uuid::Uuid;
 
@@ -10,6 +9,7 @@ use super::queries_room::{self as queries, Hold, SeatRow};
 use super::room_task::Mail;
 use crate::app::App;
 use crate::clients;
+use crate::comfort;
 use crate::error::Error;
 use crate::ids::{Token, new_id};
 use crate::subject::{Subject, Tx};
@@ -51,7 +51,7 @@ async fn read_start(tx: &mut Tx, session: Uuid, client: Uuid, epoch: i32) -> Res
     let seats = queries::seats(tx, session).await?;
     let plan = match sets.last() {
         Some(last) => serde_json::from_value(last.plan.clone()).map_err(|_| Error::Inconsistent("set_order.plan"))?,
-        None => safety::default_plan(),
+        None => comfort::first_plan(tx, client).await?,
     };
     let (seat, seat_asked_for) = seat_state(&seats);
     let start = Start {

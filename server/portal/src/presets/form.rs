@@ -7,10 +7,10 @@ use leeward_core::safety;
 use leeward_core::wire::{Channels, Length, Plan, Preset, Purpose};
 use uuid::Uuid;
 
-use super::{Kept, Owner, parse_purpose, purpose_name, words};
+use super::{Kept, Owner, parse_purpose, purpose_name};
 use crate::clients::{list, now_stands};
 use crate::error::Error;
-use crate::forms::{Lines, Need, Problems};
+use crate::forms::{Lines, Need, Problems, refusal_words};
 use crate::page::{Frame, page};
 use crate::signin::Member;
 
@@ -24,6 +24,7 @@ pub(super) struct Typed {
     /// A box that is ticked sends something.
     eyes: String,
     ears: String,
+    hands: String,
     rate: String,
     width: String,
     cycles: String,
@@ -43,6 +44,7 @@ impl Typed {
             purpose: purpose_name(preset.purpose).to_owned(),
             eyes: ticked(preset.channels.eyes),
             ears: ticked(preset.channels.ears),
+            hands: ticked(preset.channels.hands),
             rate: preset.rate.to_string(),
             width: preset.width.to_string(),
             cycles: match preset.length {
@@ -63,17 +65,19 @@ impl Typed {
     pub(super) fn check(&self, problems: &mut Problems) -> Option<Preset> {
         let name = problems.text("name", &self.name, 40, Need::Required, Lines::One);
         let purpose = problems.choice("purpose", &self.purpose, parse_purpose);
-        let channels = Channels { eyes: !self.eyes.is_empty(), ears: !self.ears.is_empty() };
+        let channels = Channels { eyes: !self.eyes.is_empty(), ears: !self.ears.is_empty(), hands: !self.hands.is_empty() };
         let usual = Plan { length: Length::Open, ..safety::default_plan() };
-        alone(problems, "channels", Plan { channels, ..usual });
-        let rate = number(problems, "rate", &self.rate, |rate| Plan { rate, ..usual });
-        let width = number(problems, "width", &self.width, |width| Plan { width, ..usual });
+        let has_channel = problems.plan("channels", &Plan { channels, ..usual });
+        // Hands have a lower limit of the rate than the others.
+        let with = if has_channel { Plan { channels, ..usual } } else { usual };
+        let rate = problems.number("rate", &self.rate).filter(|rate| problems.plan("rate", &Plan { rate: *rate, ..with }));
+        let width = problems.number("width", &self.width).filter(|width| problems.plan("width", &Plan { width: *width, ..usual }));
         let length = self.length(problems, rate.unwrap_or(usual.rate));
         let preset = Preset { name, purpose: purpose?, channels, rate: rate?, width: width?, length: length? };
         if let Err(refusal) = safety::check_preset(&preset) {
             // What is left to be wrong is a calm place that is not short and slow.
             let field = if safety::CALM_RATE_HZ.contains(&preset.rate) { "cycles" } else { "rate" };
-            problems.add(if preset.purpose == Purpose::CalmPlace { field } else { "purpose" }, words(refusal));
+            problems.add(if preset.purpose == Purpose::CalmPlace { field } else { "purpose" }, refusal_words(&refusal));
         }
         problems.none().then_some(preset)
     }
@@ -88,15 +92,15 @@ impl Typed {
             return None;
         };
         let length = Length::Cycles(cycles);
-        alone(problems, "cycles", Plan { length, rate, ..safety::default_plan() }).then_some(length)
+        problems.plan("cycles", &Plan { length, rate, ..safety::default_plan() }).then_some(length)
     }
 
     /// Beside each field that now stands differently in the record: how it stands there.
     pub(super) fn differences(&self, kept: &Self) -> Problems {
         let mut problems = Problems::default();
         let channels = |typed: &Self| {
-            let on = [(&typed.eyes, "eyes"), (&typed.ears, "tones")];
-            on.into_iter().filter(|(on, _)| !on.is_empty()).map(|(_, word)| word).collect::<Vec<_>>().join(" + ")
+            let on = [(&typed.eyes, "eyes"), (&typed.ears, "tones"), (&typed.hands, "tapping")];
+            on.into_iter().filter(|(on, _)| !on.is_empty()).map(|(_, word)| word).collect::<Vec<_>>().join(" and ")
         };
         for (name, typed, kept) in [
             ("name", self.name.clone(), kept.name.clone()),
@@ -110,26 +114,6 @@ impl Typed {
         }
         problems
     }
-}
-
-/// Whether a set may have this plan; otherwise the reason stands beside `field`.
-fn alone(problems: &mut Problems, field: &'static str, plan: Plan) -> bool {
-    match safety::check(&plan, false) {
-        Ok(()) => true,
-        Err(refusal) => {
-            problems.add(field, words(refusal));
-            false
-        }
-    }
-}
-
-/// A number with a point or a comma, within the limits of a set.
-fn number(problems: &mut Problems, field: &'static str, typed: &str, plan: impl Fn(f64) -> Plan) -> Option<f64> {
-    let Ok(value) = typed.trim().replace(',', ".").parse::<f64>() else {
-        problems.add(field, "Give a number, such as 1.2.");
-        return None;
-    };
-    alone(problems, field, plan(value)).then_some(value)
 }
 
 #[derive(Template)]

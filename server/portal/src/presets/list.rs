@@ -6,10 +6,11 @@ use axum::response::Html;
 use leeward_core::safety;
 use leeward_core::wire::{Length, Purpose};
 
-use super::{Kept, channels, length, queries};
+use super::{Kept, queries};
 use crate::app::App;
 use crate::error::Error;
 use crate::page::{Frame, page};
+use crate::sessions::{channel_words, length_words};
 use crate::signin::Member;
 use crate::subject::Act;
 
@@ -57,8 +58,8 @@ fn line(kept: Kept, member: &Member) -> Line {
     let preset = &kept.preset;
     Line {
         open: kept.owner.is_open_to(member),
-        channels: channels(preset.channels),
-        length: length(preset.length),
+        channels: channel_words(preset.channels),
+        length: length_words(preset.length),
         seconds: match preset.length {
             Length::Cycles(cycles) => format!("{:.0} s", safety::set_ms(cycles, preset.rate) / 1_000.0),
             Length::Open => String::new(),

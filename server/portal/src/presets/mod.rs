@@ -7,12 +7,13 @@ mod queries;
 
 use axum::routing::{get, post};
 use leeward_core::safety;
-use leeward_core::wire::{Channels, Length, Preset, Purpose, Refusal};
+use leeward_core::wire::{Preset, Purpose};
 use uuid::Uuid;
 
 use crate::app::{App, Routes, Rule};
 use crate::error::Error;
 use crate::ids::new_id;
+use crate::sessions::{channel_words, length_words};
 use crate::signin::{Member, Role};
 use crate::subject::{Act, Subject, Tx};
 
@@ -95,22 +96,7 @@ pub async fn create(app: &App, subject: &Subject, owner: Owner, preset: &Preset)
 
 /// A preset's settings in one line.
 pub(crate) fn in_short(preset: &Preset) -> String {
-    format!("{}, {:.2} Hz, {}\u{b0}, {}", channels(preset.channels), preset.rate, preset.width, length(preset.length))
-}
-
-/// The channels in words.
-fn channels(channels: Channels) -> String {
-    let on = [(channels.eyes, "eyes"), (channels.ears, "tones")];
-    on.into_iter().filter(|(on, _)| *on).map(|(_, word)| word).collect::<Vec<_>>().join(" + ")
-}
-
-/// The length in words.
-fn length(length: Length) -> String {
-    match length {
-        Length::Cycles(1) => "1 cycle".into(),
-        Length::Cycles(cycles) => format!("{cycles} cycles"),
-        Length::Open => "open-ended".into(),
-    }
+    format!("{}, {:.2} Hz, {}\u{b0}, {}", channel_words(preset.channels), preset.rate, preset.width, length_words(preset.length))
 }
 
 /// Names of purposes in the database and in forms.
@@ -122,15 +108,6 @@ fn purpose_name(purpose: Purpose) -> &'static str {
 
 fn parse_purpose(name: &str) -> Option<Purpose> {
     PURPOSES.iter().find(|(one, _)| *one == name).map(|(_, purpose)| *purpose)
-}
-
-/// What a refusal of `safety` says, as a message beside a field.
-fn words(refusal: Refusal) -> String {
-    match refusal {
-        Refusal::Limit { limit } => limit,
-        // No other is given for a preset, whose eyes are never locked.
-        other => format!("These settings are refused: {other:?}."),
-    }
 }
 
 /// Adds this feature's routes.

@@ -15,6 +15,7 @@ struct Row {
     purpose: String,
     eyes: bool,
     ears: bool,
+    hands: bool,
     rate: f64,
     width: f64,
     cycles: Option<i32>,
@@ -31,7 +32,7 @@ impl Row {
             preset: Preset {
                 name: self.name,
                 purpose: parse_purpose(&self.purpose).ok_or(Error::Inconsistent("preset.purpose"))?,
-                channels: Channels { eyes: self.eyes, ears: self.ears },
+                channels: Channels { eyes: self.eyes, ears: self.ears, hands: self.hands },
                 rate: self.rate,
                 width: self.width,
                 length: cycles.map_or(Length::Open, Length::Cycles),
@@ -53,7 +54,7 @@ fn cycles(length: Length) -> Result<Option<i32>, Error> {
 pub(super) async fn presets(tx: &mut Tx) -> Result<Vec<Kept>, Error> {
     let rows = sqlx::query_as!(
         Row,
-        r#"SELECT id, member_id IS NOT NULL AS "mine!", name, purpose, eyes, ears, rate, width, cycles,
+        r#"SELECT id, member_id IS NOT NULL AS "mine!", name, purpose, eyes, ears, hands, rate, width, cycles,
              put_away_at IS NOT NULL AS "put_away!", version
            FROM preset ORDER BY purpose = 'calm_place', member_id IS NOT NULL, made_at, rate, name"#
     );
@@ -63,7 +64,7 @@ pub(super) async fn presets(tx: &mut Tx) -> Result<Vec<Kept>, Error> {
 pub(super) async fn preset(tx: &mut Tx, id: Uuid) -> Result<Option<Kept>, Error> {
     let row = sqlx::query_as!(
         Row,
-        r#"SELECT id, member_id IS NOT NULL AS "mine!", name, purpose, eyes, ears, rate, width, cycles,
+        r#"SELECT id, member_id IS NOT NULL AS "mine!", name, purpose, eyes, ears, hands, rate, width, cycles,
              put_away_at IS NOT NULL AS "put_away!", version
            FROM preset WHERE id = $1"#,
         id
@@ -74,13 +75,14 @@ pub(super) async fn preset(tx: &mut Tx, id: Uuid) -> Result<Option<Kept>, Error>
 pub(super) async fn insert(tx: &mut Tx, id: Uuid, owner: Owner, preset: &Preset, at: DateTime<Utc>) -> Result<(), Error> {
     sqlx::query!(
         "INSERT INTO preset (id, member_id, name, purpose, eyes, ears, hands, rate, width, cycles, made_at, version)
-         VALUES ($1, CASE WHEN $2 THEN access.me() END, $3, $4, $5, $6, false, $7, $8, $9, $10, 1)",
+         VALUES ($1, CASE WHEN $2 THEN access.me() END, $3, $4, $5, $6, $7, $8, $9, $10, $11, 1)",
         id,
         owner == Owner::Mine,
         preset.name,
         purpose_name(preset.purpose),
         preset.channels.eyes,
         preset.channels.ears,
+        preset.channels.hands,
         preset.rate,
         preset.width,
         cycles(preset.length)?,
@@ -94,7 +96,7 @@ pub(super) async fn insert(tx: &mut Tx, id: Uuid, owner: Owner, preset: &Preset,
 /// False when it is not at `version` any more.
 pub(super) async fn change(tx: &mut Tx, id: Uuid, version: i32, preset: &Preset) -> Result<bool, Error> {
     let done = sqlx::query!(
-        "UPDATE preset SET name = $3, purpose = $4, eyes = $5, ears = $6, rate = $7, width = $8, cycles = $9, version = version + 1
+        "UPDATE preset SET name = $3, purpose = $4, eyes = $5, ears = $6, hands = $7, rate = $8, width = $9, cycles = $10, version = version + 1
          WHERE id = $1 AND version = $2",
         id,
         version,
@@ -102,6 +104,7 @@ pub(super) async fn change(tx: &mut Tx, id: Uuid, version: i32, preset: &Preset)
         purpose_name(preset.purpose),
         preset.channels.eyes,
         preset.channels.ears,
+        preset.channels.hands,
         preset.rate,
         preset.width,
         cycles(preset.length)?

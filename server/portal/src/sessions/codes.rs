@@ -1,6 +1,6 @@
 //! Codes of the wire as the database keeps them, and as a page says them.
 
-use leeward_core::wire::{Change, Length, Moment, Path, Plan};
+use leeward_core::wire::{Change, Channels, Length, Moment, Path, Plan};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 
@@ -24,7 +24,7 @@ pub(super) fn plan(value: serde_json::Value, column: &'static str) -> Result<Pla
     serde_json::from_value(value).map_err(|_| Error::Inconsistent(column))
 }
 
-pub(super) const fn path(path: Path) -> &'static str {
+pub(crate) const fn path(path: Path) -> &'static str {
     match path {
         Path::Across => "across",
         Path::UpDown => "up-down",
@@ -34,7 +34,13 @@ pub(super) const fn path(path: Path) -> &'static str {
     }
 }
 
-pub(super) fn length(length: Length) -> String {
+/// For example "eyes and tones".
+pub(crate) fn channels(Channels { eyes, ears, hands }: Channels) -> String {
+    let on = [(eyes, "eyes"), (ears, "tones"), (hands, "tapping")];
+    on.into_iter().filter_map(|(on, name)| on.then_some(name)).collect::<Vec<_>>().join(" and ")
+}
+
+pub(crate) fn length(length: Length) -> String {
     match length {
         Length::Cycles(1) => "1 cycle".into(),
         Length::Cycles(cycles) => format!("{cycles} cycles"),

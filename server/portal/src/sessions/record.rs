@@ -3,7 +3,7 @@
 use chrono::{DateTime, Utc};
 use leeward_core::chart::{self, SetStep};
 use leeward_core::scale::{Sud, Voc};
-use leeward_core::wire::{Channels, EntryValue, Length, Plan};
+use leeward_core::wire::{EntryValue, Length};
 use uuid::Uuid;
 
 use super::queries::SessionRow;
@@ -99,7 +99,7 @@ fn set_line(set: &Set, steps: &[SetStep], entries: &[Standing]) -> SetLine {
     SetLine {
         number: set.number,
         path: codes::path(set.plan.path),
-        channels: channels(&set.plan),
+        channels: codes::channels(set.plan.channels),
         ordered_cycles: ordered_cycles(set.plan.length),
         rate: rates(set.first_plan.rate, set.plan.rate),
         ordered_width: degrees(set.plan.width),
@@ -168,13 +168,6 @@ fn said(value: &EntryValue) -> (&'static str, String) {
 /// A moment of the session with its time of day.
 pub(super) fn moment_lines(moments: Vec<(String, DateTime<Utc>)>, when: When) -> Vec<(String, String)> {
     moments.into_iter().map(|(kind, at)| (when.second(&at), codes::happened(&kind))).collect()
-}
-
-/// For example "eyes and tones".
-fn channels(plan: &Plan) -> String {
-    let Channels { eyes, ears, hands } = plan.channels;
-    let on = [(eyes, "eyes"), (ears, "tones"), (hands, "tapping")];
-    on.into_iter().filter_map(|(on, name)| on.then_some(name)).collect::<Vec<_>>().join(" and ")
 }
 
 fn ordered_cycles(length: Length) -> String {
