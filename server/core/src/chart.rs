@@ -4,12 +4,14 @@
 //! y down; the stylesheet gives the classes ink, dash and size. With it come the words a figure
 //! needs: title, description, a caption that says the finding, and the data for a table below.
 
+mod by_second;
 mod by_session;
 mod by_set;
 mod draw;
 mod layout;
 mod words;
 
+pub use by_second::{Heard, LONG_GAP_MS, SetCourse, ShownStretch, Stretch, set_by_second, stretches};
 pub use by_session::{SessionSpan, course_over_sessions};
 pub use by_set::{SetStep, ratings_by_set};
 pub use words::{NO_BAND, ending};

@@ -1,6 +1,7 @@
 //! What charts say in words.
 
-use super::{SessionSpan, SetStep};
+use super::by_second::{SetCourse, Stretch};
+use super::{LONG_GAP_MS, SessionSpan, SetStep};
 use crate::scale::{Sud, Voc};
 use crate::wire::Ending;
 
@@ -111,4 +112,21 @@ fn moved(name: &str, first: u8, last: u8) -> String {
 
 fn place(label: &str) -> String {
     if label.chars().all(|c| c.is_ascii_digit()) { format!("after set {label}") } else { format!("at \u{201c}{label}\u{201d}") }
+}
+
+/// What became of a set, in one sentence.
+pub(super) fn by_second_caption(course: &SetCourse, parts: &[Stretch]) -> String {
+    let Some(last) = course.heard.last() else { return "Nothing was heard from the screen.".into() };
+    let cycles = match course.ordered.segments.is_empty() {
+        true => format!("{:.1} cycles shown", last.phase),
+        false => format!("{:.1} of {:.1} ordered cycles shown", last.phase, course.ordered.end_phase()),
+    };
+    let gaps = match parts.iter().filter(|part| part.has_long_gap()).count() {
+        0 => format!("no gap over {LONG_GAP_MS:.0} ms"),
+        1 => format!("a gap over {LONG_GAP_MS:.0} ms in 1 second"),
+        count => format!("a gap over {LONG_GAP_MS:.0} ms in {count} seconds"),
+    };
+    let unknown: f64 = parts.iter().filter(|part| part.shown.is_none()).map(Stretch::lasts).sum();
+    let heard = if unknown > 0.0 { format!("nothing heard for {unknown:.1} s") } else { "heard all the way".into() };
+    format!("{cycles}; {gaps}; {heard}.")
 }

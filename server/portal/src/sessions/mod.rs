@@ -13,6 +13,7 @@ mod queries;
 mod queries_entries;
 mod queries_sets;
 mod record;
+mod set_page;
 mod sets;
 mod standing;
 mod steps;
@@ -42,6 +43,7 @@ pub(crate) fn routes(routes: Routes) -> Routes {
         .post("/sessions/{session}/entries", Rule::Care, post(entries::post))
         .get("/sessions/{session}/entries", Rule::Care, get(log::get))
         .get("/sessions/{session}", Rule::Care, get(page::get))
+        .get("/sessions/{session}/sets/{number}", Rule::Care, get(set_page::get))
         .get("/sessions/{session}/close", Rule::Care, get(close_page::get))
         .post("/sessions/{session}/close", Rule::Care, post(close_page::post))
         .get("/sessions/{session}/note", Rule::Care, get(note::get))

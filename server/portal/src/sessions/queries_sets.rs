@@ -50,11 +50,47 @@ pub(super) struct OrderRow {
     pub cause: String,
     pub at_ms: f64,
     pub plan: serde_json::Value,
+    pub timeline: serde_json::Value,
 }
 
 /// Everything that was ordered in a session's sets, in order.
 pub(super) async fn orders(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<OrderRow>> {
-    sqlx::query_as!(OrderRow, "SELECT set_id, cause, at_ms, plan FROM set_order WHERE session_id = $1 ORDER BY set_id, seq", session)
+    sqlx::query_as!(OrderRow, "SELECT set_id, cause, at_ms, plan, timeline FROM set_order WHERE session_id = $1 ORDER BY set_id, seq", session)
         .fetch_all(&mut **tx)
         .await
+}
+
+/// One thing that the screen said.
+pub(super) struct EvidenceRow {
+    pub seq: i32,
+    pub kind: String,
+    pub at_ms: f64,
+    pub phase: Option<f64>,
+    pub frames: Option<i32>,
+    pub longest_gap: Option<f64>,
+}
+
+/// What the screen said of one set, in order.
+pub(super) async fn evidence(tx: &mut Tx, set: Uuid) -> sqlx::Result<Vec<EvidenceRow>> {
+    sqlx::query_as!(
+        EvidenceRow,
+        "SELECT seq, kind, at_ms, phase, frames, longest_gap FROM set_evidence WHERE set_id = $1 ORDER BY seq",
+        set
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
+/// What happened in the session while a set ran: from its start, as written, to its end, and 3 s more, since
+/// what ended it is written beside it.
+pub(super) async fn meanwhile(tx: &mut Tx, session: Uuid, set: Uuid) -> sqlx::Result<Vec<(String, DateTime<Utc>)>> {
+    let rows = sqlx::query!(
+        "SELECT m.kind, m.at FROM session_moment m JOIN stimulus_set s ON s.session_id = m.session_id
+         LEFT JOIN set_ending e ON e.set_id = s.id
+         WHERE m.session_id = $1 AND s.id = $2 AND m.at >= s.recorded_at AND m.at <= e.recorded_at + interval '3 seconds'
+         ORDER BY m.at, m.id",
+        session,
+        set
+    );
+    Ok(rows.fetch_all(&mut **tx).await?.into_iter().map(|row| (row.kind, row.at)).collect())
 }

@@ -1,14 +1,14 @@
 //! A session's page, line by line, in the words it is read in.
 
 use chrono::{DateTime, Utc};
-use leeward_core::chart::{self, SetStep};
+use leeward_core::chart::{self, LONG_GAP_MS, SetStep};
 use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{EntryValue, Length};
 use uuid::Uuid;
 
 use super::queries::SessionRow;
 use super::queries_sets::OrderRow;
-use super::sets::{LONG_GAP_MS, Set};
+use super::sets::Set;
 use super::standing::Standing;
 use super::{When, codes};
 use crate::error::Error;

@@ -1,6 +1,7 @@
 //! The sets of a session: what was ordered, what the client's screen showed, what ended them.
 
 use chrono::{DateTime, Utc};
+use leeward_core::chart::LONG_GAP_MS;
 use leeward_core::wire::{Ending, Plan};
 use uuid::Uuid;
 
@@ -8,10 +9,6 @@ use super::codes;
 use super::queries_sets::{self, SetRow};
 use crate::error::Error;
 use crate::subject::Tx;
-
-/// A pause between two frames that a viewer may notice as a halt, ms: three frames at 60 a second.
-/// Ours.
-pub(super) const LONG_GAP_MS: f64 = 50.0;
 
 /// One set as the record has it.
 #[derive(Clone, Debug)]
