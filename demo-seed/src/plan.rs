@@ -1,6 +1,7 @@
 //! What the invented practice consists of, before anything is written.
 
 use leeward::clients::Asked;
+use leeward::comfort::Sheet;
 use leeward::sessions::ClosingKind;
 use leeward::signin::Role;
 use leeward::targets::{Prong, Status};
@@ -44,6 +45,8 @@ pub struct ClientPlan {
     pub seizures: Asked,
     /// Cautions.
     pub eye_condition: Asked,
+    /// The comfort sheet, where one was filled.
+    pub comfort: Option<Sheet>,
     /// Targets in their order.
     pub targets: Vec<TargetPlan>,
     /// Sessions in their order.

@@ -67,10 +67,18 @@ fn client(rng: &mut ChaCha8Rng, at: usize) -> ClientPlan {
         location: format!("{} {}, Ternhaven, at home", rng.random_range(1..90), STREETS[at % STREETS.len()]),
         seizures,
         eye_condition,
+        comfort: at.is_multiple_of(2).then(|| sheet(at, plan)),
         targets: course.targets,
         sessions: course.sessions,
         archived: kind == Kind::Away && at.is_multiple_of(3),
     }
+}
+
+/// What was found in preparation, around the settings that the client's sets have.
+fn sheet(at: usize, plan: Plan) -> Sheet {
+    let timbre = [Timbre::Round, Timbre::Warm, Timbre::Wood][at / 2 % 3];
+    let colours = [Colours::Sand, Colours::Lake, Colours::Leaf, Colours::Stone][at / 2 % 4];
+    Sheet { path: plan.path, dot: plan.dot, comfort: Comfort { timbre, colours, level: 70, ..Comfort::default() } }
 }
 
 /// Most were asked and said no; some keep the moving dot locked.

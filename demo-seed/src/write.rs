@@ -5,6 +5,7 @@ use std::sync::Arc;
 use chrono::{DateTime, Duration, NaiveDate, NaiveTime, Utc};
 use leeward::app::App;
 use leeward::clients::{self, Cautions, Details, NewClient};
+use leeward::comfort;
 use leeward::ids::new_id;
 use leeward::live::{self, Admission};
 use leeward::seal::Private;
@@ -51,6 +52,9 @@ impl Writer {
         let subject = self.sign_in(clinician, came).await?;
         let new = NewClient { details: details(plan), cautions: Cautions { seizures: plan.seizures, eye_condition: plan.eye_condition } };
         let id = clients::create(&self.app, &subject, new).await?;
+        if let Some(sheet) = &plan.comfort {
+            comfort::keep(&self.app, &subject, id, sheet, 0).await?;
+        }
         let mut written = Written { plan, id, targets: vec![] };
         for session in &plan.sessions {
             self.session(&mut written, session, clinician).await?;

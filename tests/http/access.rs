@@ -2,6 +2,7 @@
 //! database's policies alone, without any handler.
 
 use leeward::app::{Route, Rule, route_list};
+use leeward::comfort::{self, Sheet};
 use leeward::live;
 use leeward::signin::Role;
 use leeward::subject::Subject;
@@ -71,10 +72,11 @@ impl Try {
             ("{member}", self.bystander),
             ("{passkey}", Uuid::nil()),
             ("{signin}", Uuid::nil()),
+            ("{preset}", Uuid::nil()),
         ] {
             path = path.replace(place, &id.to_string());
         }
-        path = path.replace("{role}", "clinician").replace("{hash}", "0").replace("{name}", "x.js");
+        path = path.replace("{role}", "clinician").replace("{hash}", "0").replace("{name}", "x.js").replace("{number}", "1");
         assert!(!path.contains('{'), "{path}: this test does not know what stands there; tell it");
         path
     }
@@ -112,6 +114,8 @@ async fn record(scene: &Scene) -> String {
         "rating",
         "process_note",
         "stimulus_set",
+        "comfort",
+        "preset",
     ];
     let mut all = String::new();
     for table in tables {
@@ -178,11 +182,11 @@ async fn seen(scene: &Scene, subject: &Subject, table: &str) -> i64 {
     sqlx::query_scalar(sqlx::AssertSqlSafe(query)).fetch_one(&mut *tx).await.unwrap()
 }
 
-/// Tables with words about a person, or with what opens them.
-const WORDS: [&str; 5] = ["client_key", "client_details", "target_words", "session_words", "process_note"];
+/// Tables with words about a person or what opens them, and what only concerns those who treat.
+const WORDS: [&str; 6] = ["client_key", "client_details", "target_words", "session_words", "process_note", "comfort"];
 
 /// What is nobody's record.
-const COMMON: [&str; 2] = ["practice", "audit"];
+const COMMON: [&str; 3] = ["practice", "audit", "preset"];
 
 #[tokio::test]
 async fn the_policies_hold_alone() {
@@ -190,6 +194,9 @@ async fn the_policies_hold_alone() {
     scene.set(1, Some(24.0), leeward_core::wire::Ending::Done).await;
     let words = leeward_core::wire::EntryValue::Words { words: "a long breath".into() };
     scene.kept(None, None, leeward_core::wire::Moment::AfterSet, words).await;
+    let usual = leeward_core::safety::default_plan();
+    let sheet = Sheet { path: usual.path, dot: usual.dot, comfort: usual.comfort };
+    assert!(comfort::keep(&scene.house.app, &scene.clinician.subject(), scene.client, &sheet, 0).await.unwrap());
     let tables: Vec<String> = sqlx::query_scalar(
         "SELECT relname::text FROM pg_class WHERE relkind = 'r' AND relnamespace = 'public'::regnamespace AND relname <> '_sqlx_migrations' ORDER BY 1",
     )
@@ -206,7 +213,7 @@ async fn the_policies_hold_alone() {
         let for_lead = if WORDS.contains(&table.as_str()) { 0 } else { own };
         assert_eq!(seen(&scene, &lead, table).await, for_lead, "{table}, the lead");
     }
-    assert!(with_rows >= 11, "only {with_rows} tables had rows to hide");
+    assert!(with_rows >= 12, "only {with_rows} tables had rows to hide");
 }
 
 #[tokio::test]

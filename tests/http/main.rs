@@ -4,6 +4,7 @@
 mod access;
 mod outcomes;
 mod platform;
+mod preparation;
 mod records;
 mod scene;
 mod sessions;

@@ -106,7 +106,8 @@ fn figures(line: &SetLine, course: &SetCourse) -> Vec<Figure> {
     let parts = chart::stretches(course);
     let nothing_heard = course.heard.is_empty();
     let of = |fits: fn(&Stretch) -> bool| parts.iter().filter(|part| fits(part)).collect::<Vec<_>>();
-    let seconds = |parts: &[&Stretch]| parts.iter().map(|part| part.lasts()).sum::<f64>();
+    // A sum of no floats is -0.
+    let seconds = |parts: &[&Stretch]| parts.iter().fold(0.0, |sum, part| sum + part.lasts());
     let unknown = of(|part| part.shown.is_none());
     let (undrawn, long) = (of(Stretch::is_undrawn), of(Stretch::has_long_gap));
     let shown = |text: String| if nothing_heard { "unknown".to_owned() } else { text };
