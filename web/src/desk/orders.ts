@@ -5,6 +5,7 @@ import type { Plan } from "../wire/Plan";
 import type { Refusal } from "../wire/Refusal";
 import { isBusy, shownPlan, type DeskState, type Step } from "./model";
 import { sameButRate, samePlan, stepPlan, toggleOpen, type Direction, type Setting } from "./plan";
+import { offeredRate } from "./rhythm";
 import { needsWords, orderName, refusalWords } from "./words";
 
 /** No set starts sooner than this after a stop, ms. */
@@ -127,6 +128,17 @@ export function changeSetting(state: DeskState, setting: Setting | "open", direc
   const goesOn = state.lastStep !== null && state.lastStep.setting === setting && now - state.lastStep.at < ONE_CHANGE;
   const earlierPlans = goesOn ? state.earlierPlans : [...state.earlierPlans, from];
   return orderPlan({ ...state, earlierPlans, lastStep: { setting, at: now } }, to, now);
+}
+
+/** Sets the rate that was tapped, when one is on offer. */
+export function setTapped(state: DeskState, now: number): Step {
+  const from = shownPlan(state);
+  const rate = offeredRate(state.taps, now);
+  if (from === null || rate === null) return unchanged(state);
+  const to = { ...from, rate };
+  const why = whyNoPlan(state, from, to);
+  if (why !== null) return say(state, why, now);
+  return orderPlan({ ...state, taps: [], earlierPlans: [...state.earlierPlans, from], lastStep: null }, to, now);
 }
 
 /** Goes back to the plan before the last change of a setting. */
