@@ -1,7 +1,9 @@
 //! The practice as a whole: who treats whom, and what kind of course each client has.
 
 use leeward::clients::Asked;
+use leeward::comfort::Sheet;
 use leeward::signin::Role;
+use leeward_core::wire::{Colours, Comfort, Plan, Timbre};
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 

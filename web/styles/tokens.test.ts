@@ -2,6 +2,7 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { test } from "node:test";
+import type { Colours } from "../src/wire/Colours";
 
 const TEXT = 4.5; // SC 1.4.3, level AA
 const SHAPE = 3; // SC 1.4.11: boundaries of controls, and the dot on its field
@@ -20,10 +21,12 @@ const schemes = {
   print: { ...tokensIn(day), ...tokensIn(paper) },
 };
 
+/** Red, green and blue as light, 0 to 1. */
+const linear = (hex: string): number[] =>
+  [1, 3, 5].map((i) => parseInt(hex.slice(i, i + 2), 16) / 255).map((c) => (c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4));
+
 function luminance(hex: string): number {
-  const [r = 0, g = 0, b = 0] = [1, 3, 5]
-    .map((i) => parseInt(hex.slice(i, i + 2), 16) / 255)
-    .map((c) => (c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4));
+  const [r = 0, g = 0, b = 0] = linear(hex);
   return 0.2126 * r + 0.7152 * g + 0.0722 * b;
 }
 
@@ -50,9 +53,20 @@ const pairs: [string, string, number][] = [
     [`${field}-edge`, field, SHAPE],
     [`${field}-edge`, `${field}-raised`, SHAPE],
   ]),
-  ["sand", "dusk", SHAPE],
-  ["slate", "dawn", SHAPE],
 ];
+
+/** Every colour of dot and field that the wire can name, dark and lighter: `Record` makes sure that none is left out. */
+const STIMULUS: Record<Colours, [dot: string, field: string, page: "dusk" | "dawn"][]> = {
+  sand: [["sand", "dusk", "dusk"], ["slate", "dawn", "dawn"]],
+  leaf: [["leaf-pale", "leaf-dusk", "dusk"], ["leaf-deep", "leaf-dawn", "dawn"]],
+  lake: [["lake-pale", "lake-dusk", "dusk"], ["lake-deep", "lake-dawn", "dawn"]],
+  stone: [["stone-pale", "stone-dusk", "dusk"], ["stone-deep", "stone-dawn", "dawn"]],
+};
+const stimulus = Object.values(STIMULUS).flat();
+for (const [dot, field, page] of stimulus) {
+  // The words of the page stand on the same field.
+  pairs.push([dot, field, SHAPE], [`${page}-ink`, field, TEXT], [`${page}-quiet`, field, TEXT], [`${page}-edge`, field, SHAPE]);
+}
 
 test("the formula gives the figures of the standard: 21 to 1 for black on white, 1 to 1 for equals", () => {
   assert.equal(contrast("#000000", "#FFFFFF"), 21);
@@ -82,7 +96,30 @@ test("every scheme overrides only tokens that exist", () => {
 // limited by the server; here we only keep the step in luminance no larger than following it needs.
 test("the dot's step in luminance stays under half of the full range", () => {
   const t = schemes.day;
-  for (const [dot, field] of [["sand", "dusk"], ["slate", "dawn"]] as const) {
-    assert.ok(Math.abs(luminance(t[dot]!) - luminance(t[field]!)) < 0.5);
+  for (const [dot, field] of stimulus) assert.ok(Math.abs(luminance(t[dot]!) - luminance(t[field]!)) < 0.5, dot);
+});
+
+// WCAG 2.2 SC 2.3.1: a saturated red has R/(R+G+B) of 0.8 or more, with linear values.
+const redness = (hex: string): number => {
+  const [r = 0, g = 0, b = 0] = linear(hex);
+  return r / (r + g + b);
+};
+
+test("the formula of saturated red: pure red is it, a paler one is not", () => {
+  // Worked from the formula of sRGB: #FF0000 1.00, #FF3F3F 0.91, #FF8080 0.70.
+  for (const [hex, ratio] of [["#FF0000", 1], ["#FF3F3F", 0.91], ["#FF8080", 0.7]] as const) assert.ok(Math.abs(redness(hex) - ratio) < 0.005, hex);
+});
+
+test("no dot and no field is a saturated red", () => {
+  const t = schemes.day;
+  for (const name of stimulus.flatMap(([dot, field]) => [dot, field])) assert.ok(redness(t[name]!) < 0.8, name);
+});
+
+test("the stage uses exactly these pairs", () => {
+  const css = readFileSync("styles/stage/frame.css", "utf8");
+  for (const [name, [dark, light]] of Object.entries(STIMULUS)) {
+    if (name === "sand") continue; // what is used when nothing was chosen: the page's own
+    assert.ok(css.includes(`:root[data-colours="${name}"] { --field: var(--${dark![1]}); --dot: var(--${dark![0]}); }`), name);
+    assert.ok(css.includes(`:root[data-colours="${name}"].lighter { --field: var(--${light![1]}); --dot: var(--${light![0]}); }`), name);
   }
 });

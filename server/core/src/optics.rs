@@ -6,6 +6,7 @@
 //! says (1 % at 18 degrees, 4 % at 40); less than the distance's own error.
 
 use std::f64::consts::PI;
+use std::ops::RangeInclusive;
 
 use crate::path;
 use crate::safety;
@@ -17,6 +18,10 @@ pub const CARD_MM: (f64, f64) = (85.60, 53.98);
 pub const DEFAULT_PX_PER_MM: f64 = 96.0 / 25.4;
 /// Eye to screen when it was not stated, mm: about arm's length (common practice, no source).
 pub const DEFAULT_DISTANCE_MM: f64 = 600.0;
+/// What a screen may have, CSS px per mm: from a projector's to far beyond a phone's 6. Ours.
+pub const PX_PER_MM: RangeInclusive<f64> = 0.5..=20.0;
+/// How far an eye may be from a screen, mm: from a phone at the nose to a television. Ours.
+pub const DISTANCE_MM: RangeInclusive<f64> = 100.0..=4_000.0;
 /// Kept free at each side of the path, as a share of the field. Ours.
 pub const MARGIN: f64 = 0.03;
 /// Two widths closer than this are the same, degrees.
@@ -110,14 +115,20 @@ pub fn disc_sr(degrees: f64) -> f64 {
     2.0 * PI * (1.0 - (degrees.to_radians() / 2.0).cos())
 }
 
-/// Whether a page's report of its screen can be true: its field 100 to 20,000 px a side, 0.5 to
-/// 60 px a mm, 100 to 5,000 mm away.
+/// Whether a page's report of its field can be true: 100 to 20,000 px a side.
 pub fn plausible(device: &Device) -> bool {
     let side = 100.0..=20_000.0;
-    side.contains(&device.width_px)
-        && side.contains(&device.height_px)
-        && device.px_per_mm.is_none_or(|scale| (0.5..=60.0).contains(&scale))
-        && device.distance_mm.is_none_or(|mm| (100.0..=5_000.0).contains(&mm))
+    side.contains(&device.width_px) && side.contains(&device.height_px)
+}
+
+/// The device without a calibration outside [`PX_PER_MM`] or [`DISTANCE_MM`]: a card 3 px wide, an
+/// eye 5 m away. What is left out counts as skipped.
+pub fn calibrated(device: Device) -> Device {
+    Device {
+        px_per_mm: device.px_per_mm.filter(|scale| PX_PER_MM.contains(scale)),
+        distance_mm: device.distance_mm.filter(|mm| DISTANCE_MM.contains(mm)),
+        ..device
+    }
 }
 
 fn scale(device: &Device) -> f64 {
@@ -140,6 +151,7 @@ mod tests {
             distance_mm: None,
             reduced_motion: false,
             sound: true,
+            sides: None,
             vibration: false,
             wake_lock: true,
             full_screen: true,
@@ -237,14 +249,21 @@ mod tests {
     fn impossible_screens_are_not_plausible() {
         let good = screen(390.0, 844.0);
         assert!(plausible(&good));
-        for bad in [
-            Device { width_px: f64::NAN, ..good },
-            Device { height_px: 1e9, ..good },
-            Device { px_per_mm: Some(0.0), ..good },
-            Device { px_per_mm: Some(f64::INFINITY), ..good },
-            Device { distance_mm: Some(-5.0), ..good },
-        ] {
+        for bad in [Device { width_px: f64::NAN, ..good }, Device { height_px: 1e9, ..good }] {
             assert!(!plausible(&bad), "{bad:?}");
+        }
+    }
+
+    #[test]
+    fn a_calibration_that_cannot_be_counts_as_skipped() {
+        let good = Device { px_per_mm: Some(5.0), distance_mm: Some(600.0), ..screen(390.0, 844.0) };
+        assert_eq!(calibrated(good), good);
+        // A card 3 px wide stands for 0.035 px a mm.
+        for scale in [px_per_mm(3.0), 0.0, -5.0, 1e6, f64::NAN, f64::INFINITY] {
+            assert_eq!(calibrated(Device { px_per_mm: Some(scale), ..good }), Device { px_per_mm: None, ..good });
+        }
+        for mm in [5_000.0, 0.0, -5.0, f64::NAN, f64::INFINITY] {
+            assert_eq!(calibrated(Device { distance_mm: Some(mm), ..good }), Device { distance_mm: None, ..good });
         }
     }
 }

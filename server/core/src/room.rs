@@ -58,6 +58,8 @@ pub struct Room {
     /// The width that was asked for, degrees; the plan's is as much of it as the client's screen shows.
     asked_width: f64,
     eyes_locked: bool,
+    /// How often the desk asked for the check of left and right.
+    sides_asked: u32,
     seat: SeatState,
     seat_asked_for: bool,
     closed: Option<Option<String>>,
@@ -106,6 +108,7 @@ impl Room {
             plan: start.plan,
             asked_width: start.plan.width,
             eyes_locked: start.eyes_locked,
+            sides_asked: 0,
             seat: start.seat,
             seat_asked_for: start.seat_asked_for,
             closed: None,
@@ -212,7 +215,8 @@ impl Room {
 
     fn lock_eyes(&mut self, locked: bool) {
         self.eyes_locked = locked;
-        if locked && self.active_plan().is_some_and(|plan| plan.channels.eyes) {
+        // The figure of the pacer is for the eyes too.
+        if locked && self.active_plan().is_some_and(|plan| plan.channels.eyes || plan.channels.hands) {
             self.end_set(crate::wire::Ending::StoppedByClinician);
         }
     }

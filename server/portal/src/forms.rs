@@ -190,7 +190,10 @@ mod tests {
             assert_eq!(problems.none(), read.is_some(), "{typed}");
         }
         let mut problems = Problems::default();
-        assert_eq!((problems.whole("f", "450"), problems.whole::<u8>("g", "300"), problems.whole::<u8>("h", "-1")), (Some(450_u16), None, None));
+        assert_eq!(
+            (problems.whole("f", "450"), problems.whole::<u8>("g", "300"), problems.whole::<u8>("h", "-1")),
+            (Some(450_u16), None, None)
+        );
     }
 
     #[test]

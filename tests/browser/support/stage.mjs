@@ -26,15 +26,29 @@ export class Stage {
   /** Passes over the questions. */
   skipCheck() { return this.tap('Skip all'); }
 
-  /** Answers every question: the card, the distance, sound, the lock of the screen, the whole screen. */
+  /** Goes through every page: getting ready, the card, the distance, sound and its sides, the lock of the screen, the whole screen. */
   async check() {
     await this.tap('Start');
+    await this.tap('Done');
     await this.tap('It fits');
     await this.tap('About as long as my arm');
-    await this.tap('Play the tones');
-    await this.tap('I heard them');
+    await this.sides();
     for (const question of ['Your screen', 'The whole screen']) {
       if (await this.page.getByRole('heading', { name: question }).isVisible()) await this.tap('Skip');
+    }
+  }
+
+  /** Listens to three tones and says each side, all of them right: what was played is read off the browser's panners. */
+  async sides() {
+    await this.page.evaluate(() => {
+      const { StereoPannerNode: Panner } = window;
+      window.panned = [];
+      window.StereoPannerNode = class extends Panner { constructor(context, options) { super(context, options); window.panned.push(options.pan); } };
+    });
+    await this.tap('Play a tone');
+    for (const tone of [1, 2, 3]) {
+      const pan = await this.page.waitForFunction((n) => window.panned[n - 1], tone);
+      await this.tap(await pan.jsonValue() < 0 ? 'Left' : 'Right');
     }
   }
 

@@ -22,17 +22,24 @@ async fn a_sheet_is_filled_shown_and_changed() {
     let mut scene = Scene::build().await;
     let (record, path) = (format!("/clients/{}", scene.client), format!("/clients/{}/comfort", scene.client));
     has(&scene.clinician.get(&record).await.body, &["Fill the comfort sheet", "Not filled yet"]);
-    has(&scene.clinician.get(&path).await.body, &[r#"value="across" checked"#, r#"name="pitch" value="450""#, r#"name="version" value="0""#]);
+    has(
+        &scene.clinician.get(&path).await.body,
+        &[r#"value="across" checked"#, r#"name="pitch" value="450""#, r#"name="version" value="0""#],
+    );
     let saved = scene.clinician.post_form(&path, &SHEET).await;
     assert_eq!((saved.status, &saved.location), (303, &record), "{}", saved.body);
-    let words = ["figure of eight", "2.5°", "the same speed all the way", "pale blue on deep water", "wood, 400 Hz, 90 ms, level 60 %", ">felt<"];
+    let words =
+        ["figure of eight", "2.5°", "the same speed all the way", "pale blue on deep water", "wood, 400 Hz, 90 ms, level 60 %", ">felt<"];
     has(&scene.clinician.get(&record).await.body, &words);
     has(&scene.clinician.get(&path).await.body, &[r#"value="eight" checked"#, r#"value="felt" checked"#, r#"name="version" value="1""#]);
 
     // Filled twice from the same empty form: the second one is told what now stands.
     let late = scene.clinician.post_form(&path, &with(&SHEET, "pitch", "500")).await;
     assert_eq!(late.status, 409);
-    has(&late.body, &["Not saved: somebody changed this meanwhile", r#"value="500""#, "The record now says “400”.", r#"name="version" value="1""#]);
+    has(
+        &late.body,
+        &["Not saved: somebody changed this meanwhile", r#"value="500""#, "The record now says “400”.", r#"name="version" value="1""#],
+    );
     assert_eq!(scene.clinician.post_form(&path, &with(&with(&SHEET, "pitch", "500"), "version", "1")).await.status, 303);
     has(&scene.clinician.get(&record).await.body, &["wood, 500 Hz"]);
     let acts: Vec<String> = sqlx::query_scalar("SELECT DISTINCT act FROM audit WHERE act LIKE 'comfort.%' AND client_id = $1 ORDER BY act")

@@ -53,7 +53,10 @@ async fn a_clinicians_own_is_made_edited_put_away_and_taken_back() {
     assert_eq!((made.status, made.location.as_str()), (303, "/presets"), "{}", made.body);
     let id = the_only_own(&house).await;
     let own = |body: &str| rows(body, "Processing <small>").into_iter().find(|row| row.contains("your own")).unwrap_or_default();
-    assert_eq!(own(&clinician.get("/presets").await.body), "Evening pace|your own|eyes and tones|0.90|16°|30 cycles|34 s|Edit Evening pace\nPut away Evening pace");
+    assert_eq!(
+        own(&clinician.get("/presets").await.body),
+        "Evening pace|your own|eyes and tones|0.90|16°|30 cycles|34 s|Edit Evening pace\nPut away Evening pace"
+    );
 
     let edit = format!("/presets/{id}/edit");
     has(&clinician.get(&edit).await.body, &[r#"value="Evening pace""#, r#"value="0.9""#, r#"name="version" value="1""#]);
@@ -63,7 +66,15 @@ async fn a_clinicians_own_is_made_edited_put_away_and_taken_back() {
 
     let late = clinician.post_form(&edit, &with(&changed, "name", "Morning pace")).await;
     assert_eq!(late.status, 409);
-    has(&late.body, &["Not saved: somebody changed this meanwhile", "Morning pace", "The record now says “Evening pace”.", r#"name="version" value="2""#]);
+    has(
+        &late.body,
+        &[
+            "Not saved: somebody changed this meanwhile",
+            "Morning pace",
+            "The record now says “Evening pace”.",
+            r#"name="version" value="2""#,
+        ],
+    );
 
     let away = format!("/presets/{id}/put-away");
     assert_eq!(clinician.post_form(&away, &[("version", "1")]).await.status, 409);
@@ -193,5 +204,8 @@ async fn the_desk_has_them_under_digits_without_those_put_away() {
     }
     assert!(!desk.contains("<strong>Fast</strong>"));
     let calm = desk.find("presets-calm").unwrap();
-    assert!(desk.find("Evening pace</strong>").unwrap() < calm && calm < desk.find("<strong>Calm place").unwrap(), "each purpose has its own list");
+    assert!(
+        desk.find("Evening pace</strong>").unwrap() < calm && calm < desk.find("<strong>Calm place").unwrap(),
+        "each purpose has its own list"
+    );
 }

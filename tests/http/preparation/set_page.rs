@@ -78,7 +78,14 @@ async fn what_was_not_heard_is_unknown_and_never_filled_in() {
     assert_eq!(rows(&second, "Rate and frames by second</caption>"), ["0.0 to 7.0|0.86|unknown|6.00|unknown|unknown|unknown"]);
     let figures = rows(&second, "Ordered against shown</caption>");
     assert_eq!(figures[0], "Cycles|6|unknown");
-    assert_eq!(figures[5..], ["Seconds with a gap over 50 ms||unknown", "Hidden or hung: no frame drawn||unknown", "Unknown: nothing heard||7.0 s, from second 0.0"]);
+    assert_eq!(
+        figures[5..],
+        [
+            "Seconds with a gap over 50 ms||unknown",
+            "Hidden or hung: no frame drawn||unknown",
+            "Unknown: nothing heard||7.0 s, from second 0.0"
+        ]
+    );
     has(&second, &["Nothing was heard from the screen."]);
 }
 

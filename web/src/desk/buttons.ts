@@ -11,7 +11,7 @@ const CHANGES: Change[] = ["changing", "same", "settled"];
 const PANELS: Lower[] = ["log", "join", "card", "target", "presets", "keys"];
 const SCALES: Scale[] = ["sud", "voc"];
 const PLAIN = [
-  "stop", "start", "end", "extend", "sight", "cannot_see", "take_control", "toggle_open", "undo_setting", "next_moment", "toggle_preview",
+  "stop", "start", "end", "extend", "sight", "cannot_see", "take_control", "toggle_open", "undo_setting", "ask_sides", "next_moment", "toggle_preview",
   "toggle_shortcuts",
 ] as const;
 const ON_ENTRY = ["take_back", "put_back", "retry", "edit"] as const;

@@ -5,7 +5,7 @@ import { keyAction, LABELLED_KEYS, swallowsRelease, type KeyState, type Place, t
 import type { Action } from "./model";
 
 const press = (key: string, more: Partial<Press> = {}): Press => ({ key, shift: false, modified: false, repeat: false, composing: false, ...more });
-const plain: KeyState = { armed: null, presets: false, shortcuts: true };
+const plain: KeyState = { armed: null, shortcuts: true, presets: false, tapped: false };
 const places: Place[] = ["keys", "words", "field", "button"];
 const act = (key: string, place: Place = "keys", state: KeyState = plain, more: Partial<Press> = {}): Action | null =>
   keyAction(press(key, more), place, state).action;
@@ -15,7 +15,7 @@ test("S2: Escape stops from every place, with any modifier, held or composing, s
     for (const shortcuts of [true, false])
       for (const armed of [null, "sud", "voc"] as const)
         for (const more of [{}, { modified: true }, { repeat: true }, { composing: true }]) {
-          const outcome = keyAction(press("Escape", more), place, { armed, presets: true, shortcuts });
+          const outcome = keyAction(press("Escape", more), place, { armed, shortcuts, presets: true, tapped: false });
           assert.deepEqual(outcome, { action: { kind: "stop" }, prevent: true }, `${place} ${JSON.stringify(more)}`);
         }
 });
@@ -24,7 +24,7 @@ test("S3: in the words field every key but Enter and Escape is left to the field
   const keys = [" ", "0", "5", "9", "t", "e", "s", "v", "x", "i", "m", "+", ",", ".", "?", "ArrowLeft", "ArrowUp", "Tab", "Backspace"];
   for (const key of keys)
     for (const armed of [null, "sud", "voc"] as const)
-      assert.deepEqual(keyAction(press(key), "words", { armed, presets: true, shortcuts: true }), { action: null, prevent: false }, key);
+      assert.deepEqual(keyAction(press(key), "words", { armed, shortcuts: true, presets: true, tapped: false }), { action: null, prevent: false }, key);
   assert.deepEqual(act("Enter", "words"), { kind: "save_words" });
 });
 
@@ -46,6 +46,18 @@ test("Space asks for the next set and never reaches a focused button", () => {
   assert.ok(!swallowsRelease("Enter", "button", plain));
 });
 
+test("y taps; Enter sets what was tapped, only while it waits, and never in a field", () => {
+  assert.deepEqual(act("y"), { kind: "tap" });
+  assert.equal(act("y", "keys", plain, { repeat: true }), null);
+  const waiting: KeyState = { ...plain, tapped: true };
+  for (const place of ["keys", "button"] as const) assert.deepEqual(keyAction(press("Enter"), place, waiting), { action: { kind: "set_tapped" }, prevent: true });
+  assert.deepEqual(keyAction(press("Enter", { repeat: true }), "keys", waiting), { action: null, prevent: true });
+  assert.deepEqual(keyAction(press("Enter"), "button", plain), { action: null, prevent: false });
+  assert.deepEqual(act("Enter", "words", waiting), { kind: "save_words" });
+  assert.equal(act("Enter", "field", waiting), null);
+  assert.equal(act("Enter", "keys", { ...waiting, shortcuts: false }), null);
+});
+
 test("a held Space does not start again and again", () => {
   assert.deepEqual(keyAction(press(" ", { repeat: true }), "keys", plain), { action: null, prevent: true });
 });
@@ -55,7 +67,7 @@ test("S17: digits do nothing unless a rating is armed", () => {
 });
 
 test("S16: one key a rating: 0 to 9 and t for 10", () => {
-  const armed: KeyState = { armed: "sud", presets: false, shortcuts: true };
+  const armed: KeyState = { armed: "sud", shortcuts: true, presets: false, tapped: false };
   for (const digit of "0123456789") assert.deepEqual(act(digit, "keys", armed), { kind: "rate", value: Number(digit) });
   assert.deepEqual(act("t", "keys", armed), { kind: "rate", value: 10 });
   assert.deepEqual(act("T", "button", armed), { kind: "rate", value: 10 });
@@ -63,7 +75,7 @@ test("S16: one key a rating: 0 to 9 and t for 10", () => {
 });
 
 test("on VOC t is no rating; a digit off the scale still reaches the reducer, which asks", () => {
-  const armed: KeyState = { armed: "voc", presets: false, shortcuts: true };
+  const armed: KeyState = { armed: "voc", shortcuts: true, presets: false, tapped: false };
   assert.equal(act("t", "keys", armed), null);
   assert.deepEqual(act("0", "keys", armed), { kind: "rate", value: 0 });
 });
@@ -79,7 +91,7 @@ test("digits 1 to 9 apply a preset while the presets show; an armed rating comes
 });
 
 test("a held digit rates once", () => {
-  assert.equal(act("5", "keys", { armed: "sud", presets: false, shortcuts: true }, { repeat: true }), null);
+  assert.equal(act("5", "keys", { armed: "sud", shortcuts: true, presets: false, tapped: false }, { repeat: true }), null);
 });
 
 test("arrows: left and right change the rate, up and down the width, also while held", () => {
@@ -120,7 +132,7 @@ test("with Control, Alt or Meta nothing but Escape is taken", () => {
 });
 
 test("S3: with single keys off, characters and Space are left alone; arrows and Escape stay", () => {
-  const off: KeyState = { armed: "sud", presets: false, shortcuts: false };
+  const off: KeyState = { armed: "sud", shortcuts: false, presets: false, tapped: false };
   for (const key of [" ", "e", "5", "t", "+", "?", "x"]) assert.deepEqual(keyAction(press(key), "button", off), { action: null, prevent: false });
   assert.ok(!swallowsRelease(" ", "button", off));
   assert.deepEqual(act("ArrowLeft", "keys", off), { kind: "step", setting: "rate", direction: -1 });

@@ -20,6 +20,8 @@ export interface KeyState {
   armed: "sud" | "voc" | null;
   /** The list of presets shows: a digit applies one. */
   presets: boolean;
+  /** A tapped rate waits to be set. */
+  tapped: boolean;
   /** Single-character keys are on (WCAG 2.2, 2.1.4 lets people turn them off). */
   shortcuts: boolean;
 }
@@ -62,6 +64,8 @@ const SHORTCUTS: Record<string, Shortcut> = {
   u: { action: { kind: "toggle_open" } },
   o: { action: { kind: "lower", shown: "presets" } },
   z: { action: { kind: "undo_setting" } },
+  y: { action: { kind: "tap" } },
+  q: { action: { kind: "ask_sides" } },
   w: { action: { kind: "to_words" } },
   j: { action: { kind: "mark", change: "changing" } },
   k: { action: { kind: "mark", change: "same" } },
@@ -107,6 +111,7 @@ export function keyAction(press: Press, place: Place, state: KeyState): Outcome 
   if (press.modified || press.composing) return LEFT_ALONE;
   if (place === "words") return press.key === "Enter" ? { action: { kind: "save_words" }, prevent: true } : LEFT_ALONE;
   if (place === "field") return LEFT_ALONE;
+  if (press.key === "Enter" && state.tapped && state.shortcuts) return { action: press.repeat ? null : { kind: "set_tapped" }, prevent: true };
   if (press.key === " ") {
     if (!state.shortcuts) return LEFT_ALONE;
     return press.repeat ? SWALLOWED : { action: { kind: "start" }, prevent: true };

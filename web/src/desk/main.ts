@@ -14,6 +14,7 @@ import { freshDesk, isBusy, type Action, type Command, type DeskEvent, type Desk
 import { Preview } from "./preview";
 import { step } from "./reducer";
 import { render } from "./render";
+import { offeredRate } from "./rhythm";
 import { readLog, saveEntry } from "./server";
 import { isUnknown } from "./status";
 
@@ -121,7 +122,9 @@ function cameBack(): void {
 }
 
 const act = (action: Action): void => happen({ kind: "action", action, id: crypto.randomUUID(), words: words.value });
-const keyState = (): KeyState => ({ armed: state.armed?.scale ?? null, presets: state.lower === "presets", shortcuts: state.shortcuts });
+const keyState = (): KeyState => ({
+  armed: state.armed?.scale ?? null, presets: state.lower === "presets", shortcuts: state.shortcuts, tapped: offeredRate(state.taps, performance.now()) !== null,
+});
 
 function placeOf(target: EventTarget | null): Place {
   if (!(target instanceof HTMLElement)) return "keys";

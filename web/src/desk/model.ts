@@ -13,6 +13,7 @@ import type { Showing } from "../wire/Showing";
 import type { ToDesk } from "../wire/ToDesk";
 import type { Problem, Queue } from "./entries";
 import type { Direction, Setting } from "./plan";
+import type { Taps } from "./rhythm";
 
 /** What the part below the controls shows. In a wide window the target card has its own place as well. */
 export type Lower = "log" | "join" | "card" | "target" | "presets" | "keys";
@@ -31,6 +32,9 @@ export type Action =
   | { kind: "toggle_open" }
   | { kind: "undo_setting" }
   | { kind: "preset"; index: number }
+  | { kind: "tap" }
+  | { kind: "set_tapped" }
+  | { kind: "ask_sides" }
   | { kind: "to_words" }
   | { kind: "save_words" }
   | { kind: "mark"; change: Change }
@@ -91,6 +95,8 @@ export interface DeskState {
   /** Plans before each change of a setting, the latest last. */
   earlierPlans: Plan[];
   lastStep: { setting: string; at: number } | null;
+  /** Of the key that sets the rate by rhythm. */
+  taps: Taps;
   notice: { words: string; since: number } | null;
   /** Whether this page has the keyboard, and since when. */
   focus: { here: boolean; since: number };
@@ -123,7 +129,7 @@ export interface Step {
 export function freshDesk(now: number): DeskState {
   return {
     line: { open: false, synced: false, heardAt: now }, view: null, stateSince: now, showing: null, stoppedAt: -Infinity,
-    pending: [], nextOrder: 1, wanted: null, earlierPlans: [], lastStep: null, notice: null,
+    pending: [], nextOrder: 1, wanted: null, earlierPlans: [], lastStep: null, taps: [], notice: null,
     focus: { here: true, since: -Infinity }, shortcuts: true, preview: true, armed: null, lower: "log", presets: [], wordsFor: undefined,
     queue: [], log: { sets: [], entries: [] }, logRead: false, logIs: "due", logDue: now, sentAway: false, reload: false,
   };

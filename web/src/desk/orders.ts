@@ -5,6 +5,7 @@ import type { Plan } from "../wire/Plan";
 import type { Refusal } from "../wire/Refusal";
 import { isBusy, shownPlan, type DeskState, type Step } from "./model";
 import { sameButRate, samePlan, stepPlan, toggleOpen, withPreset, type Direction, type Setting } from "./plan";
+import { offeredRate } from "./rhythm";
 import { needsWords, orderName, refusalWords } from "./words";
 
 /** No set starts sooner than this after a stop, ms. */
@@ -144,6 +145,17 @@ export function applyPreset(state: DeskState, index: number, now: number): Step 
   if (samePlan(from, to)) return say(shown, words, now);
   const ordered = orderPlan({ ...shown, earlierPlans: [...state.earlierPlans, from], lastStep: null }, to, now);
   return { ...ordered, state: { ...ordered.state, notice: { words, since: now } } };
+}
+
+/** Sets the rate that was tapped, when one is on offer. */
+export function setTapped(state: DeskState, now: number): Step {
+  const from = shownPlan(state);
+  const rate = offeredRate(state.taps, now);
+  if (from === null || rate === null) return unchanged(state);
+  const to = { ...from, rate };
+  const why = whyNoPlan(state, from, to);
+  if (why !== null) return say(state, why, now);
+  return orderPlan({ ...state, taps: [], earlierPlans: [...state.earlierPlans, from], lastStep: null }, to, now);
 }
 
 /** Goes back to the plan before the last change of a setting. */

@@ -1,12 +1,19 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { usual } from "../live/comfort.fixture";
 import { CYCLES, peakSpeed, sameButRate, samePlan, speedAdvice, stepPlan, toggleOpen } from "./plan";
 import { aPlan, aView } from "./sample.fixture";
 
 test("peak speed is pi * A * f", () => {
   // Worked values: sine of peak-to-peak width A at f Hz has peak speed pi*A*f (derivative of (A/2) sin 2 pi f t).
   const table: [number, number, number][] = [[20, 0.8, 50.27], [20, 1, 62.83], [20, 1.2, 75.4], [30, 1, 94.25], [30, 1.2, 113.1]];
-  for (const [width, rate, expected] of table) assert.ok(Math.abs(peakSpeed(width, rate) - expected) < 0.005, `${width} deg at ${rate} Hz`);
+  for (const [width, rate, expected] of table) assert.ok(Math.abs(peakSpeed(aPlan({ width, rate })) - expected) < 0.005, `${width} deg at ${rate} Hz`);
+});
+
+test("a constant sweep is slower at its peak, the eight faster", () => {
+  // Triangle of 20 degrees at 1 Hz: 2 A f = 40; the eight is 1.390 widths long from end to end.
+  assert.equal(peakSpeed(aPlan({ width: 20, comfort: { ...usual, sweep: "constant" } })), 40);
+  assert.ok(Math.abs(peakSpeed(aPlan({ width: 20, path: "eight" })) - 87.35) < 0.005);
 });
 
 test("words about speed begin above 60 and above 90 degrees a second", () => {
@@ -41,21 +48,22 @@ test("the dot goes through its sizes and stops at 3 degrees", () => {
 });
 
 test("paths go round in both directions", () => {
-  assert.equal(stepPlan(aPlan({ path: "rising" }), "path", 1, aView()).path, "across");
-  assert.equal(stepPlan(aPlan({ path: "across" }), "path", -1, aView()).path, "rising");
+  assert.equal(stepPlan(aPlan({ path: "eight" }), "path", 1, aView()).path, "across");
+  assert.equal(stepPlan(aPlan({ path: "across" }), "path", -1, aView()).path, "eight");
 });
 
-test("with the eyes locked only the ears are on offer", () => {
+test("with the eyes locked only tones and hands are on offer", () => {
   const locked = aView({ eyes_locked: true });
-  assert.deepEqual(stepPlan(aPlan({}), "channels", 1, locked).channels, { eyes: false, ears: true });
-  assert.deepEqual(stepPlan(aPlan({ channels: { eyes: false, ears: true } }), "channels", 1, locked).channels, { eyes: false, ears: true });
+  assert.deepEqual(stepPlan(aPlan({}), "channels", 1, locked).channels, { eyes: false, ears: true, hands: false });
+  assert.deepEqual(stepPlan(aPlan({ channels: { eyes: false, ears: true, hands: false } }), "channels", 1, locked).channels, { eyes: false, ears: false, hands: true });
+  assert.deepEqual(stepPlan(aPlan({ channels: { eyes: false, ears: false, hands: true } }), "channels", 1, locked).channels, { eyes: false, ears: true, hands: false });
 });
 
 test("every choice of channels keeps at least one on", () => {
   let plan = aPlan({});
   for (let i = 0; i < 6; i++) {
     plan = stepPlan(plan, "channels", 1, aView());
-    assert.ok(plan.channels.eyes || plan.channels.ears);
+    assert.ok(plan.channels.eyes || plan.channels.ears || plan.channels.hands);
   }
 });
 
@@ -79,7 +87,7 @@ test("plans are compared in every setting", () => {
   assert.ok(samePlan(plan, aPlan({})));
   assert.ok(!samePlan(plan, aPlan({ rate: 1.1 })));
   assert.ok(sameButRate(plan, aPlan({ rate: 1.1 })));
-  for (const other of [aPlan({ width: 19 }), aPlan({ dot: 2 }), aPlan({ path: "rising" }), toggleOpen(plan), aPlan({ channels: { eyes: true, ears: true } })]) {
+  for (const other of [aPlan({ width: 19 }), aPlan({ dot: 2 }), aPlan({ path: "rising" }), toggleOpen(plan), aPlan({ channels: { eyes: true, ears: true, hands: false } }), aPlan({ channels: { eyes: true, ears: false, hands: true } }), aPlan({ comfort: { ...usual, pitch: 300 } })]) {
     assert.ok(!sameButRate(plan, other));
   }
 });

@@ -1,4 +1,5 @@
 // The plan of a set as the desk changes it: pure steps, the speed it amounts to, and what to say of that.
+import { peakOf } from "../live/path";
 import type { Channels } from "../wire/Channels";
 import type { DeskView } from "../wire/DeskView";
 import type { Path } from "../wire/Path";
@@ -19,11 +20,14 @@ const SHORT = 12;
 /** A usual starting point: about 24 cycles, then fitted to the client (Shapiro 2018, from memory). */
 export const USUAL_CYCLES = 24;
 
-const PATHS: Path[] = ["across", "up_down", "falling", "rising"];
+const PATHS: Path[] = ["across", "up_down", "falling", "rising", "eight"];
+/** Hands bring their tones with them, so ears and hands together would be nothing else. */
 const CHANNELS: Channels[] = [
-  { eyes: true, ears: false },
-  { eyes: true, ears: true },
-  { eyes: false, ears: true },
+  { eyes: true, ears: false, hands: false },
+  { eyes: true, ears: true, hands: false },
+  { eyes: false, ears: true, hands: false },
+  { eyes: false, ears: false, hands: true },
+  { eyes: true, ears: false, hands: true },
 ];
 
 const hundredths = (value: number): number => Math.round(value * 100) / 100;
@@ -50,7 +54,7 @@ function nextLength(plan: Plan, direction: Direction): Plan["length"] {
 
 function nextChannels(current: Channels, direction: Direction, eyesLocked: boolean): Channels {
   const allowed = CHANNELS.filter((channels) => !(eyesLocked && channels.eyes));
-  const index = allowed.findIndex((c) => c.eyes === current.eyes && c.ears === current.ears);
+  const index = allowed.findIndex((channels) => sameFields(channels, current));
   return neighbour(allowed, index, direction);
 }
 
@@ -83,6 +87,11 @@ export function withPreset(plan: Plan, { channels, rate, width, length }: Preset
   return { ...plan, channels, rate, width, length };
 }
 
+/** Whether two flat objects of one type hold the same. */
+function sameFields<T extends object>(a: T, b: T): boolean {
+  return (Object.keys(a) as (keyof T)[]).every((key) => a[key] === b[key]);
+}
+
 /** Whether both plans order the same. */
 export function samePlan(a: Plan, b: Plan): boolean {
   return a.rate === b.rate && sameButRate(a, b);
@@ -93,14 +102,12 @@ export function sameButRate(a: Plan, b: Plan): boolean {
   const cycles = (plan: Plan): number => (plan.length.kind === "cycles" ? plan.length.cycles : 0);
   return (
     a.width === b.width && a.dot === b.dot && a.path === b.path && cycles(a) === cycles(b) &&
-    a.channels.eyes === b.channels.eyes && a.channels.ears === b.channels.ears
+    sameFields(a.channels, b.channels) && sameFields(a.comfort, b.comfort)
   );
 }
 
-/** Peak speed of a sine of `width` degrees from extreme to extreme at `rate` Hz: pi * A * f, degrees a second. */
-export function peakSpeed(width: number, rate: number): number {
-  return Math.PI * width * rate;
-}
+/** Peak speed of the dot, degrees a second, for its path and sweep. */
+export const peakSpeed = ({ path, comfort, width, rate }: Plan): number => width * peakOf(path, comfort.sweep, rate);
 
 /** What to say of a peak speed: pursuit wears thin above about 60 and ends near 90 to 100 degrees a second. */
 export function speedAdvice(degreesPerSecond: number): string | null {

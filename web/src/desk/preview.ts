@@ -8,7 +8,7 @@ export function previewPlace(view: DeskView, room: number, box: { width: number;
   // At rest it stands where the next set begins.
   const set = view.set === null || view.set.ended !== null ? null : view.set;
   const plan = set?.plan ?? view.plan;
-  const unit = unitAt(plan.path, set === null ? 0 : phaseAt(set.timeline, room));
+  const unit = unitAt(plan.path, plan.comfort.sweep, set === null ? 0 : phaseAt(set.timeline, room));
   // Diagonals fill the box, whatever its proportions: the direction is what matters at this size.
   const stretch = plan.path === "falling" || plan.path === "rising" ? Math.SQRT2 : 1;
   return { x: unit.x * stretch * (box.width - dot), y: unit.y * stretch * (box.height - dot) };

@@ -5,8 +5,9 @@ import type { ToDesk } from "../wire/ToDesk";
 import { failed, hurry, kept } from "./entries";
 import { mergeLogs, presentSet, withSet } from "./log";
 import { isBusy, type Action, type DeskEvent, type DeskState, type Lower, type Step } from "./model";
-import { applyPreset, changeSetting, orderAnswered, resendAfterBreak, say, sendOrder, start, stop, undoSetting, unchanged } from "./orders";
+import { applyPreset, changeSetting, orderAnswered, resendAfterBreak, say, sendOrder, setTapped, start, stop, undoSetting, unchanged } from "./orders";
 import { samePlan } from "./plan";
+import { tapped } from "./rhythm";
 import { arm, editAgain, mark, nextMoment, pump, putBack, rate, saveWords, sendAgain, takeBack } from "./ratings";
 
 /** After a set the evidence needs a moment to arrive before the log is worth reading again, ms. */
@@ -117,6 +118,9 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
     case "toggle_open": return changeSetting(state, "open", 1, now);
     case "undo_setting": return undoSetting(state, now);
     case "preset": return applyPreset(state, action.index, now);
+    case "tap": return unchanged({ ...state, taps: tapped(state.taps, now) });
+    case "set_tapped": return setTapped(state, now);
+    case "ask_sides": return isBusy(state) ? say(state, "Not while a set runs.", now) : sendOrder(state, { kind: "ask_sides" }, now);
     case "to_words": return { state, commands: [{ kind: "focus", on: "words" }] };
     case "save_words": return saveWords(state, words, id, now);
     case "mark": return mark(state, action.change, id, now);

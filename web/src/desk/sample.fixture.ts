@@ -1,4 +1,5 @@
 // Rooms and plans for the tests beside the pure modules. Invented; not part of any page.
+import { usual } from "../live/comfort.fixture";
 import type { DeskView } from "../wire/DeskView";
 import type { Plan } from "../wire/Plan";
 import type { SetView } from "../wire/SetView";
@@ -7,7 +8,7 @@ import type { Showing } from "../wire/Showing";
 export function aPlan(changes: Partial<Plan> = {}): Plan {
   return {
     rate: 1, width: 18, dot: 1, path: "across", length: { kind: "cycles", cycles: 24 },
-    channels: { eyes: true, ears: false }, ...changes,
+    channels: { eyes: true, ears: false, hands: false }, comfort: usual, ...changes,
   };
 }
 
@@ -23,7 +24,7 @@ export function aView(changes: Partial<DeskView> = {}): DeskView {
     plan: aPlan(), set: null, in_control: true, other_desk: false, seat: "admitted", seat_asked_for: false,
     stage_here: true, stage_heard: 1000,
     device: {
-      width_px: 1280, height_px: 720, px_per_mm: 3.8, distance_mm: 600, reduced_motion: false, sound: true,
+      width_px: 1280, height_px: 720, px_per_mm: 3.8, distance_mm: 600, reduced_motion: false, sound: true, sides: true, vibration: false,
       wake_lock: true, full_screen: true,
     },
     widest: 30, eyes_locked: false, hard_end: null, ...changes,

@@ -1,5 +1,8 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { usual } from "../live/comfort.fixture";
+import type { Channels } from "../wire/Channels";
+import type { Device } from "../wire/Device";
 import type { DeskView } from "../wire/DeskView";
 import { freshDesk, type DeskState } from "./model";
 import { step } from "./reducer";
@@ -70,7 +73,7 @@ test("a reading of the client's page that is old is shown as old", () => {
 
 test("ordered names the peak speed, pi * A * f = 57 at 18 degrees and 1 Hz", () => {
   assert.equal(orderedWords(deskWith(aView())), "1.00 Hz, 18°, 57°/s at its peak");
-  assert.equal(orderedWords(deskWith(aView({ plan: aPlan({ channels: { eyes: false, ears: true } }) }))), "1.00 Hz, 18°");
+  assert.equal(orderedWords(deskWith(aView({ plan: aPlan({ channels: { eyes: false, ears: true, hands: false } }) }))), "1.00 Hz, 18°");
 });
 
 test("a plan that is on its way is marked not confirmed", () => {
@@ -101,10 +104,31 @@ test("what is needed is said in words while nothing runs", () => {
 
 test("S18: every departure from the usual is spelled out", () => {
   assert.deepEqual(departures(deskWith(aView())), []);
-  const device = { width_px: 1, height_px: 1, px_per_mm: null, distance_mm: 600, reduced_motion: true, sound: false, wake_lock: false, full_screen: false };
-  const plan = aPlan({ width: 20, length: { kind: "open" }, channels: { eyes: true, ears: true } });
+  const device = { width_px: 1, height_px: 1, px_per_mm: null, distance_mm: 600, reduced_motion: true, sound: false, sides: null, vibration: false, wake_lock: false, full_screen: false };
+  const plan = aPlan({ width: 20, length: { kind: "open" }, channels: { eyes: true, ears: true, hands: false } });
   const words = departures(deskWith(aView({ device, plan, eyes_locked: true }))).join("; ");
-  for (const part of [/small jumps/, /open-ended/, /test sound/, /locked/, /not measured/, /less motion/, /sleep/]) assert.match(words, part);
+  for (const part of [/small jumps/, /open-ended/, /test sound/, /locked/, /uncalibrated: likely \d+° to \d+°/, /less motion/, /sleep/]) assert.match(words, part);
+});
+
+test("what is not ready to be heard or felt is said, for the channels that need it", () => {
+  const device = aView().device!;
+  const words = (channels: Partial<Channels>, changes: Partial<Device>, vibration = false): string => {
+    const plan = aPlan({ channels: { eyes: false, ears: false, hands: false, ...channels }, comfort: { ...usual, vibration } });
+    return departures(deskWith(aView({ device: { ...device, ...changes }, plan }))).join("; ");
+  };
+  assert.equal(words({ hands: true }, {}), "");
+  assert.match(words({ hands: true }, { sound: false }), /hands need sound or vibration/);
+  // Felt, but not chosen for this client: it would not buzz.
+  assert.match(words({ hands: true }, { sound: false, vibration: true }), /hands need sound or vibration/);
+  assert.equal(words({ hands: true }, { sound: false, vibration: true }, true), "");
+  assert.match(words({ ears: true }, { sides: null }), /not checked \(q\)/);
+  assert.match(words({ ears: true }, { sides: false }), /cannot tell left from right/);
+  assert.equal(words({ eyes: true }, { sound: false, sides: false }), "");
+});
+
+test("the peak speed is that of the path and the sweep", () => {
+  assert.match(orderedWords(deskWith(aView({ plan: aPlan({ width: 20, path: "eight" }) }))), /87°\/s at its peak/);
+  assert.match(orderedWords(deskWith(aView({ plan: aPlan({ width: 20, comfort: { ...usual, sweep: "constant" } }) }))), /40°\/s/);
 });
 
 test("KEYS OFF, and the band that stops while they are off and just after the click brings them back", () => {

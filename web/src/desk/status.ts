@@ -2,8 +2,12 @@
 import { currentChanges } from "./log";
 import { isSignedOut } from "./entries";
 import { isBusy, shownPlan, type DeskState } from "./model";
+import { likelyWords } from "./calibration";
 import { peakSpeed, speedAdvice } from "./plan";
+import { rhythmWords } from "./rhythm";
 import { canSend } from "./orders";
+import type { Device } from "../wire/Device";
+import type { Plan } from "../wire/Plan";
 import { degrees, hertz, needsWords, orderName, planWords } from "./words";
 
 export type StateWord =
@@ -83,7 +87,7 @@ function clientShows(state: DeskState, now: number): string {
 export function orderedWords(state: DeskState): string {
   const plan = shownPlan(state);
   if (plan === null) return "";
-  const speed = plan.channels.eyes ? `, ${Math.round(peakSpeed(plan.width, plan.rate))}°/s at its peak` : "";
+  const speed = plan.channels.eyes ? `, ${Math.round(peakSpeed(plan))}°/s at its peak` : "";
   const unsure = state.wanted !== null && !state.wanted.agreed ? " (not confirmed)" : "";
   return `${planWords(plan)}${speed}${unsure}`;
 }
@@ -94,19 +98,29 @@ export function departures(state: DeskState): string[] {
   const device = state.view?.device;
   const words: string[] = [];
   if (plan !== null) {
-    const advice = plan.channels.eyes ? speedAdvice(peakSpeed(plan.width, plan.rate)) : null;
+    const advice = plan.channels.eyes ? speedAdvice(peakSpeed(plan)) : null;
     if (advice !== null) words.push(advice);
     if (plan.length.kind === "open") words.push("open-ended");
-    if (plan.channels.ears && device && !device.sound) words.push("client has not heard the test sound");
+    if (device) words.push(...soundWords(plan, device));
   }
   if (state.view?.eyes_locked) words.push("eyes locked by a caution");
   if (device) {
-    if (device.px_per_mm === null || device.distance_mm === null) words.push("degrees are a guess: not measured");
-    if (device.reduced_motion) words.push("client's system asks for less motion");
+    if (plan?.channels.eyes) words.push(...likelyWords(plan, device));
+    if (device.reduced_motion) words.push("client's device asks for less motion: tones or hands (n)");
     if (!device.wake_lock) words.push("client's screen may sleep");
   }
   if (!state.shortcuts) words.push("single keys are off");
   return words;
+}
+
+/** What is not ready of what the plan wants heard or felt. */
+function soundWords({ channels, comfort }: Plan, device: Device): string[] {
+  if (!channels.ears && !channels.hands) return [];
+  const felt = comfort.vibration && device.vibration;
+  if (channels.hands && !device.sound && !felt) return ["hands need sound or vibration: neither is ready at the client's"];
+  if (!device.sound) return channels.ears ? ["client has not heard the test sound"] : [];
+  if (device.sides === false) return ["client cannot tell left from right: ask again (q)"];
+  return device.sides === null ? ["left and right not checked (q)"] : [];
 }
 
 /** Nothing while the clocks agree well; otherwise how far apart this page and the room are, both figures in ms. */
@@ -164,6 +178,8 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   words.push(...pendingWords(state, now));
   const limit = limitWords(state, roomNow);
   if (limit !== null) words.push(limit);
+  const rhythm = rhythmWords(state.taps, now);
+  if (rhythm !== null) words.push(rhythm);
   if (state.notice !== null && now - state.notice.since < NOTICE_LASTS) words.push(state.notice.words);
   if (state.reload && idle) words.push("This page is older than the server. Reload it now.");
   if (state.view !== null && !state.view.in_control) words.push("View only: another desk has control.");

@@ -18,10 +18,10 @@ export function clockTime(instant: string): string {
   return `${two(date.getHours())}:${two(date.getMinutes())}:${two(date.getSeconds())}`;
 }
 
-export const PATH_WORDS: Record<Path, string> = { across: "across", up_down: "up-down", falling: "falling", rising: "rising" };
+export const PATH_WORDS: Record<Path, string> = { across: "across", up_down: "up-down", falling: "falling", rising: "rising", eight: "eight" };
 
 export const channelWords = (plan: Plan): string =>
-  [plan.channels.eyes ? "eyes" : "", plan.channels.ears ? "tones" : ""].filter((word) => word !== "").join(" + ");
+  [plan.channels.eyes ? "eyes" : "", plan.channels.ears ? "tones" : "", plan.channels.hands ? "hands" : ""].filter((word) => word !== "").join(" + ");
 
 export const lengthWords = (length: Length): string => (length.kind === "open" ? "open-ended" : `${length.cycles} cycles`);
 
@@ -43,7 +43,7 @@ export const isBrokenOff = (ending: Ending | null): boolean => !MEANT.includes(e
 
 const ORDER_NAMES: Record<Order["kind"], string> = {
   take_control: "Take control", sight: "I can see and hear them", cannot_see: "I can't see them", start: "Start", stop: "Stop",
-  end: "End", extend: "Extend", plan: "Change of settings",
+  end: "End", extend: "Extend", ask_sides: "Ask for left and right", plan: "Change of settings",
 };
 export const orderName = (order: Order): string => ORDER_NAMES[order.kind];
 
@@ -56,7 +56,7 @@ export function refusalWords(refusal: Refusal): string {
     case "needs": return "something is needed first.";
     case "limit": return refusal.limit;
     case "too_wide": return `That screen cannot show this width. The widest that fits is ${degrees(Math.floor(refusal.widest * 10) / 10)}.`;
-    case "eyes_locked": return "The eyes are locked by a caution in the record. Use tones.";
+    case "eyes_locked": return "The eyes are locked by a caution in the record. Use tones or hands.";
     case "not_saved": return "the record could not be written, so nothing was started. Press again.";
   }
 }

@@ -2,30 +2,24 @@
 import { element } from "../live/element";
 import { CARD_MM, DEFAULT_PX_PER_MM } from "../live/optics";
 import { say } from "../live/words";
+import { askBuzz, askSound } from "./ask_sound";
+import type { Buzz } from "./buzz";
 import type { Step } from "./check";
 import { type ThisDevice, pxPerMm } from "./device";
 import type { Event } from "./machine";
+import { answers, button, speech } from "./parts";
 import type { Tones } from "./tones";
 
 /** What the pages work with. */
 export interface Asking {
   readonly device: ThisDevice;
   readonly tones: Tones;
+  readonly buzz: Buzz;
   act(event: Event): void;
 }
 
 /** Eye to screen for each answer, mm. Common practice, no source. */
 const DISTANCES = { near: 350, arm: 600, far: 850 } as const;
-
-/** A button with words of the catalogue. */
-export const button = (id: string, onclick: () => void, kind = ""): HTMLElement =>
-  element("button", { type: "button", class: kind, onclick }, say(id));
-
-/** A heading and sentences, by their ids. */
-export const speech = (heading: string, ...texts: string[]): HTMLElement[] => [
-  element("h1", { tabindex: -1 }, say(heading)),
-  ...texts.map((id) => element("p", {}, say(id))),
-];
 
 /** The content of one question. */
 export function ask(step: Step, asking: Asking): HTMLElement[] {
@@ -35,13 +29,12 @@ export function ask(step: Step, asking: Asking): HTMLElement[] {
 
 type Page = (asking: Asking, next: () => void) => HTMLElement[];
 
-const answers = (...buttons: HTMLElement[]): HTMLElement => element("div", { class: "answers" }, ...buttons);
-
 const PAGES: Record<Step, Page> = {
   start: ({ act }, next) => [
     ...speech("check_start_heading", "check_start_text"),
     answers(button("check_start_go", next, "main"), button("check_start_skip", () => act({ type: "skip-all" }))),
   ],
+  settle: askSettle,
   card: askCard,
   distance: ({ device }, next) => {
     const choose = (distance_mm: number) => () => {
@@ -67,12 +60,23 @@ const PAGES: Record<Step, Page> = {
     ];
   },
   sound: askSound,
+  sides: askSound,
+  buzz: askBuzz,
   awake: askAwake,
   full: ({ device }, next) => [
     ...speech("check_full_heading", "check_full_text"),
     answers(button("check_full_go", () => void device.fillScreen().then(next), "main"), button("skip", next)),
   ],
 };
+
+/** What makes the device ready, as one page of words: nothing here is asked. */
+function askSettle({ device }: Asking, next: () => void): HTMLElement[] {
+  const { handheld, current } = device;
+  const upright = current.height_px > current.width_px;
+  const words = [...(handheld ? ["check_settle_prop"] : []), ...(handheld && upright ? ["check_settle_turn"] : []), "check_settle_power", "check_settle_quiet"];
+  const list = element("ul", {}, ...words.map((id) => element("li", {}, say(id))));
+  return [...speech("check_settle_heading"), list, answers(button("check_settle_go", next, "main"))];
+}
 
 /** The short side of a card is held to a box: it fits on every phone, the long side does not. */
 function askCard({ device }: Asking, next: () => void): HTMLElement[] {
@@ -95,33 +99,6 @@ function askCard({ device }: Asking, next: () => void): HTMLElement[] {
     slider,
     answers(button("check_card_go", done, "main"), button("skip", next)),
   ];
-}
-
-function askSound({ device, tones }: Asking, next: () => void): HTMLElement[] {
-  const answered = (sound: boolean) => () => {
-    tones.cut();
-    device.learn({ sound });
-    next();
-  };
-  const text = element("p", { role: "status" }, say("check_sound_text"));
-  const choice = answers(button("check_sound_go", () => void play(), "main"), button("skip", answered(false)));
-  const play = async () => {
-    try {
-      await tones.open();
-      tones.test();
-    } catch {
-      text.textContent = say("check_sound_failed");
-      choice.replaceChildren(button("check_next", answered(false), "main"));
-      return;
-    }
-    text.textContent = say("check_sound_asked");
-    choice.replaceChildren(
-      button("check_sound_yes", answered(true), "main"),
-      button("check_sound_again", () => tones.test()),
-      button("skip", answered(false)),
-    );
-  };
-  return [...speech("check_sound_heading"), text, choice];
 }
 
 function askAwake({ device }: Asking, next: () => void): HTMLElement[] {

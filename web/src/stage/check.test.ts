@@ -2,19 +2,21 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { stepAfter, stepAfterSkippingAll, stepsFor } from "./check";
 
-const all = { reducedMotion: true, wakeLock: true, fullScreen: true };
-const none = { reducedMotion: false, wakeLock: false, fullScreen: false };
+const all = { reducedMotion: true, handheld: true, vibrates: true, wakeLock: true, fullScreen: true };
+const none = { reducedMotion: false, handheld: false, vibrates: false, wakeLock: false, fullScreen: false };
 
 test("only what the device has is asked", () => {
-  assert.deepEqual(stepsFor(all), ["start", "card", "distance", "motion", "sound", "awake", "full"]);
-  assert.deepEqual(stepsFor(none), ["start", "card", "distance", "sound"]);
+  assert.deepEqual(stepsFor(all), ["start", "settle", "card", "distance", "motion", "sound", "buzz", "awake", "full"]);
+  assert.deepEqual(stepsFor(none), ["start", "settle", "card", "distance", "sound"]);
 });
 
 test("one question leads to the next, and the last one out", () => {
-  assert.equal(stepAfter("start", none), "card");
+  assert.equal(stepAfter("start", none), "settle");
   assert.equal(stepAfter("distance", none), "sound");
   assert.equal(stepAfter("sound", none), undefined);
-  assert.equal(stepAfter("sound", all), "awake");
+  assert.equal(stepAfter("sound", all), "buzz");
+  // Asked again later, it is no part of the check.
+  assert.equal(stepAfter("sides", all), undefined);
 });
 
 test("skipping all never skips an unanswered question about movement", () => {

@@ -3,13 +3,17 @@
  * one about movement when the system asks for less of it: there only an answer lets a dot move.
  */
 
-/** One question. */
-export type Step = "start" | "card" | "distance" | "motion" | "sound" | "awake" | "full";
+/** One question. `sides` is asked again later, when the desk wishes: the rest of `sound`, and no part of the check. */
+export type Step = "start" | "settle" | "card" | "distance" | "motion" | "sound" | "buzz" | "awake" | "full" | "sides";
 
 /** What this browser and system have. */
 export interface Abilities {
   /** The system asks for reduced motion. */
   readonly reducedMotion: boolean;
+  /** It is held in a hand or set on a table, and can be turned: a phone or a tablet. */
+  readonly handheld: boolean;
+  /** It may be able to vibrate: browsers without a motor claim it too. */
+  readonly vibrates: boolean;
   /** The screen can be kept on. */
   readonly wakeLock: boolean;
   /** The page can fill the screen. */
@@ -18,9 +22,10 @@ export interface Abilities {
 
 /** The questions that this device is asked. */
 export function stepsFor(abilities: Abilities): Step[] {
-  const steps: Step[] = ["start", "card", "distance"];
+  const steps: Step[] = ["start", "settle", "card", "distance"];
   if (abilities.reducedMotion) steps.push("motion");
   steps.push("sound");
+  if (abilities.vibrates) steps.push("buzz");
   if (abilities.wakeLock) steps.push("awake");
   if (abilities.fullScreen) steps.push("full");
   return steps;
@@ -29,7 +34,8 @@ export function stepsFor(abilities: Abilities): Step[] {
 /** The question after `step`; `undefined`: the check is done. */
 export function stepAfter(step: Step, abilities: Abilities): Step | undefined {
   const steps = stepsFor(abilities);
-  return steps[steps.indexOf(step) + 1];
+  const at = steps.indexOf(step);
+  return at < 0 ? undefined : steps[at + 1];
 }
 
 /** Where skipping all leads to from `step`: past everything but an unanswered question about movement. */

@@ -8,6 +8,8 @@ const lessMovement = matchMedia("(prefers-reduced-motion: reduce)");
 /** What this browser and system have. */
 export const abilities = (): Abilities => ({
   reducedMotion: lessMovement.matches,
+  handheld: matchMedia("(pointer: coarse)").matches,
+  vibrates: "vibrate" in navigator && matchMedia("(pointer: coarse)").matches,
   wakeLock: "wakeLock" in navigator,
   fullScreen: document.fullscreenEnabled === true,
 });
@@ -19,6 +21,8 @@ export const pxPerMm = (px: number): number => px / CARD_MM.height;
 export class ThisDevice {
   private lock: WakeLockSentinel | undefined;
   private wantsLock = false;
+  /** The client had heard it, and the system took it away. */
+  private silenced = false;
   private known: Device;
 
   /**
@@ -39,12 +43,19 @@ export class ThisDevice {
       distance_mm: null,
       reduced_motion: lessMovement.matches,
       sound: false,
+      sides: null,
+      vibration: false,
       wake_lock: false,
       full_screen: document.fullscreenElement !== null,
     };
     new ResizeObserver(() => this.measure()).observe(field);
+    // Other headphones, or the same ones as a headset with its microphone on, which often plays mono.
+    navigator.mediaDevices?.addEventListener("devicechange", () => this.known.sides !== null && this.learn({ sides: null }));
     lessMovement.addEventListener("change", () => lessMovement.matches && onLessMovement());
   }
+
+  /** See `Abilities`. */
+  readonly handheld = abilities().handheld;
 
   /** A copy that does not change. */
   get current(): Device {
@@ -75,6 +86,13 @@ export class ThisDevice {
   /** Asks again for what the system took away while the page was hidden. */
   regain(): void {
     if (this.wantsLock && this.lock?.released !== false && document.visibilityState === "visible") void this.keepAwake();
+  }
+
+  /** The system took the sound away, or gave back what the client had heard. */
+  soundIs(ready: boolean): void {
+    if (ready === this.known.sound || (ready && !this.silenced)) return;
+    this.silenced = !ready;
+    this.learn({ sound: ready });
   }
 
   /** Fills the screen; call it in the handler of a tap. A refusal changes nothing: the page is as good without. */

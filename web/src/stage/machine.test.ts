@@ -1,22 +1,23 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { usual } from "../live/comfort.fixture";
 import type { RoomState } from "../wire/RoomState";
 import type { SetView } from "../wire/SetView";
 import type { StageView } from "../wire/StageView";
 import { type Effect, type Event, opened, reduce, type State } from "./machine";
 import { pageOf } from "./screen";
 
-const plain = { reducedMotion: false, wakeLock: false, fullScreen: false };
+const plain = { reducedMotion: false, handheld: false, vibrates: false, wakeLock: false, fullScreen: false };
 let seq = 0;
 
 function setView(id: string, change: Partial<SetView> = {}): SetView {
-  const plan: SetView["plan"] = { rate: 1, width: 18, dot: 1.5, path: "across", length: { kind: "cycles", cycles: 24 }, channels: { eyes: true, ears: false } };
+  const plan: SetView["plan"] = { rate: 1, width: 18, dot: 1.5, path: "across", length: { kind: "cycles", cycles: 24 }, channels: { eyes: true, ears: false, hands: false }, comfort: usual };
   return { id, number: 1, plan, timeline: { segments: [] }, ended: null, ...change };
 }
 
 function view(state: RoomState, change: Partial<StageView> = {}): StageView {
   const needs = { sight: false, client_ready: false, stage: false, pause: false };
-  return { epoch: 1, seq: ++seq, state, needs, set: null, desk_knows: false, desk_here: true, closing_words: null, ...change };
+  return { epoch: 1, seq: ++seq, state, needs, set: null, desk_knows: false, desk_here: true, figure: true, sides_asked: 0, closing_words: null, ...change };
 }
 
 const seen = (v: StageView, obstacle?: Extract<Event, { type: "view" }>["obstacle"]): Event => ({ type: "view", view: v, obstacle });
@@ -42,18 +43,18 @@ const running = () => [...ready, seen(view("running", { set: setView("a") }))];
 test("from the link to the first set, in order", () => {
   const pages: string[] = [];
   let state = opened(plain);
-  const steps: Event[] = [open, seen(view("waiting")), { type: "answered", step: "start" }, { type: "answered", step: "card" }, { type: "answered", step: "distance" }, { type: "answered", step: "sound" }, seen(view("ready")), seen(view("running", { set: setView("a") })), { type: "finished" }];
+  const steps: Event[] = [open, seen(view("waiting")), { type: "answered", step: "start" }, { type: "answered", step: "settle" }, { type: "answered", step: "card" }, { type: "answered", step: "distance" }, { type: "answered", step: "sound" }, seen(view("ready")), seen(view("running", { set: setView("a") })), { type: "finished" }];
   for (const step of steps) {
     [state] = reduce(state, step);
     const page = pageOf(state);
     pages.push(page.name === "check" ? page.step : page.name);
   }
-  assert.deepEqual(pages, ["start", "start", "card", "distance", "sound", "waiting", "ready", "running", "between"]);
+  assert.deepEqual(pages, ["start", "start", "settle", "card", "distance", "sound", "waiting", "ready", "running", "between"]);
 });
 
 test("who passed over the check, or had done it, is asked about movement, and about sound when no dot is wanted", () => {
   const answered: Event = { type: "answered", step: "motion", motion: "welcome" };
-  const passed = run([{ type: "skip-all" }], opened({ reducedMotion: true, wakeLock: true, fullScreen: true }));
+  const passed = run([{ type: "skip-all" }], opened({ reducedMotion: true, handheld: false, vibrates: false, wakeLock: true, fullScreen: true }));
   assert.equal(passed.state.check, "motion");
   assert.equal(run([answered], passed.state).state.check, undefined);
   const declined = run([{ ...answered, motion: "declined" }], passed.state);
@@ -194,7 +195,7 @@ test("where less movement is asked for, skipping all leads to the question, and 
   assert.deepEqual(plays(eyes.all), []);
   assert.deepEqual(sent(eyes.all), ["stop"]);
   const ears = setView("b");
-  ears.plan = { ...ears.plan, channels: { eyes: false, ears: true } };
+  ears.plan = { ...ears.plan, channels: { eyes: false, ears: true, hands: false } };
   assert.deepEqual(plays(run([seen(view("running", { set: ears }))], no.state).all), ["b"]);
 
   const yes = run([{ type: "answered", step: "motion", motion: "welcome" }, { type: "answered", step: "sound" }, seen(view("running", { set: setView("c") }))], asked.state);
@@ -275,4 +276,28 @@ test("whatever comes in whatever order: a set that came to rest here never plays
     }
   }
   assert.ok(played > 300, `the walk must play sets to say anything: ${played}`);
+});
+
+test("the desk's wish for left and right opens that page alone, and gives way to a set", () => {
+  const asked = (n: number, change = {}) => view("ready", { sides_asked: n, ...change });
+  const idle = run([open, { type: "skip-all" }, seen(asked(2))]).state;
+  assert.equal(idle.check, undefined, "what was asked before this page came is not asked again");
+  const asking = run([seen(asked(3))], idle).state;
+  assert.deepEqual(pageOf(asking), { name: "check", step: "sides" });
+  assert.equal(run([{ type: "answered", step: "sides" }], asking).state.check, undefined);
+  const { state, all } = run([seen(view("running", { sides_asked: 3, set: setView("a") }))], asking);
+  assert.deepEqual(plays(all), ["a"]);
+  assert.equal(state.check, undefined);
+  // Not over a page on which the client has stopped.
+  const stopped = run([{ type: "stop" }, seen(asked(4))], idle).state;
+  assert.equal(stopped.check, undefined);
+});
+
+test("between sets without a dot nothing is said of one", () => {
+  const set = setView("a");
+  const tones = { ...set, plan: { ...set.plan, channels: { eyes: false, ears: true, hands: true } } };
+  const after = (shown: SetView) =>
+    pageOf(run([open, { type: "skip-all" }, seen(view("running", { set: shown })), { type: "finished" }, seen(view("ready", { set: { ...shown, ended: "done" } }))]).state).name;
+  assert.equal(after(set), "between");
+  assert.equal(after(tones), "between-still");
 });

@@ -134,7 +134,7 @@ function onLink(state: State, link: SocketState): Outcome {
 
 function onView(state: State, view: StageView, obstacle: Interruption | undefined): Outcome {
   if (state.view && isOlder(view, state.view)) return [state, []];
-  const seen = { ...state, view, readySaid: false, untold: stillUntold(state.untold, view) };
+  const seen = { ...state, view, readySaid: false, untold: stillUntold(state.untold, view), check: asksSides(state, view) ? ("sides" as const) : state.check };
   const set = view.set ?? undefined;
   const anew = state.view !== undefined && view.epoch > state.view.epoch;
   if (seen.playing === undefined || (!anew && set?.id === seen.playing && !endedAtOnce(set))) return follow(seen, set, obstacle);
@@ -149,9 +149,11 @@ function follow(state: State, set: SetView | undefined, obstacle: Interruption |
   if (state.playing === set.id) return [state, [{ do: "play", set }]];
   if (set.ended !== null || !moves(state.view)) return reloadIfDue(state);
   if (set.plan.channels.eyes && state.motion === "declined") return halted(spend(state, set.id), "stop", set.id);
-  const why = obstacle ?? (state.check !== undefined || waitsForClient(state) ? "hidden" : undefined);
+  // A check that was only repeated gives way to the set.
+  const checking = state.check !== undefined && state.check !== "sides";
+  const why = obstacle ?? (checking || waitsForClient(state) ? "hidden" : undefined);
   if (why) return halted(spend(state, set.id), why, set.id);
-  return [{ ...state, playing: set.id, halt: undefined }, [{ do: "play", set }]];
+  return [{ ...state, check: undefined, playing: set.id, halt: undefined }, [{ do: "play", set }]];
 }
 
 /** The page holds still; the room hears why. */
@@ -214,6 +216,12 @@ function stillUntold(untold: Untold | undefined, view: StageView): Untold | unde
   const runs = untold.set !== undefined && view.set?.id === untold.set && view.set.ended === null;
   const shown = untold.message.type === "stop" ? view.state === "stopped_by_client" || view.needs.client_ready : true;
   return runs || !shown ? untold : undefined;
+}
+
+/** The desk has asked for the check of left and right since the last view, and nothing more pressing is open. */
+function asksSides({ view: last, playing, check, halt }: State, view: StageView): boolean {
+  const asked = last !== undefined && last.epoch === view.epoch && view.sides_asked > last.sides_asked;
+  return asked && admitted(view) && playing === undefined && check === undefined && halt === undefined;
 }
 
 /** Nothing may start before the client's Ready. After a lost line or a turned screen the clinician may go on. */

@@ -8,9 +8,11 @@ import type { FromStage } from "../wire/FromStage";
 import type { Interruption } from "../wire/Interruption";
 import type { StageView } from "../wire/StageView";
 import type { ToStage } from "../wire/ToStage";
+import { Buzz } from "./buzz";
 import { abilities, ThisDevice } from "./device";
 import { Dot } from "./dot";
 import { admitted, type Effect, type Event, opened, reduce } from "./machine";
+import { Pacer } from "./pacer";
 import { Player } from "./player";
 import { postEvidence, postLeave } from "./post";
 import { Renderer } from "./render";
@@ -45,7 +47,12 @@ const clock = new RoomClock();
 const watchdog = new Watchdog();
 const report = new Report();
 const dot = new Dot(byId("dot"));
-const tones = new Tones(() => act({ type: "interrupted", cause: "sound_lost" }));
+const pacer = new Pacer(byId("pacer"), byId("tap-left"), byId("tap-right"));
+const buzz = new Buzz((pattern) => navigator.vibrate?.(pattern));
+const tones = new Tones(
+  () => act({ type: "interrupted", cause: "sound_lost" }),
+  (ready) => device.soundIs(ready),
+);
 
 let state = opened(abilities());
 let drawn = 0;
@@ -69,17 +76,20 @@ const device = new ThisDevice(
 
 const player = new Player({
   dot,
+  pacer,
   tones,
+  buzz,
   clock,
   watchdog,
   device: () => device.current,
+  mayBlink: () => state.view?.figure === true,
   onFact: (set, at, fact) => send({ type: "evidence", facts: [report.add(set, at, fact)] }),
   onShowing: (showing) => send({ type: "showing", ...showing }),
   onFinished: () => act({ type: "finished" }),
   onSilence: () => act({ type: "interrupted", cause: "silence" }),
 });
 
-const renderer = new Renderer(byId("page"), { device, tones, act: pressed });
+const renderer = new Renderer(byId("page"), { device, tones, buzz, act: pressed });
 
 const socket = new LiveSocket<ToStage, FromStage>({
   path: document.body.dataset["socket"] ?? "/stage/socket",
@@ -111,6 +121,7 @@ function perform(effect: Effect): void {
   const now = performance.now();
   switch (effect.do) {
     case "play":
+      document.documentElement.dataset["colours"] = effect.set.plan.comfort.colours;
       return player.play(effect.set, now);
     case "cut":
       player.cut(effect.ending, now);
@@ -187,7 +198,9 @@ function obstacle({ set }: StageView, pageNow: number): Interruption | undefined
   const late = start === undefined || !clock.known || clock.roomTime(pageNow) > start + TOO_LATE;
   if (document.visibilityState === "hidden" || late) return "hidden";
   if (watchdog.tooSilent(pageNow)) return "silence";
-  return set.plan.channels.eyes || tones.ready ? undefined : "sound_lost";
+  const { channels, comfort } = set.plan;
+  const felt = channels.hands && comfort.vibration && device.current.vibration;
+  return channels.eyes || tones.ready || felt ? undefined : "sound_lost";
 }
 
 function send(message: FromStage): void {
@@ -243,6 +256,7 @@ byId("lighter").addEventListener("click", () => {
   const lighter = document.documentElement.classList.toggle("lighter");
   byId("lighter").textContent = say(lighter ? "help_darker" : "help_lighter");
 });
+byId("shift").addEventListener("input", (event) => (tones.shift = Number((event.target as HTMLInputElement).value)));
 document.addEventListener("visibilitychange", () => device.regain());
 document.addEventListener("fullscreenchange", () => device.learn({ full_screen: document.fullscreenElement !== null }));
 addEventListener("pagehide", () => {

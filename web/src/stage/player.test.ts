@@ -2,13 +2,14 @@
 // until they end, whether or not the page's script runs.
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { usual } from "../live/comfort.fixture";
 import { RoomClock } from "../live/clock";
 import { endOf, phaseAt } from "../live/timeline";
 import type { Fact } from "../wire/Fact";
 import type { SetView } from "../wire/SetView";
 import type { Showing } from "../wire/Showing";
 import type { Timeline } from "../wire/Timeline";
-import type { Dot } from "./dot";
+import type { Buzz } from "./buzz";
 import { Player } from "./player";
 import type { Tones } from "./tones";
 import { LAST_MOTION, Watchdog } from "./watchdog";
@@ -21,7 +22,6 @@ class Screen {
   now = 0;
   windows: { from: number; to: number }[] = [];
   show() {}
-  hide() {}
   play(shown: Timeline, _shape: unknown, from: number, to: number) {
     this.window = { shown, from, to };
     this.windows.push({ from, to });
@@ -39,6 +39,10 @@ class Screen {
 
 class Room {
   readonly screen = new Screen();
+  readonly pacer = new Screen();
+  readonly used = new Set<string>();
+  vibration = false;
+  mayBlink = true;
   readonly dog = new Watchdog();
   readonly clock = new RoomClock();
   readonly facts: Fact[] = [];
@@ -53,13 +57,16 @@ class Room {
   readonly player: Player;
 
   constructor() {
-    const tones = { schedule() {}, cut() {} };
+    const plays = (name: string) => ({ schedule: () => this.used.add(name), cut() {} });
     this.player = new Player({
-      dot: this.screen as unknown as Dot,
-      tones: tones as unknown as Tones,
+      dot: this.screen,
+      pacer: this.pacer,
+      tones: plays("tones") as unknown as Tones,
+      buzz: plays("buzz") as unknown as Buzz,
       clock: this.clock,
       watchdog: this.dog,
-      device: () => ({ width_px: 1200, height_px: 700, px_per_mm: null, distance_mm: null, reduced_motion: false, sound: false, wake_lock: false, full_screen: false }),
+      device: () => ({ width_px: 1200, height_px: 700, px_per_mm: null, distance_mm: null, reduced_motion: false, sound: false, sides: null, vibration: this.vibration, wake_lock: false, full_screen: false }),
+      mayBlink: () => this.mayBlink,
       onFact: (_set, _at, fact) => this.facts.push(fact),
       onShowing: (showing) => this.showings.push(showing),
       onFinished: () => this.finished++,
@@ -110,7 +117,7 @@ function set(rate: number, cycles: number, startsAt: number, change: Partial<Set
     id: "a",
     number: 1,
     ended: null,
-    plan: { rate, width: 18, dot: 1.5, path: "across", length: { kind: "cycles", cycles }, channels: { eyes: true, ears: false }, ...change },
+    plan: { rate, width: 18, dot: 1.5, path: "across", length: { kind: "cycles", cycles }, channels: { eyes: true, ears: false, hands: false }, comfort: usual, ...change },
     timeline: {
       segments: [
         { starts_at: room, lasts: 1000, phase: 0, rate_from: 0, rate_to: rate },
@@ -223,4 +230,28 @@ test("cut notes what was reached", () => {
   const rested = room.facts[room.facts.length - 1];
   assert.ok(rested?.kind === "rested" && rested.ending === "stopped_by_client" && Math.abs(rested.phase - phase) < 1e-9);
   assert.equal(room.player.active, false);
+});
+
+test("each channel plays what it is made of, and nothing else", () => {
+  const played = (channels: Partial<SetView["plan"]["channels"]>, { vibration = true, wanted = true, mayBlink = true } = {}) => {
+    const room = new Room();
+    room.vibration = vibration;
+    room.mayBlink = mayBlink;
+    room.pass(1000);
+    const comfort = { ...usual, vibration: wanted };
+    room.player.play(set(1, 6, room.now + 1200, { channels: { eyes: false, ears: false, hands: false, ...channels }, comfort }), room.now);
+    room.pass(2000);
+    if (room.screen.window) room.used.add("dot");
+    if (room.pacer.window) room.used.add("figure");
+    return [...room.used].sort();
+  };
+  assert.deepEqual(played({ eyes: true }), ["dot"]);
+  assert.deepEqual(played({ eyes: true, ears: true }), ["dot", "tones"]);
+  assert.deepEqual(played({ ears: true }), ["tones"]);
+  assert.deepEqual(played({ hands: true }), ["buzz", "figure", "tones"]);
+  assert.deepEqual(played({ eyes: true, hands: true }), ["buzz", "dot", "tones"]);
+  // It buzzes only when it is wanted and was felt, and nothing blinks where the eyes are locked.
+  assert.deepEqual(played({ hands: true }, { vibration: false }), ["figure", "tones"]);
+  assert.deepEqual(played({ hands: true }, { wanted: false }), ["figure", "tones"]);
+  assert.deepEqual(played({ hands: true }, { mayBlink: false }), ["buzz", "tones"]);
 });

@@ -1,10 +1,10 @@
 /**
  * Plays one set at a time on this screen: bends what is shown towards what is ordered, bakes
- * windows for the dot, schedules tones, and notes what was really shown.
+ * windows for the eyes, schedules tones and buzzes, and notes what was really shown.
  */
 import type { RoomClock } from "../live/clock";
 import { degreesOf, pxOf } from "../live/optics";
-import { longestPath } from "../live/path";
+import { widestPath } from "../live/path";
 import { endOf, phaseAt, rateAt, startOf } from "../live/timeline";
 import type { Device } from "../wire/Device";
 import type { Ending } from "../wire/Ending";
@@ -12,7 +12,8 @@ import type { Fact } from "../wire/Fact";
 import type { SetView } from "../wire/SetView";
 import type { Showing } from "../wire/Showing";
 import type { Timeline } from "../wire/Timeline";
-import type { Dot, Shape } from "./dot";
+import type { Buzz } from "./buzz";
+import type { Figure, Shape } from "./dot";
 import { Frames } from "./frames";
 import { eased, extremes, joined, resting, shifted } from "./shown";
 import type { Tones } from "./tones";
@@ -38,11 +39,16 @@ const LAST_HALF_CYCLE = 1_700;
 
 /** What the player works with and whom it tells. */
 export interface Stage {
-  readonly dot: Dot;
+  readonly dot: Figure;
+  /** The pacer's figure, shown when the hands are on and the eyes are off. */
+  readonly pacer: Figure;
   readonly tones: Tones;
+  readonly buzz: Buzz;
   readonly clock: RoomClock;
   readonly watchdog: Watchdog;
   device(): Device;
+  /** Whether the pacer's figure may be drawn. */
+  mayBlink(): boolean;
   onFact(set: string, at: number, fact: Fact): void;
   onShowing(showing: Showing): void;
   /** The set came to its own end. */
@@ -54,6 +60,8 @@ export interface Stage {
 /** One set on the screen. Times are page time, ms; timelines are in page time too. */
 interface Playing {
   set: SetView;
+  /** What the eyes follow; `undefined`: nothing. */
+  readonly figure: Figure | undefined;
   readonly shape: Shape;
   readonly width: number;
   readonly restUntil: number;
@@ -102,7 +110,7 @@ export class Player {
     const until = Math.min(now + EASE, Math.max(now, this.stage.watchdog.lastMotion));
     playing.shown = eased(playing.shown, now, Math.max(1, until - now));
     playing.easing = { until, ending };
-    if (playing.set.plan.channels.eyes) this.stage.dot.play(playing.shown, playing.shape, now, until + 1);
+    playing.figure?.play(playing.shown, playing.shape, now, until + 1);
   }
 
   /** Call it ten times a second. */
@@ -114,7 +122,7 @@ export class Player {
     if (!easing && (this.stage.watchdog.tooSilent(now) || now > playing.easesAt)) return this.stage.onSilence();
     if (!easing && this.reached(playing, now) >= (endOf(playing.course) ?? now)) return this.finish(now);
     if (!easing && now - playing.bakedAt >= REPLACE) this.bake(now);
-    if (playing.set.plan.channels.ears) this.stage.tones.schedule(playing.shown, now, easing?.until ?? this.stage.watchdog.lastMotion);
+    this.beat(playing, now, easing?.until ?? this.stage.watchdog.lastMotion);
     this.note(playing, now);
   }
 
@@ -133,15 +141,18 @@ export class Player {
   }
 
   private begin(set: SetView, now: number): void {
-    const { eyes } = set.plan.channels;
+    const { path, comfort } = set.plan;
+    const { eyes, hands } = set.plan.channels;
     const device = this.stage.device();
     const dot = pxOf(set.plan.dot, device);
     const field = { width: device.width_px, height: device.height_px };
-    const width = eyes ? Math.min(pxOf(set.plan.width, device), longestPath(set.plan.path, field, dot)) : 0;
+    const width = eyes ? Math.min(pxOf(set.plan.width, device), widestPath(path, field, dot)) : 0;
+    const figure = eyes ? this.stage.dot : hands && this.stage.mayBlink() ? this.stage.pacer : undefined;
     const still = resting(this.ordered(set, now), now, now + REST);
     this.playing = {
       set,
-      shape: { path: set.plan.path, width, dot },
+      figure,
+      shape: { path, sweep: comfort.sweep, width, dot },
       width: degreesOf(width, device),
       restUntil: now + REST,
       course: still,
@@ -154,7 +165,7 @@ export class Player {
       secondAt: now,
       frames: new Frames(),
     };
-    if (eyes) this.stage.dot.show(this.playing.shape);
+    figure?.show(this.playing.shape);
   }
 
   private bake(now: number): void {
@@ -166,7 +177,7 @@ export class Player {
     playing.bakedAt = now;
     playing.easesAt = Math.max(now, until - EASE);
     playing.shown = eased(playing.course, playing.easesAt, until - playing.easesAt);
-    if (playing.set.plan.channels.eyes) this.stage.dot.play(playing.shown, playing.shape, now, until);
+    playing.figure?.play(playing.shown, playing.shape, now, until);
   }
 
   /** The ordered timeline in page time. */
@@ -175,7 +186,7 @@ export class Player {
   }
 
   private reached(playing: Playing, now: number): number {
-    return playing.set.plan.channels.eyes ? (this.stage.dot.reached ?? now) : now;
+    return playing.figure?.reached ?? now;
   }
 
   private hasBegun(playing: Playing, now: number): boolean {
@@ -193,11 +204,19 @@ export class Player {
     const { playing } = this;
     if (!playing) return;
     const reached = this.reached(playing, now);
-    this.stage.dot.freeze();
+    playing.figure?.freeze();
     this.stage.tones.cut();
+    this.stage.buzz.cut();
     this.playing = undefined;
     this.show(playing, reached, false);
     this.fact(playing, reached, { kind: "rested", phase: phaseAt(playing.shown, reached), ending });
+  }
+
+  /** Tones and buzzes that come due until `until`. The pacer for the hands is heard as well as felt. */
+  private beat({ set, shown }: Playing, now: number, until: number): void {
+    const { channels, comfort } = set.plan;
+    if (channels.ears || channels.hands) this.stage.tones.schedule(shown, comfort, now, until);
+    if (channels.hands && comfort.vibration && this.stage.device().vibration) this.stage.buzz.schedule(shown, now, until);
   }
 
   private note(playing: Playing, now: number): void {

@@ -1,7 +1,8 @@
 /** Draws the page that the state asks for. Only a change of page changes the document. */
 import { element } from "../live/element";
 import { say } from "../live/words";
-import { type Asking, ask, button, speech } from "./ask";
+import { type Asking, ask } from "./ask";
+import { button, speech } from "./parts";
 import type { Page } from "./screen";
 
 /** Shows pages in `main`; see the head of this file. */
@@ -51,6 +52,8 @@ function content(page: Page, asking: Asking): HTMLElement[] {
       return speech("ready_heading", "ready_alone_text");
     case "between":
       return speech("between_heading", "between_text");
+    case "between-still":
+      return speech("between_still_heading", "between_still_text");
     case "running":
       return [element("h1", { class: "unseen", tabindex: -1 }, say("running_label"))];
   }

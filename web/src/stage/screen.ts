@@ -4,7 +4,7 @@ import { type State, waitsForClient } from "./machine";
 
 /** One page; `render` has its words. */
 export type Page =
-  | { name: "connecting" | "refused" | "waiting" | "waiting-alone" | "ready" | "ready-tones" | "ready-alone" | "between" | "running" }
+  | { name: "connecting" | "refused" | "waiting" | "waiting-alone" | "ready" | "ready-tones" | "ready-alone" | "between" | "between-still" | "running" }
   | { name: "lost" }
   | { name: "check"; step: Step }
   /** `asksReady`: nothing starts before the client's tap. `online`: the tap can be heard. */
@@ -26,7 +26,9 @@ export function pageOf(state: State): Page {
   if (state.halt !== undefined || (view.needs.client_ready && !state.readySaid)) return held(state);
   if (!view.desk_here) return { name: "ready-alone" };
   if (state.motion === "declined") return { name: "ready-tones" };
-  return { name: state.spent.size > 0 ? "between" : "ready" };
+  if (state.spent.size === 0) return { name: "ready" };
+  // The dot stays where it came to rest; without one there is nothing to say of it.
+  return { name: view.set?.plan.channels.eyes === false ? "between-still" : "between" };
 }
 
 function held(state: State): Page {

@@ -2,24 +2,16 @@
  * Soft tones that alternate between the sides, one at each extreme, scheduled on the audio clock
  * a little ahead. Nothing sounds, and no audio device is touched, before `open()` in a tap.
  */
-import { extremeAt } from "../live/path";
 import type { Timeline } from "../wire/Timeline";
-import { extremes } from "./shown";
+import { AudioClock } from "./audio_clock";
+import { gainOf, type Side, sound, tonesDue, type Voice } from "./tone";
 
 /** Tones are scheduled so far ahead, ms: no more than this is left when the script hangs. */
 export const AHEAD = 300;
-/** Pitch, Hz; length and edges, s. No published figure was found; common practice, no source. */
-const PITCH = 450;
-const LENGTH = 0.12;
-const EDGE = 0.008;
-/** Loudness of the first tone, what each adds, and the most. Full scale is 1. */
-const FIRST_GAIN = 0.03;
-const GAIN_STEP = 0.015;
-const MOST_GAIN = 0.18;
-/** So many readings of the audio clock are kept; their median is used, never one of them. */
-const READINGS = 16;
 /** A tone whose time moved by more than this is scheduled anew, ms. */
 const MOVED = 4;
+/** What the device check plays: as when nothing was chosen, at a loudness reached after two tones. */
+const TEST: Voice = { timbre: "round", pitch: 450, tone_ms: 200, level: 100 };
 
 interface Tone {
   readonly phase: number;
@@ -27,29 +19,24 @@ interface Tone {
   readonly source: OscillatorNode;
 }
 
-/** The side on which an extreme sounds: phase 0 stands for left. */
-const panAt = (phase: number): number => (extremeAt(phase) === "first" ? -1 : 1);
-
-/** Loudness of the tone number `n`, counted from 0. */
-export const gainOf = (n: number): number => Math.min(MOST_GAIN, FIRST_GAIN + n * GAIN_STEP);
-
-/** The middle value; 0 of none. */
-export function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const middle = Math.floor(sorted.length / 2);
-  return (((sorted[middle] ?? 0) + (sorted[sorted.length - 1 - middle] ?? 0)) / 2);
-}
-
 /** See the head of this file. */
 export class Tones {
+  /** How much later than on the screen each tone is to sound, ms, as the client set it by ear: headphones without a wire are late. */
+  shift = 0;
   private context: AudioContext | undefined;
   private master: GainNode | undefined;
-  private readings: number[] = [];
+  private readonly clock = new AudioClock();
   private scheduled: Tone[] = [];
   private inUse = false;
 
-  /** `onLost` is called when the system takes the sound away while it is in use. */
-  constructor(private readonly onLost: () => void) {}
+  /**
+   * @param onLost the system takes the sound away while it is in use
+   * @param onReady sound was lost or came back while it is not in use
+   */
+  constructor(
+    private readonly onLost: () => void,
+    private readonly onReady: (ready: boolean) => void = () => {},
+  ) {}
 
   /** Call it in the handler of a tap. Resolves when sound can be heard. Throws when there is no sound. */
   async open(): Promise<void> {
@@ -59,7 +46,8 @@ export class Tones {
 
   /** The system suspended it (a call, a locked screen): tries again, in the handler of a tap. */
   reopen(): void {
-    if (this.context && this.context.state !== "running") void this.context.resume();
+    // Refused: it stays silent, and `ready` says so.
+    if (this.context && this.context.state !== "running") void this.context.resume().catch(() => undefined);
   }
 
   /** Whether tones would be heard now. */
@@ -67,25 +55,26 @@ export class Tones {
     return this.context?.state === "running";
   }
 
-  /** One quiet tone left, one right. */
-  test(): void {
-    const start = this.begin();
-    if (start === undefined) return;
-    this.sound(0, start + 0.1, gainOf(2));
-    this.sound(0.5, start + 0.8, gainOf(2));
+  /** One quiet tone on that side. */
+  test(side: Side): void {
+    const out = this.begin();
+    if (out) sound(out.context, out, TEST, side, out.context.currentTime + 0.1, gainOf(2, 100));
     this.inUse = false;
   }
 
   /** Schedules what comes due before `until` in `shown` (both in page time), and corrects what moved. */
-  schedule(shown: Timeline, pageNow: number, until: number): void {
-    if (!this.inUse && this.begin() === undefined) return;
-    this.readClock();
-    const due = extremes(shown, pageNow, Math.min(until, pageNow + AHEAD));
+  schedule(shown: Timeline, voice: Voice, pageNow: number, until: number): void {
+    if (!this.inUse && !this.begin()) return;
+    const { context, master } = this;
+    if (!context || !master) return;
+    this.clock.read(readingOf(context));
+    const { line } = this.clock;
+    if (!line) return;
+    const due = tonesDue(shown, line, pageNow, Math.min(until, pageNow + AHEAD), this.shift);
     this.withdraw(pageNow, due);
-    for (const { at, phase } of due) {
+    for (const { at, phase, side, when } of due) {
       if (this.scheduled.some((tone) => tone.phase === phase)) continue;
-      const source = this.sound(phase, this.contextTime(at), gainOf(phase * 2 - 1));
-      if (source) this.scheduled.push({ phase, at, source });
+      this.scheduled.push({ phase, at, source: sound(context, master, voice, side, when, gainOf(phase * 2 - 1, voice.level)) });
     }
   }
 
@@ -101,19 +90,23 @@ export class Tones {
     const session = (navigator as { audioSession?: { type: string } }).audioSession;
     if (session) session.type = "playback"; // else a phone's ring switch mutes it
     const context = new AudioContext({ latencyHint: "interactive" });
+    // `suspended`, `interrupted` (an incoming call) and `closed` are all the loss of the sound.
     context.onstatechange = () => {
-      if (this.inUse && context.state !== "running") this.onLost();
+      const lost = context.state !== "running";
+      if (this.inUse && lost) this.onLost();
+      else this.onReady(!lost);
     };
     return context;
   }
 
-  private begin(): number | undefined {
+  private begin(): GainNode | undefined {
     this.cut();
     if (!this.context || !this.ready) return undefined;
+    this.clock.restart();
     this.master = this.context.createGain();
     this.master.connect(this.context.destination);
     this.inUse = true;
-    return this.context.currentTime;
+    return this.master;
   }
 
   /** What was scheduled and is no longer due at its time. */
@@ -125,35 +118,13 @@ export class Tones {
       return stands;
     });
   }
+}
 
-  private sound(phase: number, at: number, peak: number): OscillatorNode | undefined {
-    const { context, master } = this;
-    if (!context || !master) return undefined;
-    const start = Math.max(at, context.currentTime);
-    const source = new OscillatorNode(context, { frequency: PITCH });
-    const gain = new GainNode(context, { gain: 0 });
-    gain.gain.setValueAtTime(0, start);
-    gain.gain.linearRampToValueAtTime(peak, start + EDGE);
-    gain.gain.setValueAtTime(peak, start + LENGTH - EDGE);
-    gain.gain.linearRampToValueAtTime(0, start + LENGTH);
-    source.connect(gain).connect(new StereoPannerNode(context, { pan: panAt(phase) })).connect(master);
-    source.start(start);
-    source.stop(start + LENGTH);
-    return source;
-  }
-
-  /** Audio time that is heard at page time `at`, s. */
-  private contextTime(at: number): number {
-    return at / 1000 - median(this.readings);
-  }
-
-  private readClock(): void {
-    const { context } = this;
-    if (!context) return;
-    const { contextTime = 0, performanceTime = 0 } = context.getOutputTimestamp();
-    const latency = context.outputLatency || context.baseLatency || 0;
-    // Where no output time is told: what is being made now is heard after the latency.
-    const reading = contextTime > 0 ? performanceTime / 1000 - contextTime : performance.now() / 1000 - context.currentTime + latency;
-    this.readings = [...this.readings, reading].slice(-READINGS);
-  }
+/** Where the output is now. */
+function readingOf(context: AudioContext): { page: number; context: number } {
+  const { contextTime = 0, performanceTime = 0 } = context.getOutputTimestamp();
+  if (contextTime > 0) return { page: performanceTime, context: contextTime };
+  // Where no output time is told: what is being made now is heard after the latency.
+  const latency = context.outputLatency || context.baseLatency || 0;
+  return { page: performance.now() + latency * 1000, context: context.currentTime };
 }

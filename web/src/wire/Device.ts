@@ -29,6 +29,11 @@ reduced_motion: boolean,
  */
 sound: boolean, 
 /**
+ * Whether the client told the left tone from the right one; `None` while that was not asked, or
+ * the sound has changed since.
+ */
+sides: boolean | null, 
+/**
  * The client felt the test buzz.
  */
 vibration: boolean, 

@@ -4,7 +4,7 @@ import type { Plan } from "./Plan";
 /**
  * An order from the desk.
  */
-export type Order = { "kind": "take_control" } | { "kind": "sight" } | { "kind": "cannot_see" } | { "kind": "start" } | { "kind": "stop" } | { "kind": "end" } | { "kind": "extend" } | { "kind": "plan", 
+export type Order = { "kind": "take_control" } | { "kind": "sight" } | { "kind": "cannot_see" } | { "kind": "start" } | { "kind": "stop" } | { "kind": "end" } | { "kind": "extend" } | { "kind": "ask_sides" } | { "kind": "plan", 
 /**
  * The whole plan.
  */

@@ -36,6 +36,14 @@ desk_knows: boolean,
  */
 desk_here: boolean, 
 /**
+ * The figure of the tapping pacer may be drawn. It is not while the eyes are locked, because it blinks.
+ */
+figure: boolean, 
+/**
+ * How often the desk has asked for the check of left and right. When it grows the page asks again.
+ */
+sides_asked: number, 
+/**
  * After the end: the closing words the clinician chose for the client, if any.
  */
 closing_words: string | null, };

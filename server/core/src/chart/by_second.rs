@@ -146,7 +146,8 @@ pub fn set_by_second(course: &SetCourse) -> Chart {
 
 fn row(part: &Stretch) -> Vec<String> {
     let unknown = || "unknown".to_owned();
-    let (rate, cycles) = part.ordered.map_or_else(|| (unknown(), unknown()), |(rate, cycles)| (format!("{rate:.2}"), format!("{cycles:.2}")));
+    let (rate, cycles) =
+        part.ordered.map_or_else(|| (unknown(), unknown()), |(rate, cycles)| (format!("{rate:.2}"), format!("{cycles:.2}")));
     let mut cells = vec![format!("{:.1} to {:.1}", part.from, part.to), rate];
     match part.shown {
         None => cells.extend([unknown(), cycles, unknown(), unknown(), unknown()]),

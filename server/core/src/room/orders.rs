@@ -37,6 +37,7 @@ impl Room {
             Order::Stop => self.order_stop(),
             Order::End => self.order_end(),
             Order::Extend => self.order_extend(),
+            Order::AskSides => self.order_ask_sides(),
             Order::Plan { plan } => self.order_plan(plan),
         }
     }
@@ -109,6 +110,17 @@ impl Room {
             limit: format!("A set may last {:.0} seconds at most, and can be extended only while it runs.", safety::SET_MS / 1_000.0),
         })?;
         self.record_ordered(super::Cause::Extended);
+        Ok(Carried::Now)
+    }
+
+    fn order_ask_sides(&mut self) -> Done {
+        if !self.is_live() || self.is_active() {
+            return Err(Refusal::WrongState);
+        }
+        if !self.stage_presence.here {
+            return Err(Refusal::Needs);
+        }
+        self.sides_asked += 1;
         Ok(Carried::Now)
     }
 

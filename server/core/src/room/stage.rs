@@ -92,7 +92,7 @@ impl Room {
             self.close_stage(id, Why::Outdated);
             return Ok(());
         }
-        check_device(&device)?;
+        let device = taken_in(device)?;
         let now = self.now;
         if let Some(stage) = &mut self.stage {
             stage.line.greet(now);
@@ -113,7 +113,7 @@ impl Room {
     }
 
     fn device_changed(&mut self, device: Device) -> Result<(), &'static str> {
-        check_device(&device)?;
+        let device = taken_in(device)?;
         if let Some(stage) = &mut self.stage {
             stage.device = Some(device);
         }
@@ -221,8 +221,10 @@ fn ending_of(cause: Interruption) -> Ending {
     }
 }
 
-fn check_device(device: &Device) -> Result<(), &'static str> {
-    if optics::plausible(device) { Ok(()) } else { Err("an impossible screen") }
+/// The device without what cannot be true of its calibration: then it is uncalibrated, and the desk
+/// says so. A field that cannot be is no page of ours.
+fn taken_in(device: Device) -> Result<Device, &'static str> {
+    if optics::plausible(&device) { Ok(optics::calibrated(device)) } else { Err("an impossible screen") }
 }
 
 fn is_time(at: f64) -> bool {

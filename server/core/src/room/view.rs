@@ -44,6 +44,7 @@ pub(super) struct Face {
     stage_here: bool,
     device: Option<Device>,
     eyes_locked: bool,
+    sides_asked: u32,
     closing_words: Option<String>,
 }
 
@@ -90,6 +91,7 @@ impl Room {
             stage_here: self.stage_presence.here,
             device: self.stage.as_ref().and_then(|stage| stage.device),
             eyes_locked: self.eyes_locked,
+            sides_asked: self.sides_asked,
             closing_words: self.closed.clone().flatten(),
         }
     }
@@ -165,6 +167,8 @@ impl Room {
             set: face.set.clone().filter(|_| admitted),
             desk_knows: face.desk_knows,
             desk_here: face.desk_here,
+            figure: !face.eyes_locked,
+            sides_asked: face.sides_asked,
             closing_words: face.closing_words.clone().filter(|_| admitted),
         }
     }

@@ -58,7 +58,9 @@ mod tests {
 
     #[test]
     fn no_preset_passes_by_the_limits_of_a_set() {
-        for (rate, length) in [(2.5, Length::Open), (0.2, Length::Open), (1.0, Length::Cycles(0)), (1.0, Length::Cycles(201)), (0.3, Length::Cycles(200))] {
+        for (rate, length) in
+            [(2.5, Length::Open), (0.2, Length::Open), (1.0, Length::Cycles(0)), (1.0, Length::Cycles(201)), (0.3, Length::Cycles(200))]
+        {
             assert!(check_preset(&preset(Purpose::Processing, rate, length)).is_err(), "{rate} {length:?}");
         }
     }

@@ -23,6 +23,8 @@ pub enum Order {
     End,
     /// The same length again, for the set that runs.
     Extend,
+    /// Ask the client which side the tones come from. Only while nothing runs.
+    AskSides,
     /// Change the plan. While a set runs, only `rate` may differ from its plan; it is changed live.
     Plan {
         /// The whole plan.

@@ -20,6 +20,10 @@ pub struct Device {
     pub reduced_motion: bool,
     /// The client heard the test sound.
     pub sound: bool,
+    /// Whether the client told the left tone from the right one; `None` while that was not asked, or
+    /// the sound has changed since.
+    #[serde(default)]
+    pub sides: Option<bool>,
     /// The client felt the test buzz.
     #[serde(default)]
     pub vibration: bool,
@@ -183,6 +187,10 @@ pub struct StageView {
     pub desk_knows: bool,
     /// A desk is connected.
     pub desk_here: bool,
+    /// The figure of the tapping pacer may be drawn. It is not while the eyes are locked, because it blinks.
+    pub figure: bool,
+    /// How often the desk has asked for the check of left and right. When it grows the page asks again.
+    pub sides_asked: u32,
     /// After the end: the closing words the clinician chose for the client, if any.
     pub closing_words: Option<String>,
 }

@@ -63,14 +63,24 @@ impl Typed {
         let colours = problems.choice("colours", &self.colours, |typed| named(&COLOURS, typed));
         let timbre = problems.choice("timbre", &self.timbre, |typed| named(&TIMBRES, typed));
         let alone = |comfort| Plan { comfort, length: Length::Open, ..usual };
-        let pitch = problems.whole("pitch", &self.pitch).filter(|pitch| problems.plan("pitch", &alone(Comfort { pitch: *pitch, ..usual.comfort })));
-        let tone_ms =
-            problems.whole("tone_ms", &self.tone_ms).filter(|tone_ms| problems.plan("tone_ms", &alone(Comfort { tone_ms: *tone_ms, ..usual.comfort })));
-        let level = problems.whole("level", &self.level).filter(|level| problems.plan("level", &alone(Comfort { level: *level, ..usual.comfort })));
+        let pitch =
+            problems.whole("pitch", &self.pitch).filter(|pitch| problems.plan("pitch", &alone(Comfort { pitch: *pitch, ..usual.comfort })));
+        let tone_ms = problems
+            .whole("tone_ms", &self.tone_ms)
+            .filter(|tone_ms| problems.plan("tone_ms", &alone(Comfort { tone_ms: *tone_ms, ..usual.comfort })));
+        let level =
+            problems.whole("level", &self.level).filter(|level| problems.plan("level", &alone(Comfort { level: *level, ..usual.comfort })));
         let vibration = problems.choice("vibration", &self.vibration, |typed| named(&FELT, typed));
         let sheet = || {
-            let comfort =
-                Comfort { sweep: sweep?, colours: colours?, timbre: timbre?, pitch: pitch?, tone_ms: tone_ms?, level: level?, vibration: vibration? };
+            let comfort = Comfort {
+                sweep: sweep?,
+                colours: colours?,
+                timbre: timbre?,
+                pitch: pitch?,
+                tone_ms: tone_ms?,
+                level: level?,
+                vibration: vibration?,
+            };
             Some(Sheet { path: path?, dot: dot?, comfort })
         };
         sheet().ok_or(problems)

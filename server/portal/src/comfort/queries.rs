@@ -10,7 +10,8 @@ use crate::error::Error;
 use crate::subject::Tx;
 
 pub(super) async fn sheet(tx: &mut Tx, client: Uuid) -> Result<Option<(Sheet, i32)>, Error> {
-    let row = sqlx::query!("SELECT path, dot, comfort, version FROM comfort WHERE client_id = $1", client).fetch_optional(&mut **tx).await?;
+    let row =
+        sqlx::query!("SELECT path, dot, comfort, version FROM comfort WHERE client_id = $1", client).fetch_optional(&mut **tx).await?;
     let Some(row) = row else { return Ok(None) };
     let sheet = Sheet {
         path: named(&PATHS, &row.path).ok_or(Error::Inconsistent("comfort.path"))?,

@@ -72,6 +72,8 @@ impl Keeper {
             set: None,
             desk_knows: false,
             desk_here: false,
+            figure: false,
+            sides_asked: 0,
             closing_words: None,
         });
         let waiting: Vec<u64> = self.lines.iter().filter(|(_, line)| line.waits()).map(|(id, _)| *id).collect();

@@ -115,6 +115,7 @@ fn a_room_would_keep(facts: &[Evidence]) -> bool {
         distance_mm: None,
         reduced_motion: false,
         sound: false,
+        sides: None,
         vibration: false,
         wake_lock: false,
         full_screen: false,

@@ -128,7 +128,9 @@ pub(super) async fn care(tx: &mut Tx) -> sqlx::Result<Vec<CareRow>> {
 
 /// A client's record number, if the asker may see its row; not of a pretend one.
 pub(super) async fn number(tx: &mut Tx, client: Uuid) -> sqlx::Result<Option<i32>> {
-    sqlx::query_scalar!(r#"SELECT number AS "number!" FROM client WHERE id = $1 AND id NOT IN (SELECT access.rehearsals())"#, client).fetch_optional(&mut **tx).await
+    sqlx::query_scalar!(r#"SELECT number AS "number!" FROM client WHERE id = $1 AND id NOT IN (SELECT access.rehearsals())"#, client)
+        .fetch_optional(&mut **tx)
+        .await
 }
 
 /// A client's targets as numbers and codes.

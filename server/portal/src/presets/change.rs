@@ -104,7 +104,14 @@ pub(super) async fn take_back(member: Member, State(app): State<App>, Id(id): Id
     keep_away(&member, &app, Act::new("preset.take_back").object(id), id, &against, None).await
 }
 
-async fn keep_away(member: &Member, app: &App, act: Act, id: Uuid, against: &Against, at: Option<DateTime<Utc>>) -> Result<Redirect, Error> {
+async fn keep_away(
+    member: &Member,
+    app: &App,
+    act: Act,
+    id: Uuid,
+    against: &Against,
+    at: Option<DateTime<Utc>>,
+) -> Result<Redirect, Error> {
     let mut tx = app.database.act(&member.subject, act).await?;
     mine_to_change(&mut tx, member, id).await?;
     if !queries::put_away(&mut tx, id, against.version()?, at).await? {

@@ -57,7 +57,8 @@ impl Typed {
 
     /// Reads whose a new one is to be, among those that the member may make.
     pub(super) fn owner(&self, member: &Member, problems: &mut Problems) -> Option<Owner> {
-        problems.choice("owner", &self.owner, |typed| Owner::ALL.into_iter().find(|owner| owner.name() == typed && owner.is_open_to(member)))
+        problems
+            .choice("owner", &self.owner, |typed| Owner::ALL.into_iter().find(|owner| owner.name() == typed && owner.is_open_to(member)))
     }
 
     /// Reads the settings. Each is checked alone against the limits of a set, so that the message stands

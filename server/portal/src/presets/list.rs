@@ -49,7 +49,12 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame) -
     let (calm, processing) = lines.into_iter().partition(|line| line.kept.preset.purpose == Purpose::CalmPlace);
     let groups = [
         Group { id: "processing", heading: "Processing", hint: "For work on a target.", lines: processing },
-        Group { id: "calm-place", heading: "Calm place", hint: "Short and slow, to strengthen a calm place. Never applied while a set runs.", lines: calm },
+        Group {
+            id: "calm-place",
+            heading: "Calm place",
+            hint: "Short and slow, to strengthen a calm place. Never applied while a set runs.",
+            lines: calm,
+        },
     ];
     page(&List { frame, groups, put_away })
 }

@@ -55,9 +55,13 @@ pub(super) struct OrderRow {
 
 /// Everything that was ordered in a session's sets, in order.
 pub(super) async fn orders(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<OrderRow>> {
-    sqlx::query_as!(OrderRow, "SELECT set_id, cause, at_ms, plan, timeline FROM set_order WHERE session_id = $1 ORDER BY set_id, seq", session)
-        .fetch_all(&mut **tx)
-        .await
+    sqlx::query_as!(
+        OrderRow,
+        "SELECT set_id, cause, at_ms, plan, timeline FROM set_order WHERE session_id = $1 ORDER BY set_id, seq",
+        session
+    )
+    .fetch_all(&mut **tx)
+    .await
 }
 
 /// One thing that the screen said.

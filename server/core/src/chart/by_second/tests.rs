@@ -108,7 +108,9 @@ fn times_that_run_backwards_are_left_out() {
 
 #[test]
 fn everything_is_drawn_within_the_picture() {
-    for course in [whole(), SetCourse { heard: Vec::new(), ..whole() }, SetCourse { ordered: Timeline::default(), heard: Vec::new(), ..whole() }] {
+    for course in
+        [whole(), SetCourse { heard: Vec::new(), ..whole() }, SetCourse { ordered: Timeline::default(), heard: Vec::new(), ..whole() }]
+    {
         let chart = set_by_second(&course);
         for element in &chart.elements {
             let points = match element {

@@ -20,6 +20,7 @@ pub fn device() -> Device {
         distance_mm: Some(600.0),
         reduced_motion: false,
         sound: true,
+        sides: None,
         vibration: false,
         wake_lock: true,
         full_screen: true,

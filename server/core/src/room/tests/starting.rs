@@ -1,6 +1,7 @@
 //! Plans, orders and the start of a set.
 
 use super::play::*;
+use crate::optics;
 use crate::room::{Cause, Effect, Event};
 use crate::safety::{SET_MS, default_plan};
 use crate::wire::*;
@@ -122,6 +123,66 @@ fn the_plan_is_as_wide_as_was_asked_for_or_as_the_screen_shows() {
     }
     assert_eq!(play.order(Order::Start), None);
     assert_eq!(play.set().plan.width, 30.0);
+}
+
+#[test]
+fn an_eight_too_wide_for_the_screen_is_refused_with_the_widest() {
+    let mut play = Play::ready();
+    let plan = Plan { width: 40.0, path: Path::Eight, ..default_plan() };
+    assert_eq!(play.order(Order::Plan { plan }), Some(Refusal::TooWide { widest: 33.4 }));
+    // On an upright screen the eight is as wide as a path across: it is less than half as high.
+    play.stage_says(FromStage::Device { device: Device { width_px: 390.0, height_px: 844.0, ..device() } });
+    for path in [Path::Across, Path::Eight] {
+        play.order(Order::Plan { plan: Plan { path, ..play.desk_view().plan } });
+        assert_eq!(play.desk_view().widest, Some(7.2), "{path:?}");
+    }
+}
+
+#[test]
+fn a_nonsense_calibration_counts_as_none_and_harms_nothing() {
+    let mut play = Play::ready();
+    let nonsense = Device { px_per_mm: Some(optics::px_per_mm(3.0)), distance_mm: Some(5_000.0), ..device() };
+    play.stage_says(FromStage::Device { device: nonsense });
+    assert_eq!(play.closed(), []);
+    let taken_in = play.desk_view().device;
+    assert_eq!(taken_in, Some(Device { px_per_mm: None, distance_mm: None, ..device() }));
+    assert_eq!(play.order(Order::Start), None);
+}
+
+#[test]
+fn tones_out_of_range_are_refused_and_the_plan_stays() {
+    let mut play = Play::ready();
+    for comfort in [
+        Comfort { pitch: 9_000, ..Comfort::default() },
+        Comfort { tone_ms: 0, ..Comfort::default() },
+        Comfort { level: 255, ..Comfort::default() },
+    ] {
+        let plan = Plan { comfort, ..default_plan() };
+        assert!(matches!(play.order(Order::Plan { plan }), Some(Refusal::Limit { .. })));
+        assert_eq!(play.desk_view().plan, default_plan());
+    }
+}
+
+#[test]
+fn hands_faster_than_may_blink_are_refused_also_while_a_set_runs() {
+    let mut play = Play::ready();
+    let hands = Plan { channels: Channels { eyes: false, ears: false, hands: true }, ..default_plan() };
+    assert!(matches!(play.order(Order::Plan { plan: Plan { rate: 1.6, ..hands } }), Some(Refusal::Limit { .. })));
+    assert_eq!(play.order(Order::Plan { plan: hands }), None);
+    assert_eq!(play.order(Order::Start), None);
+    play.run(3_000.0);
+    assert!(matches!(play.order(Order::Plan { plan: Plan { rate: 1.6, ..hands } }), Some(Refusal::Limit { .. })));
+    assert_eq!(play.set().plan.rate, 1.0);
+}
+
+#[test]
+fn the_desk_asks_for_left_and_right_between_sets_only() {
+    let mut play = Play::ready();
+    assert_eq!(play.order(Order::AskSides), None);
+    assert_eq!(play.stage_view().sides_asked, 1);
+    assert_eq!(play.order(Order::Start), None);
+    assert_eq!(play.order(Order::AskSides), Some(Refusal::WrongState));
+    assert_eq!(play.stage_view().sides_asked, 1);
 }
 
 #[test]

@@ -184,6 +184,22 @@ fn locking_the_eyes_stops_a_set_of_eyes_alone() {
     assert_eq!(play.ended(), None);
 }
 
+// The figure of the pacer blinks: it is not drawn while the eyes are locked.
+#[test]
+fn locking_the_eyes_takes_the_figure_away() {
+    let mut play = Play::ready();
+    assert!(play.stage_view().figure);
+    let plan = Plan { channels: Channels { eyes: false, ears: false, hands: true }, ..default_plan() };
+    play.order(Order::Plan { plan });
+    play.order(Order::Start);
+    play.run(3_000.0);
+    play.send(Event::EyesLocked(true));
+    assert_eq!(play.ended(), Some(Ending::StoppedByClinician));
+    play.run(2_000.0);
+    assert!(!play.stage_view().figure);
+    assert_eq!(play.order(Order::Start), None);
+}
+
 #[test]
 fn closing_ends_everything_and_says_the_chosen_words() {
     let mut play = Play::running(4_000.0);
