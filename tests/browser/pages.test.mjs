@@ -84,7 +84,7 @@ test('nobody\'s pages', async () => {
 
 test('a clinician\'s pages', async () => {
   const page = await signedIn('clinician');
-  await lookAt(page, 'clinician', [['/clients'], ['/clients', '/clients?find=zz'], ['/clients/new'], ['/account']]);
+  await lookAt(page, 'clinician', [['/clients'], ['/clients', '/clients?find=zz'], ['/clients/new'], ['/presets'], ['/presets/new'], ['/account']]);
   await page.goto('/clients');
   const clients = await ids(page, 'table a[href^="/clients/"]');
   assert.ok(clients.length >= 2, `${clients.length} clients`);
@@ -97,12 +97,53 @@ test('a clinician\'s pages', async () => {
     ['/targets/{target}/edit', `/targets/${target}/edit`], ['/sessions/{session}', `/sessions/${session}`],
     ['/sessions/{session}', `/sessions/${session}?print=notes`], ['/sessions/{session}/note', `/sessions/${session}/note`],
   ]);
+  await lookAt(page, 'clinician', [
+    ['/clients/{client}/comfort', `/clients/${clients[0]}/comfort`], ['/sessions/{session}/sets/{number}', `/sessions/${session}/sets/1`],
+  ]);
+  await ownPreset(page);
+  await refusedPreset(page);
   const open = ID.exec(links.desk)[0];
   await lookAt(page, 'clinician', [['/sessions/{session}/close', `/sessions/${open}/close`]]);
   await lookAt(page, 'clinician', [['/sessions/{session}/desk', `/sessions/${open}/desk`]], DESK);
+  await rehearse(page);
   await page.context().close();
-  sound(14);
+  sound(24);
 });
+
+/** Makes a preset of one's own by the form, and looks at its page. */
+async function ownPreset(page) {
+  await page.goto('/presets/new');
+  for (const [label, value] of [['Name', 'Evening pace'], ['Rate, Hz', '0.9'], ['Width, degrees', '16'], ['Length, cycles', '30']]) await page.getByLabel(label).fill(value);
+  for (const label of ['your own', 'Processing: work on a target', 'Eyes: the moving dot']) await page.getByLabel(label).check();
+  await page.getByRole('button', { name: 'Save' }).click();
+  await page.waitForURL('**/presets');
+  const [preset] = await ids(page, 'a[href^="/presets/"]');
+  await lookAt(page, 'clinician', [['/presets/{preset}/edit', `/presets/${preset}/edit`]]);
+}
+
+/** What a form looks like that was not saved. */
+async function refusedPreset(page) {
+  await page.goto('/presets/new');
+  await page.getByLabel('Rate, Hz').fill('9');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByText('The rate must be between 0.3 and 2 Hz.').first().waitFor();
+  page.troubles = page.troubles.filter((line) => !line.includes('422'));
+  await look(page, 'clinician-preset-refused', RECORDS);
+}
+
+/** Opens a rehearsal by its button, and looks at what says so. */
+async function rehearse(page) {
+  await page.goto('/clients');
+  await page.getByRole('button', { name: 'Rehearse' }).click();
+  await page.waitForURL('**/desk');
+  const session = ID.exec(page.url())[0];
+  await page.getByText('REHEARSAL', { exact: true }).waitFor();
+  await look(page, 'clinician-rehearsal-desk', DESK);
+  await lookAt(page, 'clinician-rehearsal', [['/sessions/{session}', `/sessions/${session}`]]);
+  await page.goto('/clients');
+  await page.getByRole('link', { name: 'Rehearsals so far' }).click();
+  await look(page, 'clinician-rehearsal-record', RECORDS);
+}
 
 test('the lead\'s and the administrator\'s pages', async () => {
   const lead = await signedIn('lead');
@@ -194,7 +235,7 @@ test('the client\'s pages, from the check to the end of a set', async () => {
   await desk.until('STOPPED BY CLIENT');
   await look(stage.page, 'stage-stopped', STAGE);
   await look(desk.page, 'desk-stopped', DESK);
-  for (const [key, panel] of [['m', 'card'], ['?', 'keys'], ['g', 'target'], ['s', 'pad']]) {
+  for (const [key, panel] of [['m', 'card'], ['o', 'presets'], ['?', 'keys'], ['g', 'target'], ['s', 'pad']]) {
     await desk.press(key);
     await look(desk.page, `desk-${panel}`, DESK);
   }

@@ -36,6 +36,9 @@ async fn the_published_rates_are_there_from_the_start_and_a_calm_place_apart_fro
     assert_eq!(rows(&body, "Calm place <small>"), ["Calm place|the practice’s|eyes|0.50|18°|6 cycles|13 s|"]);
 }
 
+/// Fields of a form with what is typed into them.
+type Fields<'a> = [(&'a str, &'a str)];
+
 async fn the_only_own(house: &House) -> Uuid {
     sqlx::query_scalar("SELECT id FROM preset WHERE member_id IS NOT NULL").fetch_one(&house.database.superuser).await.unwrap()
 }
@@ -91,7 +94,7 @@ async fn what_no_set_may_have_is_refused_beside_its_field_and_nothing_typed_is_l
     let house = House::build().await;
     let mut clinician = house.member(&[Role::Clinician]).await;
     let calm = with(&with(&MINE, "purpose", "calm_place"), "cycles", "6");
-    let cases: [(&[(&str, &str)], &str, &str, &str); 15] = [
+    let cases: [(&Fields<'_>, &str, &str, &str); 15] = [
         (&MINE, "name", "", "Please fill this in."),
         (&MINE, "name", "<b>loud", "looks like markup"),
         (&MINE, "name", "a name of more than forty characters in all", "At most 40 characters"),
