@@ -117,7 +117,7 @@ async function ownPreset(page) {
   for (const label of ['your own', 'Processing: work on a target', 'Eyes: the moving dot']) await page.getByLabel(label).check();
   await page.getByRole('button', { name: 'Save' }).click();
   await page.waitForURL('**/presets');
-  const [preset] = await ids(page, 'a[href^="/presets/"]');
+  const [preset] = await ids(page, 'a[href^="/presets/"][href$="/edit"]');
   await lookAt(page, 'clinician', [['/presets/{preset}/edit', `/presets/${preset}/edit`]]);
 }
 
