@@ -98,10 +98,10 @@ export function departures(state: DeskState): string[] {
   const device = state.view?.device;
   const words: string[] = [];
   if (plan !== null) {
+    if (device) words.push(...soundWords(plan, device));
     const advice = plan.channels.eyes ? speedAdvice(peakSpeed(plan)) : null;
     if (advice !== null) words.push(advice);
     if (plan.length.kind === "open") words.push("open-ended");
-    if (device) words.push(...soundWords(plan, device));
   }
   if (state.view?.eyes_locked) words.push("eyes locked by a caution");
   if (device) {
