@@ -63,7 +63,7 @@ test('every path is drawn in its own shape, without a jump, and ends where it be
 });
 
 test('hands: a figure of two sides instead of the dot, at most three flashes a second, and the desk says what is not ready', async () => {
-  await choose('n', 'channels', 'hands');
+  await choose('n', 'channels', 'taps');
   assert.doesNotMatch(await desk.text('departures'), /neither is ready/, 'the client has heard the tones');
   for (let i = 0; i < 20 && await desk.text('rate') !== '1.50 Hz'; i++) await desk.press('ArrowRight');
   await scene.settle();
