@@ -104,7 +104,7 @@ fn check_flashes(plan: &Plan) -> Result<(), Refusal> {
     }
     if plan.channels.hands && !may_blink(plan.rate) {
         return limit(format!(
-            "With hands the rate must be {FLASH_RATE_HZ} Hz or less: each side lights once a cycle, and more than 3 flashes a second are not safe."
+            "With taps the rate must be {FLASH_RATE_HZ} Hz or less: each side lights once a cycle, and more than 3 flashes a second are not safe."
         ));
     }
     Ok(())

@@ -41,9 +41,9 @@ export class Stage {
   /** Listens to three tones and says each side, all of them right: what was played is read off the browser's panners. */
   async sides() {
     await this.page.evaluate(() => {
-      const { StereoPannerNode: Panner } = window;
+      window.Panner ??= window.StereoPannerNode;
       window.panned = [];
-      window.StereoPannerNode = class extends Panner { constructor(context, options) { super(context, options); window.panned.push(options.pan); } };
+      window.StereoPannerNode = class extends window.Panner { constructor(context, options) { super(context, options); window.panned.push(options.pan); } };
     });
     await this.tap('Play a tone');
     for (const tone of [1, 2, 3]) {

@@ -43,7 +43,10 @@ function renderBand(state: DeskState, around: Surroundings): void {
   attribute(part("showing-line"), "data-lost", lost ? "" : null);
   text(part("showing"), showingWords(state, around.now, around.callBack));
   text(part("ordered"), orderedWords(state));
-  text(part("departures"), [...departures(state), ...apartWords(around.apart)].join("; "));
+  const notes = [...departures(state), ...apartWords(around.apart)].join("; ");
+  text(part("departures"), notes);
+  // In a narrow window the line is cut off: the pointer reads all of it.
+  attribute(part("departures"), "title", notes === "" ? null : notes);
   shown(part("band-stop"), bandStops(state, around.now));
   shown(part("keys-off"), keysOff(state));
   attribute(part("band-stop"), "data-off", keysOff(state) ? "" : null);

@@ -73,7 +73,7 @@ test("a reading of the client's page that is old is shown as old", () => {
 
 test("ordered names the peak speed, pi * A * f = 57 at 18 degrees and 1 Hz", () => {
   assert.equal(orderedWords(deskWith(aView())), "1.00 Hz, 18°, 57°/s at its peak");
-  assert.equal(orderedWords(deskWith(aView({ plan: aPlan({ channels: { eyes: false, ears: true, hands: false } }) }))), "1.00 Hz, 18°");
+  assert.equal(orderedWords(deskWith(aView({ plan: aPlan({ channels: { eyes: false, ears: true, hands: false } }) }))), "1.00 Hz");
 });
 
 test("a plan that is on its way is marked not confirmed", () => {
@@ -117,9 +117,9 @@ test("what is not ready to be heard or felt is said, for the channels that need 
     return departures(deskWith(aView({ device: { ...device, ...changes }, plan }))).join("; ");
   };
   assert.equal(words({ hands: true }, {}), "");
-  assert.match(words({ hands: true }, { sound: false }), /hands need sound or vibration/);
+  assert.match(words({ hands: true }, { sound: false }), /taps need sound or vibration/);
   // Felt, but not chosen for this client: it would not buzz.
-  assert.match(words({ hands: true }, { sound: false, vibration: true }), /hands need sound or vibration/);
+  assert.match(words({ hands: true }, { sound: false, vibration: true }), /taps need sound or vibration/);
   assert.equal(words({ hands: true }, { sound: false, vibration: true }, true), "");
   assert.match(words({ ears: true }, { sides: null }), /not checked \(q\)/);
   assert.match(words({ ears: true }, { sides: false }), /cannot tell left from right/);

@@ -77,7 +77,9 @@ function clientShows(state: DeskState, now: number): string {
   if (showing === null || showing.reading.set !== view.set?.id) return isBusy(state) ? "nothing shown yet" : "at rest";
   const { moving, rate, width, phase } = showing.reading;
   if (!moving) return isBusy(state) ? "at rest" : `at rest after ${Math.floor(phase + 0.01)} cycles`;
-  const what = `${hertz(rate)}, ${degrees(Math.round(width * 10) / 10)}, cycle ${Math.floor(phase) + 1}`;
+  // A set without the dot has no width.
+  const wide = width > 0 ? `, ${degrees(Math.round(width * 10) / 10)}` : "";
+  const what = `${hertz(rate)}${wide}, cycle ${Math.floor(phase) + 1}`;
   const age = now - showing.heardAt;
   if (age < STALE_SHOWING) return what;
   return `not heard for ${Math.floor(age / 1000)} s, last ${what}`;
@@ -98,15 +100,15 @@ export function departures(state: DeskState): string[] {
   const device = state.view?.device;
   const words: string[] = [];
   if (plan !== null) {
+    if (device) words.push(...soundWords(plan, device));
     const advice = plan.channels.eyes ? speedAdvice(peakSpeed(plan)) : null;
     if (advice !== null) words.push(advice);
+    if (device && plan.channels.eyes) words.push(...likelyWords(plan, device));
     if (plan.length.kind === "open") words.push("open-ended");
-    if (device) words.push(...soundWords(plan, device));
   }
   if (state.view?.eyes_locked) words.push("eyes locked by a caution");
   if (device) {
-    if (plan?.channels.eyes) words.push(...likelyWords(plan, device));
-    if (device.reduced_motion) words.push("client's device asks for less motion: tones or hands (n)");
+    if (device.reduced_motion) words.push("client's device asks for less motion: tones or taps (n)");
     if (!device.wake_lock) words.push("client's screen may sleep");
   }
   if (!state.shortcuts) words.push("single keys are off");
@@ -117,7 +119,7 @@ export function departures(state: DeskState): string[] {
 function soundWords({ channels, comfort }: Plan, device: Device): string[] {
   if (!channels.ears && !channels.hands) return [];
   const felt = comfort.vibration && device.vibration;
-  if (channels.hands && !device.sound && !felt) return ["hands need sound or vibration: neither is ready at the client's"];
+  if (channels.hands && !device.sound && !felt) return ["taps need sound or vibration: neither is ready at the client's"];
   if (!device.sound) return channels.ears ? ["client has not heard the test sound"] : [];
   if (device.sides === false) return ["client cannot tell left from right: ask again (q)"];
   return device.sides === null ? ["left and right not checked (q)"] : [];

@@ -21,7 +21,7 @@ export function clockTime(instant: string): string {
 export const PATH_WORDS: Record<Path, string> = { across: "across", up_down: "up-down", falling: "falling", rising: "rising", eight: "eight" };
 
 export const channelWords = (plan: Plan): string =>
-  [plan.channels.eyes ? "eyes" : "", plan.channels.ears ? "tones" : "", plan.channels.hands ? "hands" : ""].filter((word) => word !== "").join(" + ");
+  [plan.channels.eyes ? "eyes" : "", plan.channels.ears ? "tones" : "", plan.channels.hands ? "taps" : ""].filter((word) => word !== "").join(" + ");
 
 export const lengthWords = (length: Length): string => (length.kind === "open" ? "open-ended" : `${length.cycles} cycles`);
 
@@ -56,7 +56,7 @@ export function refusalWords(refusal: Refusal): string {
     case "needs": return "something is needed first.";
     case "limit": return refusal.limit;
     case "too_wide": return `That screen cannot show this width. The widest that fits is ${degrees(Math.floor(refusal.widest * 10) / 10)}.`;
-    case "eyes_locked": return "The eyes are locked by a caution in the record. Use tones or hands.";
+    case "eyes_locked": return "The eyes are locked by a caution in the record. Use tones or taps.";
     case "not_saved": return "the record could not be written, so nothing was started. Press again.";
   }
 }
@@ -71,5 +71,5 @@ export function needsWords(needs: Needs): string[] {
   return words;
 }
 
-/** A set in one line: what was asked for. */
-export const planWords = (plan: Plan): string => `${hertz(plan.rate)}, ${degrees(plan.width)}`;
+/** A set in one line: what was asked for. Without the dot there is no width. */
+export const planWords = (plan: Plan): string => `${hertz(plan.rate)}${plan.channels.eyes ? `, ${degrees(plan.width)}` : ""}`;

@@ -32,8 +32,8 @@ export function askSound({ device, tones }: Asking, next: () => void): HTMLEleme
     };
     show(
       "check_sound_asked",
-      button("check_sound_left", answer("left"), "choice"),
-      button("check_sound_right", answer("right"), "choice"),
+      button("check_sound_left", answer("left")),
+      button("check_sound_right", answer("right")),
       button("check_sound_both", answer(null), "choice"),
       button("check_sound_again", sound),
       button("check_sound_none", () => show("check_sound_silent", button("check_sound_retry", play, "main"), button("check_next", done(false, null)))),

@@ -55,7 +55,7 @@ fn a_large_dot_may_not_be_fast() {
 fn hands_may_not_light_more_than_three_times_a_second() {
     let hands = Plan { channels: Channels { eyes: false, ears: false, hands: true }, ..default_plan() };
     assert_eq!(check(&Plan { rate: 1.5, ..hands }, false), Ok(()));
-    assert!(words(check(&Plan { rate: 1.51, ..hands }, false)).starts_with("With hands the rate must be 1.5 Hz or less"));
+    assert!(words(check(&Plan { rate: 1.51, ..hands }, false)).starts_with("With taps the rate must be 1.5 Hz or less"));
 }
 
 #[test]
