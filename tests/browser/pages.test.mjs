@@ -107,7 +107,7 @@ test('a clinician\'s pages', async () => {
   await lookAt(page, 'clinician', [['/sessions/{session}/desk', `/sessions/${open}/desk`]], DESK);
   await rehearse(page);
   await page.context().close();
-  sound(24);
+  sound(23);
 });
 
 /** Makes a preset of one's own by the form, and looks at its page. */

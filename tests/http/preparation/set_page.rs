@@ -45,7 +45,7 @@ async fn ordered_stands_against_shown_second_by_second() {
     let page = scene.clinician.get(&path).await;
     assert_eq!(page.status, 200, "{}", page.body);
     assert_eq!(
-        rows(&page.body, "Ordered against shown</caption>"),
+        rows(&page.body, "Figures ordered against shown</caption>"),
         [
             "Cycles|6|6.0",
             "Width|18°|17°",
@@ -76,7 +76,7 @@ async fn what_was_not_heard_is_unknown_and_never_filled_in() {
     has(&first, &["3.0 s, from second 2.0", "nothing heard for 3.0 s"]);
     let second = scene.clinician.get(&format!("/sessions/{}/sets/2", scene.session)).await.body;
     assert_eq!(rows(&second, "Rate and frames by second</caption>"), ["0.0 to 7.0|0.86|unknown|6.00|unknown|unknown|unknown"]);
-    let figures = rows(&second, "Ordered against shown</caption>");
+    let figures = rows(&second, "Figures ordered against shown</caption>");
     assert_eq!(figures[0], "Cycles|6|unknown");
     assert_eq!(
         figures[5..],
