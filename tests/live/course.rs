@@ -118,7 +118,7 @@ async fn cautions_that_were_not_asked_lock_the_eyes_until_the_record_says_otherw
     leeward::live::tell(&scene.house.app, scene.client_id, true).await;
     let view = desk.view("the set ended", |view| view.set.as_ref().is_some_and(|own| own.id == set && own.ended.is_some())).await;
     assert!(view.eyes_locked);
-    let plan = Plan { channels: Channels { eyes: false, ears: true }, ..view.plan };
+    let plan = Plan { channels: Channels { eyes: false, ears: true, hands: false }, ..view.plan };
     assert_eq!(desk.order(epoch, Order::Plan { plan }).await, None, "the ears stay free");
 }
 
