@@ -3,7 +3,7 @@
 
 use std::time::{Duration, Instant};
 
-use leeward_core::wire::{FromDesk, FromStage, Order, WIRE_VERSION};
+use leeward_core::wire::{Comfort, Device, FromDesk, FromStage, Order, Plan, Refusal, WIRE_VERSION};
 use tokio::time::sleep;
 use tokio_tungstenite::tungstenite::Message;
 use uuid::Uuid;
@@ -24,6 +24,13 @@ fn text(text: &str) -> Message {
     Message::text(text.to_owned())
 }
 
+/// An order to change the plan.
+fn plan(rate: &str, pitch: i32) -> Message {
+    text(&format!(
+        r#"{{"type":"order","epoch":1,"id":1,"order":{{"kind":"plan","plan":{{{rate},"width":18,"dot":1.5,"path":"across","length":{{"kind":"open"}},"channels":{{"eyes":true,"ears":false}},"comfort":{{"pitch":{pitch}}}}}}}}}"#
+    ))
+}
+
 /// What no page may send once it has said hello, and the code it is closed with.
 fn breaches() -> Vec<(&'static str, Message, u16)> {
     vec![
@@ -34,6 +41,9 @@ fn breaches() -> Vec<(&'static str, Message, u16)> {
         ("no such message", text(r#"{"type":"jump"}"#), 1008),
         ("half a message", text(r#"{"type":"order","epoch":1}"#), 1008),
         ("a number that is none", text(r#"{"type":"beat","id":-1,"page":0,"drawn":0}"#), 1008),
+        ("a rate of NaN", plan(r#""rate":NaN"#, 450), 1007),
+        ("a rate of null", plan(r#""rate":null"#, 450), 1008),
+        ("a pitch below 0", plan(r#""rate":1"#, -1), 1008),
         ("too large", text(&format!("{{\"type\":\"hello\",\"x\":\"{}\"}}", "x".repeat(17 * 1024))), 1009),
         ("a megabyte", text(&"x".repeat(1 << 20)), 1009),
         ("hello twice", text(&format!(r#"{{"type":"hello","wire":{WIRE_VERSION}}}"#)), 1008),
@@ -105,4 +115,19 @@ async fn a_revoked_sign_in_closes_its_desk_within_two_seconds_and_no_other() {
     assert_eq!(desk.closed().await, Some(4005));
     assert!(began.elapsed() < Duration::from_secs(2), "{:?}", began.elapsed());
     assert!(other_desk.is_open() && stage.is_open());
+}
+
+// A card 3 px wide, an eye 5 m away: the page stays, and the desk reads that it is uncalibrated.
+#[tokio::test]
+async fn a_nonsense_calibration_counts_as_none() {
+    let mut scene = Scene::new().await;
+    let (mut desk, stage, epoch) = scene.ready().await;
+    let nonsense = Device { px_per_mm: Some(3.0 / 85.6), distance_mm: Some(5_000.0), sound: false, ..device() };
+    stage.send(&FromStage::Device { device: nonsense });
+    let view = desk.view("the new device", |view| view.device.is_some_and(|device| !device.sound)).await;
+    let taken_in = view.device.expect("a device");
+    assert_eq!((taken_in.px_per_mm, taken_in.distance_mm), (None, None));
+    assert!(stage.is_open());
+    let loud = Plan { comfort: Comfort { level: 255, ..view.plan.comfort }, ..view.plan };
+    assert!(matches!(desk.order(epoch, Order::Plan { plan: loud }).await, Some(Refusal::Limit { .. })));
 }
