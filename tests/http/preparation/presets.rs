@@ -121,7 +121,7 @@ async fn what_no_set_may_have_is_refused_beside_its_field_and_nothing_typed_is_l
     refused(&clinician.post_form("/presets/new", &none).await, "channels", "Choose eyes, ears or hands.", "16");
     // Each side of the pacer lights once a cycle, and WCAG 2.2, 2.3.1 allows three flashes a second.
     let fast = with(&with(&none, "hands", "on"), "rate", "1.6");
-    refused(&clinician.post_form("/presets/new", &fast).await, "rate", "With hands the rate must be 1.5 Hz or less", "1.6");
+    refused(&clinician.post_form("/presets/new", &fast).await, "rate", "With taps the rate must be 1.5 Hz or less", "1.6");
     let kept: i64 = sqlx::query_scalar("SELECT count(*) FROM preset").fetch_one(&house.database.superuser).await.unwrap();
     assert_eq!(kept, 4, "only those from the start");
 }

@@ -100,7 +100,7 @@ impl Typed {
     pub(super) fn differences(&self, kept: &Self) -> Problems {
         let mut problems = Problems::default();
         let channels = |typed: &Self| {
-            let on = [(&typed.eyes, "eyes"), (&typed.ears, "tones"), (&typed.hands, "tapping")];
+            let on = [(&typed.eyes, "eyes"), (&typed.ears, "tones"), (&typed.hands, "taps")];
             on.into_iter().filter(|(on, _)| !on.is_empty()).map(|(_, word)| word).collect::<Vec<_>>().join(" and ")
         };
         for (name, typed, kept) in [

@@ -36,7 +36,7 @@ pub(crate) const fn path(path: Path) -> &'static str {
 
 /// For example "eyes and tones".
 pub(crate) fn channels(Channels { eyes, ears, hands }: Channels) -> String {
-    let on = [(eyes, "eyes"), (ears, "tones"), (hands, "tapping")];
+    let on = [(eyes, "eyes"), (ears, "tones"), (hands, "taps")];
     on.into_iter().filter_map(|(on, name)| on.then_some(name)).collect::<Vec<_>>().join(" and ")
 }
 
