@@ -57,8 +57,8 @@ export class PageClock {
   }
 }
 
-/** A clock as a page may have one: ±50 ppm, opened up to an hour before or after the room. */
-export const anyClock = (random) => new PageClock(3_600_000 * (2 * random() - 1), 50e-6 * (2 * random() - 1));
+/** A clock as a page may have one: up to `most` faster or slower, opened up to an hour before or after the room. */
+export const anyClock = (random, most = 50e-6) => new PageClock(3_600_000 * (2 * random() - 1), most * (2 * random() - 1));
 
 /** When the server beats, up to `until`. */
 export function beatTimes(until) {
