@@ -1,11 +1,11 @@
 // Bundles every *.test.ts into a temporary folder and runs them with Node's own test runner.
 // Arguments narrow it down: `npm test -- clock` runs the files whose path contains "clock".
-import { build } from "esbuild";
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
+import { bundleForNode, source } from "./bundle.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
 
@@ -16,7 +16,7 @@ const filesUnder = (folder) =>
   });
 
 const wanted = process.argv.slice(2);
-const tests = [...filesUnder(join(here, "src")), ...filesUnder(join(here, "styles"))]
+const tests = [...filesUnder(source), ...filesUnder(join(here, "styles"))]
   .filter((file) => file.endsWith(".test.ts"))
   .filter((file) => wanted.length === 0 || wanted.some((part) => relative(here, file).includes(part)));
 if (tests.length === 0) {
@@ -26,18 +26,7 @@ if (tests.length === 0) {
 
 const outdir = mkdtempSync(join(tmpdir(), "leeward-web-test-"));
 try {
-  await build({
-    entryPoints: tests,
-    outdir,
-    outbase: here,
-    outExtension: { ".js": ".mjs" },
-    bundle: true,
-    format: "esm",
-    platform: "node",
-    target: "node18",
-    sourcemap: "inline",
-    logLevel: "warning",
-  });
+  await bundleForNode(tests, outdir);
   const built = filesUnder(outdir).filter((file) => file.endsWith(".test.mjs"));
   // Tests read the style sheets and the reference vectors by paths from web/.
   const run = spawnSync(process.execPath, ["--enable-source-maps", "--test", ...built], { cwd: here, stdio: "inherit" });

@@ -4,86 +4,53 @@
  *
  * Offset = room time - page time. A beat that arrives proves that the offset is at least
  * `sent - arrival`; an answer that the server heard proves that it is at most `heard - page`.
- * The offset is taken halfway between the sharpest of both over the last minute; what one
- * direction is slower than the other cannot be seen by any exchange of messages, so `bound` keeps
- * the whole half gap. The clocks' relative speed is found from the corridor between both kinds of
- * proof, and trusted only as far as it beats a prior of 40 ppm. Corrections are slewed at
- * 5 ms a second while something moves, stepped otherwise.
+ * The offset is taken halfway between the sharpest of both over the last minute (with one exchange
+ * alone that is the offset of RFC 5905, section 8); what one direction is slower than the other
+ * cannot be seen by any exchange of messages, so `bound` keeps the whole way to the farther proof.
+ * The clocks' relative speed is found by `skewOf`. Corrections are slewed at 5 ms a second while
+ * something moves, stepped otherwise.
+ *
+ * What cannot be is left out: times that are no numbers, and echoes of another minute or of the
+ * future. Proofs that contradict each other mean that a clock was set anew, or stood still while
+ * the computer slept: then all of them are forgotten and found again.
  */
 import type { Beat } from "../wire/Beat";
+import type { Echo } from "../wire/Echo";
+import { Proofs, skewOf, type Proof, type Skew } from "./skew";
 
-/** Exchanges older than this are forgotten, ms. */
-const WINDOW = 60_000;
-/** Only the sharpest proof of each of these is kept, ms. */
-const BUCKET = 1_000;
 /** How fast a correction may be worked in, ms per ms. */
 const SLEW = 0.005;
-/** How far two ordinary oscillators drift apart, as a standard deviation. */
-const PRIOR_SKEW = 40e-6;
+/** An echo that the server heard longer ago is of no use, ms. */
+const ECHO_AGE = 60_000;
+/** The most that two clocks run apart: 50 ppm each, which ordinary oscillators keep. */
+const MOST_SKEW = 100e-6;
 /** No network delay explains proofs that contradict each other by this much, ms: a clock was set anew. */
 const RESTART_GAP = 250;
 /** As many estimates as `spread` looks back on. */
 const RECENT = 24;
 
-/** At page time `at` the offset was at least, at most, or about, `offset`. */
-interface Proof {
-  readonly at: number;
-  readonly offset: number;
-}
-
-/** Keeps the sharpest proof of each second of the last minute, in one direction. */
-class Proofs {
-  private kept: Proof[] = [];
-
-  constructor(private readonly sharper: (a: number, b: number) => boolean) {}
-
-  add(proof: Proof): void {
-    const bucket = (p: Proof) => Math.floor(p.at / BUCKET);
-    const twin = this.kept.findIndex((other) => bucket(other) === bucket(proof));
-    const other = this.kept[twin];
-    if (!other) this.kept.push(proof);
-    else if (this.sharper(proof.offset, other.offset)) this.kept[twin] = proof;
-  }
-
-  forgetBefore(at: number): void {
-    this.kept = this.kept.filter((proof) => proof.at >= at);
-  }
-
-  clear(): void {
-    this.kept = [];
-  }
-
-  all(): readonly Proof[] {
-    return this.kept;
-  }
-
-  /** The sharpest, each carried to page time `at` with the given skew. */
-  best(at: number, skew: number): number | undefined {
-    return this.kept
-      .map((proof) => proof.offset + skew * (at - proof.at))
-      .reduce<number | undefined>((best, o) => (best === undefined || this.sharper(o, best) ? o : best), undefined);
-  }
-}
+/** Clocks of which nothing is known but that they are ordinary ones. */
+const ANY_SKEW: Skew = { rate: 0, sd: MOST_SKEW };
 
 /** See the head of this file. One per socket's page; survives reconnects. */
 export class RoomClock {
-  private readonly atLeast = new Proofs((a, b) => a > b);
-  private readonly atMost = new Proofs((a, b) => a < b);
+  private readonly atLeast = new Proofs(1);
+  private readonly atMost = new Proofs(-1);
   private recent: Proof[] = [];
   private lastEcho: number | undefined;
-  private lastExchange: number | undefined;
   private held = false;
+  /** There are not proofs enough, and the next estimate is stepped to. */
+  private anew = true;
 
   /** The offset in use was `offset` at page time `at` and moves towards `target` from there. */
   private line: { at: number; offset: number; target: number; skew: number } | undefined;
-  private gap = Infinity;
 
   /** Takes in a beat that arrived at page time `pageNow`, ms. */
   onBeat(beat: Beat, pageNow: number): void {
+    if (!Number.isFinite(beat.sent) || !Number.isFinite(pageNow)) return;
     this.notice({ at: pageNow, offset: beat.sent - pageNow }, this.atLeast);
-    if (beat.echo && beat.echo.id !== this.lastEcho) {
+    if (beat.echo && this.isOfUse(beat.echo, pageNow)) {
       this.lastEcho = beat.echo.id;
-      this.lastExchange = pageNow;
       this.notice({ at: beat.echo.page, offset: beat.echo.heard - beat.echo.page }, this.atMost);
     }
     this.estimate(pageNow);
@@ -124,43 +91,59 @@ export class RoomClock {
 
   /** What the error cannot exceed, ms: half the least round trip, the pending slew, drift since. */
   bound(pageNow: number): number {
-    if (this.lastExchange === undefined) return Infinity;
-    const drift = PRIOR_SKEW * Math.max(0, pageNow - this.lastExchange);
-    return this.gap / 2 + Math.abs(this.pending(pageNow)) + drift;
+    const low = this.atLeast.best(pageNow, ANY_SKEW);
+    const high = this.atMost.best(pageNow, ANY_SKEW);
+    if (!this.line || low === undefined || high === undefined) return Infinity;
+    const offset = this.offsetAt(pageNow);
+    return Math.max(offset - low, high - offset);
   }
 
   /** Forgets all: the room's time began anew (another epoch). */
   restart(): void {
+    this.forget();
+    this.line = undefined;
+  }
+
+  /** Forgets the proofs. The last estimate stays in use until there is another, which is then stepped to. */
+  private forget(): void {
     this.atLeast.clear();
     this.atMost.clear();
     this.recent = [];
-    this.lastEcho = this.lastExchange = this.line = undefined;
-    this.gap = Infinity;
+    this.lastEcho = undefined;
+  }
+
+  private isOfUse({ id, page, heard }: Echo, pageNow: number): boolean {
+    const told = id === this.lastEcho;
+    return !told && Number.isFinite(heard) && page <= pageNow && page >= pageNow - ECHO_AGE;
   }
 
   private notice(proof: Proof, side: Proofs): void {
-    if (this.contradicts(proof, side)) this.restart();
+    if (this.contradicts(proof, side)) this.forget();
     side.add(proof);
   }
 
   private contradicts(proof: Proof, side: Proofs): boolean {
     const opposite = side === this.atLeast ? this.atMost : this.atLeast;
-    const limit = opposite.best(proof.at, 0);
+    const limit = opposite.best(proof.at, ANY_SKEW);
     if (limit === undefined) return false;
     return side === this.atLeast ? proof.offset > limit + RESTART_GAP : proof.offset < limit - RESTART_GAP;
   }
 
   private estimate(pageNow: number): void {
-    this.atLeast.forgetBefore(pageNow - WINDOW);
-    this.atMost.forgetBefore(pageNow - WINDOW);
-    const skew = skewOf(this.atLeast.all(), this.atMost.all());
+    this.atLeast.forget(pageNow);
+    this.atMost.forget(pageNow);
+    const skew = skewOf([this.atLeast, this.atMost]);
     const low = this.atLeast.best(pageNow, skew);
     const high = this.atMost.best(pageNow, skew);
-    if (low === undefined || high === undefined) return;
+    if (low === undefined || high === undefined) {
+      this.anew = true;
+      return;
+    }
     const target = (low + high) / 2;
-    this.gap = Math.max(0, high - low);
     this.recent = [...this.recent, { at: pageNow, offset: target }].slice(-RECENT);
-    this.line = { at: pageNow, offset: this.line ? this.offsetAt(pageNow) : target, target, skew };
+    const stepped = this.anew || !this.line;
+    this.line = { at: pageNow, offset: stepped ? target : this.offsetAt(pageNow), target, skew: skew.rate };
+    this.anew = false;
     if (!this.held) this.settle(pageNow);
   }
 
@@ -185,27 +168,4 @@ export class RoomClock {
     const most = SLEW * Math.max(0, pageNow - at);
     return offset + this.drifted(pageNow) + Math.min(most, Math.max(-most, target - offset));
   }
-}
-
-/**
- * The relative speed of both clocks, from the corridor: the slopes of all lines that lie above
- * every lower proof and below every upper one. The middle of those is shrunk towards 0 by how
- * wide the corridor is against the prior (the posterior mean of two normal distributions, the
- * corridor taken as uniform).
- */
-function skewOf(lower: readonly Proof[], upper: readonly Proof[]): number {
-  let least = -Infinity;
-  let most = Infinity;
-  for (const low of lower) {
-    for (const high of upper) {
-      const apart = high.at - low.at;
-      if (apart === 0) continue;
-      const slope = (high.offset - low.offset) / apart;
-      if (apart > 0) most = Math.min(most, slope);
-      else least = Math.max(least, slope);
-    }
-  }
-  if (!Number.isFinite(least) || !Number.isFinite(most)) return 0;
-  const variance = (most - least) ** 2 / 12;
-  return ((least + most) / 2) * (PRIOR_SKEW ** 2 / (PRIOR_SKEW ** 2 + variance));
 }
