@@ -2,6 +2,7 @@
 // compositor does.
 
 import { anyClock, BEAT, heardBeats, traceOf, transit } from './link.mjs';
+import { started } from './orders.mjs';
 
 /** How often the page drives its player, ms: TICK of web/src/stage/main.ts. */
 const TICK = 100;
@@ -13,12 +14,7 @@ const LEARNING = 30_000;
 const STILL = 1e-9;
 const DEVICE = { width_px: 1200, height_px: 700, px_per_mm: null, distance_mm: null };
 
-/** At 1 Hz for five minutes from room time `at` on. */
-function longSet(at) {
-  const up = { starts_at: at, lasts: 1_000, phase: 0, rate_from: 0, rate_to: 1 };
-  const plan = { rate: 1, width: 18, dot: 1.5, path: 'across', length: { kind: 'open' }, channels: { eyes: true, ears: false } };
-  return { id: 'set', number: 1, ended: null, plan, timeline: { segments: [up, { ...up, starts_at: at + 1_000, lasts: 300_000, phase: 0.5, rate_from: 1 }] } };
-}
+const PLAN = { rate: 1, width: 18, dot: 1.5, path: 'across', length: { kind: 'open' }, channels: { eyes: true, ears: false } };
 
 /**
  * A set runs, then the link of `end` ("desk" or "stage") is cut at any moment, and nobody tells the page.
@@ -44,7 +40,7 @@ export function restAfterCut(link, random, end, { RoomClock, Watchdog, Player, p
     }
     if (at < LEARNING) continue;
     const now = pageClock.page(at);
-    if (phase === undefined) page.play(longSet(at + 1_500), now);
+    if (phase === undefined) page.play(page.view(started(at + 1_500, 1)), now);
     else if (at >= ticks) {
       page.tick(now);
       ticks += TICK;
@@ -57,7 +53,8 @@ export function restAfterCut(link, random, end, { RoomClock, Watchdog, Player, p
   return moved;
 }
 
-class Page {
+/** See the head of this file. All times are page time but those of a set. */
+export class Page {
   rested = false;
   #window;
   #last = 0;
@@ -102,6 +99,11 @@ class Page {
     this.#clock.onBeat(beat, pageNow);
     const left = this.#clock.known ? this.#clock.pageTime(beat.sent, pageNow) : pageNow;
     this.#dog.onBeat(left, pageNow, beat.desk_silent, true);
+  }
+
+  /** A set as the room shows it to the page, with these segments. */
+  view(segments) {
+    return { id: 'set', number: 1, ended: null, plan: PLAN, timeline: { segments } };
   }
 
   play(set, now) {
