@@ -24,21 +24,22 @@ const timeout = ({ mid, jitter }) => 2 * mid + Math.max(200, 4 * ((2 * jitter) /
 const drawn = ({ mid, jitter }, random) => mid + jitter * (2 * random() - 1);
 
 /**
- * A loss is found sooner than by the timeout when a later packet is acknowledged: RFC 8985, whose reordering window is a
- * quarter of the least round trip (from memory). The next packet is the next beat.
+ * That a retransmission was lost too is found sooner than by its timeout when a later packet is acknowledged: RFC 8985, whose
+ * reordering window is a quarter of the least round trip (from memory). The next packet is the next beat.
  */
-const acknowledged = (link, random, again) =>
-  BEAT * (again ? random() : 1) + drawn(link, random) + drawn(link, random) + (link.mid - link.jitter) / 2;
+const acknowledged = (link, random) => BEAT * random() + drawn(link, random) + drawn(link, random) + (link.mid - link.jitter) / 2;
 
 /**
  * What one packet takes on a link if it is sent at `sent`: each time it is lost, one more wait for its retransmission. The
- * timeout doubles each time. While the link is `away` nothing gets through, and only timeouts are left.
+ * timeout doubles each time. While the link is `away` nothing gets through, and only timeouts are left; with
+ * `timeoutsAlone` there is nothing else on any link, which no common system does any more.
  */
 export function transit(link, random, sent = 0, away = () => false) {
   let at = sent;
   let wait = timeout(link);
   for (; away(at) || random() < link.loss; wait *= 2) {
-    at += away(at) ? wait : Math.min(wait, acknowledged(link, random, at > sent));
+    const first = at === sent;
+    at += first || link.timeoutsAlone || away(at) ? wait : Math.min(wait, acknowledged(link, random));
   }
   return at - sent + drawn(link, random);
 }

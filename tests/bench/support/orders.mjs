@@ -8,6 +8,8 @@ const EASE = 600;
 /** Hz a second. */
 const STEEPEST = 2;
 const LONGEST = 360_000;
+/** Longer than HISTORY of web/src/stage/shown.ts and the latest order, ms. */
+const LOOKED_BACK = 5_000;
 
 const endOf = ({ starts_at, lasts }) => starts_at + lasts;
 const gained = ({ lasts, rate_from, rate_to }) => ((rate_from + rate_to) / 2) * (lasts / 1000);
@@ -32,11 +34,13 @@ export function ended(timeline, at) {
   return cut(timeline, at).concat(drawn(pen, [[rate, shift], [rate, (cruise / rate) * 1000], [0, EASE]]));
 }
 
+/** What comes before `at`. The room keeps all of a set; here what no page looks back on any more is left out, for speed. */
 function cut(segments, at) {
-  return segments.filter(({ starts_at }) => starts_at < at).map((segment) => {
-    const lasts = Math.min(segment.lasts, at - segment.starts_at);
-    return { ...segment, lasts, rate_to: segment.rate_from + (segment.rate_to - segment.rate_from) * (lasts / segment.lasts) };
-  });
+  const kept = segments.filter((segment) => segment.starts_at < at && endOf(segment) > at - LOOKED_BACK);
+  const last = kept.pop();
+  if (!last) return [];
+  const lasts = Math.min(last.lasts, at - last.starts_at);
+  return [...kept, { ...last, lasts, rate_to: last.rate_from + (last.rate_to - last.rate_from) * (lasts / last.lasts) }];
 }
 
 function penAt(segments, at) {
