@@ -14,17 +14,34 @@ const QUICK = { count: 20, every: 50 };
 export const BEAT = 250;
 
 /**
- * How long TCP waits before it sends an unanswered packet again: RFC 6298 with the 200 ms that common kernels take for its
- * least variable part instead of the standard's whole second (from memory). The mean deviation of a round trip is that of
- * the sum of two even delays.
+ * How long TCP waits for an acknowledgement before it sends a packet again: RFC 6298 with the 200 ms that common kernels
+ * take for its least variable part instead of the standard's whole second (from memory). The mean deviation of a round trip
+ * is that of the sum of two even delays.
  */
-const retransmission = ({ mid, jitter }) => 2 * mid + Math.max(200, 4 * ((2 * jitter) / 3));
+const timeout = ({ mid, jitter }) => 2 * mid + Math.max(200, 4 * ((2 * jitter) / 3));
 
-/** What one packet takes on a link: each time it is lost, one more wait for its retransmission, twice as long as the last. */
-export function transit(link, random) {
-  let waited = 0;
-  for (let wait = retransmission(link); random() < link.loss; wait *= 2) waited += wait;
-  return waited + link.mid + link.jitter * (2 * random() - 1);
+/** What one packet takes that is not lost. */
+const drawn = ({ mid, jitter }, random) => mid + jitter * (2 * random() - 1);
+
+/**
+ * That a retransmission was lost too is found sooner than by its timeout when a later packet is acknowledged: RFC 8985, whose
+ * reordering window is a quarter of the least round trip (from memory). The next packet is the next beat.
+ */
+const acknowledged = (link, random) => BEAT * random() + drawn(link, random) + drawn(link, random) + (link.mid - link.jitter) / 2;
+
+/**
+ * What one packet takes on a link if it is sent at `sent`: each time it is lost, one more wait for its retransmission. The
+ * timeout doubles each time. While the link is `away` nothing gets through, and only timeouts are left; with
+ * `timeoutsAlone` there is nothing else on any link, which no common system does any more.
+ */
+export function transit(link, random, sent = 0, away = () => false) {
+  let at = sent;
+  let wait = timeout(link);
+  for (; away(at) || random() < link.loss; wait *= 2) {
+    const first = at === sent;
+    at += first || link.timeoutsAlone || away(at) ? wait : Math.min(wait, acknowledged(link, random));
+  }
+  return at - sent + drawn(link, random);
 }
 
 /** One direction of a socket: nothing arrives before what was sent before it. */
@@ -60,20 +77,20 @@ export class PageClock {
 /** A clock as a page may have one: up to `most` faster or slower, opened up to an hour before or after the room. */
 export const anyClock = (random, most = 50e-6) => new PageClock(3_600_000 * (2 * random() - 1), most * (2 * random() - 1));
 
-/** When the server beats, up to `until`. */
-export function beatTimes(until) {
+/** When the server beats, from `from` up to `until`. */
+function beatTimes(from, until) {
   const times = [];
-  for (let at = 0; at <= until; at += times.length < QUICK.count ? QUICK.every : BEAT) times.push(at);
+  for (let at = from; at <= until; at += times.length < QUICK.count ? QUICK.every : BEAT) times.push(at);
   return times;
 }
 
 /** One seeded run of a page's link: what each beat takes down and its answer up, by `takes()` of each direction. */
-export function traceOf(until, down, up) {
-  return beatTimes(until).map((sent) => ({ sent, down: down(), up: up() }));
+export function traceOf(until, down, up, from = 0) {
+  return beatTimes(from, until).map((sent) => ({ sent, down: down(), up: up() }));
 }
 
 /**
- * What the page hears: each beat with the room time of its arrival, in order. A beat carries the last answer that the
+ * What the page hears: each beat with the room times of its arrival and of the answer's, in order. A beat carries the last answer that the
  * server had when it sent it (`Line::answered` of leeward_core).
  */
 export function heardBeats(trace, clock) {
@@ -83,10 +100,10 @@ export function heardBeats(trace, clock) {
     return { id, sent: beat.sent, arrival, heard: up.arrival(arrival, beat.up) };
   });
   let answered = 0;
-  return exchanges.map(({ id, sent, arrival }) => {
+  return exchanges.map(({ id, sent, arrival, heard }) => {
     while (exchanges[answered].heard <= sent) answered++;
     const last = exchanges[answered - 1];
     const echo = last ? { id: last.id, page: clock.page(last.arrival), heard: last.heard } : null;
-    return { arrival, beat: { id, sent, echo, desk_silent: 0 } };
+    return { arrival, heard, beat: { id, sent, echo, desk_silent: 0 } };
   });
 }

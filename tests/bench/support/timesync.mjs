@@ -47,7 +47,7 @@ class Timers {
  */
 export async function timesyncOver(trace, clock, { again, ...options }) {
   const timers = new Timers();
-  const library = load(timers, clock);
+  const library = load(timers);
   const [up, down] = [new Lane(), new Lane()];
   const slot = slotOf(trace);
   const offsets = [];
@@ -72,7 +72,7 @@ export async function timesyncOver(trace, clock, { again, ...options }) {
   return reader(offsets);
 }
 
-/** The file as a page would load it; a page's timers count page time, which for these waits is room time. */
+/** The file as a page would load it. Its only interval is longer than any trace, so one turn of it is enough. */
 function load(timers) {
   const module = { exports: {} };
   runInNewContext(code, {

@@ -4,7 +4,7 @@
  *
  * Offset = room time - page time. A beat that arrives proves that the offset is at least
  * `sent - arrival`; an answer that the server heard proves that it is at most `heard - page`.
- * The offset is taken halfway between the sharpest of both over the last minute (with one exchange
+ * The offset is taken halfway between the sharpest of both over the last minute and a half (with one exchange
  * alone that is the offset of RFC 5905, section 8); what one direction is slower than the other
  * cannot be seen by any exchange of messages, so `bound` keeps the whole way to the farther proof.
  * The clocks' relative speed is found by `skewOf`. Corrections are slewed at 5 ms a second while
@@ -132,7 +132,7 @@ export class RoomClock {
   private estimate(pageNow: number): void {
     this.atLeast.forget(pageNow);
     this.atMost.forget(pageNow);
-    const skew = skewOf([this.atLeast, this.atMost]);
+    const skew = skewOf([this.atLeast, this.atMost], pageNow);
     const low = this.atLeast.best(pageNow, skew);
     const high = this.atMost.best(pageNow, skew);
     if (low === undefined || high === undefined) {

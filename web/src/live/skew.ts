@@ -20,35 +20,33 @@ const PRIOR_SD = 40e-6;
 /** Only the sharpest proof of each of these is kept, ms. */
 const BUCKET = 10_000;
 /** Proofs older than this say nothing about the offset any more, ms. */
-const WINDOW = 60_000;
+const WINDOW = 90_000;
 /** Oscillators are steadier than networks: their skew is taken from the proofs of this long, ms. */
 const MEMORY = 300_000;
-
-/** Nothing is known about these two clocks. */
-export const UNKNOWN_SKEW: Skew = { rate: 0, sd: PRIOR_SD };
+/** Real delays are not quite exponential, so the proofs are taken for half as telling. */
+const TRUST = 0.5;
+/** Clocks are not read more finely than this, ms. */
+const READING = 1e-3;
 
 /** Keeps the sharpest proof of each ten seconds of the last five minutes, in one direction. */
 export class Proofs {
-  private kept: { sharpest: Proof; count: number }[] = [];
+  private kept: Proof[] = [];
 
   /** @param sign 1: the highest is the sharpest ("at least"); -1: the lowest ("at most") */
   constructor(private readonly sign: 1 | -1) {}
 
   add(proof: Proof): void {
-    const bucketOf = (p: Proof) => Math.floor(p.at / BUCKET);
-    const bucket = this.kept.find(({ sharpest }) => bucketOf(sharpest) === bucketOf(proof));
-    if (!bucket) this.kept.push({ sharpest: proof, count: 1 });
-    else {
-      bucket.count++;
-      // What the older one has lost by drift since counts as well.
-      const drift = PRIOR_SD * Math.abs(proof.at - bucket.sharpest.at);
-      if (this.sign * (proof.offset - bucket.sharpest.offset) >= -drift) bucket.sharpest = proof;
-    }
+    const bucketOf = ({ at }: Proof) => Math.floor(at / BUCKET);
+    const place = this.kept.findIndex((other) => bucketOf(other) === bucketOf(proof));
+    const other = this.kept[place];
+    if (!other) this.kept.push(proof);
+    // What the older one has lost by drift since counts as well.
+    else if (this.sign * (proof.offset - other.offset) >= -PRIOR_SD * Math.abs(proof.at - other.at)) this.kept[place] = proof;
   }
 
   /** Forgets what is too old at page time `now`. */
   forget(now: number): void {
-    this.kept = this.kept.filter(({ sharpest }) => sharpest.at >= now - MEMORY);
+    this.kept = this.kept.filter(({ at }) => at >= now - MEMORY);
   }
 
   clear(): void {
@@ -56,52 +54,50 @@ export class Proofs {
   }
 
   /**
-   * The sharpest of the last minute at page time `at`: each is carried there by the skew, and
+   * The sharpest of the last minute and a half at page time `at`: each is carried there by the skew, and
    * loosened by how unsure that is. `undefined` when there is none.
    */
   best(at: number, { rate, sd }: Skew): number | undefined {
     let best: number | undefined;
-    for (const { sharpest } of this.kept) {
-      const age = at - sharpest.at;
+    for (const proof of this.kept) {
+      const age = at - proof.at;
       if (age > WINDOW) continue;
-      const carried = sharpest.offset + rate * age - this.sign * sd * Math.abs(age);
+      const carried = proof.offset + rate * age - this.sign * sd * Math.abs(age);
       if (best === undefined || this.sign * (carried - best) > 0) best = carried;
     }
     return best;
   }
 
   /**
-   * One proof for each ten seconds, all of them sharpened by a like number of messages: the best
-   * of two is duller than the best of forty, which would look like drift.
+   * How unlikely a skew is by these proofs, as a negative logarithm: by as much as it would leave
+   * them behind the sharpest on the average, if delays beyond the least were exponential.
    */
-  alike(): Proof[] {
-    const most = Math.max(0, ...this.kept.map(({ count }) => count));
-    return this.kept.filter(({ count }) => 2 * count >= most).map(({ sharpest }) => sharpest);
+  misfit(rate: number, now: number): number {
+    if (this.kept.length < 3) return 0;
+    let sum = 0;
+    let sharpest = -Infinity;
+    for (const proof of this.kept) {
+      const edge = this.sign * (proof.offset + rate * (now - proof.at));
+      sum += edge;
+      sharpest = Math.max(sharpest, edge);
+    }
+    return (this.kept.length - 1) * Math.log(sharpest - sum / this.kept.length + READING);
   }
 }
 
+/** Every skew that is thought of: 50 ppm each, which ordinary oscillators keep, in steps of 4. */
+const RATES = Array.from({ length: 51 }, (_, i) => (i - 25) * 4e-6);
+
 /**
- * The skew by least squares over the proofs of both directions, which share one slope and lie a
- * network apart, shrunk towards 0 as far as their scatter makes it less sure than the prior (the
- * posterior of two normal distributions).
+ * The skew at page time `now` by both directions, which share it: mean and standard deviation of
+ * the posterior over `RATES`.
  */
-export function skewOf(directions: readonly Proofs[]): Skew {
-  let [xx, xy, yy, freedom] = [0, 0, 0, -1];
-  for (const proofs of directions) {
-    const points = proofs.alike();
-    if (points.length < 2) continue;
-    const mean = (pick: (p: Proof) => number) => points.reduce((sum, p) => sum + pick(p), 0) / points.length;
-    const [x, y] = [mean((p) => p.at), mean((p) => p.offset)];
-    for (const point of points) {
-      xx += (point.at - x) ** 2;
-      xy += (point.at - x) * (point.offset - y);
-      yy += (point.offset - y) ** 2;
-    }
-    freedom += points.length - 1;
-  }
-  if (freedom < 2) return UNKNOWN_SKEW;
-  // Proofs without any scatter would be divided by 0; clocks are not read more finely than this, ms².
-  const scatter = Math.max(1e-6, (yy - xy ** 2 / xx) / freedom);
-  const certainty = xx / scatter + 1 / PRIOR_SD ** 2;
-  return { rate: xy / scatter / certainty, sd: 1 / Math.sqrt(certainty) };
+export function skewOf(directions: readonly Proofs[], now: number): Skew {
+  const costs = RATES.map((rate) => (rate / PRIOR_SD) ** 2 / 2 + TRUST * directions.reduce((sum, proofs) => sum + proofs.misfit(rate, now), 0));
+  const least = Math.min(...costs);
+  const weights = costs.map((cost) => Math.exp(least - cost));
+  const whole = weights.reduce((sum, weight) => sum + weight, 0);
+  const mean = (of: (rate: number) => number) => RATES.reduce((sum, rate, i) => sum + of(rate) * (weights[i] ?? 0), 0) / whole;
+  const rate = mean((r) => r);
+  return { rate, sd: Math.sqrt(mean((r) => (r - rate) ** 2)) };
 }

@@ -60,3 +60,14 @@ test("24 cycles take 30, 24 and 20 s at 0.8, 1.0 and 1.2 Hz", () => {
     assert.ok(Math.abs(phaseAt(steady, seconds * 1000) - 24) < 1e-9);
   }
 });
+
+test("between two segments that rounding left a hair apart the dot is where the first one ended", () => {
+  const apart = {
+    segments: [
+      { starts_at: 0, lasts: 1000 - 1e-9, phase: 3, rate_from: 1, rate_to: 1 },
+      { starts_at: 1000 + 1e-9, lasts: 1000, phase: 4, rate_from: 1, rate_to: 1 },
+    ],
+  };
+  assert.ok(Math.abs(phaseAt(apart, 1000) - 4) < 1e-9, `${phaseAt(apart, 1000)}`);
+  assert.equal(rateAt(apart, 1000), 1);
+});

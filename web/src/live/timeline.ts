@@ -14,22 +14,18 @@ export const endOfSegment = (segment: Segment): number => segment.starts_at + se
 export const phaseAfter = (segment: Segment): number => phaseWithin(segment, segment.lasts / 1000);
 
 /** The phase at room time `at`: at rest before the first segment and after the last. 0 when empty. */
-export function phaseAt(timeline: Timeline, at: number): number {
-  const { segments } = timeline;
-  const first = segments[0];
-  const last = segments[segments.length - 1];
-  if (!first || !last) return 0;
-  if (at <= first.starts_at) return first.phase;
-  if (at >= endOfSegment(last)) return phaseAfter(last);
-  const segment = segmentAt(segments, at);
-  return segment ? phaseWithin(segment, (at - segment.starts_at) / 1000) : first.phase;
+export function phaseAt({ segments }: Timeline, at: number): number {
+  const segment = begunAt(segments, at);
+  if (!segment) return segments[0]?.phase ?? 0;
+  return phaseWithin(segment, (Math.min(at, endOfSegment(segment)) - segment.starts_at) / 1000);
 }
 
 /** The rate at room time `at`, Hz: 0 before the first segment and from the end of the last. */
-export function rateAt(timeline: Timeline, at: number): number {
-  const segment = segmentAt(timeline.segments, at);
-  if (!segment) return 0;
-  const share = (at - segment.starts_at) / segment.lasts;
+export function rateAt({ segments }: Timeline, at: number): number {
+  const segment = begunAt(segments, at);
+  const last = segments[segments.length - 1];
+  if (!segment || !last || at >= endOfSegment(last)) return 0;
+  const share = Math.min(1, (at - segment.starts_at) / segment.lasts);
   return segment.rate_from + (segment.rate_to - segment.rate_from) * share;
 }
 
@@ -42,8 +38,13 @@ export function endOf(timeline: Timeline): number | undefined {
   return last && endOfSegment(last);
 }
 
-function segmentAt(segments: readonly Segment[], at: number): Segment | undefined {
-  return segments.find((segment) => at >= segment.starts_at && at < endOfSegment(segment));
+/** The last segment that has begun. It counts until the next one begins, which rounding may put a hair after its end. */
+function begunAt(segments: readonly Segment[], at: number): Segment | undefined {
+  for (let i = segments.length - 1; i >= 0; i--) {
+    const segment = segments[i];
+    if (segment && segment.starts_at <= at) return segment;
+  }
+  return undefined;
 }
 
 function phaseWithin(segment: Segment, seconds: number): number {

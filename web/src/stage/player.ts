@@ -103,11 +103,11 @@ export class Player {
     this.rest(ending, now);
   }
 
-  /** To rest within 600 ms. */
+  /** To rest within 600 ms, sooner after a long silence. */
   ease(ending: Ending, now: number): void {
     const { playing } = this;
     if (!playing) return;
-    const until = Math.min(now + EASE, Math.max(now, this.stage.watchdog.lastMotion));
+    const until = this.stage.watchdog.restBy(now);
     playing.shown = eased(playing.shown, now, Math.max(1, until - now));
     playing.easing = { until, ending };
     playing.figure?.play(playing.shown, playing.shape, now, until + 1);

@@ -115,3 +115,13 @@ test("extremes are met in order, each once, at the time the phase says", () => {
   const pieces = [0, 1, 2, 3, 4, 5, 6].flatMap((i) => extremes(shown, i * 1000, (i + 1) * 1000));
   assert.deepEqual(pieces.map((e) => e.phase), found.map((e) => e.phase));
 });
+
+test("a dot a hair ahead of a slow beginning waits for it instead of stepping back", () => {
+  const ordered = set(0.3, 6, 1000);
+  // The clock was corrected by 2 ms; 100 ms into the ramp the dot is 6e-5 cycles ahead.
+  const late = shifted(ordered, 2);
+  const shown = joined(joined(resting(ordered, 0, 1000), ordered, 500), late, 1100);
+  assert.ok(phaseAt(shown, 1100) - phaseAt(late, 1100) > 1e-5);
+  assertSmooth(shown, 900, 8000, 0.3);
+  assert.ok(Math.abs(phaseAt(shown, 3000) - phaseAt(late, 3000)) < 1e-9);
+});

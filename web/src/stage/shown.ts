@@ -12,6 +12,8 @@ import type { Timeline } from "../wire/Timeline";
 const CATCH_UP = 0.3;
 /** Cycles that nobody can see: 0.3 px on a path of 1,000 px. */
 const SAME = 1e-4;
+/** Cycles that are rounding: less than this is not worked in, as a step backwards it would be none. */
+const EXACT = 1e-9;
 /** The rate at which a dot left short of its end is brought there, Hz: the least that is ordered. */
 const LEAST_RATE = 0.3;
 
@@ -40,7 +42,7 @@ export function joined(shown: Timeline, ordered: Timeline, at: number): Timeline
   const kept = past.length > 0 ? past : [rest(at - 1, 1, phase)];
   if (phase > end + SAME) return { segments: [...kept, ...onToExtreme(phase, at, rateAt(shown, at))] };
   const onward = between(ordered, at, Infinity);
-  if (Math.abs(ahead) <= SAME) return { segments: [...kept, ...onward] };
+  if (Math.abs(ahead) <= EXACT) return { segments: [...kept, ...onward] };
   const bent = bend(onward, at, phase, ahead);
   return { segments: [...kept, ...(ahead > 0 ? cutAtPhase(bent, end) : broughtTo(bent, at, phase, end))] };
 }

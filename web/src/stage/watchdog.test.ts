@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { EASE, LAST_MOTION, SILENCE_LIMIT, Watchdog } from "./watchdog";
+import { EASE, LAST_MOTION, MOST_LIMIT, SILENCE_LIMIT, Watchdog } from "./watchdog";
 
 test("without any sign of the desk nothing may move", () => {
   const dog = new Watchdog();
@@ -33,16 +33,42 @@ test("an older sign never takes the place of a newer one", () => {
   assert.equal(dog.silence(1210), 210);
 });
 
-test("the limit follows what is usual, within 750 and 1,500 ms, once 100 gaps were seen", () => {
-  const feed = (gap: number, count: number) => {
-    const dog = new Watchdog();
-    for (let i = 0; i <= count; i++) dog.onBeat(i * gap, i * gap, 0, true);
-    return dog.limit;
-  };
-  assert.equal(feed(250, 99), SILENCE_LIMIT);
-  assert.equal(feed(250, 100), 750);
-  assert.equal(feed(500, 100), 1000);
-  assert.equal(feed(1400, 100), SILENCE_LIMIT);
+function feed(gap: number, count: number): Watchdog {
+  const dog = new Watchdog();
+  for (let i = 0; i <= count; i++) dog.onBeat(i * gap, i * gap, 0, true);
+  return dog;
+}
+
+test("the limit follows what is usual, within 750 and 1,850 ms, once 100 gaps were seen", () => {
+  assert.equal(feed(250, 99).limit, SILENCE_LIMIT);
+  assert.equal(feed(250, 100).limit, 750);
+  assert.equal(feed(500, 100).limit, 1000);
+  assert.equal(feed(1400, 100).limit, MOST_LIMIT);
+});
+
+test("where more silence is borne the dot eases more briskly, and an end without silence takes its time", () => {
+  // Signs every `gap` ms, the last of them at 100 * gap; [gap, limit, ease after it]
+  for (const [gap, limit, ease] of [[250, 750, 600], [500, 1000, 450], [600, 1200, 300], [1400, 1850, 300]] as const) {
+    const dog = feed(gap, 100);
+    const due = 100 * gap + limit;
+    assert.equal(dog.restBy(due), due + ease);
+    assert.equal(dog.restBy(due + 60), due + Math.max(ease, 260), "looked up late: rests no later, unless that were a jerk");
+    assert.equal(dog.restBy(100 * gap), 100 * gap + EASE);
+  }
+});
+
+test("after a hang the easing is cut short by the last moment of motion, and never lies in the past", () => {
+  const dog = feed(250, 100);
+  assert.equal(dog.restBy(25_000 + LAST_MOTION - 100), 25_000 + LAST_MOTION);
+  assert.equal(dog.restBy(25_000 + LAST_MOTION + 100), 25_000 + LAST_MOTION + 100);
+});
+
+test("a sign told again is not a new one, though the clock was corrected in between", () => {
+  const dog = feed(250, 100);
+  // The server beats on; the desk was last heard at page time 25,000, now and then a little later.
+  for (let i = 1; i <= 40; i++) dog.onBeat(25_000 + i * 100, 25_020 + i * 100, i * 100 - (i / 40) * 20, true);
+  assert.equal(dog.silence(29_000), 4_000);
+  assert.equal(dog.limit, 750, "the silence itself is not what is usual here");
 });
 
 test("rare beats of a quiet room do not count as usual", () => {
@@ -77,7 +103,8 @@ test("in virtual time: whatever the line does, easing ends before 3 s after the 
       }
       if (Number.isFinite(trueSign) && dog.tooSilent(now)) halted = now;
     }
-    assert.ok(halted + EASE <= trueSign + LAST_MOTION, `run ${run}: rests ${halted + EASE - trueSign} ms after the last sign`);
-    assert.equal(dog.lastMotion, trueSign + LAST_MOTION);
+    assert.ok(dog.restBy(halted) <= trueSign + LAST_MOTION, `run ${run}: rests ${dog.restBy(halted) - trueSign} ms after the last sign`);
+    // Signs nearer to each other than the clock is sure of count as one.
+    assert.ok(dog.lastMotion <= trueSign + LAST_MOTION && dog.lastMotion > trueSign + LAST_MOTION - 50);
   }
 });

@@ -3,16 +3,27 @@
  * server's: every beat says how long ago the desk in control was heard. Pure; page time comes in.
  */
 
-/** Longest silence before motion is eased to rest, ms. */
+/** The silence that is borne on a link of which little is known yet, ms. */
 export const SILENCE_LIMIT = 1_500;
-/** How long that easing takes, ms. */
+/** The longest that is borne anywhere, ms: a packet lost twice over on a slow line takes about that long. */
+export const MOST_LIMIT = 1_850;
+/** How long the easing to rest takes, ms. */
 export const EASE = 600;
+/** Limit and easing together, ms: whoever waits longer eases more briskly ... */
+const LIMIT_AND_EASE = 1_450;
+/** ... but not more briskly than this, ms, ... */
+const BRISK_EASE = 300;
+/** ... and than this when the page looked up late, ms. */
+const LEAST_EASE = 200;
 /** Nothing moves or sounds later than this after the last sign of the desk, ms. */
 export const LAST_MOTION = 3_000;
 
-const LEAST_LIMIT = 750;
+/** The shortest, ms. */
+export const LEAST_LIMIT = 750;
 const GAPS_NEEDED = 100;
 const GAPS_KEPT = 400;
+/** The same sign told again lies this much off at most, ms: the page's clock was corrected in between. */
+const SAME_SIGN = 25;
 
 /** See the head of this file. */
 export class Watchdog {
@@ -31,7 +42,7 @@ export class Watchdog {
   onBeat(left: number, arrived: number, deskSilent: number | null, measure: boolean): void {
     if (deskSilent === null) return;
     const sign = Math.min(left, arrived) - deskSilent;
-    if (sign <= this.lastSign) return;
+    if (sign <= this.lastSign + SAME_SIGN) return;
     if (measure && Number.isFinite(this.lastSign)) this.gaps = [...this.gaps, arrived - this.lastSign].slice(-GAPS_KEPT);
     this.lastSign = sign;
   }
@@ -46,17 +57,24 @@ export class Watchdog {
     return pageNow - this.lastSign;
   }
 
-  /** The silence that is borne, ms: 1,500 at first, then twice the 99th percentile of what is usual here, within 750 to 1,500. */
+  /** The silence that is borne, ms: 1,500 at first, then twice the 99th percentile of what is usual here, within 750 to 1,850. */
   get limit(): number {
     if (this.gaps.length < GAPS_NEEDED) return SILENCE_LIMIT;
     const sorted = [...this.gaps].sort((a, b) => a - b);
     const p99 = sorted[Math.ceil(sorted.length * 0.99) - 1] ?? SILENCE_LIMIT;
-    return Math.min(SILENCE_LIMIT, Math.max(LEAST_LIMIT, 2 * p99));
+    return Math.min(MOST_LIMIT, Math.max(LEAST_LIMIT, 2 * p99));
   }
 
   /** Whether the silence has become too long. */
   tooSilent(pageNow: number): boolean {
     return this.silence(pageNow) > this.limit;
+  }
+
+  /** Page time at which motion rests whose easing begins at `now`, ms. */
+  restBy(now: number): number {
+    const { limit } = this;
+    const due = this.lastSign + limit + Math.min(EASE, Math.max(BRISK_EASE, LIMIT_AND_EASE - limit));
+    return Math.max(now, Math.min(now + EASE, Math.max(now + LEAST_EASE, due), this.lastMotion));
   }
 
   /** Page time after which nothing may move or sound, whatever else happens. */
