@@ -19,17 +19,18 @@ const CATCH_UP = 0.3;
 const SLEW = 0.005;
 /** Rounding, cycles and widths of the path. */
 const EXACT = 1e-9;
-const PATHS = ['across', 'up_down', 'falling', 'rising'];
+const PATHS = ['across', 'up_down', 'falling', 'rising', 'eight'];
+const SWEEPS = ['sine', 'constant'];
 
 export default { name: 'jumps and reversals', run };
 
 async function run({ web }) {
   const parts = Object.assign({}, ...await Promise.all(['stage/watchdog', 'stage/player', 'live/timeline', 'live/path'].map(web)));
-  const places = PATHS.map((path) => (phase) => parts.unitAt(path, phase));
+  const places = PATHS.flatMap((path) => SWEEPS.map((sweep) => (phase) => parts.unitAt(path, sweep, phase)));
   const watch = new Watch(places);
   const random = chance(1);
   for (let changes = 0; changes < CHANGES; ) changes += playSet(random, parts, watch);
-  const text = `${CHANGES} random rate changes, ${PATHS.length} paths, ${watch.samples} samples 1 ms apart:`;
+  const text = `${CHANGES} random rate changes, ${PATHS.length} paths by ${SWEEPS.length} sweeps, ${watch.samples} samples 1 ms apart:`;
   return [atMost(watch.jumps, 0, '', `${text} jumps`), atMost(watch.reversals, 0, '', `${text} reversals`)];
 }
 

@@ -14,7 +14,11 @@ const LEARNING = 30_000;
 const STILL = 1e-9;
 const DEVICE = { width_px: 1200, height_px: 700, px_per_mm: null, distance_mm: null };
 
-const PLAN = { rate: 1, width: 18, dot: 1.5, path: 'across', length: { kind: 'open' }, channels: { eyes: true, ears: false } };
+/** `leeward_core::wire::Comfort::default`. */
+const COMFORT = { sweep: 'sine', colours: 'sand', timbre: 'round', pitch: 450, tone_ms: 120, level: 100, vibration: false };
+const PLAN = {
+  rate: 1, width: 18, dot: 1.5, path: 'across', length: { kind: 'open' }, channels: { eyes: true, ears: false, hands: false }, comfort: COMFORT,
+};
 
 /**
  * A set runs, then the link of `end` ("desk" or "stage") is cut at any moment, and nobody tells the page.
@@ -74,6 +78,8 @@ export class Page {
       clock,
       watchdog: dog,
       tones: { schedule: nothing, cut: nothing },
+      buzz: { schedule: nothing, cut: nothing },
+      mayBlink: () => false,
       device: () => DEVICE,
       onFact: nothing,
       onShowing: nothing,
