@@ -41,7 +41,10 @@ async fn ordered_stands_against_shown_second_by_second() {
     a_set(&scene, 1, &[], Ending::Done).await;
     a_set(&scene, 2, &[], Ending::StoppedByClient).await;
     let path = format!("/sessions/{}/sets/1", scene.session);
-    has(&scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body, &[&format!(r#"<a href="{path}">"#)]);
+    has(
+        &scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body,
+        &[&format!(r#"<a href="{path}" aria-label="Set 1">1</a>"#)],
+    );
     let page = scene.clinician.get(&path).await;
     assert_eq!(page.status, 200, "{}", page.body);
     assert_eq!(
