@@ -167,6 +167,8 @@ test('a reload in the middle of a set starts nothing', async () => {
 });
 
 test('a second desk only looks on until it takes control', async () => {
+  // Long enough for all of this, however slowly the second desk opens.
+  await desk.cycles(40);
   await run();
   const other = new Desk(await desk.page.context().newPage());
   await other.page.goto(`/sessions/${scene.session}/desk`);

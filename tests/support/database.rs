@@ -32,8 +32,16 @@ impl TestDatabase {
         let name = format!("leeward_test_{}", new_id(&world).simple());
         let mut connection = PgConnection::connect_with(&server().database("postgres")).await.expect("the server answers");
         run(&mut connection, format!("CREATE DATABASE {name} TEMPLATE {template} OWNER leeward_owner")).await;
-        let superuser =
-            PgPoolOptions::new().max_connections(2).connect_with(server().database(&name)).await.expect("the new database answers");
+        Self::open(name).await
+    }
+
+    /// The same database over connections of the present runtime: the old ones may hang on one that has ended.
+    pub async fn reopened(&self) -> Self {
+        Self::open(self.name.clone()).await
+    }
+
+    async fn open(name: String) -> Self {
+        let superuser = PgPoolOptions::new().max_connections(2).connect_with(server().database(&name)).await.expect("the database answers");
         Self { name, superuser }
     }
 

@@ -62,7 +62,7 @@ impl House {
     /// Stops the portal at once, as a crash would, and starts another on the same database (and another port).
     pub async fn restart(self) -> Self {
         self.handle.shutdown();
-        Self::on(self.database.clone(), self.clock.clone(), self.demo).await
+        Self::on(self.database.reopened().await, self.clock.clone(), self.demo).await
     }
 
     /// Somebody who has not signed in.
