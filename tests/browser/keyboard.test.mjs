@@ -188,15 +188,15 @@ test('no control moves from state to state, and nothing scrolls sideways at 455 
   }
   await desk.press('s', 'm', 'm');
   for (const [state, there] of Object.entries(seen)) assert.deepEqual(there, seen.READY, state);
-  scene.link.restore();
 });
 
-test('the clinician closes the session by keyboard, and the client reads that it has ended', async () => {
+test('the clinician closes the session by keyboard, and the client, whose line was down, reads that it has ended', async () => {
   await enter(page, 'link', 'closing');
   await page.waitForURL('**/close');
   await fillByKeys(page, CLOSING);
   await enter(page, 'button', 'Close the session');
   await page.waitForURL(`**/sessions/${scene.session}`);
+  scene.link.restore();
   await stage.until('The meeting has ended.', 20_000);
   const endings = (await setRows(scene.house, scene.session)).map((row) => row.ending);
   assert.deepEqual(endings, ['done', 'stopped_by_client', 'stopped_by_client', 'stopped_by_clinician', 'stopped_by_clinician', 'stopped_by_clinician', 'stopped_by_client']);

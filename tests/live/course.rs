@@ -7,6 +7,7 @@ use leeward_core::wire::{Channels, Ending, Evidence, Fact, FromStage, Order, Pla
 use sqlx::PgPool;
 use tokio::time::sleep;
 
+use crate::page::upgrade;
 use crate::scene::Scene;
 
 async fn texts(pool: &PgPool, query: &'static str) -> Vec<String> {
@@ -150,6 +151,13 @@ async fn closing_the_session_stops_the_set_tells_both_and_ends_the_room() {
     assert_eq!((desk.closed().await, stage.closed().await), (Some(4000), Some(4000)));
     counted(&scene.house.database.superuser, "SELECT count(*) FROM set_ending WHERE ending = 'stopped_by_clinician'", 1).await;
     assert_eq!(scene.client.get("/stage").await.status, 401);
+    assert_eq!(scene.stage().await.closed().await, Some(4000), "a page that was away learns it too");
+    scene.house.clock.advance(chrono::Duration::minutes(16));
+    assert_eq!(
+        upgrade(&scene.client, &scene.house.origin, "/stage/socket", Some(&scene.house.origin)).await.err(),
+        Some(401),
+        "not for ever"
+    );
     assert_eq!(scene.clinician.get(&scene.path("desk/socket")).await.status, 404);
 }
 

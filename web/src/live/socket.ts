@@ -42,6 +42,9 @@ const PATIENCE = 12_000;
 export const pauseBefore = (attempt: number, chance: number): number =>
   (PAUSES[Math.min(attempt, PAUSES.length - 1)] ?? 0) * (1 + chance / 5);
 
+/** The session has ended (`closing::OVER` of the portal). */
+export const OVER = 4000;
+
 /** Whether a close code means "do not come back": a broken rule (RFC 6455, 7.4.1), or one of our own. */
 export const sentAway = (code: number): boolean => code === 1008 || code >= 4000;
 

@@ -1,24 +1,11 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { usual } from "../live/comfort.fixture";
 import type { RoomState } from "../wire/RoomState";
 import type { SetView } from "../wire/SetView";
 import type { StageView } from "../wire/StageView";
 import { type Effect, type Event, opened, reduce, type State } from "./machine";
+import { plain, setView, view } from "./machine.fixture";
 import { pageOf } from "./screen";
-
-const plain = { reducedMotion: false, handheld: false, vibrates: false, wakeLock: false, fullScreen: false };
-let seq = 0;
-
-function setView(id: string, change: Partial<SetView> = {}): SetView {
-  const plan: SetView["plan"] = { rate: 1, width: 18, dot: 1.5, path: "across", length: { kind: "cycles", cycles: 24 }, channels: { eyes: true, ears: false, hands: false }, comfort: usual };
-  return { id, number: 1, plan, timeline: { segments: [] }, ended: null, ...change };
-}
-
-function view(state: RoomState, change: Partial<StageView> = {}): StageView {
-  const needs = { sight: false, client_ready: false, stage: false, pause: false };
-  return { epoch: 1, seq: ++seq, state, needs, set: null, desk_knows: false, desk_here: true, figure: true, sides_asked: 0, closing_words: null, ...change };
-}
 
 const seen = (v: StageView, obstacle?: Extract<Event, { type: "view" }>["obstacle"]): Event => ({ type: "view", view: v, obstacle });
 const open: Event = { type: "link", state: "open" };
@@ -300,4 +287,10 @@ test("between sets without a dot nothing is said of one", () => {
     pageOf(run([open, { type: "skip-all" }, seen(view("running", { set: shown })), { type: "finished" }, seen(view("ready", { set: { ...shown, ended: "done" } }))]).state).name;
   assert.equal(after(set), "between");
   assert.equal(after(tones), "between-still");
+});
+
+test("a page that was away when the session ended says so, whatever it showed before; one sent away otherwise does not", () => {
+  const away: Event[] = [...ready, { type: "stop" }, { type: "link", state: "lost" }];
+  assert.deepEqual(pageOf(run([...away, { type: "link", state: "refused", over: true }]).state), { name: "end", words: undefined });
+  assert.deepEqual(pageOf(run([...away, { type: "link", state: "refused", over: false }]).state), { name: "refused" });
 });

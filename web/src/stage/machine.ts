@@ -36,6 +36,8 @@ export interface State {
   readonly link: SocketState;
   /** The line was open before. */
   readonly wasOpen: boolean;
+  /** The session ended while this page was away. */
+  readonly over: boolean;
   readonly view: StageView | undefined;
   /** The set that moves or sounds. */
   readonly playing: string | undefined;
@@ -52,7 +54,8 @@ export interface State {
 
 /** What can happen. */
 export type Event =
-  | { type: "link"; state: SocketState }
+  /** `over`: the server says that the session has ended. */
+  | { type: "link"; state: SocketState; over?: boolean }
   /** `obstacle`: why a set that starts now could not be shown (the page is hidden, it came too late). */
   | { type: "view"; view: StageView; obstacle: Interruption | undefined }
   | { type: "stop" }
@@ -88,6 +91,7 @@ export function opened(abilities: Abilities): State {
     motion: abilities.reducedMotion ? "unasked" : "welcome",
     link: "connecting",
     wasOpen: false,
+    over: false,
     view: undefined,
     playing: undefined,
     spent: new Set(),
@@ -102,7 +106,7 @@ export function opened(abilities: Abilities): State {
 export function reduce(state: State, event: Event): Outcome {
   switch (event.type) {
     case "link":
-      return onLink(state, event.state);
+      return onLink({ ...state, over: state.over || event.over === true }, event.state);
     case "view":
       return onView(state, event.view, event.obstacle);
     case "stop":

@@ -1,7 +1,7 @@
 /** The client's page: joins the parts. What may move is decided in `machine`, how in `player`. */
 import { RoomClock } from "../live/clock";
 import { element } from "../live/element";
-import { LiveSocket, WIRE_VERSION } from "../live/socket";
+import { LiveSocket, OVER, WIRE_VERSION } from "../live/socket";
 import { startOf } from "../live/timeline";
 import { say } from "../live/words";
 import type { FromStage } from "../wire/FromStage";
@@ -96,8 +96,8 @@ const socket = new LiveSocket<ToStage, FromStage>({
   hello: () => ({ type: "hello", wire: WIRE_VERSION, device: device.current }),
   drawn: () => drawn,
   onMessage: hear,
-  onState: (link) => {
-    act({ type: "link", state: link });
+  onState: (link, code) => {
+    act({ type: "link", state: link, over: code === OVER });
     if (link === "open") sendReport();
     if (link === "refused") void handIn();
   },

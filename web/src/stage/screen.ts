@@ -16,6 +16,7 @@ export function pageOf(state: State): Page {
   const { view } = state;
   if (view?.state === "closed") return { name: "end", words: view.closing_words ?? undefined };
   if (state.playing !== undefined) return { name: "running" };
+  if (state.over) return { name: "end", words: undefined };
   if (state.link === "refused") return { name: "refused" };
   if (state.halt === "stop") return held(state);
   if (state.check !== undefined) return { name: "check", step: state.check };

@@ -5,9 +5,10 @@ use std::time::Duration;
 use axum::extract::ws::rejection::WebSocketUpgradeRejection;
 use axum::extract::ws::{CloseFrame, Message, Utf8Bytes, WebSocket, WebSocketUpgrade};
 use axum::extract::{Path, State};
+use axum::http::HeaderMap;
 use axum::response::Response;
 use futures_util::stream::{SplitSink, SplitStream};
-use futures_util::{SinkExt, StreamExt};
+use futures_util::{Sink, SinkExt, StreamExt};
 use serde::de::DeserializeOwned;
 use tokio::sync::broadcast::Receiver;
 use tokio::sync::broadcast::error::RecvError;
@@ -19,6 +20,7 @@ use super::hub::Door;
 use super::line::{Out, closing, outbox};
 use super::queries;
 use super::room_task::Mail;
+use super::stage;
 use crate::app::App;
 use crate::error::Error;
 use crate::signin::{Member, Seat};
@@ -59,8 +61,21 @@ pub(super) async fn desk(State(app): State<App>, member: Member, Path(session): 
     }))
 }
 
-/// `GET /stage/socket`
-pub(super) async fn stage(State(app): State<App>, seat: Seat, upgrade: Upgrade) -> Result<Response, Error> {
+/// `GET /stage/socket`. A seat whose session ended while its page was away is told so: a refused upgrade
+/// would look to the page like one more lost line.
+pub(super) async fn stage(
+    State(app): State<App>,
+    seat: Result<Seat, Error>,
+    headers: HeaderMap,
+    upgrade: Upgrade,
+) -> Result<Response, Error> {
+    let seat = match seat {
+        Err(Error::SeatNeeded) if stage::seat_is_late(&app, &headers).await? => {
+            let upgrade = upgrade.map_err(not_a_socket)?;
+            return Ok(limited(upgrade).on_upgrade(|mut socket| async move { close(&mut socket, closing::OVER).await }));
+        }
+        seat => seat?,
+    };
     let upgrade = upgrade.map_err(not_a_socket)?;
     let door = app.rooms.enter(&app, &seat.subject, seat.session).await?;
     let id = app.rooms.new_socket();
@@ -161,7 +176,7 @@ async fn write(sink: &mut SplitSink<WebSocket, Message>, queue: &mut mpsc::Recei
     }
 }
 
-async fn close(sink: &mut SplitSink<WebSocket, Message>, last: Out) {
+async fn close(sink: &mut (impl Sink<Message> + Unpin), last: Out) {
     let Out::Close(code, reason) = last else { return };
     tracing::info!(code, reason, "a live socket was closed");
     let frame = CloseFrame { code, reason: Utf8Bytes::from_static(reason) };

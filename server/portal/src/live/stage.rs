@@ -87,6 +87,13 @@ struct HandedIn {
     facts: Vec<Evidence>,
 }
 
+/// Whether the asker had the seat of a session that has ended in the last 15 minutes, or has it still.
+pub(super) async fn seat_is_late(app: &App, headers: &HeaderMap) -> Result<bool, Error> {
+    let Some(token) = token_in(headers, &app.origin.seat_cookie()) else { return Ok(false) };
+    let mut tx = app.database.look(&Subject::Seat(token)).await?;
+    Ok(queries::late_seat(&mut tx).await?.is_some())
+}
+
 /// `POST /stage/evidence`: what the screen showed, until 15 minutes after the end. Reads nothing.
 pub(super) async fn hand_in(State(app): State<App>, headers: HeaderMap, body: Bytes) -> Result<StatusCode, Error> {
     let token = token_in(&headers, &app.origin.seat_cookie()).ok_or(Error::SeatNeeded)?;
