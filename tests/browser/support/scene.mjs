@@ -22,9 +22,14 @@ export const TARGET = {
   positive_belief: 'I found my way off', voc: '2', emotions: 'dread, shame', sud: '8', body_location: 'throat and stomach',
 };
 
-/** Starts a house with one clinician who is signed in. Two browsers, so that the client's line can be slowed and cut alone. */
-export async function openScene() {
+/**
+ * Starts a house with one clinician who is signed in. Two browsers, so that the client's line can be slowed and cut alone.
+ *
+ * @param {{farDesk?: boolean}} [options] farDesk: the practice's side goes by a link of its own too, `scene.deskLink`
+ */
+export async function openScene({ farDesk = false } = {}) {
   const scene = new Scene();
+  scene.farDesk = farDesk;
   await scene.open().catch(async (fault) => { await scene.close(); throw fault; });
   return scene;
 }
@@ -37,7 +42,8 @@ class Scene {
   async open() {
     this.house = await startHouse();
     this.link = await openLink(this.house.origin);
-    this.near = await launch();
+    if (this.farDesk) this.deskLink = await openLink(this.house.origin);
+    this.near = await launch({ flags: this.deskLink?.flags });
   }
 
   /** A page of the practice's side, with a device that holds passkeys. */
@@ -116,6 +122,7 @@ class Scene {
     await this.near?.close();
     await this.far?.close();
     await this.link?.close();
+    await this.deskLink?.close();
     await this.house?.stop();
   }
 }

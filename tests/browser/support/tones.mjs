@@ -6,12 +6,12 @@ import { fileURLToPath } from 'node:url';
 const WEB = fileURLToPath(new URL('../../../web/', import.meta.url));
 const { build } = createRequire(`${WEB}package.json`)('esbuild');
 
-/** Brings `tonesDue` and `sound` of web/src/stage/tone.ts into a page as `globalThis.tone`. */
+/** Brings `tonesDue` and `sound` of web/src/stage/tone.ts into a page as `globalThis.tone`, and `onsets`. */
 export async function bringTones(page) {
   const { outputFiles: [{ text }] } = await build({
     entryPoints: [`${WEB}src/stage/tone.ts`], bundle: true, write: false, format: 'iife', globalName: 'tone', target: 'es2021',
   });
-  await page.evaluate(`${text}; globalThis.tone = tone`);
+  await page.evaluate(`${text}; globalThis.tone = tone; globalThis.onsets = ${onsets}`);
 }
 
 /**
@@ -29,26 +29,31 @@ export function rendered(page, { timeline, seconds, voice }) {
     for (const { side, when, phase } of tone.tonesDue(timeline, line, 0, seconds * 1000, 0)) {
       tone.sound(context, context.destination, voice, side, when, tone.gainOf(phase * 2 - 1, voice.level));
     }
-    const buffer = await context.startRendering();
-    const sides = [buffer.getChannelData(0), buffer.getChannelData(1)];
-    const most = Math.max(...sides.map((samples) => samples.reduce((peak, one) => Math.max(peak, Math.abs(one)), 0)));
-    return ['left', 'right'].flatMap((side, i) => {
-      const found = [];
-      sides[i].forEach((sample, at) => {
-        if (Math.abs(sample) < most / 100) return;
-        const open = found.at(-1);
-        // Silences within a tone are its zero crossings, of a few ms.
-        if (open && at - open.last < rate * 0.02) open.last = at;
-        else found.push({ first: at, last: at });
-      });
-      return found.map(({ first, last }) => {
-        const samples = sides[i].subarray(first, last + 1);
-        const crossings = samples.reduce((sum, one, at) => sum + (at > 0 && (one < 0) !== (samples[at - 1] < 0) ? 1 : 0), 0);
-        return {
-          side, at: (first / rate) * 1000, lasts: ((last - first) / rate) * 1000,
-          peak: samples.reduce((peak, one) => Math.max(peak, Math.abs(one)), 0), hz: (crossings / 2 / (last - first)) * rate,
-        };
-      });
-    }).sort((a, b) => a.at - b.at);
+    return onsets(await context.startRendering());
   }, { timeline, seconds, voice });
+}
+
+/** Runs in a page: finds each tone of a rendered `AudioBuffer`, as `rendered` returns them. */
+export function onsets(buffer) {
+  const rate = buffer.sampleRate;
+  const sides = [buffer.getChannelData(0), buffer.getChannelData(1)];
+  const most = Math.max(...sides.map((samples) => samples.reduce((peak, one) => Math.max(peak, Math.abs(one)), 0)));
+  return ['left', 'right'].flatMap((side, i) => {
+    const found = [];
+    sides[i].forEach((sample, at) => {
+      if (Math.abs(sample) < most / 100) return;
+      const open = found.at(-1);
+      // Silences within a tone are its zero crossings, of a few ms.
+      if (open && at - open.last < rate * 0.02) open.last = at;
+      else found.push({ first: at, last: at });
+    });
+    return found.map(({ first, last }) => {
+      const samples = sides[i].subarray(first, last + 1);
+      const crossings = samples.reduce((sum, one, at) => sum + (at > 0 && (one < 0) !== (samples[at - 1] < 0) ? 1 : 0), 0);
+      return {
+        side, at: (first / rate) * 1000, lasts: ((last - first) / rate) * 1000,
+        peak: samples.reduce((peak, one) => Math.max(peak, Math.abs(one)), 0), hz: (crossings / 2 / (last - first)) * rate,
+      };
+    });
+  }).sort((a, b) => a.at - b.at);
 }
