@@ -90,6 +90,26 @@ async function staysAtRest() {
   assert.ok(!['RUNNING', 'STARTING', 'EASING'].includes(await desk.word()));
 }
 
+test('a frame that a busy script draws late shows the dot where it was due', async () => {
+  await run();
+  await page.waitForTimeout(1000); // past the ramp
+  await fresh(page);
+  await page.evaluate(() => {
+    const busy = () => { for (const since = performance.now(); performance.now() - since < 40;); };
+    globalThis.busy = setInterval(busy, 90);
+  });
+  await page.waitForTimeout(4000);
+  await page.evaluate(() => clearInterval(globalThis.busy));
+  const { samples } = await sampled(page);
+  await desk.press('Escape');
+  await desk.until('STOPPED');
+  const xs = samples.map((one) => one.x);
+  const peak = (Math.PI * (Math.max(...xs) - Math.min(...xs)) * Number.parseFloat(await desk.text('rate'))) / 1000;
+  const far = steps(samples).filter(({ step, dt }) => step > peak * 1.02 * dt + 0.5);
+  assert.ok(samples.length > 100, `${samples.length} frames`);
+  assert.deepEqual(far, []);
+});
+
 test('Stop works with the network off: the last moving frame comes within one frame', async (t) => {
   const ways = [() => page.keyboard.press('Space'), () => page.keyboard.press('Escape'), () => stage.tapAnywhere(), () => page.click('#stop')];
   const late = [];

@@ -20,11 +20,11 @@ const OFFSET = 123_456;
 class Screen {
   window: { shown: Timeline; from: number; to: number } | undefined;
   now = 0;
-  windows: { from: number; to: number }[] = [];
+  windows: { made: number; from: number; to: number }[] = [];
   show() {}
   play(shown: Timeline, _shape: unknown, from: number, to: number) {
     this.window = { shown, from, to };
-    this.windows.push({ from, to });
+    this.windows.push({ made: this.now, from, to });
   }
   freeze() {
     this.window = undefined;
@@ -157,6 +157,17 @@ test("it rests a second before it moves, even when the order came late", () => {
   assert.equal(room.finished, 1);
 });
 
+test("a frame that is drawn late shows what was due at its own time", () => {
+  const room = new Room();
+  room.pass(1000);
+  room.player.play(set(1, 60, room.now + 1200), room.now);
+  room.pass(5000);
+  const [last, before] = room.screen.windows.slice(-2).reverse();
+  assert.ok(last && before && last.made > before.made && last.from <= last.made - 50, JSON.stringify({ last, before }));
+  const late = room.seen.find(({ at }) => at === last.made - 50);
+  assert.ok(late && room.screen.window && Math.abs(phaseAt(room.screen.window.shown, late.at) - late.phase) < 1e-9);
+});
+
 test("no window ends later than 3 s after the last sign of the desk, nor 1.6 s ahead", () => {
   const room = new Room();
   room.pass(1000);
@@ -164,7 +175,7 @@ test("no window ends later than 3 s after the last sign of the desk, nor 1.6 s a
   room.pass(8000);
   room.deskSpeaks = false;
   room.pass(5000);
-  for (const { from, to } of room.screen.windows) assert.ok(to <= room.lastSign + LAST_MOTION + 1 && to - from <= 1601, `${from} to ${to}`);
+  for (const { made, to } of room.screen.windows) assert.ok(to <= room.lastSign + LAST_MOTION + 1 && to - made <= 1601, `${made} to ${to}`);
   assert.equal(room.silent, 1);
   assert.ok(room.restedAt <= room.lastSign + LAST_MOTION);
   assert.ok(room.restedAt >= room.lastSign + 700);

@@ -27,6 +27,8 @@ const REPLACE = 400;
 const REST = 1_100;
 /** The compositor takes up a new window within this, ms; until then old and new agree. */
 const LEAD = 50;
+/** A window starts so much in the past, ms: a frame that is drawn late still shows what was due at its own time. */
+const PAST = 100;
 /** `Showing` goes out so often, ms. */
 const SHOW = 250;
 const SECOND = 1_000;
@@ -110,7 +112,7 @@ export class Player {
     const until = this.stage.watchdog.restBy(now);
     playing.shown = eased(playing.shown, now, Math.max(1, until - now));
     playing.easing = { until, ending };
-    playing.figure?.play(playing.shown, playing.shape, now, until + 1);
+    playing.figure?.play(playing.shown, playing.shape, now - PAST, until + 1);
   }
 
   /** Call it ten times a second. */
@@ -177,7 +179,7 @@ export class Player {
     playing.bakedAt = now;
     playing.easesAt = Math.max(now, until - EASE);
     playing.shown = eased(playing.course, playing.easesAt, until - playing.easesAt);
-    playing.figure?.play(playing.shown, playing.shape, now, until);
+    playing.figure?.play(playing.shown, playing.shape, now - PAST, until);
   }
 
   /** The ordered timeline in page time. */
