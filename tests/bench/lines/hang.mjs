@@ -1,27 +1,27 @@
 // The client's page hangs for 4 s in the middle of a set: the dot, filmed from outside, comes to rest by itself.
 
 import { atMost } from '../support/judge.mjs';
-import { openLive } from '../support/live.mjs';
+import { openLive, PATHS } from '../support/live.mjs';
 import { film, movesOf } from '../support/pixels.mjs';
 
 export default { name: 'page hung 4 s to rest', needs: ['portal', 'browser'], run };
 
 const HANG = 4000;
 const RATES = [0.3, 1, 2];
-const PATHS = 4;
 
 async function run() {
   const live = await openLive();
   try {
-    const reader = await live.scene.near.newPage();
+    const reader = await live.reader();
     const hangs = [];
-    await smallDot(live.desk);
-    for (let path = 0; path < PATHS; path++) {
+    // The fastest rate is for small dots.
+    await live.choose('Shift+D', 'dot-size', 'dot 1.0°');
+    for (const path of Object.keys(PATHS)) {
+      await live.choose('p', 'path', path);
       for (const rate of RATES) {
-        await setRate(live.desk, rate);
-        hangs.push({ rate, path: await live.desk.text('path'), ...await hang(live, reader, rate) });
+        await live.rate(rate);
+        hangs.push({ rate, path, ...await hang(live, reader, rate) });
       }
-      await live.desk.press('p');
     }
     return judge(hangs);
   } finally {
@@ -64,19 +64,4 @@ function hangPage(ms) {
   const begun = performance.now();
   while (performance.now() - begun < ms);
   return performance.timeOrigin + begun;
-}
-
-async function smallDot(desk) {
-  for (let press = 0; press < 12 && !/dot (0\.\d|1(\.0)?)°/.test(await desk.text('dot-size')); press++) await desk.press('d');
-}
-
-async function setRate(desk, rate) {
-  const wanted = `${rate.toFixed(2)} Hz`;
-  for (let press = 0; press < 60; press++) {
-    const shown = await desk.text('rate');
-    if (shown === wanted) return;
-    await desk.press(Number.parseFloat(shown) > rate ? 'ArrowLeft' : 'ArrowRight');
-    await desk.page.waitForFunction((before) => document.querySelector('[data-part="rate"]').textContent !== before, shown);
-  }
-  throw new Error(`no way to ${wanted}`);
 }

@@ -12,7 +12,7 @@ const TRIES = 30;
 async function run() {
   const live = await openLive();
   try {
-    const reader = await live.scene.near.newPage();
+    const reader = await live.reader();
     const quiet = await tries(live, reader);
     const loaded = await besideBusyCores(() => tries(live, reader));
     return [

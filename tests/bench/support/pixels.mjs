@@ -1,41 +1,64 @@
 // Where the dot is in the pictures that the compositor puts on the screen, which go on while the page's script hangs.
 
 /**
- * Films the stage until `stop()`.
+ * Films the stage, sixty pictures a second while anything on it moves.
  *
- * @param {Page} page the stage
+ * @param {Page} page the stage, small: every picture is encoded
  * @param {Page} reader any other page, to read the pictures with
- * @returns {Promise<{stop(): Promise<{t: number, x: number, y: number}[]>}>} t: the time of the frame, ms since the epoch;
- *   x, y: the middle of the dot in px of the page, only frames that show it
  */
 export async function film(page, reader) {
+  const field = await page.evaluate(() => ({
+    top: document.querySelector('header').getBoundingClientRect().bottom,
+    foot: document.querySelector('footer').getBoundingClientRect().top,
+    width: innerWidth,
+  }));
+  const reel = await reelOf(page);
+  return new Film(reel, reader, field);
+}
+
+/** The pictures of a page, as they come: `{frames: [{data, t}], stop()}`; t: the time of the frame, ms since the epoch. */
+export async function reelOf(page) {
   const cdp = await page.context().newCDPSession(page);
   const frames = [];
   cdp.on('Page.screencastFrame', ({ data, metadata, sessionId }) => {
     frames.push({ data, t: metadata.timestamp * 1000 });
     cdp.send('Page.screencastFrameAck', { sessionId }).catch(() => {}); // the film has been stopped meanwhile
   });
-  const field = await page.evaluate(() => {
-    const bottom = (element) => element.getBoundingClientRect();
-    return { top: bottom(document.querySelector('header')).bottom, foot: bottom(document.querySelector('footer')).top, width: innerWidth };
-  });
   await cdp.send('Page.startScreencast', { format: 'png', everyNthFrame: 1 });
-  return {
-    async stop() {
-      await cdp.send('Page.stopScreencast');
-      await cdp.detach();
-      const found = [];
-      for (const { data, t } of frames) {
-        const place = await reader.evaluate(findDot, { data, field });
-        if (place) found.push({ t, ...place });
-      }
-      return found;
-    },
+  const stop = async () => {
+    await cdp.send('Page.stopScreencast');
+    await cdp.detach();
   };
+  return { frames, stop };
+}
+
+/** See `film`. */
+class Film {
+  constructor(reel, reader, field) {
+    Object.assign(this, { reel, reader, field });
+  }
+
+  /** @returns `[{t, x, y}]` of what was filmed since the last time: t in ms since the epoch, x and y the middle of the dot in px of the page, only pictures that show it */
+  async take() {
+    // They may overtake one another on their way.
+    const frames = this.reel.frames.splice(0).sort((a, b) => a.t - b.t);
+    const found = [];
+    for (const { data, t } of frames) {
+      const place = await this.reader.evaluate(findDot, { data, field: this.field });
+      if (place) found.push({ t, ...place });
+    }
+    return found;
+  }
+
+  /** Ends the film. @returns what `take` returns */
+  async stop() {
+    await this.reel.stop();
+    return this.take();
+  }
 }
 
 /** Less from frame to frame is rest, px: what the reading of a soft edge is good for. */
-export const STILL = 0.25;
+const STILL = 0.25;
 
 /** Each frame that shows the dot elsewhere than the frame before: `{t, dt, step}`. */
 export function movesOf(frames) {
@@ -47,7 +70,7 @@ export function movesOf(frames) {
 async function findDot({ data, field }) {
   const bytes = Uint8Array.from(atob(data), (letter) => letter.charCodeAt(0));
   const picture = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
-  const canvas = new OffscreenCanvas(picture.width, picture.height);
+  const canvas = (globalThis.canvas ??= new OffscreenCanvas(picture.width, picture.height));
   const context = canvas.getContext('2d', { willReadFrequently: true });
   context.drawImage(picture, 0, 0);
   const scale = picture.width / field.width;
