@@ -1,7 +1,6 @@
 // A real session for a line of the benchmark: real portal, real Chromium on both sides, links that can be slowed.
 
 import { fresh, motionOf, sampled, stillFor, underWay, watchDot } from '../../browser/support/motion.mjs';
-import { fill } from '../../browser/support/practice.mjs';
 import { LOCATION, openScene } from '../../browser/support/scene.mjs';
 import { Stage } from '../../browser/support/stage.mjs';
 import { chance } from './judge.mjs';
@@ -16,8 +15,7 @@ import { transit } from './link.mjs';
 export async function openLive({ link, seed = 1, comfort, view = { width: 640, height: 400 } } = {}) {
   const scene = await openScene({ farDesk: link !== undefined });
   try {
-    const desk = await scene.openDesk();
-    if (comfort) await fillComfort(scene, desk, comfort);
+    const desk = await scene.openDesk({ comfort });
     const page = await scene.clientPage(view);
     await watchDot(page);
     const stage = scene.stage = new Stage(page);
@@ -38,16 +36,6 @@ export async function openLive({ link, seed = 1, comfort, view = { width: 640, h
 
 /** The paths as the desk calls them, and as the timeline does. */
 export const PATHS = { across: 'across', 'up-down': 'up_down', falling: 'falling', rising: 'rising', eight: 'eight' };
-
-/** Before anybody has joined, so that the room takes it up. */
-async function fillComfort(scene, desk, comfort) {
-  const back = desk.page.url();
-  await desk.page.goto(`/clients/${scene.client}/comfort`);
-  await fill(desk.page, comfort);
-  await desk.page.getByRole('button', { name: 'Save' }).click();
-  await desk.page.goto(back);
-  await desk.until('WAITING');
-}
 
 /** Each piece by itself: what is lost comes after its retransmission, and all that follows after it. */
 function one(link, seed) {
@@ -123,6 +111,9 @@ class Live {
     const gaps = samples.slice(1).map((sample, i) => sample.t - samples[i].t).sort((a, b) => a - b);
     return { last: motionOf(samples)?.last, stops, frame: gaps[Math.floor(gaps.length / 2)] };
   }
+
+  /** Ends the sampling of the dot in every frame: it would count as the page's own work. */
+  unwatch() { return this.page.evaluate(() => { globalThis.watched.off = true; }); }
 
   now() { return this.page.evaluate(() => performance.now()); }
 

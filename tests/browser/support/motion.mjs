@@ -1,6 +1,6 @@
 // Where the dot really is: sampled in every frame from the page's layout, not from what the page says of itself.
 
-/** Samples from now on, in this page and whatever it loads; call it before the stage is opened. */
+/** Samples from now on, in this page and whatever it loads, until `watched.off`; call it before the stage is opened. */
 export function watchDot(page) {
   return page.addInitScript(() => {
     const watched = globalThis.watched = { samples: [], stops: [] };
@@ -11,7 +11,7 @@ export function watchDot(page) {
         const visible = getComputedStyle(dot).visibility === 'visible';
         watched.samples.push({ t, x: box.x + box.width / 2, y: box.y + box.height / 2, visible });
       }
-      requestAnimationFrame(sample);
+      if (!watched.off) requestAnimationFrame(sample);
     };
     requestAnimationFrame(sample);
     for (const kind of ['keydown', 'pointerdown']) addEventListener(kind, (event) => watched.stops.push(event.timeStamp), { capture: true });

@@ -57,6 +57,14 @@ export async function newTarget(page, fields) {
   return lastPart(page);
 }
 
+/** Fills the comfort sheet of a client. */
+export async function fillComfort(page, client, fields) {
+  await page.goto(`/clients/${client}/comfort`);
+  await fill(page, fields);
+  await page.getByRole('button', { name: 'Save' }).click();
+  await page.waitForURL((url) => !url.pathname.endsWith('/comfort'));
+}
+
 /** Starts a session from the client's page and ends at the desk. @returns the session's id */
 export async function startSession(page, client, target) {
   await page.goto(`/clients/${client}`);

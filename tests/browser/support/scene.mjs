@@ -5,7 +5,7 @@ import { accessibilityViolations, addPasskeyDevice, launch, launchTab, openPage,
 import { Desk } from './desk.mjs';
 import { startHouse } from './harness.mjs';
 import { openLink } from './link.mjs';
-import { enrol, newClient, newTarget, startSession } from './practice.mjs';
+import { enrol, fillComfort, newClient, newTarget, startSession } from './practice.mjs';
 import { Stage } from './stage.mjs';
 
 export const LOCATION = 'Fischerweg 9, Niederau';
@@ -76,11 +76,12 @@ class Scene {
     return page;
   }
 
-  /** A clinician at the desk of a new session, with the client's link and code. */
-  async openDesk(options) {
+  /** A clinician at the desk of a new session, with the client's link and code. `comfort`: fields of the client's comfort sheet. */
+  async openDesk({ comfort, ...options } = {}) {
     const page = await this.firstMember('Runa Halvard', 'clinician', options);
     this.client = await newClient(page, CLIENT);
     this.target = await newTarget(page, TARGET);
+    if (comfort) await fillComfort(page, this.client, comfort);
     this.session = await startSession(page, this.client, this.target);
     this.desk = new Desk(page);
     await this.desk.until('WAITING');

@@ -219,6 +219,23 @@ test("a change of rate that comes late never makes it jump", () => {
   assert.ok(Math.abs(reached - phaseAt(changed.timeline, now + OFFSET)) < 1e-3, "caught up");
 });
 
+test("a change of rate that comes just in time begins at its time", () => {
+  const room = new Room();
+  room.pass(1000);
+  const first = set(1, 24, room.now + 1200);
+  room.player.play(first, room.now);
+  room.pass(5000);
+  const at = room.now + OFFSET + 10;
+  const [ramp, steady] = first.timeline.segments as [SetView["timeline"]["segments"][0], SetView["timeline"]["segments"][0]];
+  const shift = { starts_at: at, lasts: 500, phase: phaseAt(first.timeline, at), rate_from: 1, rate_to: 1.5 };
+  const changed = { ...first, timeline: { segments: [ramp, { ...steady, lasts: at - steady.starts_at }, shift] } };
+  room.player.play(changed, room.now);
+  room.pass(45);
+  const { at: now, phase } = room.seen[room.seen.length - 1]!;
+  assert.ok(Math.abs(phase - phaseAt(changed.timeline, now + OFFSET)) < 1e-6);
+  assert.ok(phase - phaseAt(first.timeline, now + OFFSET) > 5e-4, "it has begun");
+});
+
 test("an end asked for by the clinician, and one by the hard limit, are told apart from a plan that was met", () => {
   const endings = [set(1, 6, 2200, { length: { kind: "cycles", cycles: 24 } }), set(0.5, 180, 2200, { length: { kind: "open" } })].map((ordered) => {
     const room = new Room();

@@ -25,8 +25,10 @@ const WINDOW = 1_600;
 const REPLACE = 400;
 /** Before it moves the dot rests for a second (`leeward_core::safety::REST_MS`) and the frames it takes to draw it, ms. */
 const REST = 1_100;
-/** The compositor takes up a new window within this, ms; until then old and new agree. */
+/** The compositor takes up a new window within this, ms; until then old and new agree, unless they differ by less than anybody sees. */
 const LEAD = 50;
+/** Cycles worked in within LEAD, or gained by a change of rate in that time: a tenth of what a frame moves anyway. */
+const SLIGHT = 0.002;
 /** A window starts so much in the past, ms: a frame that is drawn late still shows what was due at its own time. */
 const PAST = 100;
 /** `Showing` goes out so often, ms. */
@@ -173,7 +175,9 @@ export class Player {
   private bake(now: number): void {
     const { playing } = this;
     if (!playing) return;
-    playing.course = joined(playing.course, this.ordered(playing.set, now), Math.max(now + LEAD, playing.restUntil));
+    const ordered = this.ordered(playing.set, now);
+    const inTime = Math.abs(phaseAt(playing.course, now) - phaseAt(ordered, now)) <= SLIGHT;
+    playing.course = joined(playing.course, ordered, Math.max(inTime ? now : now + LEAD, playing.restUntil));
     const until = Math.min(now + WINDOW, this.stage.watchdog.lastMotion);
     if (until <= now) return this.stage.onSilence();
     playing.bakedAt = now;

@@ -1,0 +1,92 @@
+// From the clinician's key to the first frame on the client's screen that it changed, over what the two lines' medians and one
+// frame take by themselves.
+
+import { fresh, sampled } from '../../browser/support/motion.mjs';
+import { atMost, quantile } from '../support/judge.mjs';
+import { LINKS } from '../support/link.mjs';
+import { openLive } from '../support/live.mjs';
+
+export default { name: 'key press to first changed frame', needs: ['portal', 'browser'], run };
+
+const TRIES = 20;
+/** Of a screen that shows sixty a second, ms. */
+const FRAME = 1000 / 60;
+/** Hz. From the slow one a key makes the fast one: the greater the change, the clearer its beginning. */
+const [SLOW, FAST] = [0.5, 1.4];
+/** The clock and the silence limit have seen their fill, ms. */
+const LEARNING = 27_000;
+
+async function run() {
+  return [
+    ...await onLink(LINKS.near, { p50: 1.05, p95: 1.15 }),
+    ...await onLink(LINKS.far, { p50: 1.15 }),
+  ];
+}
+
+async function onLink(link, goals) {
+  // A dot of constant speed: its place is a straight line in time, and so is its departure from it.
+  const live = await openLive({ link, comfort: { sweep: 'constant' } });
+  try {
+    await live.desk.press('u');
+    await live.desk.page.evaluate(() => {
+      globalThis.entered = [];
+      addEventListener('keydown', (event) => { if (event.key === 'Enter') globalThis.entered.push(performance.timeOrigin + event.timeStamp); }, { capture: true });
+    });
+    await live.page.waitForTimeout(LEARNING);
+    const floor = 2 * link.mid + FRAME;
+    const took = [];
+    for (let i = 0; i < TRIES; i++) took.push(await one(live) / floor);
+    const text = `${link.label}, ${TRIES} changes, floor ${floor.toFixed(1)} ms,`;
+    return Object.entries(goals).map(([which, most]) => atMost(quantile(took, which === 'p50' ? 0.5 : 0.95), most, 'x', `${text} ${which}:`));
+  } finally {
+    await live.close();
+  }
+}
+
+/** One change in the middle of a set. @returns from key to frame, ms */
+async function one(live) {
+  const { desk, page } = live;
+  // A tapped rate is to a hundredth, the keys go by twentieths.
+  while (Number.parseFloat(await desk.text('rate')) > SLOW + 0.05) await desk.press('ArrowLeft');
+  if ((await desk.word()) !== 'RUNNING') await live.run();
+  await page.waitForTimeout(1_000);
+  const offered = desk.page.waitForFunction(() => /Enter sets it/.test(document.body.innerText));
+  for (let tap = 0; tap < 5; tap++) {
+    await desk.press('y');
+    if (tap < 4) await page.waitForTimeout(500 / FAST);
+  }
+  await offered;
+  await fresh(page);
+  await page.waitForTimeout(700);
+  await desk.press('Enter');
+  await page.waitForTimeout(1_800);
+  const pressed = await desk.page.evaluate(() => globalThis.entered.at(-1));
+  const { samples } = await sampled(page);
+  const origin = await page.evaluate(() => performance.timeOrigin);
+  return firstChanged(samples.map(({ t, x }) => ({ t: t + origin, x })), pressed) - pressed;
+}
+
+/**
+ * The speed of the dot is level, rises on a straight line and is level again. Where that line begins tells more than the first
+ * frame that differs, since the page also works in what its clock corrects.
+ *
+ * @returns when the first frame was drawn that the key changed, ms
+ */
+function firstChanged(samples, pressed) {
+  const speeds = samples.slice(1).map((one, i) => ({ t: (one.t + samples[i].t) / 2, v: (one.x - samples[i].x) / (one.t - samples[i].t) }))
+    .filter(({ v }, i, all) => i > 0 && i + 1 < all.length && v * all[i - 1].v > 0 && v * all[i + 1].v > 0 && Math.abs(v / all[i - 1].v - 1) < 0.2)
+    .map(({ t, v }) => ({ t, v: Math.abs(v) }));
+  const middle = (from, to) => quantile(speeds.filter(({ t }) => t > from && t < to).map(({ v }) => v), 0.5);
+  const [slow, fast] = [middle(-Infinity, pressed), middle(pressed + 1_200, Infinity)];
+  const rising = speeds.filter(({ t, v }) => t > pressed && v > slow + 0.1 * (fast - slow) && v < slow + 0.9 * (fast - slow));
+  if (!(fast > slow * 1.5) || rising.length < 8) throw new Error(`the samples show ${slow} px/ms, ${rising.length} frames, and then ${fast}`);
+  const begins = meets(rising, slow);
+  return samples.find(({ t }) => t >= begins).t;
+}
+
+/** When the straight line through points `{t, v}` is at `level`: Theil and Sen's, whom a few strange points do not move. */
+function meets(points, level) {
+  const slopes = points.flatMap((a, i) => points.slice(i + 1).map((b) => (b.v - a.v) / (b.t - a.t)));
+  const slope = quantile(slopes, 0.5);
+  return quantile(points.map(({ t, v }) => t - (v - level) / slope), 0.5);
+}
