@@ -23,7 +23,7 @@ pub use preset::{Preset, Purpose};
 pub use room::{Needs, RoomState};
 pub use set::{Channels, Ending, Length, Path, Plan, Segment, SetView, Timeline};
 pub use signs::{Beat, BeatReply, Echo};
-pub use stage::{Device, Evidence, Fact, FromStage, Interruption, Showing, StageView, ToStage};
+pub use stage::{ClockError, Device, Evidence, Fact, FromStage, Interruption, Showing, StageView, ToStage};
 
 /// The version a page names in its first message. The server accepts this one and the one before.
 pub const WIRE_VERSION: u32 = 1;

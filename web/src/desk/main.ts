@@ -48,8 +48,7 @@ const preview = new Preview(part("preview"), (pageNow) => {
 function draw(): void {
   const now = performance.now();
   const callBack = desk.dataset.callBack ?? "";
-  const apart = clock.known ? { spread: clock.spread(now), bound: clock.bound(now) } : null;
-  render(state, { now, wall: Date.now(), room: roomNow(now), apart, closeBy: Number.isNaN(closeBy) ? null : closeBy, callBack, baseline, wide: wide.matches });
+  render(state, { now, wall: Date.now(), room: roomNow(now), clock: clock.error(now), closeBy: Number.isNaN(closeBy) ? null : closeBy, callBack, baseline, wide: wide.matches });
   preview.draw();
   // A page nobody can see has drawn nothing: the client must not be told that the desk knows.
   if (document.visibilityState === "visible") drawn = state.view?.seq ?? 0;

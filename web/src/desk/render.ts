@@ -1,4 +1,5 @@
 // Draws the state: one function, no decisions beyond what to show where. Words come from status.ts and words.ts.
+import type { ClockError } from "../wire/ClockError";
 import { hasUnsaved, isSignedOut } from "./entries";
 import { lastRating, rows, standing, written } from "./log";
 import { isBusy, shownPlan, type DeskState, type Lower, type Scale } from "./model";
@@ -19,7 +20,7 @@ export interface Surroundings {
   /** Room time, or null while the clock is not known. */
   room: number | null;
   /** How well this page knows the room's time: what to expect and what it cannot exceed, ms. */
-  apart: { spread: number; bound: number } | null;
+  clock: ClockError | null;
   closeBy: number | null;
   callBack: string;
   baseline: Record<Scale, number | null>;
@@ -43,7 +44,7 @@ function renderBand(state: DeskState, around: Surroundings): void {
   attribute(part("showing-line"), "data-lost", lost ? "" : null);
   text(part("showing"), showingWords(state, around.now, around.callBack));
   text(part("ordered"), orderedWords(state));
-  const notes = [...departures(state), ...apartWords(around.apart)].join("; ");
+  const notes = [...departures(state), ...apartWords(state, around.clock)].join("; ");
   text(part("departures"), notes);
   // In a narrow window the line is cut off: the pointer reads all of it.
   attribute(part("departures"), "title", notes === "" ? null : notes);

@@ -32,5 +32,5 @@ export function aView(changes: Partial<DeskView> = {}): DeskView {
 }
 
 export function aShowing(changes: Partial<Showing> = {}): Showing {
-  return { set: "set-1", moving: true, at: 13000, phase: 12, rate: 1, width: 18, ...changes };
+  return { set: "set-1", moving: true, at: 13000, phase: 12, rate: 1, width: 18, clock: { spread: 1, bound: 20 }, ...changes };
 }

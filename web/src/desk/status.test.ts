@@ -6,6 +6,7 @@ import type { Device } from "../wire/Device";
 import type { DeskView } from "../wire/DeskView";
 import { freshDesk, type DeskState } from "./model";
 import { step } from "./reducer";
+import type { ClockError } from "../wire/ClockError";
 import { aPlan, aSet, aShowing, aView } from "./sample.fixture";
 import { apartWords, bandStops, closeByWords, departures, isStuck, isUnknown, keysOff, limitWords, orderedWords, progressWords, showingWords, stateWord, stripWords } from "./status";
 
@@ -141,9 +142,14 @@ test("KEYS OFF, and the band that stops while they are off and just after the cl
 });
 
 test("the clocks are spoken of only when they disagree, expectation and bound apart", () => {
-  assert.deepEqual(apartWords(null), []);
-  assert.deepEqual(apartWords({ spread: 4, bound: 80 }), []);
-  assert.deepEqual(apartWords({ spread: 20.4, bound: 60.4 }), ["preview about 20 ms apart, at worst 60"]);
+  const stageOff = (clock: ClockError | null) => show(deskWith(running()), 0, { clock });
+  assert.deepEqual(apartWords(stageOff({ spread: 4, bound: 80 }), { spread: 4, bound: 80 }), []);
+  assert.deepEqual(apartWords(stageOff({ spread: 1, bound: 20 }), { spread: 20.4, bound: 60.4 }), ["preview about 20 ms apart, at worst 80"]);
+  assert.deepEqual(apartWords(stageOff({ spread: 30, bound: 75 }), { spread: 40, bound: 75 }), ["preview about 50 ms apart, at worst 150"]);
+  // Nothing is known of the other side.
+  assert.deepEqual(apartWords(stageOff(null), { spread: 40, bound: 75 }), []);
+  assert.deepEqual(apartWords(stageOff({ spread: 40, bound: 75 }), null), []);
+  assert.deepEqual(apartWords(show(deskWith(running()), 0, { set: "another", clock: { spread: 40, bound: 75 } }), { spread: 40, bound: 75 }), []);
 });
 
 test("progress counts whole cycles and the time since the set began", () => {

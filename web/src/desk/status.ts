@@ -6,6 +6,7 @@ import { likelyWords } from "./calibration";
 import { peakSpeed, speedAdvice } from "./plan";
 import { rhythmWords } from "./rhythm";
 import { canSend } from "./orders";
+import type { ClockError } from "../wire/ClockError";
 import type { Device } from "../wire/Device";
 import type { Plan } from "../wire/Plan";
 import { degrees, hertz, needsWords, orderName, planWords } from "./words";
@@ -125,10 +126,13 @@ function soundWords({ channels, comfort }: Plan, device: Device): string[] {
   return device.sides === null ? ["left and right not checked (q)"] : [];
 }
 
-/** Nothing while the clocks agree well; otherwise how far apart this page and the room are, both figures in ms. */
-export function apartWords(apart: { spread: number; bound: number } | null): string[] {
-  if (apart === null || apart.spread < SPREAD_WORTH_SAYING) return [];
-  return [`preview about ${Math.round(apart.spread)} ms apart, at worst ${Math.round(apart.bound)}`];
+/** Nothing while the clocks agree well; otherwise how far the preview may be from what the client's page shows, ms. */
+export function apartWords({ view, showing }: DeskState, own: ClockError | null): string[] {
+  const stage = showing !== null && showing.reading.set === view?.set?.id ? showing.reading.clock : null;
+  if (own === null || stage === null) return [];
+  // Both pages may be off, each its own way.
+  const spread = Math.hypot(own.spread, stage.spread);
+  return spread < SPREAD_WORTH_SAYING ? [] : [`preview about ${Math.round(spread)} ms apart, at worst ${Math.round(own.bound + stage.bound)}`];
 }
 
 /** How far the set has come, and for how long. */

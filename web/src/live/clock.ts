@@ -15,6 +15,7 @@
  * the computer slept: then all of them are forgotten and found again.
  */
 import type { Beat } from "../wire/Beat";
+import type { ClockError } from "../wire/ClockError";
 import type { Echo } from "../wire/Echo";
 import { Proofs, skewOf, type Proof, type Skew } from "./skew";
 
@@ -96,6 +97,12 @@ export class RoomClock {
     if (!this.line || low === undefined || high === undefined) return Infinity;
     const offset = this.offsetAt(pageNow);
     return Math.max(offset - low, high - offset);
+  }
+
+  /** Both of these, to be told to the other side; null while room time is not known. */
+  error(pageNow: number): ClockError | null {
+    const [spread, bound] = [this.spread(pageNow), this.bound(pageNow)];
+    return Number.isFinite(spread) && Number.isFinite(bound) ? { spread, bound } : null;
   }
 
   /** Forgets all: the room's time began anew (another epoch). */

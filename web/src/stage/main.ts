@@ -84,7 +84,7 @@ const player = new Player({
   device: () => device.current,
   mayBlink: () => state.view?.figure === true,
   onFact: (set, at, fact) => send({ type: "evidence", facts: [report.add(set, at, fact)] }),
-  onShowing: (showing) => send({ type: "showing", ...showing }),
+  onShowing: (showing) => send({ type: "showing", ...showing, clock: clock.error(performance.now()) }),
   onFinished: () => act({ type: "finished" }),
   onSilence: () => act({ type: "interrupted", cause: "silence" }),
 });

@@ -46,7 +46,7 @@ class Room {
   readonly dog = new Watchdog();
   readonly clock = new RoomClock();
   readonly facts: Fact[] = [];
-  readonly showings: Showing[] = [];
+  readonly showings: Omit<Showing, "clock">[] = [];
   finished = 0;
   silent = 0;
   now = 0;

@@ -54,7 +54,7 @@ export interface Stage {
   /** Whether the pacer's figure may be drawn. */
   mayBlink(): boolean;
   onFact(set: string, at: number, fact: Fact): void;
-  onShowing(showing: Showing): void;
+  onShowing(showing: Omit<Showing, "clock">): void;
   /** The set came to its own end. */
   onFinished(): void;
   /** The desk was silent for too long, or this page hung. */

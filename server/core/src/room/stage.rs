@@ -4,7 +4,7 @@ use super::desk::understands;
 use super::line::Line;
 use super::{Effect, MomentKind, Room, StopNews, StoppedBy, Why};
 use crate::optics;
-use crate::wire::{BeatReply, Device, Ending, Evidence, Fact, FromStage, Interruption, SeatState, Showing, ToDesk, ToStage};
+use crate::wire::{BeatReply, ClockError, Device, Ending, Evidence, Fact, FromStage, Interruption, SeatState, Showing, ToDesk, ToStage};
 
 /// Facts in one message.
 const FACTS: usize = 20;
@@ -167,7 +167,8 @@ impl Room {
         let sane = is_time(showing.at)
             && (0.0..=MOST_CYCLES).contains(&showing.phase)
             && (0.0..=MOST_HZ).contains(&showing.rate)
-            && (0.0..=MOST_DEGREES).contains(&showing.width);
+            && (0.0..=MOST_DEGREES).contains(&showing.width)
+            && showing.clock.is_none_or(|ClockError { spread, bound }| [spread, bound].iter().all(|ms| (0.0..=MOST_MS).contains(ms)));
         if !sane {
             return Err("an impossible showing");
         }

@@ -50,6 +50,19 @@ pub struct Showing {
     pub rate: f64,
     /// Degrees from extreme to extreme, as shown on that screen.
     pub width: f64,
+    /// How far `at` may be off; `None` from a page that was loaded before this could be told.
+    #[serde(default)]
+    pub clock: Option<ClockError>,
+}
+
+/// How far a page's estimate of the room time may be off, ms from 0.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+pub struct ClockError {
+    /// What to expect, one standard deviation.
+    pub spread: f64,
+    /// What it cannot exceed.
+    pub bound: f64,
 }
 
 /// Why a stage stopped by itself.

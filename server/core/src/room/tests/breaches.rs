@@ -9,7 +9,11 @@ fn evidence(set: &str, fact: Fact) -> Evidence {
 }
 
 fn showing(phase: f64) -> FromStage {
-    FromStage::Showing(Showing { set: "set-1".into(), moving: true, at: 5_000.0, phase, rate: 1.0, width: 18.0 })
+    showing_by(phase, None)
+}
+
+fn showing_by(phase: f64, clock: Option<ClockError>) -> FromStage {
+    FromStage::Showing(Showing { set: "set-1".into(), moving: true, at: 5_000.0, phase, rate: 1.0, width: 18.0, clock })
 }
 
 #[test]
@@ -25,6 +29,8 @@ fn a_stage_that_breaks_the_rules_is_closed_with_the_reason() {
         (showing(f64::NAN), "an impossible showing"),
         (showing(-1.0), "an impossible showing"),
         (showing(1e300), "an impossible showing"),
+        (showing_by(1.0, Some(ClockError { spread: -1.0, bound: 20.0 })), "an impossible showing"),
+        (showing_by(1.0, Some(ClockError { spread: 1.0, bound: f64::INFINITY })), "an impossible showing"),
         (second(f64::INFINITY, 60, 20.0), "impossible evidence"),
         (second(2.0, u32::MAX, 20.0), "impossible evidence"),
         (second(2.0, 60, -1.0), "impossible evidence"),
@@ -94,7 +100,7 @@ fn what_the_stage_shows_reaches_every_desk() {
         .collect();
     assert_eq!(shown, [DESK, OTHER_DESK]);
     // Of a set that is not this room's latest, nothing is shown.
-    let old = Showing { set: "set-0".into(), moving: false, at: 0.0, phase: 0.0, rate: 0.0, width: 0.0 };
+    let old = Showing { set: "set-0".into(), moving: false, at: 0.0, phase: 0.0, rate: 0.0, width: 0.0, clock: None };
     assert_eq!(play.stage_says(FromStage::Showing(old)), []);
 }
 
