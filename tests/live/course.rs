@@ -152,6 +152,7 @@ async fn closing_the_session_stops_the_set_tells_both_and_ends_the_room() {
     counted(&scene.house.database.superuser, "SELECT count(*) FROM set_ending WHERE ending = 'stopped_by_clinician'", 1).await;
     assert_eq!(scene.client.get("/stage").await.status, 401);
     assert_eq!(scene.stage().await.closed().await, Some(4000), "a page that was away learns it too");
+    assert_eq!(scene.desk().await.closed().await, Some(4000), "and so does a desk");
     scene.house.clock.advance(chrono::Duration::minutes(16));
     assert_eq!(
         upgrade(&scene.client, &scene.house.origin, "/stage/socket", Some(&scene.house.origin)).await.err(),

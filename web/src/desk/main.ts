@@ -1,6 +1,6 @@
 // The desk's page: sockets, keys and clicks in, drawing out. All rules are in the reducer.
 import { RoomClock } from "../live/clock";
-import { LiveSocket, WIRE_VERSION, type SocketState } from "../live/socket";
+import { LiveSocket, OVER, WIRE_VERSION, type SocketState } from "../live/socket";
 import type { Entry } from "../wire/Entry";
 import type { FromDesk } from "../wire/FromDesk";
 import type { Preset } from "../wire/Preset";
@@ -92,10 +92,11 @@ async function loadLog(): Promise<void> {
   happen(log === null ? { kind: "log_failed" } : { kind: "log", log });
 }
 
-function lineState(line: SocketState): void {
+function lineState(line: SocketState, code?: number): void {
   // The socket reports its first try before it is even assigned.
   if (line === "connecting") return;
-  happen({ kind: "line", open: line === "open", sentAway: line === "refused" });
+  const over = code === OVER;
+  happen({ kind: "line", open: line === "open", sentAway: line === "refused" && !over, over });
 }
 
 function connect(): LiveSocket<ToDesk, FromDesk> {

@@ -51,8 +51,8 @@ export type Action =
 
 export type DeskEvent =
   | { kind: "tick" }
-  /** `sentAway`: the server closed the line for good, usually because the sign-in has ended. */
-  | { kind: "line"; open: boolean; sentAway?: boolean }
+  /** `sentAway`: the server closed the line for good, usually because the sign-in has ended; `over`: because the session has. */
+  | { kind: "line"; open: boolean; sentAway?: boolean; over?: boolean }
   | { kind: "heard"; message: ToDesk }
   /** `id` is a fresh UUID, used when the action writes an entry; `words` what the field holds. */
   | { kind: "action"; action: Action; id: string; words: string }

@@ -3,6 +3,7 @@ import { test } from "node:test";
 import type { DeskView } from "../wire/DeskView";
 import { Desk, kinds, running } from "./desk.fixture";
 import { aSet, aShowing, aView } from "./sample.fixture";
+import { stateWord, stripWords } from "./status";
 
 test("an order carries the room's epoch and an id that counts up", () => {
   const desk = Desk.with(aView({ epoch: 7 }));
@@ -191,4 +192,14 @@ test("S15: the log is asked for at the start and again after a failure", () => {
   assert.deepEqual(desk.event({ kind: "tick" }), []);
   desk.event({ kind: "log_failed" });
   assert.deepEqual(desk.later(3000).event({ kind: "tick" }), [{ kind: "load_log" }]);
+});
+
+test("a desk whose session was closed in another window while it was away says so, and does not ask for a sign-in", () => {
+  const desk = Desk.with(aView());
+  desk.event({ kind: "line", open: false });
+  desk.event({ kind: "line", open: false, over: true });
+  assert.equal(desk.state.view?.state, "closed");
+  assert.equal(desk.state.sentAway, false);
+  assert.equal(stateWord(desk.state, 60_000), "CLOSED");
+  assert.match(stripWords(desk.state, 60_000, null).join(" "), /session is closed/);
 });

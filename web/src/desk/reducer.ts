@@ -81,9 +81,11 @@ function fetchLog(step: Step, now: number): Step {
 }
 
 /** The line opened or broke. Entries that waited for it go at once. */
-function lineChanged(state: DeskState, open: boolean, sentAway: boolean, now: number): Step {
+function lineChanged(state: DeskState, { open, sentAway = false, over = false }: Extract<DeskEvent, { kind: "line" }>, now: number): Step {
   const queue = open ? hurry(state.queue, now) : state.queue;
-  return unchanged({ ...state, queue, sentAway, line: { ...state.line, open, synced: false } });
+  // Closed in another window while this one was away: no view came to say so.
+  const view = over && state.view !== null ? { ...state.view, state: "closed" as const } : state.view;
+  return unchanged({ ...state, queue, sentAway, view, line: { ...state.line, open, synced: false } });
 }
 
 function pageFocus(state: DeskState, here: boolean, now: number): Step {
@@ -141,7 +143,7 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
 export function step(state: DeskState, event: DeskEvent, now: number): Step {
   switch (event.kind) {
     case "tick": return fetchLog(pump(unchanged(state), now), now);
-    case "line": return pump(lineChanged(state, event.open, event.sentAway ?? false, now), now);
+    case "line": return pump(lineChanged(state, event, now), now);
     case "heard": return hear(state, event.message, now);
     case "action": return act(state, event.action, event.id, event.words, now);
     case "page_focus": return pageFocus(state, event.here, now);

@@ -179,6 +179,7 @@ function pendingWords(state: DeskState, now: number): string[] {
 export function stripWords(state: DeskState, now: number, roomNow: number | null): string[] {
   const words: string[] = [];
   const idle = !isBusy(state);
+  if (state.view?.state === "closed") words.push("The session is closed. Its page has the record.");
   if (state.sentAway) words.push("The server has closed this desk's line. Sign in again, then come back to this tab.");
   if (isSignedOut(state.queue)) words.push("You are signed out. Entries wait here; sign in again.");
   words.push(...pendingWords(state, now));

@@ -88,7 +88,6 @@ pub enum Refusal {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS), ts(export))]
 #[serde(rename_all = "snake_case", tag = "type")]
-#[expect(clippy::large_enum_variant, reason = "each is written out at once and never kept in numbers")]
 pub enum ToDesk {
     /// See [`Beat`].
     Beat(Beat),

@@ -42,15 +42,19 @@ const MINUTE: Duration = Duration::from_secs(60);
 
 type Upgrade = Result<WebSocketUpgrade, WebSocketUpgradeRejection>;
 
-/// `GET /sessions/{session}/desk/socket`
+/// `GET /sessions/{session}/desk/socket`. A desk whose session was closed in another window while it was away is told
+/// so, as a seat is (below).
 pub(super) async fn desk(State(app): State<App>, member: Member, Path(session): Path<Uuid>, upgrade: Upgrade) -> Result<Response, Error> {
     // Heard from now on, so that no closing falls between the check and the socket.
     let closings = app.closings.subscribe();
     let mut tx = app.database.act(&member.subject, Act::new("desk.connect").object(session)).await?;
-    let open = queries::open_session(&mut tx, session).await?;
-    tx.concerns(open.client);
+    let found = queries::session(&mut tx, session).await?;
+    tx.concerns(found.client);
     tx.commit().await?;
     let upgrade = upgrade.map_err(not_a_socket)?;
+    if found.ended_at.is_some() {
+        return Ok(told_it_is_over(upgrade));
+    }
     let door = app.rooms.enter(&app, &member.subject, session).await?;
     let id = app.rooms.new_socket();
     Ok(limited(upgrade).on_upgrade(move |socket| async move {
@@ -71,8 +75,7 @@ pub(super) async fn stage(
 ) -> Result<Response, Error> {
     let seat = match seat {
         Err(Error::SeatNeeded) if stage::seat_is_late(&app, &headers).await? => {
-            let upgrade = upgrade.map_err(not_a_socket)?;
-            return Ok(limited(upgrade).on_upgrade(|mut socket| async move { close(&mut socket, closing::OVER).await }));
+            return Ok(told_it_is_over(upgrade.map_err(not_a_socket)?));
         }
         seat => seat?,
     };
@@ -84,6 +87,10 @@ pub(super) async fn stage(
         let joined = Mail::Stage { socket: id, seat: seat.id, taken: seat.taken, out };
         run(socket, id, door, joined, queue, Mail::FromStage, std::future::pending()).await;
     }))
+}
+
+fn told_it_is_over(upgrade: WebSocketUpgrade) -> Response {
+    limited(upgrade).on_upgrade(|mut socket| async move { close(&mut socket, closing::OVER).await })
 }
 
 fn not_a_socket(_: WebSocketUpgradeRejection) -> Error {
