@@ -9,6 +9,14 @@ export function quantile(values, share) {
 /** Root mean square. */
 export const rms = (values) => Math.sqrt(values.reduce((sum, value) => sum + value * value, 0) / values.length);
 
+/** The slope of the straight line that fits `points`, each `[x, y]`, best by least squares. */
+export function slope(points) {
+  const mean = (at) => points.reduce((sum, point) => sum + point[at], 0) / points.length;
+  const [x, y] = [mean(0), mean(1)];
+  const sum = (of) => points.reduce((all, point) => all + of(point), 0);
+  return sum((point) => (point[0] - x) * (point[1] - y)) / sum((point) => (point[0] - x) ** 2);
+}
+
 /** PASS when `value` is at most `most`; the text says both and their ratio. */
 export const atMost = (value, most, unit, what) =>
   judged(value <= most, `${what} ${said(value)}${unit}, at most ${most}${unit}${most > 0 ? ` (${(value / most).toFixed(2)} of it)` : ''}`);

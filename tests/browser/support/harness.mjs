@@ -37,7 +37,7 @@ class House {
   }
 
   async opened() {
-    /** `{origin, databaseUrl, ownerUrl, superuserUrl, psql, keyFile, folder}`, as support/house prints it. */
+    /** `{origin, databaseUrl, ownerUrl, superuserUrl, psql, keyFile, folder, portalPid}`, as support/house prints it at first. */
     this.facts = JSON.parse(await this.#next());
     this.origin = this.facts.origin;
   }

@@ -37,10 +37,11 @@ pub(super) enum Job {
 }
 
 /// Works until the room lets go of the other end and all is done.
-pub(super) async fn work(holder: Holder, mut jobs: UnboundedReceiver<Job>, mail: Sender<Mail>) {
+pub(super) async fn work(holder: Holder, mut jobs: UnboundedReceiver<Box<Job>>, mail: Sender<Mail>) {
     while let Some(job) = jobs.recv().await {
         let mut pause = FIRST_PAUSE;
-        while let Err(fault) = attempt(&holder, &job, &mail).await {
+        // Boxed: a clerk waits nearly all the time, and there is one for each room.
+        while let Err(fault) = Box::pin(attempt(&holder, &job, &mail)).await {
             if !passes_by_itself(&fault) {
                 tracing::error!(%fault, job = job.name(), "a room's record was refused");
                 give_up(&job, &mail).await;

@@ -47,12 +47,13 @@ pub struct PastOrder {
     pub timeline: Timeline,
 }
 
-/// Lets a client of the past take the seat of an open session, so that they can be admitted. The link and
-/// the code were never told to anybody, and none opens them.
+/// Lets a client take the seat of an open session without a link and a code, so that they can be admitted:
+/// for a practice that is set up from what it has. Returns the token of the seat, for the cookie of a page
+/// that is to sit there.
 ///
 /// # Errors
 /// [`Error::NotFound`] unless `subject` treats the session's client; [`Error::Database`].
-pub async fn sit_down(app: &App, subject: &Subject, session: Uuid) -> Result<(), Error> {
+pub async fn sit_down(app: &App, subject: &Subject, session: Uuid) -> Result<Token, Error> {
     let (link, now) = (new_id(&app.world), app.world.now());
     let mut tx = app.database.act(subject, Act::new("link.make").object(session)).await?;
     let open = queries_join::open_session(&mut tx, session).await?;
@@ -60,7 +61,8 @@ pub async fn sit_down(app: &App, subject: &Subject, session: Uuid) -> Result<(),
     queries_join::mint_link(&mut tx, link, &Token::new(&app.world).hash(), session, now, "no code opens this").await?;
     let seat = Token::new(&app.world);
     queries_join::claim_seat(&mut tx, link, new_id(&app.world), &seat.hash(), "a device of the past").await?;
-    tx.commit().await
+    tx.commit().await?;
+    Ok(seat)
 }
 
 /// Keeps sets of an open session whose room began at `began`, all or none.

@@ -86,7 +86,7 @@ impl Keeper {
     }
 
     pub(super) fn write(&self, job: Job) {
-        if self.jobs.send(job).is_err() {
+        if self.jobs.send(Box::new(job)).is_err() {
             tracing::error!("a room's clerk has gone");
         }
     }

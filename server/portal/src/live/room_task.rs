@@ -64,7 +64,7 @@ pub(super) async fn open(app: &App, subject: &Subject, session: Uuid) -> Result<
     let (jobs, work) = mpsc::unbounded_channel();
     let door = Door { client: holder.client, mail: mail.clone() };
     let clerk = tokio::spawn(clerk::work(holder.clone(), work, mail.clone()));
-    let keeper = Keeper {
+    let keeper = Box::new(Keeper {
         room: Room::new(start),
         since: Instant::now(),
         lines: HashMap::new(),
@@ -78,7 +78,7 @@ pub(super) async fn open(app: &App, subject: &Subject, session: Uuid) -> Result<
         mail,
         jobs,
         holder,
-    };
+    });
     tokio::spawn(keeper.keep(mailbox, clerk));
     Ok(door)
 }
@@ -103,11 +103,13 @@ pub(super) struct Keeper {
     /// Set when the room is to end: what all sockets are closed with.
     over: Option<Out>,
     pub mail: Sender<Mail>,
-    pub jobs: UnboundedSender<Job>,
+    /// Boxed, since a queue keeps places for its messages even while it is empty.
+    pub jobs: UnboundedSender<Box<Job>>,
 }
 
+// Passed on in its box: a future that takes something by value has room for it at each step.
 impl Keeper {
-    async fn keep(mut self, mut mailbox: Receiver<Mail>, clerk: JoinHandle<()>) {
+    async fn keep(mut self: Box<Self>, mut mailbox: Receiver<Mail>, clerk: JoinHandle<()>) {
         while self.over.is_none() {
             let wake = self.wake();
             tokio::select! {
@@ -178,7 +180,7 @@ impl Keeper {
     }
 
     /// Sockets are told first, then what is under way is written, then the next holder may come.
-    async fn end(mut self, mut mailbox: Receiver<Mail>, clerk: JoinHandle<()>) {
+    async fn end(mut self: Box<Self>, mut mailbox: Receiver<Mail>, clerk: JoinHandle<()>) {
         let last = self.over.take().unwrap_or(closing::COME_BACK);
         let sockets: Vec<u64> = self.lines.keys().copied().collect();
         for socket in sockets {
@@ -192,7 +194,7 @@ impl Keeper {
         holder.app.rooms.forget(holder.session);
     }
 
-    async fn write_out(mut self, mailbox: &mut Receiver<Mail>, mut clerk: JoinHandle<()>) {
+    async fn write_out(mut self: Box<Self>, mailbox: &mut Receiver<Mail>, mut clerk: JoinHandle<()>) {
         while self.recording > 0 {
             match mailbox.recv().await {
                 Some(mail @ (Mail::Event(_) | Mail::RoomLost)) => self.take_in(mail),

@@ -207,7 +207,8 @@ async fn signed_out(app: &App, member: &Member, session: Uuid, mut closings: Rec
             },
             _ = minute.tick() => true,
         };
-        if ask && !may_stay(app, member, session).await {
+        // Boxed: otherwise each open desk would keep room for a question that it asks once a minute.
+        if ask && !Box::pin(may_stay(app, member, session)).await {
             return closing::SIGNED_OUT;
         }
     }
