@@ -220,10 +220,10 @@ async fn follow(mut socket: Socket, relayed: Trips, echoed: Trips, lost: Arc<Ato
 async fn take_turn(socket: &mut Socket, set: &str, turn: usize, relayed: &Trips, echoed: &Trips) {
     let number = turn / 2;
     let text = showing(set, number);
-    if turn % 2 == 0 {
+    if turn.is_multiple_of(2) {
         relayed.sent();
         send(socket, Message::text(text)).await;
-        if number % SECOND == 0 {
+        if number.is_multiple_of(SECOND) {
             say(socket, &FromStage::Evidence { facts: vec![fact(set, number / SECOND)] }).await;
         }
     } else {

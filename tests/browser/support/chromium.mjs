@@ -17,10 +17,11 @@ const FLAGS = [
   '--disable-background-timer-throttling', '--disable-backgrounding-occluded-windows', '--disable-renderer-backgrounding',
 ];
 
-/** Launches Chromium with a profile of its own; `close()` it. */
-export function launch({ flags = [] } = {}) {
+/** Launches Chromium, or `executable`, which runs it, with a profile of its own; `env`: what it has in its environment besides. `close()` it. */
+export function launch({ flags = [], executable = process.env.LEEWARD_CHROMIUM ?? '/usr/bin/chromium', env = {} } = {}) {
   return chromium.launch({
-    executablePath: process.env.LEEWARD_CHROMIUM ?? '/usr/bin/chromium',
+    executablePath: executable,
+    env: { ...process.env, ...env },
     args: [...FLAGS, ...flags],
   });
 }
