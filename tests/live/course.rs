@@ -159,7 +159,7 @@ async fn closing_the_session_stops_the_set_tells_both_and_ends_the_room() {
         Some(401),
         "not for ever"
     );
-    assert_eq!(scene.clinician.get(&scene.path("desk/socket")).await.status, 404);
+    assert_eq!(scene.desk().await.closed().await, Some(4000), "a desk is told whenever it comes");
 }
 
 #[tokio::test]
