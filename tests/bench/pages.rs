@@ -71,7 +71,7 @@ async fn enter(browser: &mut Browser, role: &str) {
 
 /// One page of each kind; those of a client by the longest record.
 async fn pages(browser: &mut Browser) -> Vec<String> {
-    let mut pages = vec!["/clients".to_owned(), "/clients/new".to_owned(), "/practice/caseload".to_owned()];
+    let mut pages = ["/clients", "/clients/new", "/practice/caseload", "/presets", "/presets/new"].map(str::to_owned).to_vec();
     let (mut most, mut client) = (0, String::new());
     for path in links(&browser.get("/clients").await.body, "/clients/") {
         let sessions = links(&browser.get(&path).await.body, "/sessions/").len();
@@ -83,7 +83,9 @@ async fn pages(browser: &mut Browser) -> Vec<String> {
     let target = links(&record, "/targets/").into_iter().next().expect("the longest record has a target");
     let session = links(&record, "/sessions/").into_iter().next().expect("the longest record has a session");
     let of_lead = client.replace("/clients/", "/practice/clients/");
-    pages.extend([format!("{client}/edit"), client, format!("{target}/edit"), target, format!("{session}/note"), session, of_lead]);
+    let set = format!("{session}/sets/1");
+    pages.extend([format!("{client}/edit"), format!("{client}/comfort"), client, format!("{target}/edit"), target]);
+    pages.extend([format!("{session}/note"), set, session, of_lead]);
     pages
 }
 

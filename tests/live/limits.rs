@@ -8,7 +8,7 @@ use tokio::time::sleep;
 use tokio_tungstenite::tungstenite::Message;
 use uuid::Uuid;
 
-use crate::page::{Desk, Stage, device};
+use crate::page::{Desk, Stage};
 use crate::scene::Scene;
 
 /// A second session of the same house in which a set runs, to see that nobody else is hurt.

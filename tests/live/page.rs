@@ -6,8 +6,8 @@ use std::sync::{Arc, Mutex};
 use std::time::{Duration, Instant};
 
 use futures_util::{SinkExt, StreamExt};
-use leeward_core::wire::{Device, FromDesk, FromStage, Order, Refusal, ToDesk, ToStage, WIRE_VERSION};
-use leeward_tests::Browser;
+use leeward_core::wire::{FromDesk, FromStage, Order, Refusal, ToDesk, ToStage, WIRE_VERSION};
+use leeward_tests::{Browser, device};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::{Value, json};
@@ -240,21 +240,5 @@ impl Stage {
             _ => None,
         })
         .await
-    }
-}
-
-/// A laptop's screen at 60 cm.
-pub fn device() -> Device {
-    Device {
-        width_px: 1440.0,
-        height_px: 900.0,
-        px_per_mm: Some(4.4),
-        distance_mm: Some(600.0),
-        reduced_motion: false,
-        sound: true,
-        sides: None,
-        vibration: false,
-        wake_lock: true,
-        full_screen: true,
     }
 }

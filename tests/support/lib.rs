@@ -7,10 +7,12 @@
 
 mod browser;
 mod database;
+mod device;
 mod house;
 mod world;
 
 pub use browser::{Answer, Browser};
 pub use database::TestDatabase;
+pub use device::device;
 pub use house::House;
 pub use world::TestWorld;

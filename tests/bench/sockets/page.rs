@@ -3,7 +3,8 @@
 use std::time::Instant;
 
 use leeward::config::Origin;
-use leeward_core::wire::{BeatReply, Device, FromDesk, FromStage, WIRE_VERSION};
+use leeward_core::wire::{BeatReply, FromDesk, FromStage, WIRE_VERSION};
+use leeward_tests::device;
 use serde::Serialize;
 use tokio::net::TcpStream;
 use tokio_tungstenite::tungstenite::Message;
@@ -50,22 +51,6 @@ impl Portal {
         request.headers_mut().insert("origin", self.origin.text.parse().expect("a header"));
         let config = WebSocketConfig::default().read_buffer_size(2 * 1024).write_buffer_size(0);
         client_async_with_config(request, stream, Some(config)).await.expect("the portal opens the socket").0
-    }
-}
-
-/// A laptop's screen at 60 cm.
-fn device() -> Device {
-    Device {
-        width_px: 1440.0,
-        height_px: 900.0,
-        px_per_mm: Some(4.4),
-        distance_mm: Some(600.0),
-        reduced_motion: false,
-        sound: true,
-        sides: None,
-        vibration: false,
-        wake_lock: true,
-        full_screen: true,
     }
 }
 

@@ -27,7 +27,7 @@ const REPLACE = 400;
 const REST = 1_100;
 /** The compositor takes up a new window within this, ms; until then old and new agree, unless they differ by less than anybody sees. */
 const LEAD = 50;
-/** Cycles worked in within LEAD, or gained by a change of rate in that time: a tenth of what a frame moves anyway. */
+/** Cycles worked in within LEAD, or gained by a change of rate in that time: of what a frame moves anyway a tenth at 1 Hz, four tenths at the least rate. */
 const SLIGHT = 0.002;
 /** A window starts so much in the past, ms: a frame that is drawn late still shows what was due at its own time. */
 const PAST = 100;
