@@ -156,6 +156,8 @@ impl Room {
             Event::Close { words } => self.close(words),
             Event::Tick => {}
         }
+        // What the event made due goes before the view: a stage looks at its last sign of the desk before it starts a set.
+        self.send_beats();
         self.publish();
         std::mem::take(&mut self.effects)
     }

@@ -59,9 +59,9 @@ async function hang({ scene, desk, page, ...live }, reader, rate) {
   };
 }
 
-/** Runs in the page: nothing else does for `ms`. @returns when it began, ms since the epoch */
+/** Runs in the page: nothing else does for `ms`. @returns when it began, page time, ms */
 function hangPage(ms) {
   const begun = performance.now();
   while (performance.now() - begun < ms);
-  return performance.timeOrigin + begun;
+  return begun;
 }

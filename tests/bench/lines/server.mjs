@@ -15,6 +15,8 @@ const KIB_A_SOCKET = 16;
 /** SLOW_BEAT_MS of leeward_core, s, and how far off the mean may be, as a share. */
 const BEAT = { seconds: 5, within: 0.05 };
 const TIMES_THE_ECHO = 2;
+/** Showings of one room in a second, and the share of all of them that there must be: otherwise not all rooms ran. */
+const SHOWINGS = { a_second: 4, share: 0.9 };
 /** An echo whose p99 is so many times its median says more about the machine than about the portal... */
 const WILD = 5;
 /** ...when more than this share of the windows are so. */
@@ -78,14 +80,16 @@ function beatsOf({ idle_sockets, beats }) {
   };
 }
 
-function relayOf({ running_rooms, whole: { relay, echo }, windows }) {
+function relayOf({ running_rooms, beats, whole: { relay, echo }, windows }) {
+  const due = Math.round(running_rooms * SHOWINGS.a_second * beats.seconds);
   const { verdict, text } = atMost(relay.p99 / echo.p99, TIMES_THE_ECHO, ' times', 'relay p99 over that of a plain echo');
   const wild = windows.filter((window) => window.echo.p99 > WILD * window.echo.p50).length;
-  const noisy = wild > WILD_SHARE * windows.length;
+  const noisy = wild > WILD_SHARE * windows.length || relay.count < SHOWINGS.share * due;
+  const ratios = windows.map((window) => window.relay.p99 / window.echo.p99);
   const times = ({ p50, p99 }) => `p50 ${p50.toFixed(2)} ms, p99 ${p99.toFixed(2)} ms`;
   return {
     verdict: noisy ? 'NOISY' : verdict,
-    text: `${text}; relay of ${running_rooms} running rooms ${times(relay)}, echo ${times(echo)}, ${relay.count} each; `
+    text: `${text}, ${Math.min(...ratios).toFixed(2)} to ${Math.max(...ratios).toFixed(2)} in windows of 5 s; relay of ${running_rooms} running rooms ${times(relay)}, echo ${times(echo)}, ${relay.count} of ${due} showings; `
       + `the echo's p99 was over ${WILD} times its p50 in ${wild} of ${windows.length} windows`,
   };
 }

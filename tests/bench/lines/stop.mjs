@@ -35,8 +35,7 @@ async function tries(live, reader) {
     const { stops, frame } = await live.rested();
     const moving = movesOf(await reel.stop());
     if (moving.length < 3) throw new Error(`the film shows ${moving.length} moving frames`);
-    const pressed = stops[0] + await live.page.evaluate(() => performance.timeOrigin);
-    results.push({ after: Math.max(0, moving.at(-1).t - pressed), frame });
+    results.push({ after: Math.max(0, moving.at(-1).t - stops[0]), frame });
     live.scene.link.restore();
     await live.desk.until('STOPPED BY CLIENT', 20_000);
   }

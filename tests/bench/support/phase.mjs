@@ -7,8 +7,8 @@ const BACK = 1;
 /** Steps in which the phase is looked for, cycles, and how far back. */
 const STEP = 1 / 2000;
 const BEHIND = 0.1;
-/** Pictures carry the time of their frame to half a frame at least, ms. */
-const LATE = 8;
+/** What the reading of a picture's time is good for, ms. */
+const LATE = 2;
 
 /**
  * Follows the dot along its path from phase 0.

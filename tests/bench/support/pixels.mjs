@@ -1,23 +1,42 @@
 // Where the dot is in the pictures that the compositor puts on the screen, which go on while the page's script hangs.
+//
+// The time that the browser tells with a picture is up to two frames from the one it shows. So each picture shows its time
+// itself: a mark runs along the top of the page, moved by the compositor as the dot is, in the same frames.
+
+/** The mark begins anew each second; its way in that time, px; where its strip ends, px. */
+const STRIP = { lasts: 1_000, way: 400, foot: 12 };
 
 /**
- * Films the stage, sixty pictures a second while anything on it moves.
+ * Films the stage, sixty pictures a second.
  *
  * @param {Page} page the stage, small: every picture is encoded
  * @param {Page} reader any other page, to read the pictures with
  */
 export async function film(page, reader) {
+  await page.evaluate(showTime, STRIP);
   const field = await page.evaluate(() => ({
     top: document.querySelector('header').getBoundingClientRect().bottom,
     foot: document.querySelector('footer').getBoundingClientRect().top,
     width: innerWidth,
+    origin: performance.timeOrigin,
   }));
-  const reel = await reelOf(page);
-  return new Film(reel, reader, field);
+  return new Film(await reelOf(page), reader, { ...field, strip: STRIP });
 }
 
-/** The pictures of a page, as they come: `{frames: [{data, t}], stop()}`; t: the time of the frame, ms since the epoch. */
-export async function reelOf(page) {
+/** Runs in the page: puts the mark on it, once. Its middle begins at 6 px. */
+function showTime({ lasts, way, foot }) {
+  if (document.getElementById('time-strip')) return;
+  const [strip, mark] = [document.createElement('div'), document.createElement('div')];
+  strip.id = 'time-strip';
+  Object.assign(strip.style, { position: 'fixed', zIndex: 9, top: 0, left: 0, width: `${way + 12}px`, height: `${foot}px`, background: '#000', pointerEvents: 'none' });
+  Object.assign(mark.style, { position: 'absolute', top: '3px', left: '3px', width: '6px', height: '6px', background: '#fff', willChange: 'transform' });
+  strip.append(mark);
+  document.body.append(strip);
+  mark.animate({ transform: ['translateX(0)', `translateX(${way}px)`] }, { duration: lasts, iterations: Infinity }).startTime = 0;
+}
+
+/** The pictures of a page, as they come: `{frames: [{data, t}], stop()}`; t: about the time of the frame, ms since the epoch. */
+async function reelOf(page) {
   const cdp = await page.context().newCDPSession(page);
   const frames = [];
   cdp.on('Page.screencastFrame', ({ data, metadata, sessionId }) => {
@@ -38,22 +57,20 @@ class Film {
     Object.assign(this, { reel, reader, field });
   }
 
-  /** @returns `[{t, x, y}]` of what was filmed since the last time: t in ms since the epoch, x and y the middle of the dot in px of the page, only pictures that show it */
-  async take() {
-    // They may overtake one another on their way.
-    const frames = this.reel.frames.splice(0).sort((a, b) => a.t - b.t);
-    const found = [];
-    for (const { data, t } of frames) {
-      const place = await this.reader.evaluate(findDot, { data, field: this.field });
-      if (place) found.push({ t, ...place });
-    }
-    return found;
-  }
-
-  /** Ends the film. @returns what `take` returns */
+  /**
+   * Ends the film.
+   *
+   * @returns `[{t, x, y}]`: t the page time of the frame, ms; x and y the middle of the dot, px of the page; only pictures that show it
+   */
   async stop() {
     await this.reel.stop();
-    return this.take();
+    const found = [];
+    for (const { data, t } of this.reel.frames) {
+      const { dot, mark } = await this.reader.evaluate(findBoth, { data, field: this.field });
+      if (dot && mark) found.push({ t: timeOf(mark, t - this.field.origin), ...dot });
+    }
+    // They may overtake one another on their way.
+    return found.sort((a, b) => a.t - b.t);
   }
 }
 
@@ -66,29 +83,40 @@ export function movesOf(frames) {
   return steps.filter(({ step }) => step > STILL);
 }
 
-/** Runs in `reader`: the middle of all that is much lighter than the field, between header and footer. */
-async function findDot({ data, field }) {
+/** The page time that the mark shows and that is the nearest to `about`, ms. */
+function timeOf({ x }, about) {
+  const shown = ((x - 6) / STRIP.way) * STRIP.lasts;
+  return shown + STRIP.lasts * Math.round((about - shown) / STRIP.lasts);
+}
+
+/** Runs in `reader`: the middles of the dot, between header and footer, and of the mark; each is what is much lighter than its ground. */
+async function findBoth({ data, field }) {
   const bytes = Uint8Array.from(atob(data), (letter) => letter.charCodeAt(0));
   const picture = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
   const canvas = (globalThis.canvas ??= new OffscreenCanvas(picture.width, picture.height));
   const context = canvas.getContext('2d', { willReadFrequently: true });
   context.drawImage(picture, 0, 0);
   const scale = picture.width / field.width;
-  const top = Math.ceil(field.top * scale);
-  const { data: pixels, width, height } = context.getImageData(0, top, picture.width, Math.floor(field.foot * scale) - top);
-  const light = (at) => pixels[at] + pixels[at + 1] + pixels[at + 2];
-  const dark = light(0);
-  let count = 0;
-  let [x, y] = [0, 0];
-  for (let row = 0; row < height; row++) {
-    for (let column = 0; column < width; column++) {
-      // Weighted by how light it is, so that the soft edge counts for what it is.
-      const more = light(4 * (row * width + column)) - dark;
-      if (more < 24) continue;
-      count += more;
-      x += more * (column + 0.5);
-      y += more * (row + 0.5);
+  return { dot: middle(field.top, field.foot, picture.width), mark: middle(0, field.strip.foot, (field.strip.way + 12) * scale) };
+
+  /** Of all that is light in the rows from `from` to `to`, px of the page, and the first `columns` of the picture. */
+  function middle(from, to, columns) {
+    const top = Math.ceil(from * scale);
+    const { data: pixels, width, height } = context.getImageData(0, top, columns, Math.floor(to * scale) - top);
+    const light = (at) => pixels[at] + pixels[at + 1] + pixels[at + 2];
+    const dark = light(0);
+    let count = 0;
+    let [x, y] = [0, 0];
+    for (let row = 0; row < height; row++) {
+      for (let column = 0; column < width; column++) {
+        // Weighted by how light it is, so that the soft edge counts for what it is.
+        const more = light(4 * (row * width + column)) - dark;
+        if (more < 24) continue;
+        count += more;
+        x += more * (column + 0.5);
+        y += more * (row + 0.5);
+      }
     }
+    return count === 0 ? null : { x: x / count / scale, y: (y / count + top) / scale };
   }
-  return count === 0 ? null : { x: x / count / scale, y: (y / count + top) / scale };
 }

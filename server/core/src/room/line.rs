@@ -91,9 +91,9 @@ impl Line {
         self.next_beat = self.next_beat.min(at);
     }
 
-    /// The beat that is due, if one is.
+    /// The beat that is due, if one is. The first comes after the first view: by that a page learns that room time began anew.
     pub fn beat(&mut self, now: f64, live: bool, desk_silent: Option<f64>) -> Option<Beat> {
-        if !self.greeted || now < self.next_beat {
+        if self.first_view.is_none() || now < self.next_beat {
             return None;
         }
         let id = self.next_id;

@@ -9,8 +9,11 @@ use crate::wire::{Ending, ToDesk, ToStage};
 const STAGE_SILENCE_MS: f64 = SILENCE_MS + 2.0 * LIVE_BEAT_MS;
 /// A change is not put off for a slow line by more than this, ms.
 const MOST_LEAD_MS: f64 = 250.0;
-/// One frame at 60 a second, ms.
-const FRAME_MS: f64 = 17.0;
+/// Half a frame at 60 a second, ms. The first frame that shows a change comes half a frame after it on average, so a change
+/// that is ordered this long after its arrival is on the screen one frame after it.
+const HALF_FRAME_MS: f64 = 8.0;
+/// After a silence of the desk that was longer than this, its sign goes to the stage at once, ms.
+const NEWS_MS: f64 = 2.0 * LIVE_BEAT_MS;
 
 /// Whether one end is there, over all its sockets.
 #[derive(Clone, Copy, Debug, Default)]
@@ -52,7 +55,7 @@ impl Room {
         let control = self.desks.iter().filter(|desk| Some(desk.id) == self.control);
         let stage = self.stage.iter().map(|stage| stage.line.delay());
         let slower = control.map(|desk| desk.line.delay()).chain(stage).fold(0.0, f64::max);
-        (slower + FRAME_MS).min(MOST_LEAD_MS)
+        (slower + HALF_FRAME_MS).min(MOST_LEAD_MS)
     }
 
     /// Room time at which the desk counts as lost, ms.
@@ -106,8 +109,16 @@ impl Room {
         }
     }
 
-    /// A sign of the desk in control.
+    /// A sign of the desk in control. The stage starts nothing and soon stops while the last it knows of is old, so it does not wait
+    /// for its next beat.
     pub(super) fn desk_sign(&mut self) {
+        let silent = self.desk_presence.heard.is_none_or(|heard| self.now - heard > NEWS_MS);
+        if silent
+            && self.is_live()
+            && let Some(stage) = &mut self.stage
+        {
+            stage.line.beat_at(self.now);
+        }
         if let Some(gap) = self.desk_presence.hear(self.now) {
             self.came_back(gap, MomentKind::DeskBack);
         }

@@ -98,7 +98,7 @@ async fn attempt(holder: &Holder, job: &Job, mail: &Sender<Mail>) -> Result<(), 
 }
 
 fn kept(set: Uuid, seq: i32) -> Mail {
-    Mail::Event(Event::Kept { set: set.to_string(), seq: seq.unsigned_abs() })
+    Event::Kept { set: set.to_string(), seq: seq.unsigned_abs() }.into()
 }
 
 fn sets_of(facts: &[Evidence]) -> Vec<Uuid> {

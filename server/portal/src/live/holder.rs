@@ -89,11 +89,11 @@ impl Holder {
     pub(super) async fn record_set(self, number: u32, plan: Plan) -> Mail {
         let set = new_id(&self.app.world);
         match self.write_set(set, number, &plan).await {
-            Ok(Written::Yes) => Mail::Event(Event::SetRecorded { number, id: set.to_string() }),
+            Ok(Written::Yes) => Event::SetRecorded { number, id: set.to_string() }.into(),
             Ok(Written::RoomLost) => Mail::RoomLost,
             Err(fault) => {
                 tracing::error!(%fault, "a set was not recorded, so it was not started");
-                Mail::Event(Event::SetNotRecorded { number })
+                Event::SetNotRecorded { number }.into()
             }
         }
     }

@@ -26,7 +26,6 @@ use uuid::Uuid;
 
 use crate::app::{App, Routes, Rule};
 use crate::error::Error;
-use room_task::Mail;
 
 pub use admit::{Admission, admit};
 pub use history::{PastOrder, PastSet, keep_past, sit_down};
@@ -36,14 +35,14 @@ pub use join::{mint, mint_code};
 /// Ends the room of a session that has ended in the record: a set that runs is stopped, both ends are told, the
 /// client with `words`, and the sockets close. The link died with the session.
 pub async fn close(app: &App, session: Uuid, words: Option<String>) {
-    app.rooms.post(session, Mail::Event(Event::Close { words })).await;
+    app.rooms.post(session, Event::Close { words }.into()).await;
 }
 
 /// The client's cautions were changed in the record: their rooms lock the moving dot, or free it.
 pub async fn tell(app: &App, client: Uuid, eyes_locked: bool) {
     for door in app.rooms.of_client(client).await {
         // A room that ends at this moment reads the cautions when it opens again.
-        let _ = door.mail.send(Mail::Event(Event::EyesLocked(eyes_locked))).await;
+        let _ = door.mail.send(Event::EyesLocked(eyes_locked).into()).await;
     }
 }
 

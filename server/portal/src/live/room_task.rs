@@ -28,20 +28,20 @@ pub(super) const WAITING_VIEW: Duration = Duration::from_secs(5);
 /// At the end, so long for what is not written yet.
 const LAST_WORDS: Duration = Duration::from_secs(10);
 
-/// What reaches a room.
+/// What reaches a room. Large parts are boxed: a mailbox keeps places for its mail even while it is empty.
 pub(super) enum Mail {
     /// A desk's socket opened.
     Desk { socket: u64, out: Outbox },
     /// A client's socket opened: of the seat, or of a device that asks for it.
     Stage { socket: u64, seat: Uuid, taken: bool, out: Outbox },
     /// A desk's message.
-    FromDesk(u64, FromDesk),
+    FromDesk(u64, Box<FromDesk>),
     /// A client's message.
-    FromStage(u64, FromStage),
+    FromStage(u64, Box<FromStage>),
     /// A socket closed.
     Left(u64),
     /// For the room itself.
-    Event(Event),
+    Event(Box<Event>),
     /// The clerk is done with one message of evidence.
     EvidenceDone,
     /// The seats in the record changed.
@@ -81,6 +81,15 @@ pub(super) async fn open(app: &App, subject: &Subject, session: Uuid) -> Result<
     });
     tokio::spawn(keeper.keep(mailbox, clerk));
     Ok(door)
+}
+
+// Some thousands of rooms hold two rows of 32 such places each.
+const _: () = assert!(size_of::<Mail>() <= 40);
+
+impl From<Event> for Mail {
+    fn from(event: Event) -> Self {
+        Self::Event(Box::new(event))
+    }
 }
 
 /// Keeps one room: here its life, beside it what it does (`room_effects`) and its seat (`room_seats`).
@@ -152,10 +161,10 @@ impl Keeper {
                 self.tell(Event::DeskJoined { desk: socket });
             }
             Mail::Stage { socket, seat, taken, out } => self.stage_opened(socket, Line::stage(out, seat, !taken)),
-            Mail::FromDesk(desk, said) => self.tell(Event::DeskSaid { desk, said }),
-            Mail::FromStage(stage, said) => self.stage_said(stage, said),
+            Mail::FromDesk(desk, said) => self.tell(Event::DeskSaid { desk, said: *said }),
+            Mail::FromStage(stage, said) => self.stage_said(stage, *said),
             Mail::Left(socket) => self.left(socket),
-            Mail::Event(event) => self.take_event(event),
+            Mail::Event(event) => self.take_event(*event),
             Mail::EvidenceDone => self.evidence_waiting = self.evidence_waiting.saturating_sub(1),
             Mail::SeatsChanged => self.write(Job::Seats),
             Mail::Seats(seats) => self.seats_read(seats),

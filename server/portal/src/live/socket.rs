@@ -57,11 +57,14 @@ pub(super) async fn desk(State(app): State<App>, member: Member, Path(session): 
     }
     let door = app.rooms.enter(&app, &member.subject, session).await?;
     let id = app.rooms.new_socket();
-    Ok(limited(upgrade).on_upgrade(move |socket| async move {
-        let (out, queue) = outbox();
-        let joined = Mail::Desk { socket: id, out };
-        let gone = signed_out(&app, &member, session, closings);
-        run(socket, id, door, joined, queue, Mail::FromDesk, gone).await;
+    Ok(limited(upgrade).on_upgrade(move |socket| {
+        let halves = socket.split();
+        async move {
+            let (out, queue) = outbox();
+            let joined = Mail::Desk { socket: id, out };
+            let gone = signed_out(&app, &member, session, closings);
+            run(halves, id, door, joined, queue, |id, said| Mail::FromDesk(id, Box::new(said)), gone).await;
+        }
     }))
 }
 
@@ -82,10 +85,13 @@ pub(super) async fn stage(
     let upgrade = upgrade.map_err(not_a_socket)?;
     let door = app.rooms.enter(&app, &seat.subject, seat.session).await?;
     let id = app.rooms.new_socket();
-    Ok(limited(upgrade).on_upgrade(move |socket| async move {
-        let (out, queue) = outbox();
-        let joined = Mail::Stage { socket: id, seat: seat.id, taken: seat.taken, out };
-        run(socket, id, door, joined, queue, Mail::FromStage, std::future::pending()).await;
+    Ok(limited(upgrade).on_upgrade(move |socket| {
+        let halves = socket.split();
+        async move {
+            let (out, queue) = outbox();
+            let joined = Mail::Stage { socket: id, seat: seat.id, taken: seat.taken, out };
+            run(halves, id, door, joined, queue, |id, said| Mail::FromStage(id, Box::new(said)), std::future::pending()).await;
+        }
     }))
 }
 
@@ -106,9 +112,13 @@ fn limited(upgrade: WebSocketUpgrade) -> WebSocketUpgrade {
         .max_write_buffer_size(MOST_UNWRITTEN)
 }
 
-/// Both halves of one socket, until either ends or `gone` says so.
+/// Both halves of one socket. They are split before they reach a future, for a socket is large, and a future keeps
+/// room for each place that it was moved to.
+type Halves = (SplitSink<WebSocket, Message>, SplitStream<WebSocket>);
+
+/// Serves one socket until either half ends or `gone` says so.
 async fn run<M: DeserializeOwned>(
-    socket: WebSocket,
+    (mut sink, mut stream): Halves,
     id: u64,
     door: Door,
     joined: Mail,
@@ -116,7 +126,6 @@ async fn run<M: DeserializeOwned>(
     wrap: fn(u64, M) -> Mail,
     gone: impl Future<Output = Out>,
 ) {
-    let (mut sink, mut stream) = socket.split();
     if door.mail.send(joined).await.is_err() {
         return close(&mut sink, closing::COME_BACK).await;
     }

@@ -2,7 +2,7 @@
 
 use super::play::*;
 use crate::optics;
-use crate::room::{Cause, Effect, Event};
+use crate::room::{Cause, Effect, Event, Start};
 use crate::safety::{SET_MS, default_plan};
 use crate::wire::*;
 
@@ -38,6 +38,24 @@ fn a_set_moves_only_once_it_is_in_the_record() {
     assert_eq!(play.desk_view().hard_end, Some(play.t + rest + SET_MS));
     assert_eq!(ordered(&play), [(0, Cause::Started)]);
     assert_eq!(play.stage_view().set.as_ref(), Some(play.set()));
+}
+
+/// Before the client is admitted the desk is heard every 5 s; a stage that knows no later sign would not start.
+#[test]
+fn a_set_at_the_moment_of_admission_finds_the_stage_with_a_fresh_sign_of_the_desk() {
+    let mut play = Play::new(Start::first(3));
+    play.join_desk(DESK);
+    play.join_stage(STAGE);
+    play.run(14_000.0);
+    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
+    let told = play.log.len();
+    play.order(Order::Sight);
+    assert_eq!(play.order(Order::Start), None);
+    let to_stage: Vec<&ToStage> =
+        play.log[told..].iter().filter_map(|(_, effect)| if let Effect::ToStage(STAGE, message) = effect { Some(message) } else { None }).collect();
+    let set = to_stage.iter().position(|message| matches!(message, ToStage::View(view) if view.set.is_some())).expect("a set for the stage");
+    let sign = to_stage[..set].iter().rev().find_map(|message| if let ToStage::Beat(beat) = message { beat.desk_silent } else { None });
+    assert_eq!(sign, Some(0.0));
 }
 
 #[test]
