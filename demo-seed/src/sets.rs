@@ -60,7 +60,7 @@ fn evidence(timeline: &Timeline, id: Uuid, start: f64, end: f64, width: f64, end
     let mut facts = vec![(start, Fact::Shown { width })];
     let mut at = start + 1_000.0;
     while at < end {
-        facts.push((at, Fact::Second { phase: timeline.read(at).phase, frames: 60, longest_gap: 17.0 }));
+        facts.push((at, Fact::Second { phase: timeline.read(at).phase, frames: 8, longest_gap: 17.0 }));
         at += 1_000.0;
     }
     facts.push((end, Fact::Rested { phase: timeline.read(end).phase, ending }));

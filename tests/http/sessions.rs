@@ -219,7 +219,7 @@ async fn the_sessions_page_shows_what_the_rows_say() {
             "3|24|across, eyes|1.00 to 1.20|18°|unknown|unknown|unknown|stopped: link lost|||",
         ]
     );
-    assert!(page.body.contains("112 frames, longest gap 84 ms, 1 s with a gap over 50 ms"));
+    assert!(page.body.contains("112 frames looked at, longest gap 84 ms, 1 s with a gap over 50 ms"));
     for part in ["Tuesday 3 March 2026", "UTC", NAME, LABEL, "the railing again"] {
         assert!(page.body.contains(part), "{part}");
     }

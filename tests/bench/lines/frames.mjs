@@ -1,9 +1,7 @@
 // Frames that the compositor did not draw while the script of the page is blocked 200 ms in every second, beside an empty page
 // with one CSS animation that is blocked as well.
 
-import { launch } from '../../browser/support/chromium.mjs';
-import { bareAnimation } from '../support/beside.mjs';
-import { openLive } from '../support/live.mjs';
+import { besideBare } from '../support/beside.mjs';
 
 export default { name: 'lost frames', needs: ['portal', 'browser'], run };
 
@@ -13,22 +11,10 @@ const AT_MOST = 1.1;
 const NOISY = 0.1;
 
 async function run() {
-  const live = await openLive();
-  const beside = await launch();
-  try {
-    await live.desk.press('u');
-    const bare = await (await beside.newContext({ viewport: live.page.viewportSize() })).newPage();
-    await bareAnimation(bare, { width: 500, dot: 30, seconds: 1 });
-    await live.run();
-    await live.unwatch();
-    await Promise.all([live.page, bare].map((page) => page.evaluate(blockEverySecond)));
-    const [stage, control] = await Promise.all([drawn(live.scene.far, live.page), drawn(beside, bare)]);
-    if ((await live.desk.word()) !== 'RUNNING') throw new Error(`the set ended while it was measured: ${await live.desk.word()}`);
-    return judge(stage, control);
-  } finally {
-    await beside.close();
-    await live.close();
-  }
+  return besideBare({}, async (...both) => {
+    await Promise.all(both.map(({ page }) => page.evaluate(blockEverySecond)));
+    return judge(...await Promise.all(both.map(drawn)));
+  });
 }
 
 function judge(stage, control) {
@@ -49,7 +35,7 @@ function blockEverySecond() {
  *
  * @returns `{due, lost}`: how many frames the display asked for from the first drawn to the last, and how many of them were not drawn
  */
-async function drawn(browser, page) {
+async function drawn({ browser, page }) {
   const cdp = await browser.newBrowserCDPSession();
   const events = [];
   cdp.on('Tracing.dataCollected', ({ value }) => events.push(...value));

@@ -4,7 +4,7 @@
 import { anyClock, BEAT, heardBeats, traceOf, transit } from './link.mjs';
 import { started } from './orders.mjs';
 
-/** How often the page drives its player, ms: TICK of web/src/stage/main.ts. */
+/** How often the page drives its player, ms: TICK of web/src/stage/frames.ts. */
 const TICK = 100;
 /** The screen is read so often, ms. */
 const LOOK = 1;

@@ -54,7 +54,7 @@ async fn ordered_stands_against_shown_second_by_second() {
             "Width|18°|17°",
             "Rate, Hz|1.00|see below, by second",
             "Seconds of motion|7.0|7.0",
-            "Frames||352 frames, longest gap 84 ms, 1 s with a gap over 50 ms",
+            "Frames||352 frames looked at, longest gap 84 ms, 1 s with a gap over 50 ms",
             "Seconds with a gap over 50 ms||1",
             "Hidden or hung: no frame drawn||0.0 s",
             "Unknown: nothing heard||none",

@@ -11,6 +11,7 @@ import type { ToStage } from "../wire/ToStage";
 import { Buzz } from "./buzz";
 import { abilities, ThisDevice } from "./device";
 import { Dot } from "./dot";
+import { TICK } from "./frames";
 import { admitted, type Effect, type Event, opened, reduce } from "./machine";
 import { Pacer } from "./pacer";
 import { Player } from "./player";
@@ -22,8 +23,6 @@ import { bindStopping } from "./stopping";
 import { Tones } from "./tones";
 import { Watchdog } from "./watchdog";
 
-/** How often the player is driven, ms. */
-const TICK = 100;
 /** How often what is untold is told again, and what is not kept is sent again, ms. */
 const AGAIN = 500;
 const SEND_AGAIN = 2_000;
@@ -58,6 +57,7 @@ let state = opened(abilities());
 let drawn = 0;
 let stoppedAt = -Infinity;
 let handingIn = false;
+let frameAsked = false;
 let ticking: ReturnType<typeof setInterval> | undefined;
 
 const device = new ThisDevice(
@@ -149,20 +149,26 @@ function follow(): void {
 
 /** Drives the player while something moves. */
 function drive(on: boolean): void {
+  askForFrame();
   if (on === (ticking !== undefined)) return;
   clearInterval(ticking);
   ticking = on ? setInterval(tick, TICK) : undefined;
-  if (on) requestAnimationFrame(frame);
 }
 
 function tick(): void {
   player.tick(performance.now());
+  askForFrame();
   if (!player.active) follow();
 }
 
-function frame(): void {
-  player.frame(performance.now());
-  if (ticking !== undefined) requestAnimationFrame(frame);
+function askForFrame(): void {
+  if (frameAsked || !player.wantsFrame) return;
+  frameAsked = true;
+  requestAnimationFrame(() => {
+    frameAsked = false;
+    player.frame(performance.now());
+    askForFrame();
+  });
 }
 
 function hear(message: ToStage, pageNow: number): void {

@@ -117,31 +117,32 @@ export class Player {
     playing.figure?.play(playing.shown, playing.shape, now - PAST, until + 1);
   }
 
-  /** Call it ten times a second. */
+  /** Call it every `TICK`. */
   tick(now: number): void {
     const { playing } = this;
     if (!playing) return;
     const { easing } = playing;
     if (easing && now >= easing.until) return this.rest(easing.ending, now);
     if (!easing && (this.stage.watchdog.tooSilent(now) || now > playing.easesAt)) return this.stage.onSilence();
-    if (!easing && this.reached(playing, now) >= (endOf(playing.course) ?? now)) return this.finish(now);
+    if (!easing && this.isOver(playing, now)) return this.finish(now);
     if (!easing && now - playing.bakedAt >= REPLACE) this.bake(now);
     this.beat(playing, now, easing?.until ?? this.stage.watchdog.lastMotion);
+    playing.frames.tick(now);
+    if (!playing.set.plan.channels.eyes) this.begins(playing, now);
     this.note(playing, now);
   }
 
-  /** Call it in every animation frame. */
+  /** Whether `frame` is to be called in the next animation frame. */
+  get wantsFrame(): boolean {
+    return this.playing?.frames.wanted === true;
+  }
+
+  /** Call it in an animation frame. */
   frame(now: number): void {
     const { playing } = this;
     if (!playing) return;
     playing.frames.add(now);
-    if (!playing.begun && this.hasBegun(playing, now)) {
-      playing.begun = true;
-      playing.secondAt = now;
-      playing.frames.take();
-      this.fact(playing, now, { kind: "shown", width: playing.width });
-    }
-    if (!playing.easing) this.note(playing, now);
+    this.begins(playing, now);
   }
 
   private begin(set: SetView, now: number): void {
@@ -172,9 +173,18 @@ export class Player {
     figure?.show(this.playing.shape);
   }
 
+  private begins(playing: Playing, now: number): void {
+    if (playing.begun || !this.hasBegun(playing, now)) return;
+    playing.begun = true;
+    playing.secondAt = now;
+    playing.frames.take();
+    this.fact(playing, now, { kind: "shown", width: playing.width });
+  }
+
   private bake(now: number): void {
     const { playing } = this;
     if (!playing) return;
+    playing.frames.look(now);
     const ordered = this.ordered(playing.set, now);
     const inTime = Math.abs(phaseAt(playing.course, now) - phaseAt(ordered, now)) <= SLIGHT;
     playing.course = joined(playing.course, ordered, Math.max(inTime ? now : now + LEAD, playing.restUntil));
@@ -191,6 +201,12 @@ export class Player {
     return shifted(set.timeline, now - this.stage.clock.roomTime(now));
   }
 
+  private isOver(playing: Playing, now: number): boolean {
+    const end = endOf(playing.course) ?? now;
+    return now >= end && this.reached(playing, now) >= end;
+  }
+
+  /** Reading it back costs the page a frame of its own: only where it is needed. */
   private reached(playing: Playing, now: number): number {
     return playing.figure?.reached ?? now;
   }
@@ -226,12 +242,12 @@ export class Player {
   }
 
   private note(playing: Playing, now: number): void {
-    const reached = this.reached(playing, now);
     if (now - playing.showingAt >= SHOW) {
-      playing.showingAt = now;
-      this.show(playing, reached, true);
+      playing.showingAt += SHOW * Math.floor((now - playing.showingAt) / SHOW);
+      this.show(playing, this.reached(playing, now), true);
     }
     if (playing.begun && now - playing.secondAt >= SECOND) {
+      const reached = this.reached(playing, now);
       playing.secondAt += SECOND;
       this.fact(playing, reached, { kind: "second", phase: phaseAt(playing.shown, reached), ...playing.frames.take() });
     }

@@ -14,11 +14,11 @@ width: number, } | { "kind": "second",
  */
 phase: number, 
 /**
- * Frames drawn in this second.
+ * Frames that the page looked at in this second, a few now and then; 0: none was drawn.
  */
 frames: number, 
 /**
- * The longest time between two of them, ms.
+ * The longest time for which it waited for one of them, or for which its script was held up, ms.
  */
 longest_gap: number, } | { "kind": "rested", 
 /**

@@ -17,9 +17,9 @@ pub struct Heard {
     pub at: f64,
     /// Cycles shown so far.
     pub phase: f64,
-    /// Frames drawn since the one before, where they were counted.
+    /// Frames looked at since the one before, where they were counted.
     pub frames: Option<u32>,
-    /// The longest time between two of them, ms.
+    /// The longest wait for one of them, or of the page's script, ms.
     pub longest_gap: Option<f64>,
 }
 
@@ -132,14 +132,14 @@ pub fn set_by_second(course: &SetCourse) -> Chart {
     Chart {
         title: "Rate and frames by second",
         description: "Upper part: cycles a second over time, as ordered (dashed) and as the screen showed it (whole). \
-            Lower part: the longest time between two frames in each second, ms. Where nothing was heard the lines are broken."
+            Lower part: the longest gap in each second, ms: no frame was drawn for so long, or the page's script was held up. Where nothing was heard the lines are broken."
             .into(),
         width: WIDTH,
         height: HEIGHT,
         elements,
         caption: words::by_second_caption(course, &parts),
         note: course.ordered.segments.is_empty().then_some("What was ordered over time is not in the record of this set."),
-        columns: &["Seconds", "Ordered, Hz", "Shown, Hz", "Ordered cycles", "Shown cycles", "Frames", "Longest gap, ms"],
+        columns: &["Seconds", "Ordered, Hz", "Shown, Hz", "Ordered cycles", "Shown cycles", "Frames looked at", "Longest gap, ms"],
         rows: parts.iter().map(row).collect(),
     }
 }

@@ -111,9 +111,9 @@ pub enum Fact {
     Second {
         /// Cycles shown so far.
         phase: f64,
-        /// Frames drawn in this second.
+        /// Frames that the page looked at in this second, a few now and then; 0: none was drawn.
         frames: u32,
-        /// The longest time between two of them, ms.
+        /// The longest time for which it waited for one of them, or for which its script was held up, ms.
         longest_gap: f64,
     },
     /// It came to rest.

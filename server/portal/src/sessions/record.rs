@@ -197,9 +197,9 @@ fn frames(set: &Set) -> String {
     let shown = &set.shown;
     match (shown.frames, shown.longest_gap) {
         (Some(frames), Some(gap)) if shown.long_gaps > 0 => {
-            format!("{frames} frames, longest gap {gap:.0} ms, {} s with a gap over {LONG_GAP_MS:.0} ms", shown.long_gaps)
+            format!("{frames} frames looked at, longest gap {gap:.0} ms, {} s with a gap over {LONG_GAP_MS:.0} ms", shown.long_gaps)
         }
-        (Some(frames), Some(gap)) => format!("{frames} frames, longest gap {gap:.0} ms"),
+        (Some(frames), Some(gap)) => format!("{frames} frames looked at, longest gap {gap:.0} ms"),
         _ => "nothing heard".into(),
     }
 }

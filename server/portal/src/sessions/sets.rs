@@ -40,9 +40,9 @@ pub struct Shown {
     pub width: Option<f64>,
     /// From the first motion to rest.
     pub seconds: Option<f64>,
-    /// Frames drawn.
+    /// Frames that its page looked at.
     pub frames: Option<i64>,
-    /// The longest time between two frames, ms.
+    /// The longest wait for a frame, or of its script, ms.
     pub longest_gap: Option<f64>,
     /// Seconds that had a gap above 50 ms.
     pub long_gaps: i64,
