@@ -15,7 +15,7 @@ async function run() {
     const reader = await live.reader();
     const hangs = [];
     // The fastest rate is for small dots.
-    await live.choose('Shift+D', 'dot-size', 'dot 1.0°');
+    await live.choose('Shift+D', 'dot-size', 'dot 1°');
     for (const path of Object.keys(PATHS)) {
       await live.choose('p', 'path', path);
       for (const rate of RATES) {

@@ -8,7 +8,7 @@ import { openLive } from '../support/live.mjs';
 
 export default { name: 'key press to first changed frame', needs: ['portal', 'browser'], run };
 
-const TRIES = 20;
+const TRIES = 30;
 /** Of a screen that shows sixty a second, ms. */
 const FRAME = 1000 / 60;
 /** Hz. From the slow one a key makes the fast one: the greater the change, the clearer its beginning. */

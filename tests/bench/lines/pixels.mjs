@@ -32,7 +32,7 @@ async function run({ web }) {
       await live.desk.press('Escape');
       await live.rested();
       const frames = await reel.stop();
-      const { phase, jumps, reversals } = followed(frames, place, RATES.most * (1 + CATCH_UP));
+      const { phase, jumps, reversals } = followed(frames, place, RATES.most * (1 + CATCH_UP), path === 'eight');
       total.frames += frames.length;
       total.cycles += phase;
       total.jumps += jumps;

@@ -14,12 +14,11 @@ const STRIP = { lasts: 1_000, way: 400, foot: 12 };
  */
 export async function film(page, reader) {
   await page.evaluate(showTime, STRIP);
-  const field = await page.evaluate(() => ({
-    top: document.querySelector('header').getBoundingClientRect().bottom,
-    foot: document.querySelector('footer').getBoundingClientRect().top,
-    width: innerWidth,
-    origin: performance.timeOrigin,
-  }));
+  const field = await page.evaluate(() => {
+    const { left, bottom } = document.getElementById('leave').getBoundingClientRect();
+    const foot = document.querySelector('footer').getBoundingClientRect().top;
+    return { button: { left, bottom }, foot, width: innerWidth, origin: performance.timeOrigin };
+  });
   return new Film(await reelOf(page), reader, { ...field, strip: STRIP });
 }
 
@@ -51,6 +50,9 @@ async function reelOf(page) {
   return { frames, stop };
 }
 
+/** The size of the dot is read to this much, px. */
+const SAME_SIZE = 3;
+
 /** See `film`. */
 class Film {
   constructor(reel, reader, field) {
@@ -60,14 +62,15 @@ class Film {
   /**
    * Ends the film.
    *
-   * @returns `[{t, x, y}]`: t the page time of the frame, ms; x and y the middle of the dot, px of the page; only pictures that show it
+   * @returns `[{t, x, y}]`: t the page time of the frame, ms; x and y the middle of the dot, px of the page; only pictures that show
+   *   it as large as the first does, and nothing else: no words
    */
   async stop() {
     await this.reel.stop();
     const found = [];
     for (const { data, t } of this.reel.frames) {
       const { dot, mark } = await this.reader.evaluate(findBoth, { data, field: this.field });
-      if (dot && mark) found.push({ t: timeOf(mark, t - this.field.origin), ...dot });
+      if (dot && mark && Math.abs(dot.size - (found[0]?.size ?? dot.size)) <= SAME_SIZE) found.push({ t: timeOf(mark, t - this.field.origin), ...dot });
     }
     // They may overtake one another on their way.
     return found.sort((a, b) => a.t - b.t);
@@ -89,34 +92,45 @@ function timeOf({ x }, about) {
   return shown + STRIP.lasts * Math.round((about - shown) / STRIP.lasts);
 }
 
-/** Runs in `reader`: the middles of the dot, between header and footer, and of the mark; each is what is much lighter than its ground. */
-async function findBoth({ data, field }) {
+/** Runs in `reader`: the middle and size of the dot, above the footer, and of the mark; each is what is much lighter than its ground. */
+async function findBoth({ data, field: { strip, foot, button, width: pageWidth } }) {
   const bytes = Uint8Array.from(atob(data), (letter) => letter.charCodeAt(0));
   const picture = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
   const canvas = (globalThis.canvas ??= new OffscreenCanvas(picture.width, picture.height));
   const context = canvas.getContext('2d', { willReadFrequently: true });
   context.drawImage(picture, 0, 0);
-  const scale = picture.width / field.width;
-  return { dot: middle(field.top, field.foot, picture.width), mark: middle(0, field.strip.foot, (field.strip.way + 12) * scale) };
+  const scale = picture.width / pageWidth;
+  const mark = light(0, strip.foot, (strip.way + 12) * scale);
+  // The button for leaving stays where it is, in the corner that the dot never gets to.
+  context.clearRect(button.left * scale - 2, 0, picture.width, button.bottom * scale + 2);
+  return { dot: light(strip.foot, foot, picture.width), mark };
 
-  /** Of all that is light in the rows from `from` to `to`, px of the page, and the first `columns` of the picture. */
-  function middle(from, to, columns) {
+  /** All that is light in the rows from `from` to `to`, px of the page, and the first `columns` of the picture. */
+  function light(from, to, columns) {
     const top = Math.ceil(from * scale);
     const { data: pixels, width, height } = context.getImageData(0, top, columns, Math.floor(to * scale) - top);
-    const light = (at) => pixels[at] + pixels[at + 1] + pixels[at + 2];
-    const dark = light(0);
-    let count = 0;
+    const brightness = (at) => pixels[at] + pixels[at + 1] + pixels[at + 2];
+    const dark = brightness(0);
+    let sum = 0;
     let [x, y] = [0, 0];
+    const [across, down] = [{ least: Infinity, most: -Infinity }, { least: Infinity, most: -Infinity }];
+    const reach = (range, at) => {
+      range.least = Math.min(range.least, at);
+      range.most = Math.max(range.most, at);
+    };
     for (let row = 0; row < height; row++) {
       for (let column = 0; column < width; column++) {
         // Weighted by how light it is, so that the soft edge counts for what it is.
-        const more = light(4 * (row * width + column)) - dark;
+        const more = brightness(4 * (row * width + column)) - dark;
         if (more < 24) continue;
-        count += more;
+        sum += more;
         x += more * (column + 0.5);
         y += more * (row + 0.5);
+        reach(across, column);
+        reach(down, row);
       }
     }
-    return count === 0 ? null : { x: x / count / scale, y: (y / count + top) / scale };
+    const size = Math.max(across.most - across.least, down.most - down.least) / scale;
+    return sum === 0 ? null : { x: x / sum / scale, y: (y / sum + top) / scale, size };
   }
 }
