@@ -4,6 +4,7 @@
 use std::time::{Duration, Instant};
 
 use leeward_core::wire::{Comfort, Device, FromDesk, FromStage, Order, Plan, Refusal, WIRE_VERSION};
+use leeward_tests::device;
 use tokio::time::sleep;
 use tokio_tungstenite::tungstenite::Message;
 use uuid::Uuid;

@@ -1,9 +1,10 @@
 //! One device has the seat; a second one asks.
 
 use leeward_core::wire::{FromStage, RoomState, SeatState, WIRE_VERSION};
+use leeward_tests::device;
 use serde_json::json;
 
-use crate::page::{Stage, device, upgrade};
+use crate::page::{Stage, upgrade};
 use crate::scene::{Scene, join};
 
 #[tokio::test]

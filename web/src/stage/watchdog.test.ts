@@ -46,6 +46,12 @@ test("the limit follows what is usual, within 750 and 1,850 ms, once 100 gaps we
   assert.equal(feed(1400, 100).limit, MOST_LIMIT);
 });
 
+test("a line that was lost and came back is not what is usual", () => {
+  const dog = feed(250, 100);
+  for (let i = 1; i <= 5; i++) dog.onBeat(25_000 + i * 4_000, 25_000 + i * 4_000, 0, true);
+  assert.equal(dog.limit, 750);
+});
+
 test("where more silence is borne the dot eases more briskly, and an end without silence takes its time", () => {
   // Signs every `gap` ms, the last of them at 100 * gap; [gap, limit, ease after it]
   for (const [gap, limit, ease] of [[250, 750, 600], [500, 1000, 450], [600, 1200, 300], [1400, 1850, 300]] as const) {

@@ -43,7 +43,9 @@ export class Watchdog {
     if (deskSilent === null) return;
     const sign = Math.min(left, arrived) - deskSilent;
     if (sign <= this.lastSign + SAME_SIGN) return;
-    if (measure && Number.isFinite(this.lastSign)) this.gaps = [...this.gaps, arrived - this.lastSign].slice(-GAPS_KEPT);
+    // A longer gap was a lost line, not what is usual on this one.
+    const gap = arrived - this.lastSign;
+    if (measure && gap <= MOST_LIMIT) this.gaps = [...this.gaps, gap].slice(-GAPS_KEPT);
     this.lastSign = sign;
   }
 

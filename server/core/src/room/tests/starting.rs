@@ -51,9 +51,12 @@ fn a_set_at_the_moment_of_admission_finds_the_stage_with_a_fresh_sign_of_the_des
     let told = play.log.len();
     play.order(Order::Sight);
     assert_eq!(play.order(Order::Start), None);
-    let to_stage: Vec<&ToStage> =
-        play.log[told..].iter().filter_map(|(_, effect)| if let Effect::ToStage(STAGE, message) = effect { Some(message) } else { None }).collect();
-    let set = to_stage.iter().position(|message| matches!(message, ToStage::View(view) if view.set.is_some())).expect("a set for the stage");
+    let to_stage: Vec<&ToStage> = play.log[told..]
+        .iter()
+        .filter_map(|(_, effect)| if let Effect::ToStage(STAGE, message) = effect { Some(message) } else { None })
+        .collect();
+    let set =
+        to_stage.iter().position(|message| matches!(message, ToStage::View(view) if view.set.is_some())).expect("a set for the stage");
     let sign = to_stage[..set].iter().rev().find_map(|message| if let ToStage::Beat(beat) = message { beat.desk_silent } else { None });
     assert_eq!(sign, Some(0.0));
 }
