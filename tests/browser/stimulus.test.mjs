@@ -51,10 +51,10 @@ test('every path is drawn in its own shape, without a jump, and ends where it be
   // Extents in widths. The eight: loops of radius 1 / (2 + 2 √2), from end to end 1.390 widths long.
   for (const [path, wide, high, length] of [['up-down', 0, 1, 1], ['falling', 0.7071, 0.7071, 1], ['rising', 0.7071, 0.7071, 1], ['eight', 1, 0.4142, 1.3902]]) {
     await choose('p', 'path', path);
-    // A path that does not fit is narrowed; the desk shows what is left.
+    const seen = await oneSet();
+    // A path that does not fit is narrowed; the desk shows what was left, once the room has answered.
     const degrees = Number.parseFloat(await desk.text('width'));
     const px = width * Math.tan((degrees * Math.PI) / 360) / Math.tan((9 * Math.PI) / 180);
-    const seen = await oneSet();
     const span = (axis) => Math.max(...seen.map((one) => one[axis])) - Math.min(...seen.map((one) => one[axis]));
     assert.ok(Math.abs(span('x') - wide * px) < 2 && Math.abs(span('y') - high * px) < 2, `${path}: ${span('x')} by ${span('y')} of ${px}`);
     const far = steps(seen).filter(({ step, dt }) => step > Math.PI * length * px * 1.3 * (dt / 1000) + 1);
