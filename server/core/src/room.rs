@@ -32,7 +32,7 @@ use crate::wire::{Plan, SeatState};
 use desk::Desk;
 use presence::Presence;
 use set::{LiveSet, Orphan, Starting};
-use stage::Stage;
+use stage::{Arriving, Stage};
 use view::{Face, StopNews};
 
 /// After a stop, no set starts for this long, ms.
@@ -68,6 +68,7 @@ pub struct Room {
     control: Option<u64>,
     desk_presence: Presence,
     stage: Option<Stage>,
+    arriving: Vec<Arriving>,
     stage_presence: Presence,
     /// Since when beats are quick enough to measure silence, room time, ms.
     live_since: f64,
@@ -116,6 +117,7 @@ impl Room {
             control: None,
             desk_presence: Presence::default(),
             stage: None,
+            arriving: Vec::new(),
             stage_presence: Presence::default(),
             live_since: 0.0,
             number: start.sets_so_far,
@@ -175,7 +177,7 @@ impl Room {
 
     /// Nobody is connected and nothing runs: the room may be let go.
     pub fn is_idle(&self) -> bool {
-        self.desks.is_empty() && self.stage.is_none() && !self.is_active()
+        self.desks.is_empty() && self.stage.is_none() && self.arriving.is_empty() && !self.is_active()
     }
 
     /// The client is admitted and the session goes on.

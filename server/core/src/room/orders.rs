@@ -157,7 +157,7 @@ impl Room {
 
     /// The widest path that the client's screen shows, degrees, when it is known.
     fn widest(&self, plan: &Plan) -> Option<f64> {
-        let device = self.stage.as_ref()?.device.as_ref()?;
+        let device = &self.stage.as_ref()?.device;
         Some(optics::widest(device, plan.path, plan.dot))
     }
 

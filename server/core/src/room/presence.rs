@@ -42,7 +42,8 @@ impl Presence {
 impl Room {
     pub(super) fn lines(&self) -> impl Iterator<Item = &Line> {
         let stage = self.stage.iter().map(|stage| &stage.line);
-        self.desks.iter().map(|desk| &desk.line).chain(stage)
+        let arriving = self.arriving.iter().map(|one| &one.line);
+        self.desks.iter().map(|desk| &desk.line).chain(stage).chain(arriving)
     }
 
     pub(super) fn lines_mut(&mut self) -> impl Iterator<Item = &mut Line> {
@@ -146,8 +147,10 @@ impl Room {
         for desk in dead {
             self.close_desk(desk, Why::Silent);
         }
-        if let Some(stage) = self.stage.as_ref().filter(|stage| stage.line.is_dead(now)) {
-            self.close_stage(stage.id, Why::Silent);
+        let stages = self.stage.iter().map(|stage| (stage.id, &stage.line)).chain(self.arriving.iter().map(|one| (one.id, &one.line)));
+        let dead: Vec<u64> = stages.filter(|(_, line)| line.is_dead(now)).map(|(id, _)| id).collect();
+        for stage in dead {
+            self.close_stage(stage, Why::Silent);
         }
     }
 

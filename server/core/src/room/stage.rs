@@ -16,22 +16,34 @@ const MOST_FRAMES: u32 = 2_000;
 const MOST_SEQ: u32 = 1_000_000;
 const MOST_MS: f64 = 1e12;
 
+/// Sockets that have yet to say hello; more are turned away, the oldest first.
+const ARRIVING: usize = 4;
+
 #[derive(Debug)]
 pub(super) struct Stage {
     pub id: u64,
     pub line: Line,
-    pub device: Option<Device>,
+    pub device: Device,
+}
+
+/// A client's socket that has not said hello. A page that gave up waiting for one has opened another since, and on a slow
+/// line the one it gave up may open later: so a socket takes a page's place only once a page speaks through it.
+#[derive(Debug)]
+pub(super) struct Arriving {
+    pub id: u64,
+    pub line: Line,
 }
 
 impl Room {
     pub(super) fn stage_joined(&mut self, id: u64) {
-        if let Some(old) = &self.stage {
-            self.close_stage(old.id, Why::Replaced);
+        if self.arriving.len() == ARRIVING {
+            self.close_stage(self.arriving[0].id, Why::Silent);
         }
-        self.stage = Some(Stage { id, line: Line::new(self.now), device: None });
+        self.arriving.push(Arriving { id, line: Line::new(self.now) });
     }
 
     pub(super) fn stage_left(&mut self, id: u64) {
+        self.arriving.retain(|one| one.id != id);
         if self.stage.take_if(|stage| stage.id == id).is_some() {
             self.lose_stage();
         }
@@ -44,29 +56,47 @@ impl Room {
 
     pub(super) fn stage_said(&mut self, id: u64, said: FromStage) {
         let now = self.now;
-        let Some(stage) = self.stage.as_mut().filter(|stage| stage.id == id) else {
+        let arriving = self.arriving.iter_mut().find(|one| one.id == id).map(|one| &mut one.line);
+        let taken = if let Some(line) = arriving {
+            line.hear(now).and_then(|()| self.arrived(id, said))
+        } else if let Some(stage) = self.stage.as_mut().filter(|stage| stage.id == id) {
+            stage.line.hear(now).and_then(|()| self.greeted_said(said))
+        } else {
             // It was closed or replaced; what it had sent before is dropped.
             return;
         };
-        let taken = stage.line.hear(now).and_then(|()| self.take_in(id, said));
         if let Err(words) = taken {
             self.close_stage(id, Why::Breach(words));
         }
     }
 
-    fn take_in(&mut self, id: u64, said: FromStage) -> Result<(), &'static str> {
-        let greeted = self.stage.as_ref().is_some_and(|stage| stage.line.greeted);
-        match (said, greeted) {
-            (FromStage::Hello { wire, device }, false) => self.greet_stage(id, wire, device),
-            (FromStage::Hello { .. }, true) => Err("hello comes once"),
-            (_, false) => Err("hello comes first"),
-            (said, true) => self.greeted_said(said),
+    /// The first words of a socket.
+    fn arrived(&mut self, id: u64, said: FromStage) -> Result<(), &'static str> {
+        let FromStage::Hello { wire, device } = said else { return Err("hello comes first") };
+        if !understands(wire) {
+            self.effects.push(Effect::ToStage(id, ToStage::Reload));
+            self.close_stage(id, Why::Outdated);
+            return Ok(());
         }
+        let device = taken_in(device)?;
+        if let Some(old) = &self.stage {
+            self.close_stage(old.id, Why::Replaced);
+        }
+        if let Some(at) = self.arriving.iter().position(|one| one.id == id) {
+            let Arriving { id, mut line } = self.arriving.remove(at);
+            line.greet(self.now);
+            self.stage = Some(Stage { id, line, device });
+        }
+        self.fit_plan();
+        self.stage_sign();
+        self.send_beats();
+        Ok(())
     }
 
     fn greeted_said(&mut self, said: FromStage) -> Result<(), &'static str> {
         self.stage_sign();
         match said {
+            FromStage::Hello { .. } => Err("hello comes once"),
             FromStage::Beat(reply) => self.stage_answered(reply),
             FromStage::Device { device } => self.device_changed(device),
             said if self.seat == SeatState::Admitted => self.admitted_said(said),
@@ -86,24 +116,6 @@ impl Room {
         Ok(())
     }
 
-    fn greet_stage(&mut self, id: u64, wire: u32, device: Device) -> Result<(), &'static str> {
-        if !understands(wire) {
-            self.effects.push(Effect::ToStage(id, ToStage::Reload));
-            self.close_stage(id, Why::Outdated);
-            return Ok(());
-        }
-        let device = taken_in(device)?;
-        let now = self.now;
-        if let Some(stage) = &mut self.stage {
-            stage.line.greet(now);
-            stage.device = Some(device);
-        }
-        self.fit_plan();
-        self.stage_sign();
-        self.send_beats();
-        Ok(())
-    }
-
     fn stage_answered(&mut self, reply: BeatReply) -> Result<(), &'static str> {
         let (now, seq) = (self.now, self.seq);
         match &mut self.stage {
@@ -115,7 +127,7 @@ impl Room {
     fn device_changed(&mut self, device: Device) -> Result<(), &'static str> {
         let device = taken_in(device)?;
         if let Some(stage) = &mut self.stage {
-            stage.device = Some(device);
+            stage.device = device;
         }
         self.fit_plan();
         if self.active_plan().is_some_and(|plan| self.check_plan(&plan).is_err()) {
@@ -198,7 +210,7 @@ impl Room {
     }
 
     pub(super) fn kept(&mut self, set: String, seq: u32) {
-        if let Some(stage) = self.stage.as_ref().filter(|stage| stage.line.greeted) {
+        if let Some(stage) = &self.stage {
             let message = ToStage::Kept { set, seq };
             self.effects.push(Effect::ToStage(stage.id, message));
         }

@@ -89,7 +89,7 @@ impl Room {
             seat: self.seat,
             seat_asked_for: self.seat_asked_for,
             stage_here: self.stage_presence.here,
-            device: self.stage.as_ref().and_then(|stage| stage.device),
+            device: self.stage.as_ref().map(|stage| stage.device),
             eyes_locked: self.eyes_locked,
             sides_asked: self.sides_asked,
             closing_words: self.closed.clone().flatten(),

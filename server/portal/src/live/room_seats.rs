@@ -3,6 +3,7 @@
 use leeward_core::room::Event;
 use leeward_core::wire::{FromStage, Needs, RoomState, StageView, ToStage};
 use tokio::time::Instant;
+use uuid::Uuid;
 
 use super::clerk::Job;
 use super::holder::seat_state;
@@ -12,11 +13,7 @@ use super::room_task::{Keeper, WAITING_VIEW};
 
 impl Keeper {
     pub(super) fn stage_opened(&mut self, socket: u64, line: Line) {
-        let (waits, seat) = (line.waits(), line.seat());
-        let earlier: Vec<u64> = self.lines.iter().filter(|(_, old)| old.waits() && old.seat() == seat).map(|(id, _)| *id).collect();
-        for id in earlier {
-            self.close(id, closing::REPLACED);
-        }
+        let waits = line.waits();
         self.lines.insert(socket, line);
         if waits {
             self.show_waiting();
@@ -28,12 +25,23 @@ impl Keeper {
     }
 
     pub(super) fn stage_said(&mut self, stage: u64, said: FromStage) {
-        if !self.lines.get(&stage).is_some_and(Line::waits) {
+        let Some(seat) = self.lines.get(&stage).filter(|line| line.waits()).map(Line::seat) else {
             return self.tell(Event::StageSaid { stage, said });
-        }
+        };
         // A device that only asks for the seat may say who it is, and nothing else.
-        if !matches!(said, FromStage::Hello { .. } | FromStage::Device { .. }) {
-            self.close(stage, closing::NOT_YOURS);
+        match said {
+            FromStage::Hello { .. } => self.replace_waiting(stage, seat),
+            FromStage::Device { .. } => {}
+            _ => self.close(stage, closing::NOT_YOURS),
+        }
+    }
+
+    /// As in the room, a socket takes another's place once its page speaks.
+    fn replace_waiting(&mut self, stage: u64, seat: Option<Uuid>) {
+        let earlier = |(id, old): &(&u64, &Line)| **id != stage && old.waits() && old.seat() == seat;
+        let earlier: Vec<u64> = self.lines.iter().filter(earlier).map(|(id, _)| *id).collect();
+        for id in earlier {
+            self.close(id, closing::REPLACED);
         }
     }
 

@@ -107,6 +107,31 @@ fn a_desk_that_comes_back_beside_its_own_dead_socket_has_control() {
     assert_eq!(play.closed(), [(DESK, Why::Silent)]);
 }
 
+/// On a slow line a socket that its page gave up opens after the one that the page opened in its place.
+#[test]
+fn a_socket_through_which_no_page_speaks_takes_nobodys_place() {
+    let mut play = Play::running(2_000.0);
+    play.send(Event::StageJoined { stage: 101 });
+    play.run(3_000.0);
+    assert_eq!((play.closed(), play.ended()), (vec![], None));
+    assert!(play.desk_view().stage_here);
+    play.send(Event::StageLeft { stage: 101 });
+    play.run(500.0);
+    assert_eq!((play.closed(), play.ended()), (vec![], None));
+}
+
+#[test]
+fn sockets_through_which_no_page_speaks_are_closed_in_time_and_are_never_many() {
+    let mut play = Play::running(2_000.0);
+    for stage in 101..=106 {
+        play.send(Event::StageJoined { stage });
+    }
+    assert_eq!(play.closed(), [(101, Why::Silent), (102, Why::Silent)]);
+    play.run(21_000.0);
+    assert_eq!(play.closed().len(), 6);
+    assert!(play.desk_view().stage_here);
+}
+
 #[test]
 fn a_newer_stage_takes_the_place_of_the_older() {
     let mut play = Play::running(2_000.0);

@@ -20,6 +20,8 @@ enum Step {
     Unmute(u64),
     DeskJoins(u64),
     DeskLeaves(u64),
+    /// A socket through which nobody speaks.
+    StageOpens,
     StageJoins,
     StageLeaves,
     Seat(SeatState),
@@ -76,6 +78,7 @@ fn step() -> impl Strategy<Value = Step> {
         2 => page().prop_map(Step::Unmute),
         1 => desk().prop_map(Step::DeskJoins),
         1 => desk().prop_map(Step::DeskLeaves),
+        1 => Just(Step::StageOpens),
         1 => Just(Step::StageJoins),
         1 => Just(Step::StageLeaves),
         1 => prop_oneof![3 => Just(SeatState::Admitted), 1 => Just(SeatState::Waiting)]
@@ -168,6 +171,12 @@ impl Witness {
     }
 }
 
+/// No two sockets have the same number.
+fn free_stage(play: &Play) -> u64 {
+    let taken = |id: u64| play.room.stage.as_ref().is_some_and(|stage| stage.id == id) || play.room.arriving.iter().any(|one| one.id == id);
+    (STAGE..).find(|id| !taken(*id)).expect("numbers do not end")
+}
+
 fn stage_says(play: &mut Play, witness: &mut Witness, said: FromStage) {
     let hears = play.room.is_live() && play.room.stage.as_ref().is_some_and(|s| s.line.greeted);
     if let Some(stage) = play.room.stage.as_ref().map(|stage| stage.id) {
@@ -212,10 +221,17 @@ fn take(play: &mut Play, witness: &mut Witness, step: Step) {
         }
         Step::DeskJoins(_) => {}
         Step::DeskLeaves(desk) => drop(play.send(Event::DeskLeft { desk })),
+        Step::StageOpens => drop(play.send(Event::StageJoined { stage: free_stage(play) })),
         Step::StageJoins => {
-            play.join_stage(STAGE);
+            let stage = free_stage(play);
+            witness.views.remove(&stage);
+            play.join_stage(stage);
         }
-        Step::StageLeaves => drop(play.send(Event::StageLeft { stage: STAGE })),
+        Step::StageLeaves => {
+            if let Some(stage) = play.room.stage.as_ref().map(|stage| stage.id) {
+                play.send(Event::StageLeft { stage });
+            }
+        }
         Step::Seat(state) => drop(play.send(Event::Seat { state, asked_for: false })),
         Step::Record(at_once) => play.recording = at_once,
         Step::NotRecorded(number) => drop(play.send(Event::SetNotRecorded { number })),
