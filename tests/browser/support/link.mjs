@@ -79,9 +79,13 @@ class Link {
 
   #forward(from, to) {
     let due = 0;
+    const waiting = [];
     const later = (act) => {
       due = Math.max(due, performance.now() + this.#delay());
-      setTimeout(() => { if (!this.#silent && !to.destroyed) act(); }, due - performance.now());
+      const piece = () => { if (!this.#silent && !to.destroyed) act(); };
+      waiting.push(piece);
+      // Timers of nearly the same moment may fire in any order, so each lets go what came before its own.
+      setTimeout(() => { while (waiting.includes(piece)) waiting.shift()(); }, due - performance.now());
     };
     from.on('data', (bytes) => { later(() => to.write(bytes)); });
     from.on('end', () => { later(() => to.end()); });
