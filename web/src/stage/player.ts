@@ -128,7 +128,7 @@ export class Player {
     if (!easing && now - playing.bakedAt >= REPLACE) this.bake(now);
     this.beat(playing, now, easing?.until ?? this.stage.watchdog.lastMotion);
     playing.frames.tick(now);
-    if (!playing.set.plan.channels.eyes) this.begins(playing, now);
+    this.begins(playing, now);
     this.note(playing, now);
   }
 
@@ -142,7 +142,6 @@ export class Player {
     const { playing } = this;
     if (!playing) return;
     playing.frames.add(now);
-    this.begins(playing, now);
   }
 
   private begin(set: SetView, now: number): void {
@@ -173,12 +172,15 @@ export class Player {
     figure?.show(this.playing.shape);
   }
 
+  /** Notes when it began to move or sound, once it has; the rest before that is no part of it. */
   private begins(playing: Playing, now: number): void {
-    if (playing.begun || !this.hasBegun(playing, now)) return;
+    if (playing.begun) return;
+    const begun = this.begunAt(playing, now);
+    if (begun === undefined) return;
     playing.begun = true;
-    playing.secondAt = now;
+    playing.secondAt = begun;
     playing.frames.take();
-    this.fact(playing, now, { kind: "shown", width: playing.width });
+    this.fact(playing, begun, { kind: "shown", width: playing.width });
   }
 
   private bake(now: number): void {
@@ -211,8 +213,10 @@ export class Player {
     return playing.figure?.reached ?? now;
   }
 
-  private hasBegun(playing: Playing, now: number): boolean {
-    return playing.set.plan.channels.eyes || extremes(playing.shown, playing.restUntil, now).length > 0;
+  private begunAt(playing: Playing, now: number): number | undefined {
+    const motion = Math.max(startOf(this.ordered(playing.set, now)) ?? Infinity, playing.restUntil);
+    const start = playing.set.plan.channels.eyes ? motion : extremes(playing.shown, playing.restUntil, now)[0]?.at;
+    return start !== undefined && now >= start && this.reached(playing, now) >= start ? start : undefined;
   }
 
   private finish(now: number): void {
