@@ -3,7 +3,7 @@
 use leeward::clients::Asked;
 use leeward::comfort::Sheet;
 use leeward::signin::Role;
-use leeward_core::wire::{Colours, Comfort, Plan, Timbre};
+use leeward_core::wire::{Colours, Comfort, Path, Plan, Timbre};
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
@@ -33,8 +33,7 @@ fn members() -> Vec<MemberPlan> {
     members
 }
 
-/// The kinds in turn, so that every clinician has some of each. The first client of the first
-/// clinician is the one the demo opens its waiting session for.
+/// The kinds in turn, so that every clinician has some of each.
 fn kind(at: usize) -> (Kind, std::ops::Range<usize>) {
     match at % 8 {
         0 | 3 | 5 => (Kind::Well, 8..12),
@@ -56,7 +55,12 @@ fn client(rng: &mut ChaCha8Rng, at: usize) -> ClientPlan {
     };
     let (seizures, eye_condition) = cautions(rng, at);
     let eyes = seizures == Asked::No && eye_condition == Asked::No;
-    let plan = course::comfort(rng, eyes);
+    let has_sheet = at.is_multiple_of(2);
+    let mut plan = course::comfort(rng, eyes);
+    if !has_sheet {
+        // Another path is chosen on the comfort sheet.
+        plan.path = Path::Across;
+    }
     let course = course::draw(rng, kind, sessions, last, plan);
     let (first, family) = (FIRST[(at * 7 + 3) % FIRST.len()], FAMILY[(at * 11 + 5) % FAMILY.len()]);
     ClientPlan {
@@ -69,7 +73,7 @@ fn client(rng: &mut ChaCha8Rng, at: usize) -> ClientPlan {
         location: format!("{} {}, Ternhaven, at home", rng.random_range(1..90), STREETS[at % STREETS.len()]),
         seizures,
         eye_condition,
-        comfort: at.is_multiple_of(2).then(|| sheet(at, plan)),
+        comfort: has_sheet.then(|| sheet(at, plan)),
         targets: course.targets,
         sessions: course.sessions,
         archived: kind == Kind::Away && at.is_multiple_of(3),

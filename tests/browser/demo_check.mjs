@@ -4,7 +4,7 @@
 import assert from 'node:assert/strict';
 import { launch, openPage } from './support/chromium.mjs';
 import { Desk } from './support/desk.mjs';
-import { fill } from './support/practice.mjs';
+import { closingList, fill } from './support/practice.mjs';
 import { table } from './support/record.mjs';
 import { Stage } from './support/stage.mjs';
 
@@ -59,11 +59,13 @@ async function holdSet(desk, stage, { cycles, stopped, ...note }) {
 }
 
 async function close(desk, stage) {
-  await desk.page.getByRole('link', { name: 'closing' }).click();
-  await fill(desk.page, CLOSING);
-  await desk.page.getByRole('button', { name: 'Close the session' }).click();
-  await desk.page.waitForURL(/\/sessions\/[0-9a-f-]{36}$/);
+  const list = await closingList(desk.page);
+  await fill(list, CLOSING);
+  await list.getByRole('button', { name: 'Close the session' }).click();
+  await list.waitForURL(/\/sessions\/[0-9a-f-]{36}$/);
   await stage.until('The meeting has ended.');
+  await desk.until('CLOSED');
+  await desk.page.getByRole('link', { name: "Session's page" }).click();
 }
 
 function judge(sets) {

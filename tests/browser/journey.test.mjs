@@ -6,7 +6,7 @@ import { addPasskeyDevice } from './support/chromium.mjs';
 import { Desk } from './support/desk.mjs';
 import { asShown, inClear, setRows, table } from './support/record.mjs';
 import { CLIENT, LOCATION, TARGET, accessible, openScene } from './support/scene.mjs';
-import { enrol, fill, invite, newClient, newTarget, signIn, signOut, startSession } from './support/practice.mjs';
+import { closingList, enrol, fill, invite, newClient, newTarget, signIn, signOut, startSession } from './support/practice.mjs';
 import { Stage } from './support/stage.mjs';
 
 /** What comes up after each set, and how the set ends. */
@@ -160,14 +160,20 @@ test('set 4 is ended by the clinician at the next extreme', async () => {
 });
 
 test('the session is closed with the list, and the client reads the last words', async () => {
-  await clinician.getByRole('link', { name: 'closing' }).click();
-  await accessible(clinician, 'closing');
-  await clinician.getByRole('button', { name: 'Close the session' }).click();
-  await clinician.getByRole('alert').waitFor();
-  await accessible(clinician, 'closing, incomplete');
-  clinician.troubles = clinician.troubles.filter((line) => !line.includes('422'));
-  await fill(clinician, CLOSING);
-  await clinician.getByRole('button', { name: 'Close the session' }).click();
+  const list = scene.watch(await closingList(clinician));
+  await accessible(list, 'closing');
+  await list.getByRole('button', { name: 'Close the session' }).click();
+  await list.getByRole('alert').waitFor();
+  await accessible(list, 'closing, incomplete');
+  list.troubles = list.troubles.filter((line) => !line.includes('422'));
+  await fill(list, CLOSING);
+  // Meanwhile the desk is there, for the client too.
+  assert.equal(await desk.word(), 'READY');
+  assert.match(await stage.page.locator('main').innerText(), /when you are both ready/);
+  await list.getByRole('button', { name: 'Close the session' }).click();
+  await list.waitForURL(`**/sessions/${scene.session}`);
+  await desk.until('CLOSED');
+  await clinician.getByRole('link', { name: "Session's page" }).click();
   await clinician.waitForURL(`**/sessions/${scene.session}`);
   await stage.until('The meeting has ended.');
   await stage.page.getByText(CLOSING.client_words).waitFor();

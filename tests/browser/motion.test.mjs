@@ -182,7 +182,9 @@ test('a reload in the middle of a set starts nothing', async () => {
   await page.reload();
   await stage.until('A short check');
   await staysAtRest();
+  await desk.untilText('message-1', 'The client is still in the check of their device.');
   await stage.skipCheck();
+  await desk.untilText('message-1', /^(?!The client is still)/);
   await staysAtRest();
 });
 

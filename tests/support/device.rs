@@ -13,5 +13,6 @@ pub fn device() -> Device {
         vibration: false,
         wake_lock: true,
         full_screen: true,
+        checking: false,
     }
 }

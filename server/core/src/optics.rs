@@ -155,6 +155,7 @@ mod tests {
             vibration: false,
             wake_lock: true,
             full_screen: true,
+            checking: false,
         }
     }
 

@@ -1,8 +1,8 @@
 // Using a page by keyboard alone.
 
-/** A pointer on this page is a trouble of the page from now on. Call it before the page is opened. */
+/** A pointer on this page, or on a tab that it opens, is a trouble of that page from now on. Call it before the page is opened. */
 export function noPointer(page) {
-  return page.addInitScript(() => addEventListener('pointerdown', () => console.error('a pointer was used'), { capture: true }));
+  return page.context().addInitScript(() => addEventListener('pointerdown', () => console.error('a pointer was used'), { capture: true }));
 }
 
 /** Goes on by Tab until `locator` has the focus; throws when it never does, or when a stop on the way shows no focus. */

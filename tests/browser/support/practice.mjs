@@ -29,6 +29,13 @@ export async function invite(page, name, roles) {
   return page.getByLabel('Link').inputValue();
 }
 
+/** Opens the closing list from the desk by `open`, which comes to its link and follows it. @returns the list's page, a tab of its own */
+export async function closingList(desk, open = () => desk.getByRole('link', { name: 'closing' }).click()) {
+  const [list] = await Promise.all([desk.waitForEvent('popup'), open()]);
+  await list.waitForURL('**/close');
+  return list;
+}
+
 /** Fills a form of records: texts by the field's name, choices (`radio` or `select`) by their value. */
 export async function fill(page, fields) {
   for (const [name, value] of Object.entries(fields)) {

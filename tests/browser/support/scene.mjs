@@ -65,8 +65,14 @@ class Scene {
   /** The same as a tab that can be hidden, see `launchTab`. */
   async clientTab() {
     this.far = await launchTab({ flags: this.link.flags });
-    this.pages.push(watchTroubles(this.far.page, this.house.origin));
+    this.watch(this.far.page);
     return this.far;
+  }
+
+  /** Takes a page into `calm()`. @returns the page */
+  watch(page) {
+    this.pages.push(watchTroubles(page, this.house.origin));
+    return page;
   }
 
   /** The first member, invited from the terminal. @returns the member's page, signed in */

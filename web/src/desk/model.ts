@@ -97,7 +97,8 @@ export interface DeskState {
   lastStep: { setting: string; at: number } | null;
   /** Of the key that sets the rate by rhythm. */
   taps: Taps;
-  notice: { words: string; since: number } | null;
+  /** The answer to the last press; `missing`: it says what a start still needs. */
+  notice: { words: string; since: number; missing: boolean } | null;
   /** Whether this page has the keyboard, and since when. */
   focus: { here: boolean; since: number };
   shortcuts: boolean;

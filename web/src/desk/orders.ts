@@ -19,7 +19,8 @@ const HELD_KEY = 250;
 const isSafeLate = (order: Order): boolean => ["stop", "end", "cannot_see"].includes(order.kind);
 
 export const unchanged = (state: DeskState): Step => ({ state, commands: [] });
-export const say = (state: DeskState, words: string, now: number): Step => ({ state: { ...state, notice: { words, since: now } }, commands: [] });
+export const say = (state: DeskState, words: string, now: number, missing = false): Step =>
+  ({ state: { ...state, notice: { words, since: now, missing } }, commands: [] });
 
 /** The orders can reach the server: the line is open and a view has come over it. */
 export const canSend = (state: DeskState): boolean => state.line.open && state.line.synced && state.view !== null;
@@ -38,7 +39,7 @@ export function resendAfterBreak(state: DeskState, view: DeskView, now: number):
   const again = state.pending.filter((pending) => isSafeLate(pending.order));
   const dropped = state.pending.filter((pending) => !isSafeLate(pending.order));
   const names = dropped.map((pending) => orderName(pending.order)).join(", ");
-  const notice = names === "" ? state.notice : { words: `${names}: unanswered when the connection broke. Look at the state, then press again.`, since: now };
+  const notice = names === "" ? state.notice : { words: `${names}: unanswered when the connection broke. Look at the state, then press again.`, since: now, missing: false };
   return {
     state: { ...state, pending: again, notice, wanted: null },
     commands: again.map(({ id, order }) => ({ kind: "send", message: { type: "order", epoch: view.epoch, id, order } })),
@@ -79,14 +80,19 @@ export function whyNoStart(state: DeskState, now: number): string | null {
   if (view.state === "closed") return "The session is closed.";
   if (view.state === "waiting") return "The client has not been admitted.";
   if (!view.in_control) return refusalWords({ kind: "not_in_control" });
-  const needs = needsWords(view.needs);
-  return needs.length === 0 ? null : needs.join(" ");
+  return missingWords(view);
+}
+
+/** What a start was refused for, as long as it is missing: the answer to a press is no longer true than that. */
+export function missingWords(view: DeskView): string | null {
+  const needs = needsWords({ ...view.needs, pause: false });
+  return needs.length === 0 ? null : `Not started. ${needs.join(" ")}`;
 }
 
 /** Starts the next set, the newest plan first. */
 export function start(state: DeskState, now: number): Step {
   const why = whyNoStart(state, now);
-  if (why !== null) return why === "" ? unchanged(state) : say(state, why, now);
+  if (why !== null) return why === "" ? unchanged(state) : say(state, why, now, state.view !== null && why === missingWords(state.view));
   const asked = [...state.pending].reverse().find((pending) => pending.order.kind === "plan")?.order;
   const wanted = state.wanted;
   const late = wanted !== null && !wanted.agreed && !(asked?.kind === "plan" && samePlan(asked.plan, wanted.plan));
@@ -144,7 +150,7 @@ export function applyPreset(state: DeskState, index: number, now: number): Step 
   const shown: DeskState = { ...state, lower: "log" };
   if (samePlan(from, to)) return say(shown, words, now);
   const ordered = orderPlan({ ...shown, earlierPlans: [...state.earlierPlans, from], lastStep: null }, to, now);
-  return { ...ordered, state: { ...ordered.state, notice: { words, since: now } } };
+  return { ...ordered, state: { ...ordered.state, notice: { words, since: now, missing: false } } };
 }
 
 /** Sets the rate that was tapped, when one is on offer. */

@@ -56,10 +56,11 @@ test("no start within a second of the client's stop or a lost link", () => {
 
 test("a start that something is needed for is answered in words, not sent", () => {
   const cases: [Partial<DeskView>, RegExp][] = [
-    [{ needs: { sight: true, client_ready: false, stage: false, pause: false } }, /see and hear/],
-    [{ needs: { sight: false, client_ready: true, stage: false, pause: false } }, /tap Ready/],
-    [{ needs: { sight: false, client_ready: false, stage: true, pause: false } }, /not connected/],
-    [{ needs: { sight: false, client_ready: false, stage: false, pause: true } }, /within a second of a stop/],
+    [{ needs: { sight: true, client_ready: false, stage: false, check: false, pause: false } }, /see and hear/],
+    [{ needs: { sight: false, client_ready: true, stage: false, check: false, pause: false } }, /tap Ready/],
+    [{ needs: { sight: false, client_ready: false, stage: true, check: false, pause: false } }, /not connected/],
+    [{ needs: { sight: false, client_ready: false, stage: false, check: true, pause: false } }, /still in the check/],
+    [{ needs: { sight: false, client_ready: false, stage: false, check: false, pause: true } }, /within a second of a stop/],
     [{ in_control: false }, /view-only/],
     [{ state: "waiting" }, /not been admitted/],
     [{ state: "closed" }, /closed/],
@@ -151,7 +152,7 @@ test("end and extend want a set that runs", () => {
 });
 
 test("I can see and hear them is sent when it is needed; I can't see them always", () => {
-  const needs = { sight: true, client_ready: false, stage: false, pause: false };
+  const needs = { sight: true, client_ready: false, stage: false, check: false, pause: false };
   assert.deepEqual(kinds(Desk.with(aView({ needs })).does({ kind: "sight" })), ["sight"]);
   const said = Desk.with(aView());
   assert.deepEqual(said.does({ kind: "sight" }), []);

@@ -59,6 +59,7 @@ function renderStrip(state: DeskState, around: Surroundings): void {
   text(part("message-2"), words[1] ?? "");
   attribute(part("messages"), "data-alone", words.length === 1 ? "" : null);
   shown(part("take-control"), state.view !== null && !state.view.in_control && state.view.state !== "closed");
+  shown(part("record"), state.view?.state === "closed");
   shown(part("sign-in"), isSignedOut(state.queue) || state.sentAway);
   // Seconds that count up are for the eye only; a reader hears each message once.
   const spoken = [stateWord(state, around.now), keysOff(state) ? "keys off" : "", state.view?.seat_asked_for ? "Another device asks to join" : "", ...words.slice(0, 2)];

@@ -97,15 +97,23 @@ test("a stop speaks at once, and never claims to be sent without a line", () => 
   assert.match(stripWords(step(cut, stop, 0).state, 0, null)[0] ?? "", /^Stop: not sent, no connection/);
 });
 
+test("the answer to a start that something is missing for says it once, and no longer than it is missing", () => {
+  const needs = { sight: true, client_ready: false, stage: false, check: true, pause: false };
+  const pressed = step(deskWith(aView({ needs })), { kind: "action", action: { kind: "start" }, id: "1", words: "" }, 0).state;
+  assert.deepEqual(stripWords(pressed, 0, null), ["Not started. The client is still in the check of their device. Say that you can see and hear them (i)."]);
+  const over = { ...pressed, view: aView({ needs: { ...needs, check: false } }) };
+  assert.deepEqual(stripWords(over, 0, null), ["Say that you can see and hear them (i)."]);
+});
+
 test("what is needed is said in words while nothing runs", () => {
-  const needs = { sight: true, client_ready: true, stage: false, pause: true };
+  const needs = { sight: true, client_ready: true, stage: false, check: false, pause: true };
   assert.deepEqual(stripWords(deskWith(aView({ needs })), 0, null), ["Client must tap Ready.", "Say that you can see and hear them (i)."]);
   assert.deepEqual(stripWords(deskWith(aView({ state: "running", set: aSet(), needs })), 0, null), []);
 });
 
 test("S18: every departure from the usual is spelled out", () => {
   assert.deepEqual(departures(deskWith(aView())), []);
-  const device = { width_px: 1, height_px: 1, px_per_mm: null, distance_mm: 600, reduced_motion: true, sound: false, sides: null, vibration: false, wake_lock: false, full_screen: false };
+  const device = { width_px: 1, height_px: 1, px_per_mm: null, distance_mm: 600, reduced_motion: true, sound: false, sides: null, vibration: false, wake_lock: false, full_screen: false, checking: false };
   const plan = aPlan({ width: 20, length: { kind: "open" }, channels: { eyes: true, ears: true, hands: false } });
   const words = departures(deskWith(aView({ device, plan, eyes_locked: true }))).join("; ");
   for (const part of [/small jumps/, /open-ended/, /test sound/, /locked/, /uncalibrated: likely \d+° to \d+°/, /less motion/, /sleep/]) assert.match(words, part);

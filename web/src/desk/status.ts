@@ -5,7 +5,7 @@ import { isBusy, shownPlan, type DeskState } from "./model";
 import { likelyWords } from "./calibration";
 import { peakSpeed, speedAdvice } from "./plan";
 import { rhythmWords } from "./rhythm";
-import { canSend } from "./orders";
+import { canSend, missingWords } from "./orders";
 import type { ClockError } from "../wire/ClockError";
 import type { Device } from "../wire/Device";
 import type { Plan } from "../wire/Plan";
@@ -175,11 +175,18 @@ function pendingWords(state: DeskState, now: number): string[] {
   });
 }
 
+/** The answer to the last press, while it is new and what it says is missing still is. */
+function noticeWords({ view, notice }: DeskState, now: number): string | null {
+  if (notice === null || now - notice.since >= NOTICE_LASTS) return null;
+  const stale = notice.missing && (view === null || missingWords(view) !== notice.words);
+  return stale ? null : notice.words;
+}
+
 /** The reserved message strip, most pressing first. */
 export function stripWords(state: DeskState, now: number, roomNow: number | null): string[] {
   const words: string[] = [];
   const idle = !isBusy(state);
-  if (state.view?.state === "closed") words.push("The session is closed. Its page has the record.");
+  if (state.view?.state === "closed") words.push("The session is closed.");
   if (state.sentAway) words.push("The server has closed this desk's line. Sign in again, then come back to this tab.");
   if (isSignedOut(state.queue)) words.push("You are signed out. Entries wait here; sign in again.");
   words.push(...pendingWords(state, now));
@@ -187,10 +194,11 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   if (limit !== null) words.push(limit);
   const rhythm = rhythmWords(state.taps, now);
   if (rhythm !== null) words.push(rhythm);
-  if (state.notice !== null && now - state.notice.since < NOTICE_LASTS) words.push(state.notice.words);
+  const notice = noticeWords(state, now);
+  if (notice !== null) words.push(notice);
   if (state.reload && idle) words.push("This page is older than the server. Reload it now.");
   if (state.view !== null && !state.view.in_control) words.push("View only: another desk has control.");
-  if (state.view !== null && idle && ["ready", "stopped", "stopped_by_client"].includes(state.view.state)) {
+  if (state.view !== null && idle && notice !== missingWords(state.view) && ["ready", "stopped", "stopped_by_client"].includes(state.view.state)) {
     words.push(...needsWords({ ...state.view.needs, pause: false }));
   }
   return words;

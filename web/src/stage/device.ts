@@ -47,6 +47,7 @@ export class ThisDevice {
       vibration: false,
       wake_lock: false,
       full_screen: document.fullscreenElement !== null,
+      checking: true,
     };
     new ResizeObserver(() => this.measure()).observe(field);
     // Other headphones, or the same ones as a headset with its microphone on, which often plays mono.

@@ -1,7 +1,6 @@
 /**
- * Looks at animation frames, a few at a time: each one costs the page a whole turn of its script, and sixty a second are most of
- * what a set costs a phone, while the dot is drawn without them. Between the looks a script that is held up is noticed by its
- * ticks. Pure; page time comes in, ms.
+ * Looks at animation frames, a few at a time: each one costs the page a whole turn of its script, while the dot is drawn without
+ * them. Between the looks a script that is held up is noticed by its ticks. Pure; page time comes in, ms.
  */
 
 /** `tick` is to be called so often, ms. */

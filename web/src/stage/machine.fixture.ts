@@ -13,6 +13,6 @@ export function setView(id: string, change: Partial<SetView> = {}): SetView {
 }
 
 export function view(state: RoomState, change: Partial<StageView> = {}): StageView {
-  const needs = { sight: false, client_ready: false, stage: false, pause: false };
+  const needs = { sight: false, client_ready: false, stage: false, check: false, pause: false };
   return { epoch: 1, seq: ++seq, state, needs, set: null, desk_knows: false, desk_here: true, figure: true, sides_asked: 0, closing_words: null, ...change };
 }

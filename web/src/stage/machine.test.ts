@@ -85,7 +85,7 @@ test("Stop cuts at once with the line down, is told when it is back, and is repe
   assert.deepEqual(plays(stillRuns.all), []);
   assert.deepEqual(sent(stillRuns.last), ["stop"]);
 
-  const needs = { sight: false, client_ready: true, stage: false, pause: false };
+  const needs = { sight: false, client_ready: true, stage: false, check: false, pause: false };
   const shown = run([seen(view("stopped_by_client", { set: setView("a", { ended: "stopped_by_client" }), needs })), { type: "again" }], stillRuns.state);
   assert.deepEqual(sent(shown.all), []);
   assert.equal((pageOf(shown.state) as { told: boolean }).told, false, "the desk has not drawn it yet");

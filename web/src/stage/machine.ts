@@ -153,9 +153,7 @@ function follow(state: State, set: SetView | undefined, obstacle: Interruption |
   if (state.playing === set.id) return [state, [{ do: "play", set }]];
   if (set.ended !== null || !moves(state.view)) return reloadIfDue(state);
   if (set.plan.channels.eyes && state.motion === "declined") return halted(spend(state, set.id), "stop", set.id);
-  // A check that was only repeated gives way to the set.
-  const checking = state.check !== undefined && state.check !== "sides";
-  const why = obstacle ?? (checking || waitsForClient(state) ? "hidden" : undefined);
+  const why = obstacle ?? (isChecking(state) || waitsForClient(state) ? "hidden" : undefined);
   if (why) return halted(spend(state, set.id), why, set.id);
   return [{ ...state, check: undefined, playing: set.id, halt: undefined }, [{ do: "play", set }]];
 }
@@ -230,6 +228,9 @@ function asksSides({ view: last, playing, check, halt }: State, view: StageView)
 
 /** Nothing may start before the client's Ready. After a lost line or a turned screen the clinician may go on. */
 export const waitsForClient = ({ halt }: State): boolean => halt !== undefined && halt !== "silence" && halt !== "resized";
+
+/** The device check is open, so that nothing else can be shown. A check that was only repeated gives way to a set. */
+export const isChecking = ({ check }: State): boolean => check !== undefined && check !== "sides";
 
 /** The same view again is taken in too: it may be the answer to what this page repeated. */
 const isOlder = (view: StageView, than: StageView): boolean =>

@@ -12,7 +12,7 @@ import { Buzz } from "./buzz";
 import { abilities, ThisDevice } from "./device";
 import { Dot } from "./dot";
 import { TICK } from "./frames";
-import { admitted, type Effect, type Event, opened, reduce } from "./machine";
+import { admitted, type Effect, type Event, isChecking, opened, reduce } from "./machine";
 import { Pacer } from "./pacer";
 import { Player } from "./player";
 import { postEvidence, postLeave } from "./post";
@@ -141,6 +141,7 @@ function follow(): void {
   const page = pageOf(state);
   renderer.show(page);
   if (!player.active && page.name !== "between") dot.hide();
+  if (device.current.checking !== isChecking(state)) device.learn({ checking: isChecking(state) });
   clock.hold(player.active, now);
   socket.patience = admitted(state.view) ? PATIENCE_ADMITTED : PATIENCE;
   drive(player.active);

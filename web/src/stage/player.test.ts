@@ -67,7 +67,7 @@ class Room {
       buzz: plays("buzz") as unknown as Buzz,
       clock: this.clock,
       watchdog: this.dog,
-      device: () => ({ width_px: 1200, height_px: 700, px_per_mm: null, distance_mm: null, reduced_motion: false, sound: false, sides: null, vibration: this.vibration, wake_lock: false, full_screen: false }),
+      device: () => ({ width_px: 1200, height_px: 700, px_per_mm: null, distance_mm: null, reduced_motion: false, sound: false, sides: null, vibration: this.vibration, wake_lock: false, full_screen: false, checking: false }),
       mayBlink: () => this.mayBlink,
       onFact: (_set, at, fact) => {
         this.facts.push(fact);

@@ -44,4 +44,8 @@ wake_lock: boolean,
 /**
  * The page fills the screen.
  */
-full_screen: boolean, };
+full_screen: boolean, 
+/**
+ * The client still answers the questions of the device check: no set can be shown.
+ */
+checking: boolean, };

@@ -17,6 +17,10 @@ client_ready: boolean,
  */
 stage: boolean, 
 /**
+ * The client is still in the check of the device, which shows nothing else meanwhile.
+ */
+check: boolean, 
+/**
  * Less than 1 s has passed since a stop.
  */
 pause: boolean, };

@@ -54,6 +54,7 @@ impl Room {
             sight: self.need_sight,
             client_ready: self.need_ready,
             stage: !self.stage_presence.here,
+            check: self.stage.as_ref().is_some_and(|stage| stage.device.checking),
             pause: self.now < self.pause_until,
         }
     }

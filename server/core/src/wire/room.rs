@@ -38,6 +38,9 @@ pub struct Needs {
     pub client_ready: bool,
     /// The stage is not connected.
     pub stage: bool,
+    /// The client is still in the check of the device, which shows nothing else meanwhile.
+    #[serde(default)]
+    pub check: bool,
     /// Less than 1 s has passed since a stop.
     pub pause: bool,
 }

@@ -31,6 +31,9 @@ pub struct Device {
     pub wake_lock: bool,
     /// The page fills the screen.
     pub full_screen: bool,
+    /// The client still answers the questions of the device check: no set can be shown.
+    #[serde(default)]
+    pub checking: bool,
 }
 
 /// What the stage shows at this moment, sent every 250 ms while a set runs and once at its end.

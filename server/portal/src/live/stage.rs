@@ -126,6 +126,7 @@ fn a_room_would_keep(facts: &[Evidence]) -> bool {
         vibration: false,
         wake_lock: false,
         full_screen: false,
+        checking: false,
     };
     let said = |said| Event::StageSaid { stage: 0, said };
     room.handle(Event::StageJoined { stage: 0 }, 0.0);

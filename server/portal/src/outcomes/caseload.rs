@@ -68,6 +68,10 @@ impl Caseload {
     fn is_chosen(&self, id: &Uuid) -> bool {
         self.chosen == Some(*id)
     }
+
+    fn has_names(&self) -> bool {
+        self.lines.iter().any(|line| line.name.is_some())
+    }
 }
 
 /// `GET /practice/caseload`; `?clinician=` narrows it to those whom one member treats.

@@ -34,7 +34,7 @@ pub const CLIENT: &[(&str, &str)] = &[
     ("join_help", "The person you are meeting can tell you the numbers. Press Leave to close this page at once."),
     // Check of the device
     ("check_start_heading", "A short check"),
-    ("check_start_text", "We ask a few things about your screen and sound. You can skip each one. Nothing moves or plays yet."),
+    ("check_start_text", "We ask a few things about your screen and sound. You can skip most of them. Nothing moves or plays yet."),
     ("check_start_go", "Start"),
     ("check_start_skip", "Skip all"),
     ("check_settle_heading", "Before you start"),

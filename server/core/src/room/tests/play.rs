@@ -24,6 +24,7 @@ pub fn device() -> Device {
         vibration: false,
         wake_lock: true,
         full_screen: true,
+        checking: false,
     }
 }
 

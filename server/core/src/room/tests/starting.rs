@@ -147,6 +147,19 @@ fn the_plan_is_as_wide_as_was_asked_for_or_as_the_screen_shows() {
 }
 
 #[test]
+fn nothing_starts_before_the_check_of_the_device_is_over() {
+    let mut play = Play::ready();
+    play.stage_says(FromStage::Device { device: Device { checking: true, ..device() } });
+    assert_eq!(play.desk_view().needs, Needs { check: true, ..Needs::default() });
+    assert_eq!(play.order(Order::Start), Some(Refusal::Needs));
+    play.stage_says(FromStage::Device { device: device() });
+    assert_eq!(play.order(Order::Start), None);
+    // A set that is shown goes on: the page itself stops it when it has to ask again.
+    play.stage_says(FromStage::Device { device: Device { checking: true, ..device() } });
+    assert!(play.set().ended.is_none());
+}
+
+#[test]
 fn an_eight_too_wide_for_the_screen_is_refused_with_the_widest() {
     let mut play = Play::ready();
     let plan = Plan { width: 40.0, path: Path::Eight, ..default_plan() };
