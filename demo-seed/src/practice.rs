@@ -58,7 +58,7 @@ fn client(rng: &mut ChaCha8Rng, at: usize) -> ClientPlan {
     let has_sheet = at.is_multiple_of(2);
     let mut plan = course::comfort(rng, eyes);
     if !has_sheet {
-        // Another path is chosen on the comfort sheet.
+        // Another path to begin with is chosen on the comfort sheet.
         plan.path = Path::Across;
     }
     let course = course::draw(rng, kind, sessions, last, plan);

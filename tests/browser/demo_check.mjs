@@ -63,6 +63,7 @@ async function close(desk, stage) {
   await fill(list, CLOSING);
   await list.getByRole('button', { name: 'Close the session' }).click();
   await list.waitForURL(/\/sessions\/[0-9a-f-]{36}$/);
+  assert.deepEqual(list.troubles, []);
   await stage.until('The meeting has ended.');
   await desk.until('CLOSED');
   await desk.page.getByRole('link', { name: "Session's page" }).click();

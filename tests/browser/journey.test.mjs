@@ -6,7 +6,7 @@ import { addPasskeyDevice } from './support/chromium.mjs';
 import { Desk } from './support/desk.mjs';
 import { asShown, inClear, setRows, table } from './support/record.mjs';
 import { CLIENT, LOCATION, TARGET, accessible, openScene } from './support/scene.mjs';
-import { closingList, enrol, fill, invite, newClient, newTarget, signIn, signOut, startSession } from './support/practice.mjs';
+import { enrol, fill, invite, newClient, newTarget, signIn, signOut, startSession } from './support/practice.mjs';
 import { Stage } from './support/stage.mjs';
 
 /** What comes up after each set, and how the set ends. */
@@ -160,7 +160,7 @@ test('set 4 is ended by the clinician at the next extreme', async () => {
 });
 
 test('the session is closed with the list, and the client reads the last words', async () => {
-  const list = scene.watch(await closingList(clinician));
+  const list = await scene.closingList(clinician);
   await accessible(list, 'closing');
   await list.getByRole('button', { name: 'Close the session' }).click();
   await list.getByRole('alert').waitFor();

@@ -6,7 +6,7 @@ import { Desk } from './support/desk.mjs';
 import { enter, fillByKeys, noPointer, tabTo } from './support/keyboard.mjs';
 import { setRows } from './support/record.mjs';
 import { CLIENT, LOCATION, TARGET, accessible, openScene } from './support/scene.mjs';
-import { closingList, signOut } from './support/practice.mjs';
+import { signOut } from './support/practice.mjs';
 import { Stage } from './support/stage.mjs';
 
 const NARROW = { width: 455, height: 768 };
@@ -191,7 +191,7 @@ test('no control moves from state to state, and nothing scrolls sideways at 455 
 });
 
 test('the clinician closes the session by keyboard, and the client, whose line was down, reads that it has ended', async () => {
-  const list = scene.watch(await closingList(page, () => enter(page, 'link', 'closing')));
+  const list = await scene.closingList(page, () => enter(page, 'link', 'closing'));
   await fillByKeys(list, CLOSING);
   await enter(list, 'button', 'Close the session');
   await list.waitForURL(`**/sessions/${scene.session}`);

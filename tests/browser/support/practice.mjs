@@ -1,5 +1,7 @@
 // What members do on the pages of records, as they would: by links, fields and buttons.
 
+import { watchTroubles } from './chromium.mjs';
+
 /** Makes a passkey with an invitation's link; ends where the portal leads, signed in. */
 export async function enrol(page, link, label = 'office laptop') {
   await page.goto(link);
@@ -29,9 +31,14 @@ export async function invite(page, name, roles) {
   return page.getByLabel('Link').inputValue();
 }
 
-/** Opens the closing list from the desk by `open`, which comes to its link and follows it. @returns the list's page, a tab of its own */
+/**
+ * Opens the closing list from the desk by `open`, which comes to its link and follows it.
+ *
+ * @returns the list's page, a tab of its own, with its `troubles` as `openPage` has them
+ */
 export async function closingList(desk, open = () => desk.getByRole('link', { name: 'closing' }).click()) {
-  const [list] = await Promise.all([desk.waitForEvent('popup'), open()]);
+  const [opened] = await Promise.all([desk.waitForEvent('popup'), open()]);
+  const list = watchTroubles(opened, new URL(desk.url()).origin);
   await list.waitForURL('**/close');
   return list;
 }

@@ -5,7 +5,7 @@ import { accessibilityViolations, addPasskeyDevice, launch, launchTab, openPage,
 import { Desk } from './desk.mjs';
 import { startHouse } from './harness.mjs';
 import { openLink } from './link.mjs';
-import { enrol, fillComfort, newClient, newTarget, startSession } from './practice.mjs';
+import { closingList, enrol, fillComfort, newClient, newTarget, startSession } from './practice.mjs';
 import { Stage } from './stage.mjs';
 
 export const LOCATION = 'Fischerweg 9, Niederau';
@@ -65,14 +65,15 @@ class Scene {
   /** The same as a tab that can be hidden, see `launchTab`. */
   async clientTab() {
     this.far = await launchTab({ flags: this.link.flags });
-    this.watch(this.far.page);
+    this.pages.push(watchTroubles(this.far.page, this.house.origin));
     return this.far;
   }
 
-  /** Takes a page into `calm()`. @returns the page */
-  watch(page) {
-    this.pages.push(watchTroubles(page, this.house.origin));
-    return page;
+  /** The closing list of the clinician whose desk is open, see `closingList`. */
+  async closingList(desk, open) {
+    const list = await closingList(desk, open);
+    this.pages.push(list);
+    return list;
   }
 
   /** The first member, invited from the terminal. @returns the member's page, signed in */

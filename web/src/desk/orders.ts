@@ -64,8 +64,8 @@ export function orderAnswered(state: DeskState, id: number, refused: Refusal | n
   if (refused === null) return unchanged(rest);
   // A stop with nothing running is refused by the room and is what the clinician wanted all the same.
   if (answered.order.kind === "stop" && refused.kind === "wrong_state") return unchanged(rest);
-  const words = refused.kind === "needs" && rest.view !== null ? needsWords(rest.view.needs).join(" ") : refusalWords(refused);
-  return say(rest, `${orderName(answered.order)}: ${words}`, now);
+  const missing = refused.kind === "needs" && answered.order.kind === "start" && rest.view !== null ? missingWords(rest.view) : null;
+  return missing === null ? say(rest, `${orderName(answered.order)}: ${refusalWords(refused)}`, now) : say(rest, missing, now, true);
 }
 
 const isOnItsWay = (state: DeskState, kind: Order["kind"]): boolean => state.pending.some((pending) => pending.order.kind === kind);

@@ -59,7 +59,7 @@ test("a start that something is needed for is answered in words, not sent", () =
     [{ needs: { sight: true, client_ready: false, stage: false, check: false, pause: false } }, /see and hear/],
     [{ needs: { sight: false, client_ready: true, stage: false, check: false, pause: false } }, /tap Ready/],
     [{ needs: { sight: false, client_ready: false, stage: true, check: false, pause: false } }, /not connected/],
-    [{ needs: { sight: false, client_ready: false, stage: false, check: true, pause: false } }, /still in the check/],
+    [{ needs: { sight: false, client_ready: false, stage: false, check: true, pause: false } }, /asks about their device/],
     [{ needs: { sight: false, client_ready: false, stage: false, check: false, pause: true } }, /within a second of a stop/],
     [{ in_control: false }, /view-only/],
     [{ state: "waiting" }, /not been admitted/],

@@ -100,7 +100,7 @@ test("a stop speaks at once, and never claims to be sent without a line", () => 
 test("the answer to a start that something is missing for says it once, and no longer than it is missing", () => {
   const needs = { sight: true, client_ready: false, stage: false, check: true, pause: false };
   const pressed = step(deskWith(aView({ needs })), { kind: "action", action: { kind: "start" }, id: "1", words: "" }, 0).state;
-  assert.deepEqual(stripWords(pressed, 0, null), ["Not started. The client is still in the check of their device. Say that you can see and hear them (i)."]);
+  assert.deepEqual(stripWords(pressed, 0, null), ["Not started. The client's page asks about their device. Say that you can see and hear them (i)."]);
   const over = { ...pressed, view: aView({ needs: { ...needs, check: false } }) };
   assert.deepEqual(stripWords(over, 0, null), ["Say that you can see and hear them (i)."]);
 });

@@ -65,8 +65,8 @@ export function refusalWords(refusal: Refusal): string {
 export function needsWords(needs: Needs): string[] {
   const words: string[] = [];
   if (needs.stage) words.push("The client's page is not connected.");
-  if (needs.check) words.push("The client is still in the check of their device.");
   if (needs.client_ready) words.push("Client must tap Ready.");
+  if (needs.check) words.push("The client's page asks about their device.");
   if (needs.sight) words.push("Say that you can see and hear them (i).");
   if (needs.pause) words.push("A second must pass after a stop.");
   return words;

@@ -23,4 +23,5 @@ test("skipping all never skips an unanswered question about movement", () => {
   assert.equal(stepAfterSkippingAll("start", none), undefined);
   assert.equal(stepAfterSkippingAll("start", all), "motion");
   assert.equal(stepAfterSkippingAll("sound", all), undefined);
+  assert.equal(stepAfterSkippingAll("sides", all), undefined);
 });

@@ -41,5 +41,5 @@ export function stepAfter(step: Step, abilities: Abilities): Step | undefined {
 /** Where skipping all leads to from `step`: past everything but an unanswered question about movement. */
 export function stepAfterSkippingAll(step: Step, abilities: Abilities): Step | undefined {
   const steps = stepsFor(abilities);
-  return steps.indexOf("motion") > steps.indexOf(step) ? "motion" : undefined;
+  return steps.includes(step) && steps.indexOf("motion") > steps.indexOf(step) ? "motion" : undefined;
 }

@@ -3,6 +3,7 @@ import { test } from "node:test";
 import type { RoomState } from "../wire/RoomState";
 import type { SetView } from "../wire/SetView";
 import type { StageView } from "../wire/StageView";
+import type { Step } from "./check";
 import { type Effect, type Event, opened, reduce, type State } from "./machine";
 import { plain, setView, view } from "./machine.fixture";
 import { pageOf } from "./screen";
@@ -193,6 +194,17 @@ test("a wish for less movement that comes up during a set stops it and asks", ()
   const { last, state } = run([...running(), { type: "reduced-motion" }]);
   assert.deepEqual(last[0], { do: "cut", ending: "stopped_by_client" });
   assert.equal(state.motion, "unasked");
+});
+
+test("a wish for less movement is asked about at every point of the check, and no dot moves before the answer", () => {
+  const at = (...done: Step[]) => run([open, ...done.map((step): Event => ({ type: "answered", step })), { type: "reduced-motion" }]).state;
+  assert.equal(at("start", "settle").check, "card");
+  assert.equal(at("start", "settle", "card", "distance").check, "motion");
+  const later = run([{ type: "answered", step: "distance" }], at("start", "settle", "card")).state;
+  assert.equal(later.check, "motion");
+  const sides = run([...ready, seen(view("ready", { sides_asked: 1 })), { type: "reduced-motion" }]).state;
+  assert.equal(sides.check, "motion");
+  for (const state of [later, sides]) assert.deepEqual(plays(run([seen(view("running", { set: setView("a") }))], state).all), []);
 });
 
 test("before the client is let in, nothing but the page's own hold is touched", () => {

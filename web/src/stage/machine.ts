@@ -11,7 +11,7 @@ import type { FromStage } from "../wire/FromStage";
 import type { Interruption } from "../wire/Interruption";
 import type { SetView } from "../wire/SetView";
 import type { StageView } from "../wire/StageView";
-import { type Abilities, type Step, stepAfter, stepAfterSkippingAll } from "./check";
+import { type Abilities, type Step, stepAfter, stepAfterSkippingAll, stepsFor } from "./check";
 
 /** What the client said about a moving dot. Only asked when the system wants less movement. */
 export type Motion = "welcome" | "unasked" | "declined";
@@ -152,7 +152,7 @@ function follow(state: State, set: SetView | undefined, obstacle: Interruption |
   if (!set || state.spent.has(set.id)) return reloadIfDue(state);
   if (state.playing === set.id) return [state, [{ do: "play", set }]];
   if (set.ended !== null || !moves(state.view)) return reloadIfDue(state);
-  if (set.plan.channels.eyes && state.motion === "declined") return halted(spend(state, set.id), "stop", set.id);
+  if (set.plan.channels.eyes && state.motion !== "welcome" && !isChecking(state)) return halted(spend(state, set.id), "stop", set.id);
   const why = obstacle ?? (isChecking(state) || waitsForClient(state) ? "hidden" : undefined);
   if (why) return halted(spend(state, set.id), why, set.id);
   return [{ ...state, check: undefined, playing: set.id, halt: undefined }, [{ do: "play", set }]];
@@ -194,7 +194,10 @@ function onAnswer(state: State, step: Step, motion: Motion | undefined): Outcome
 /** The system began to ask for less movement: a dot that moves stops, and the client is asked. */
 function onReducedMotion(state: State): Outcome {
   const abilities = { ...state.abilities, reducedMotion: true };
-  const asked: State = { ...state, abilities, motion: "unasked", check: state.check ?? "motion", skipping: state.skipping || state.check === undefined };
+  const steps = stepsFor(abilities);
+  // Where the question is still to come, it comes in its turn.
+  const ahead = state.check !== undefined && steps.includes(state.check) && steps.indexOf(state.check) <= steps.indexOf("motion");
+  const asked: State = { ...state, abilities, motion: "unasked", check: ahead ? state.check : "motion", skipping: state.skipping || !isChecking(state) };
   return state.playing === undefined ? [asked, []] : halted(asked, "stop");
 }
 

@@ -146,7 +146,7 @@ test("a set is shown as ordered, from rest to rest, and its cycles are counted a
   const rested = room.facts[room.facts.length - 1];
   assert.ok(rested?.kind === "rested" && rested.ending === "done" && Math.abs(rested.phase - 6) < 1e-6);
   const seconds = room.facts.filter((fact) => fact.kind === "second");
-  assert.ok(seconds.length >= 6 && seconds.every((fact) => fact.frames >= 3 && fact.frames <= 9 && fact.longest_gap <= 17));
+  assert.ok(seconds.length >= 6 && seconds.every((fact) => fact.frames >= 6 && fact.frames <= 9 && fact.longest_gap <= 17));
   const last = room.showings[room.showings.length - 1];
   assert.ok(last && !last.moving && last.rate === 0 && room.showings.length > 30);
 });
@@ -157,6 +157,31 @@ test("what was shown begins with the motion: the rest before it is no part of it
   room.pass(3_000);
   assert.equal(room.facts[0]?.kind, "shown");
   assert.ok(Math.abs(room.factsAt[0]! - 1_530) < 1, `${room.factsAt[0]}`);
+});
+
+test("tones begin with their pace too, and are told of once the first was heard", () => {
+  const room = new Room();
+  room.player.play(set(1, 6, 1_500, { channels: { eyes: false, ears: true, hands: false } }), room.now);
+  room.pass(1_800);
+  assert.equal(room.facts.length, 0);
+  room.pass(1_500);
+  assert.equal(room.facts[0]?.kind, "shown");
+  assert.ok(Math.abs(room.factsAt[0]! - 1_500) < 1, `${room.factsAt[0]}`);
+});
+
+test("a page that hangs as the motion begins, and a set that is cut just after, are recorded", () => {
+  const hung = new Room();
+  hung.player.play(set(1, 6, 1_530), hung.now);
+  hung.pass(1_400);
+  hung.pass(500, true);
+  hung.pass(1_500);
+  const second = hung.facts.find((fact) => fact.kind === "second");
+  assert.ok(second?.kind === "second" && second.longest_gap >= 350, JSON.stringify(hung.facts));
+  const cut = new Room();
+  cut.player.play(set(1, 6, 1_530), cut.now);
+  cut.pass(1_590);
+  cut.player.cut("stopped_by_client", cut.now);
+  assert.deepEqual(cut.facts.map(({ kind }) => kind), ["shown", "rested"]);
 });
 
 test("it rests a second before it moves, even when the order came late", () => {

@@ -172,15 +172,17 @@ export class Player {
     figure?.show(this.playing.shape);
   }
 
-  /** Notes when it began to move or sound, once it has; the rest before that is no part of it. */
+  /** Notes when it began, once it is seen or heard; the rest before that is no part of it. */
   private begins(playing: Playing, now: number): void {
     if (playing.begun) return;
-    const begun = this.begunAt(playing, now);
-    if (begun === undefined) return;
+    const start = Math.max(startOf(this.ordered(playing.set, now)) ?? Infinity, playing.restUntil);
+    if (now < start) return void playing.frames.take();
+    // Without the dot it is heard or felt at its extremes.
+    const sign = playing.set.plan.channels.eyes ? start : extremes(playing.shown, start, now)[0]?.at;
+    if (sign === undefined || this.reached(playing, now) < sign) return;
     playing.begun = true;
-    playing.secondAt = begun;
-    playing.frames.take();
-    this.fact(playing, begun, { kind: "shown", width: playing.width });
+    playing.secondAt = start;
+    this.fact(playing, start, { kind: "shown", width: playing.width });
   }
 
   private bake(now: number): void {
@@ -213,12 +215,6 @@ export class Player {
     return playing.figure?.reached ?? now;
   }
 
-  private begunAt(playing: Playing, now: number): number | undefined {
-    const motion = Math.max(startOf(this.ordered(playing.set, now)) ?? Infinity, playing.restUntil);
-    const start = playing.set.plan.channels.eyes ? motion : extremes(playing.shown, playing.restUntil, now)[0]?.at;
-    return start !== undefined && now >= start && this.reached(playing, now) >= start ? start : undefined;
-  }
-
   private finish(now: number): void {
     const { playing } = this;
     if (!playing) return;
@@ -229,6 +225,7 @@ export class Player {
   private rest(ending: Ending, now: number): void {
     const { playing } = this;
     if (!playing) return;
+    this.begins(playing, now);
     const reached = this.reached(playing, now);
     playing.figure?.freeze();
     this.stage.tones.cut();

@@ -100,11 +100,7 @@ pub fn stretches(course: &SetCourse) -> Vec<Stretch> {
         Some(_) => {}
     }
     for pair in course.heard.windows(2) {
-        let (mut before, after) = (pair[0], pair[1]);
-        // Some pages told of the dot while it still rested: that is no part of the motion.
-        if before.phase == 0.0 {
-            before.at = before.at.max(start.min(after.at));
-        }
+        let (before, after) = (pair[0], pair[1]);
         let follows = after.seq == before.seq + 1;
         let shown = || ShownStretch {
             rate: (after.phase - before.phase) / (after.at - before.at) * 1_000.0,

@@ -117,7 +117,8 @@ impl Room {
         if !self.is_live() || self.is_active() {
             return Err(Refusal::WrongState);
         }
-        if !self.stage_presence.here {
+        let needs = self.needs();
+        if needs.stage || needs.check {
             return Err(Refusal::Needs);
         }
         self.sides_asked += 1;

@@ -17,10 +17,10 @@ pub enum RoomState {
     Running,
     /// A set comes to rest at an extreme.
     Easing,
-    /// The client stopped, and something of [`Needs`] is still open. Then it is `Ready` again.
+    /// The client stopped, and their Ready, the clinician's sight or the pause is still open. Then it is `Ready` again.
     StoppedByClient,
-    /// Something else stopped the last set before its end, and something of [`Needs`] is still
-    /// open. Then it is `Ready` again.
+    /// Something else stopped the last set before its end, and one of these is still open. Then it
+    /// is `Ready` again.
     Stopped,
     /// The stage is not heard.
     LinkLost,

@@ -105,7 +105,7 @@ pub struct Evidence {
 #[cfg_attr(test, derive(ts_rs::TS), ts(export))]
 #[serde(rename_all = "snake_case", tag = "kind")]
 pub enum Fact {
-    /// The dot (or first tone) was first shown.
+    /// It began to move, or the pace began by which the first tone or tap came. Told once that was seen or heard.
     Shown {
         /// Degrees delivered from extreme to extreme.
         width: f64,

@@ -39,13 +39,6 @@ fn a_set_that_went_as_ordered_shows_what_was_ordered() {
 }
 
 #[test]
-fn what_was_shown_at_rest_before_the_motion_is_no_part_of_it() {
-    let mut course = whole();
-    course.heard[0].at -= 1_100.0;
-    assert_eq!(stretches(&course), stretches(&whole()));
-}
-
-#[test]
 fn what_was_not_heard_is_unknown_and_breaks_the_line() {
     let mut course = whole();
     course.heard.retain(|heard| heard.seq != 3 && heard.seq != 4);

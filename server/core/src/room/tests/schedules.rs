@@ -59,8 +59,8 @@ fn said() -> impl Strategy<Value = FromStage> {
         5 => Just(FromStage::Ready),
         2 => Just(FromStage::Stop),
         1 => cause.prop_map(|cause| FromStage::Interrupted { cause }),
-        1 => (200.0..2_000.0f64).prop_map(|width_px| FromStage::Device {
-            device: Device { width_px, ..device() }
+        1 => (200.0..2_000.0f64, prop::bool::weighted(0.2)).prop_map(|(width_px, checking)| FromStage::Device {
+            device: Device { width_px, checking, ..device() }
         }),
     ]
 }
