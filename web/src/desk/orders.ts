@@ -83,7 +83,7 @@ export function whyNoStart(state: DeskState, now: number): string | null {
   return missingWords(view);
 }
 
-/** What a start was refused for, as long as it is missing: the answer to a press is no longer true than that. */
+/** What a start still needs, as the answer to a press; null: nothing. */
 export function missingWords(view: DeskView): string | null {
   const needs = needsWords({ ...view.needs, pause: false });
   return needs.length === 0 ? null : `Not started. ${needs.join(" ")}`;
