@@ -126,7 +126,7 @@ test('set 2 is stopped by the client with a tap, and nothing starts before the c
   await accessible(clinician, 'desk, stopped by client');
   await clinician.waitForFunction(() => document.querySelector('[data-part="start"]').getAttribute('aria-disabled') === 'true');
   await desk.press('Space');
-  await desk.untilText('messages', /Client must tap Ready/);
+  await desk.untilText('messages', /The client must tap "I am ready"/);
   await desk.note({ words: REPORTS[1], mark: 'changing', sud: 5 });
   await stage.ready();
   await desk.until('READY');

@@ -263,7 +263,7 @@ test('a system that asks for less motion sees none before its user has chosen', 
     await desk.press('Space');
   };
   // The seat is a new one, and sets have run before: the client's Ready comes first.
-  await desk.untilText('messages', /Client must tap Ready/);
+  await desk.untilText('messages', /The client must tap "I am ready"/);
   await stage.tap('No moving dot, tones or taps instead');
   await stage.until('Sound');
   await stage.tap('Skip');

@@ -87,6 +87,8 @@ test('a desk, a lead\'s page and a stage in one browser, and each keeps its plac
   await stage.tap('Leave');
   await field.waitForURL('**/left');
   await both.until('WAITING');
+  // Whoever comes next is confirmed anew.
+  for (const id of ['location-confirmed', 'private']) assert.equal(await own.locator(`#${id}`).isChecked(), false, id);
   assert.equal((await lead.reload()).status(), 200);
   assert.equal((await own.goto('/clients')).status(), 200);
 });

@@ -1,5 +1,6 @@
 // The panel for joining: link, code, admission and the second device. What was typed stays whatever happens.
 import { admissionBody, checkAdmission, readFieldErrors, readText, type Admission, type AdmissionField, type FieldErrors } from "./admission";
+import type { SeatState } from "../wire/SeatState";
 import { attribute, part, text } from "./dom";
 import { ask, failureWords } from "./server";
 
@@ -25,8 +26,16 @@ function showErrors(errors: FieldErrors): void {
   if (first !== undefined) field(INPUTS[first]).focus();
 }
 
+function clearError(name: AdmissionField): void {
+  const place = document.querySelector(`[data-error="${name}"]`);
+  if (place !== null) text(place, "");
+  attribute(field(INPUTS[name]), "aria-invalid", null);
+}
+
 /** Binds the panel. `onAdmitted` hears what was confirmed, once the server has taken it. */
 export class AdmissionPanel {
+  private seat: SeatState | undefined;
+
   constructor(private readonly session: string, private readonly onAdmitted: (location: string, callBack: string) => void) {
     part("admission").addEventListener("submit", (event) => {
       event.preventDefault();
@@ -34,8 +43,19 @@ export class AdmissionPanel {
     });
     for (const button of document.querySelectorAll<HTMLElement>("[data-join]")) button.addEventListener("click", () => void this.press(button));
     for (const button of document.querySelectorAll<HTMLElement>("[data-seat]")) button.addEventListener("click", () => void this.decide(button.dataset.seat ?? ""));
+    for (const [name, id] of Object.entries(INPUTS)) field(id).addEventListener("input", () => clearError(name as AdmissionField));
     // Another address needs another confirmation.
     field("location").addEventListener("input", () => (field("location-confirmed").checked = false));
+  }
+
+  /** What was confirmed of one client counts for nobody who comes after. */
+  follow(seat: SeatState | undefined): void {
+    if (seat === undefined || seat === this.seat) return;
+    if (this.seat === "admitted" || seat === "empty") {
+      for (const id of ["location-confirmed", "private"]) field(id).checked = false;
+      text(part("admission-status"), "");
+    }
+    this.seat = seat;
   }
 
   private async admit(): Promise<void> {

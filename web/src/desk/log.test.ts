@@ -14,47 +14,53 @@ const log = (entries: Entry[], sets: LogSet[] = [aLogSet()]): SessionLog => ({ s
 
 test("rows come latest first, with cycles shown of cycles planned, and what came before the first set last", () => {
   const sets = [aLogSet(), aLogSet({ id: "set-2", number: 2, cycles: 11.4, ending: "stopped_by_client" }), aLogSet({ id: "set-3", number: 3, cycles: null, ending: "unknown" })];
-  const drawn = rows(log([entry("a", { kind: "sud", value: 8 }, null, null)], sets), [], 0);
+  const drawn = rows(log([entry("a", { kind: "sud", value: 8 }, null, null)], sets), [], 0, null);
   assert.deepEqual(drawn.map((row) => row.head), ["3  ?/24  1.00 Hz", "2  11/24  1.00 Hz", "1  24/24  1.00 Hz", "before the first set"]);
   assert.deepEqual(drawn.map((row) => row.ending), ["end unknown", "stopped by client", "", ""]);
 });
 
+test("a set without an end runs only while it is known to", () => {
+  const open = [aLogSet({ ending: null })];
+  assert.deepEqual(rows(log([], open), [], 0, "set-1").map((row) => [row.ending, row.broken]), [["running", false]]);
+  assert.deepEqual(rows(log([], open), [], 0, null).map((row) => [row.ending, row.broken]), [["end unknown", true]]);
+});
+
 test("a cycle counts when it is complete; a hundredth short of it is measurement", () => {
-  assert.match(rows(log([], [aLogSet({ cycles: 23.99 })]), [], 0)[0]?.head ?? "", /24\/24/);
-  assert.match(rows(log([], [aLogSet({ cycles: 23.9 })]), [], 0)[0]?.head ?? "", /23\/24/);
+  assert.match(rows(log([], [aLogSet({ cycles: 23.99 })]), [], 0, null)[0]?.head ?? "", /24\/24/);
+  assert.match(rows(log([], [aLogSet({ cycles: 23.9 })]), [], 0, null)[0]?.head ?? "", /23\/24/);
 });
 
 test("S14: each entry says what is true of its saving", () => {
   const queue = failed(add([], entry("b", { kind: "words", words: "odd" }), 0), "b", { kind: "refused", words: "Too long." }, 0);
-  const [row] = rows(log([entry("a", { kind: "sud", value: 5 })]), add(queue, entry("c", { kind: "change", change: "same" }), 0), 10);
+  const [row] = rows(log([entry("a", { kind: "sud", value: 5 })]), add(queue, entry("c", { kind: "change", change: "same" }), 0), 10, null);
   assert.deepEqual(row?.chips.map((chip) => [chip.text, chip.saving, chip.status]), [
     ["SUD 5", "saved", "saved 14:07:31"], ["odd", "failed", "not saved: Too long."], ["same", "queued", "queued"],
   ]);
 });
 
 test("S13: history keeps both values: a corrected one stays and is marked", () => {
-  const [row] = rows(log([entry("a", { kind: "sud", value: 5 }), entry("b", { kind: "sud", value: 6 }, "a")]), [], 0);
+  const [row] = rows(log([entry("a", { kind: "sud", value: 5 }), entry("b", { kind: "sud", value: 6 }, "a")]), [], 0, null);
   assert.deepEqual(row?.chips.map((chip) => [chip.text, chip.standing]), [["SUD 5", "replaced"], ["SUD 6", "current"]]);
 });
 
 test("a taken-back entry stays readable; put back, it stands again once", () => {
   const taken = [entry("a", { kind: "words", words: "cold" }), entry("b", { kind: "taken_back" }, "a")];
-  const [row] = rows(log(taken), [], 0);
+  const [row] = rows(log(taken), [], 0, null);
   assert.deepEqual(row?.chips.map((chip) => [chip.text, chip.standing, chip.status]), [["cold", "taken_back", "taken back, saved 14:07:31"]]);
   const again = [...taken, entry("c", { kind: "words", words: "cold" }, "b")];
-  assert.deepEqual(rows(log(again), [], 0)[0]?.chips.map((chip) => [chip.id, chip.standing]), [["c", "current"]]);
+  assert.deepEqual(rows(log(again), [], 0, null)[0]?.chips.map((chip) => [chip.id, chip.standing]), [["c", "current"]]);
   assert.deepEqual(standing(written(log(taken), [])), []);
   assert.deepEqual(standing(written(log(again), [])).map((one) => one.id), ["c"]);
 });
 
 test("an entry in the record and in the queue is drawn once", () => {
-  const both = rows(log([entry("a", { kind: "sud", value: 5 })]), add([], entry("a", { kind: "sud", value: 5 }), 0), 0);
+  const both = rows(log([entry("a", { kind: "sud", value: 5 })]), add([], entry("a", { kind: "sud", value: 5 }), 0), 0, null);
   assert.equal(both[0]?.chips.length, 1);
 });
 
 test("a rating asked at another moment than after a set says when", () => {
   const asked: Entry = { ...entry("a", { kind: "voc", value: 6 }), moment: "installation" };
-  assert.equal(rows(log([asked]), [], 0)[0]?.chips[0]?.text, "VOC 6 (installation)");
+  assert.equal(rows(log([asked]), [], 0, null)[0]?.chips[0]?.text, "VOC 6 (installation)");
 });
 
 test("the room's set joins the log; the server's log keeps what only this page has heard", () => {

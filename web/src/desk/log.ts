@@ -1,5 +1,6 @@
 // The log of the session: sets and entries, kept and queued, as rows to draw. Pure.
 import type { Change } from "../wire/Change";
+import type { Ending } from "../wire/Ending";
 import type { Entry } from "../wire/Entry";
 import type { LogSet } from "../wire/LogSet";
 import type { SessionLog } from "../wire/SessionLog";
@@ -108,13 +109,15 @@ function headOf(set: LogSet): string {
   return `${set.number}  ${done}/${planned}  ${hertz(set.plan.rate)}`;
 }
 
-/** The log's rows, latest first; what was written before the first set comes last. */
-export function rows(log: SessionLog, queue: Queue, now: number): Row[] {
+/** The log's rows, latest first; what was written before the first set comes last. `running`: the id of the set that is known to run. */
+export function rows(log: SessionLog, queue: Queue, now: number, running: string | null): Row[] {
+  // After a restart of the server the record has the end of a set no sooner than the session's.
+  const endOf = (set: LogSet): Ending | null => set.ending ?? (set.id === running ? null : "unknown");
   const all = written(log, queue);
-  const ofSets = [...log.sets].reverse().map((set) => ({
-    set: set.id, head: headOf(set), ending: set.ending === null ? "running" : ENDING_WORDS[set.ending],
-    broken: isBrokenOff(set.ending), chips: chipsFor(set.id, all, now),
-  }));
+  const ofSets = [...log.sets].reverse().map((set) => {
+    const end = endOf(set);
+    return { set: set.id, head: headOf(set), ending: end === null ? "running" : ENDING_WORDS[end], broken: isBrokenOff(end), chips: chipsFor(set.id, all, now) };
+  });
   const before = chipsFor(null, all, now);
   return before.length === 0 ? ofSets : [...ofSets, { set: null, head: "before the first set", ending: "", broken: false, chips: before }];
 }

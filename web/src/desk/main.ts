@@ -45,10 +45,20 @@ const preview = new Preview(part("preview"), (pageNow) => {
   return view === null || room === null || !state.preview || isUnknown(state, pageNow) ? null : { view, room };
 });
 
+const admission = new AdmissionPanel(session, (location, callBack) => {
+  const time = new Date();
+  desk.dataset.callBack = callBack;
+  text(part("card-location"), location);
+  text(part("card-call-back"), callBack);
+  text(part("card-confirmed"), `confirmed ${String(time.getHours()).padStart(2, "0")}:${String(time.getMinutes()).padStart(2, "0")}`);
+  draw();
+});
+
 function draw(): void {
   const now = performance.now();
   const callBack = desk.dataset.callBack ?? "";
   render(state, { now, wall: Date.now(), room: roomNow(now), clock: clock.error(now), closeBy: Number.isNaN(closeBy) ? null : closeBy, callBack, baseline, wide: wide.matches });
+  admission.follow(state.view?.seat);
   preview.draw();
   // A page nobody can see has drawn nothing: the client must not be told that the desk knows.
   if (document.visibilityState === "visible") drawn = state.view?.seq ?? 0;
@@ -164,15 +174,6 @@ addEventListener("beforeunload", (event) => {
   event.preventDefault();
   // Browsers before 2024 ask only when this is set as well.
   event.returnValue = true;
-});
-
-new AdmissionPanel(session, (location, callBack) => {
-  const time = new Date();
-  desk.dataset.callBack = callBack;
-  text(part("card-location"), location);
-  text(part("card-call-back"), callBack);
-  text(part("card-confirmed"), `confirmed ${String(time.getHours()).padStart(2, "0")}:${String(time.getMinutes()).padStart(2, "0")}`);
-  draw();
 });
 
 setInterval(() => {

@@ -75,12 +75,13 @@ export function whyNoStart(state: DeskState, now: number): string | null {
   const view = state.view;
   if (isBusy(state) || isOnItsWay(state, "start")) return "";
   if (view === null || !canSend(state)) return "Nothing was started: no connection to the server.";
-  // The room counts from when it heard of a stop, which is later when the client's line was down.
-  if (view.needs.pause || now - state.stoppedAt < PAUSE_AFTER_STOP) return "Not within a second of a stop. Press again.";
   if (view.state === "closed") return "The session is closed.";
   if (view.state === "waiting") return "The client has not been admitted.";
   if (!view.in_control) return refusalWords({ kind: "not_in_control" });
-  return missingWords(view);
+  const missing = missingWords(view);
+  if (missing !== null) return missing;
+  // The room counts from when it heard of a stop, which is later when the client's line was down.
+  return view.needs.pause || now - state.stoppedAt < PAUSE_AFTER_STOP ? "Not within a second of a stop. Press again." : null;
 }
 
 /** What a start still needs, as the answer to a press; null: nothing. */

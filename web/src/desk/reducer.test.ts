@@ -57,7 +57,7 @@ test("no start within a second of the client's stop or a lost link", () => {
 test("a start that something is needed for is answered in words, not sent", () => {
   const cases: [Partial<DeskView>, RegExp][] = [
     [{ needs: { sight: true, client_ready: false, stage: false, check: false, pause: false } }, /see and hear/],
-    [{ needs: { sight: false, client_ready: true, stage: false, check: false, pause: false } }, /tap Ready/],
+    [{ needs: { sight: false, client_ready: true, stage: false, check: false, pause: false } }, /tap "I am ready"/],
     [{ needs: { sight: false, client_ready: false, stage: true, check: false, pause: false } }, /not connected/],
     [{ needs: { sight: false, client_ready: false, stage: false, check: true, pause: false } }, /asks about their device/],
     [{ needs: { sight: false, client_ready: false, stage: false, check: false, pause: true } }, /within a second of a stop/],

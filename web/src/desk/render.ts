@@ -8,7 +8,7 @@ import { attribute, part, shown, text } from "./dom";
 import { renderCourse } from "./render_course";
 import { renderLog } from "./render_log";
 import {
-  apartWords, bandStops, closeByWords, departures, isStuck, keysOff, orderedWords, progressWords, showingWords, stateWord, stripWords, type StateWord,
+  apartWords, bandStops, closeByWords, departures, isStuck, isUnknown, keysOff, orderedWords, progressWords, showingWords, stateWord, stripWords, type StateWord,
 } from "./status";
 import { channelWords, degrees, hertz, lengthWords, MOMENT_WORDS, PATH_WORDS } from "./words";
 
@@ -63,7 +63,7 @@ function renderStrip(state: DeskState, around: Surroundings): void {
   shown(part("sign-in"), isSignedOut(state.queue) || state.sentAway);
   // Seconds that count up are for the eye only; a reader hears each message once.
   const spoken = [stateWord(state, around.now), keysOff(state) ? "keys off" : "", state.view?.seat_asked_for ? "Another device asks to join" : "", ...words.slice(0, 2)];
-  text(part("announce"), spoken.filter((one) => one !== "").join(". ").replace(/, \d+ s/g, "").replace(/in \d+ s/g, "soon"));
+  text(part("announce"), spoken.filter((one) => one !== "").map((one) => one.replace(/\.$/, "")).join(". ").replace(/, \d+ s/g, "").replace(/in \d+ s/g, "soon"));
 }
 
 function renderControls(state: DeskState, around: Surroundings): void {
@@ -138,7 +138,8 @@ export function render(state: DeskState, around: Surroundings): void {
   renderPanels(state, around.wide);
   shown(part("stuck"), !isBusy(state) && isStuck(state));
   const hint = state.logRead ? "" : "The log is being read.";
-  renderLog(rows(state.log, state.queue, around.now), hint, hasUnsaved(state.queue));
+  const running = isBusy(state) && !isUnknown(state, around.now) ? state.view?.set?.id ?? null : null;
+  renderLog(rows(state.log, state.queue, around.now, running), hint, hasUnsaved(state.queue));
   const entries = standing(written(state.log, state.queue));
   for (const scale of SCALES) renderCourse(part(`course-${scale}`), state.log.sets, entries, scale, around.baseline[scale]);
 }

@@ -107,7 +107,7 @@ test("the answer to a start that something is missing for says it once, and no l
 
 test("what is needed is said in words while nothing runs", () => {
   const needs = { sight: true, client_ready: true, stage: false, check: false, pause: true };
-  assert.deepEqual(stripWords(deskWith(aView({ needs })), 0, null), ["Client must tap Ready.", "Say that you can see and hear them (i)."]);
+  assert.deepEqual(stripWords(deskWith(aView({ needs })), 0, null), ["The client must tap \"I am ready\".", "Say that you can see and hear them (i)."]);
   assert.deepEqual(stripWords(deskWith(aView({ state: "running", set: aSet(), needs })), 0, null), []);
 });
 

@@ -65,7 +65,7 @@ export function refusalWords(refusal: Refusal): string {
 export function needsWords(needs: Needs): string[] {
   const words: string[] = [];
   if (needs.stage) words.push("The client's page is not connected.");
-  if (needs.client_ready) words.push("Client must tap Ready.");
+  if (needs.client_ready) words.push("The client must tap \"I am ready\".");
   if (needs.check) words.push("The client's page asks about their device.");
   if (needs.sight) words.push("Say that you can see and hear them (i).");
   if (needs.pause) words.push("A second must pass after a stop.");
