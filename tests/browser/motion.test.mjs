@@ -139,8 +139,10 @@ test('a line that is cut or falls silent: at rest within 3 s, always, and never 
     const since = await page.evaluate(() => performance.now());
     scene.link[lose]();
     await stillFor(page, 700);
-    const { last } = motionOf((await sampled(page)).samples);
+    const { samples } = await sampled(page);
+    const { last } = motionOf(samples);
     t.diagnostic(`${lose}: at rest after ${Math.round(last - since)} ms`);
+    assert.deepEqual(steps(samples).filter((one) => one.page !== 'running'), [], 'no words say that it has stopped before it has');
     assert.ok(last > since, 'it had been moving');
     assert.ok(last - since <= AT_REST_WITHIN, `${lose}: moved for ${last - since} ms`);
     await stage.until('The line is down.');
@@ -148,6 +150,7 @@ test('a line that is cut or falls silent: at rest within 3 s, always, and never 
     await desk.until('LINK LOST');
     scene.link.restore();
     await desk.until('STOPPED', 15_000);
+    await desk.untilText('showing', /^at rest after \d+ cycles$/);
     await lastEnding('link_lost');
     await staysAtRest();
   }

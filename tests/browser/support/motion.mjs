@@ -9,7 +9,7 @@ export function watchDot(page) {
       if (dot) {
         const box = dot.getBoundingClientRect();
         const visible = getComputedStyle(dot).visibility === 'visible';
-        watched.samples.push({ t, x: box.x + box.width / 2, y: box.y + box.height / 2, visible });
+        watched.samples.push({ t, x: box.x + box.width / 2, y: box.y + box.height / 2, visible, page: document.body.dataset.page });
       }
       if (!watched.off) requestAnimationFrame(sample);
     };
@@ -26,7 +26,7 @@ export function fresh(page) {
   });
 }
 
-/** Everything sampled since `fresh`: `{samples: [{t, x, y, visible}], stops: [t]}`; t is page time, ms. */
+/** Everything sampled since `fresh`: `{samples: [{t, x, y, visible, page}], stops: [t]}`; t is page time, ms, page the name of what stands beside the dot. */
 export const sampled = (page) => page.evaluate(() => globalThis.watched);
 
 /** Waits until the dot has not moved for `ms`, in samples that went on all that time. */
@@ -50,12 +50,12 @@ export function underWay(page, px = 150) {
 /** Less is no motion, px: keyframes are written with three decimals. */
 const STILL = 0.01;
 
-/** Each frame that shows the visible dot elsewhere than the frame before: `{t, dt, step}`. */
+/** Each frame that shows the visible dot elsewhere than the frame before: `{t, dt, step, page}`. */
 export function steps(samples) {
   return samples.slice(1).flatMap((one, i) => {
     const before = samples[i];
     const step = Math.hypot(one.x - before.x, one.y - before.y);
-    return one.visible && before.visible && step > STILL ? [{ t: one.t, dt: one.t - before.t, step }] : [];
+    return one.visible && before.visible && step > STILL ? [{ t: one.t, dt: one.t - before.t, step, page: one.page }] : [];
   });
 }
 

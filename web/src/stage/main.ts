@@ -6,6 +6,7 @@ import { startOf } from "../live/timeline";
 import { say } from "../live/words";
 import type { FromStage } from "../wire/FromStage";
 import type { Interruption } from "../wire/Interruption";
+import type { Showing } from "../wire/Showing";
 import type { StageView } from "../wire/StageView";
 import type { ToStage } from "../wire/ToStage";
 import { Buzz } from "./buzz";
@@ -18,7 +19,7 @@ import { Player } from "./player";
 import { postEvidence, postLeave } from "./post";
 import { Renderer } from "./render";
 import { Report } from "./report";
-import { pageOf } from "./screen";
+import { type Page, pageOf } from "./screen";
 import { bindStopping } from "./stopping";
 import { Tones } from "./tones";
 import { Watchdog } from "./watchdog";
@@ -58,6 +59,9 @@ let drawn = 0;
 let stoppedAt = -Infinity;
 let handingIn = false;
 let frameAsked = false;
+let lastShowing: Omit<Showing, "clock"> | undefined;
+/** The line has been opened, and no view has come by it. */
+let anew = false;
 let ticking: ReturnType<typeof setInterval> | undefined;
 
 const device = new ThisDevice(
@@ -84,7 +88,10 @@ const player = new Player({
   device: () => device.current,
   mayBlink: () => state.view?.figure === true,
   onFact: (set, at, fact) => send({ type: "evidence", facts: [report.add(set, at, fact)] }),
-  onShowing: (showing) => send({ type: "showing", ...showing, clock: clock.error(performance.now()) }),
+  onShowing: (showing) => {
+    lastShowing = showing;
+    tellShowing();
+  },
   onFinished: () => act({ type: "finished" }),
   onSilence: () => act({ type: "interrupted", cause: "silence" }),
 });
@@ -98,7 +105,10 @@ const socket = new LiveSocket<ToStage, FromStage>({
   onMessage: hear,
   onState: (link, code) => {
     act({ type: "link", state: link, over: code === OVER });
-    if (link === "open") sendReport();
+    if (link === "open") {
+      anew = true;
+      sendReport();
+    }
     if (link === "refused") void handIn();
   },
 });
@@ -138,7 +148,8 @@ function perform(effect: Effect): void {
 /** Brings everything else in line with the state. */
 function follow(): void {
   const now = performance.now();
-  const page = pageOf(state);
+  // What eases to rest has not stopped yet: the words for it come when it has.
+  const page: Page = player.active ? { name: "running" } : pageOf(state);
   renderer.show(page);
   if (!player.active && page.name !== "between") dot.hide();
   if (device.current.checking !== isChecking(state)) device.learn({ checking: isChecking(state) });
@@ -194,6 +205,9 @@ function hearView(view: StageView, pageNow: number): void {
     watchdog.restart();
   }
   act({ type: "view", view, obstacle: obstacle(view, pageNow) });
+  // That it came to rest may have been said into a dead line.
+  if (anew && admitted(view)) tellShowing();
+  anew = false;
   // Drawn is what a frame has shown, not what was put into the document.
   requestAnimationFrame(() => (drawn = state.view?.seq ?? 0));
 }
@@ -212,6 +226,10 @@ function obstacle({ set }: StageView, pageNow: number): Interruption | undefined
 
 function send(message: FromStage): void {
   socket.send(message);
+}
+
+function tellShowing(): void {
+  if (lastShowing) send({ type: "showing", ...lastShowing, clock: clock.error(performance.now()) });
 }
 
 function sendReport(): void {
