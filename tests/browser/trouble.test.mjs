@@ -46,7 +46,7 @@ test('without the database the desk still stops, starts nothing, and keeps each 
   await scene.house.tell('database-stop');
   await desk.press('Escape');
   await desk.until('STOPPED');
-  await stage.until('The dot rests');
+  await stage.until('A short rest');
   await desk.press('w');
   await page.keyboard.type('colder, and further off');
   await desk.press('Enter', 's', '6');

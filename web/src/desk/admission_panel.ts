@@ -10,26 +10,24 @@ const field = (id: string): HTMLInputElement => {
   return found;
 };
 const INPUTS: Record<AdmissionField, string> = { location: "location", confirmed: "location-confirmed", call_back: "call-back", private: "private" };
+const NAMES = Object.keys(INPUTS) as AdmissionField[];
 
 function filledIn(): Admission {
   return { location: field("location").value, confirmed: field("location-confirmed").checked, callBack: field("call-back").value, alone: field("private").checked };
 }
 
-/** Writes each message beside its field and leads to the first. */
-function showErrors(errors: FieldErrors): void {
-  for (const [name, id] of Object.entries(INPUTS) as [AdmissionField, string][]) {
-    const place = document.querySelector(`[data-error="${name}"]`);
-    if (place !== null) text(place, errors[name] ?? "");
-    attribute(field(id), "aria-invalid", errors[name] === undefined ? null : "true");
-  }
-  const first = (Object.keys(INPUTS) as AdmissionField[]).find((name) => errors[name] !== undefined);
-  if (first !== undefined) field(INPUTS[first]).focus();
+/** Writes `words` beside a field, or clears what stood there. */
+function showError(name: AdmissionField, words: string | undefined): void {
+  const place = document.querySelector(`[data-error="${name}"]`);
+  if (place !== null) text(place, words ?? "");
+  attribute(field(INPUTS[name]), "aria-invalid", words === undefined ? null : "true");
 }
 
-function clearError(name: AdmissionField): void {
-  const place = document.querySelector(`[data-error="${name}"]`);
-  if (place !== null) text(place, "");
-  attribute(field(INPUTS[name]), "aria-invalid", null);
+/** Writes each message beside its field and leads to the first. */
+function showErrors(errors: FieldErrors): void {
+  for (const name of NAMES) showError(name, errors[name]);
+  const first = NAMES.find((name) => errors[name] !== undefined);
+  if (first !== undefined) field(INPUTS[first]).focus();
 }
 
 /** Binds the panel. `onAdmitted` hears what was confirmed, once the server has taken it. */
@@ -43,7 +41,7 @@ export class AdmissionPanel {
     });
     for (const button of document.querySelectorAll<HTMLElement>("[data-join]")) button.addEventListener("click", () => void this.press(button));
     for (const button of document.querySelectorAll<HTMLElement>("[data-seat]")) button.addEventListener("click", () => void this.decide(button.dataset.seat ?? ""));
-    for (const [name, id] of Object.entries(INPUTS)) field(id).addEventListener("input", () => clearError(name as AdmissionField));
+    for (const name of NAMES) field(INPUTS[name]).addEventListener("input", () => showError(name, undefined));
     // Another address needs another confirmation.
     field("location").addEventListener("input", () => (field("location-confirmed").checked = false));
   }

@@ -1,8 +1,9 @@
-// What the machine's tests feed it. Not part of any page.
+// What the machine's tests feed it and read off it. Not part of any page.
 import { usual } from "../live/comfort.fixture";
 import type { RoomState } from "../wire/RoomState";
 import type { SetView } from "../wire/SetView";
 import type { StageView } from "../wire/StageView";
+import { type Effect, type Event, opened, reduce, type State } from "./machine";
 
 export const plain = { reducedMotion: false, handheld: false, vibrates: false, wakeLock: false, fullScreen: false };
 let seq = 0;
@@ -16,3 +17,23 @@ export function view(state: RoomState, change: Partial<StageView> = {}): StageVi
   const needs = { sight: false, client_ready: false, stage: false, check: false, pause: false };
   return { epoch: 1, seq: ++seq, state, needs, set: null, desk_knows: false, desk_here: true, figure: true, sides_asked: 0, closing_words: null, ...change };
 }
+
+export const seen = (v: StageView, obstacle?: Extract<Event, { type: "view" }>["obstacle"]): Event => ({ type: "view", view: v, obstacle });
+export const open: Event = { type: "link", state: "open" };
+
+/** Runs events one after the other; the effects of the last, and of all. */
+export function run(events: Event[], from: State = opened(plain)) {
+  let state = from;
+  let last: readonly Effect[] = [];
+  const all: Effect[] = [];
+  for (const event of events) {
+    [state, last] = reduce(state, event);
+    all.push(...last);
+  }
+  return { state, last, all };
+}
+
+export const sent = (effects: readonly Effect[]) => effects.flatMap((e) => (e.do === "send" ? [e.message.type] : []));
+export const plays = (effects: readonly Effect[]) => effects.flatMap((e) => (e.do === "play" ? [e.set.id] : []));
+export const ready: Event[] = [open, { type: "skip-all" }, seen(view("ready"))];
+export const running = () => [...ready, seen(view("running", { set: setView("a") }))];

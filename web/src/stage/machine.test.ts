@@ -2,31 +2,9 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import type { RoomState } from "../wire/RoomState";
 import type { SetView } from "../wire/SetView";
-import type { StageView } from "../wire/StageView";
-import type { Step } from "./check";
-import { type Effect, type Event, opened, reduce, type State } from "./machine";
-import { plain, setView, view } from "./machine.fixture";
+import { type Event, opened, reduce } from "./machine";
+import { open, plain, plays, ready, run, running, seen, sent, setView, view } from "./machine.fixture";
 import { pageOf } from "./screen";
-
-const seen = (v: StageView, obstacle?: Extract<Event, { type: "view" }>["obstacle"]): Event => ({ type: "view", view: v, obstacle });
-const open: Event = { type: "link", state: "open" };
-
-/** Runs events one after the other; the effects of the last, and of all. */
-function run(events: Event[], from: State = opened(plain)) {
-  let state = from;
-  let last: readonly Effect[] = [];
-  const all: Effect[] = [];
-  for (const event of events) {
-    [state, last] = reduce(state, event);
-    all.push(...last);
-  }
-  return { state, last, all };
-}
-
-const sent = (effects: readonly Effect[]) => effects.flatMap((e) => (e.do === "send" ? [e.message.type] : []));
-const plays = (effects: readonly Effect[]) => effects.flatMap((e) => (e.do === "play" ? [e.set.id] : []));
-const ready: Event[] = [open, { type: "skip-all" }, seen(view("ready"))];
-const running = () => [...ready, seen(view("running", { set: setView("a") }))];
 
 test("from the link to the first set, in order", () => {
   const pages: string[] = [];
@@ -38,19 +16,6 @@ test("from the link to the first set, in order", () => {
     pages.push(page.name === "check" ? page.step : page.name);
   }
   assert.deepEqual(pages, ["start", "start", "settle", "card", "distance", "sound", "waiting", "ready", "running", "between"]);
-});
-
-test("who passed over the check, or had done it, is asked about movement, and about sound when no dot is wanted", () => {
-  const answered: Event = { type: "answered", step: "motion", motion: "welcome" };
-  const passed = run([{ type: "skip-all" }], opened({ reducedMotion: true, handheld: false, vibrates: false, wakeLock: true, fullScreen: true }));
-  assert.equal(passed.state.check, "motion");
-  assert.equal(run([answered], passed.state).state.check, undefined);
-  const declined = run([{ ...answered, motion: "declined" }], passed.state);
-  assert.equal(declined.state.check, "sound");
-  assert.equal(run([{ type: "answered", step: "sound" }], declined.state).state.check, undefined);
-  const done = run([...ready, { type: "reduced-motion" }]);
-  assert.equal(done.state.check, "motion");
-  assert.equal(run([answered], done.state).state.check, undefined);
 });
 
 test("nothing plays before the check is done, and the room hears why", () => {
@@ -118,6 +83,14 @@ test("silence eases, everything else cuts", () => {
   }
 });
 
+test("what eases to rest by itself is cut by the client's Stop, and by a page that is hidden", () => {
+  const easing = run([...running(), { type: "interrupted", cause: "silence" }]).state;
+  assert.deepEqual(run([{ type: "stop" }], easing).last[0], { do: "cut", ending: "stopped_by_client" });
+  const hidden = run([{ type: "interrupted", cause: "hidden" }], easing);
+  assert.deepEqual(hidden.last, [{ do: "cut", ending: "page_interrupted" }, { do: "send", message: { type: "interrupted", cause: "hidden" } }]);
+  assert.deepEqual(plays(run([seen(view("running", { set: setView("b") }))], hidden.state).last), [], "the client taps first");
+});
+
 test("the room's ends: at once, or by the timeline", () => {
   for (const ended of ["stopped_by_clinician", "cannot_see", "link_lost", "page_interrupted", "unknown", "stopped_by_client"] as const) {
     assert.deepEqual(run([...running(), seen(view("stopped", { set: setView("a", { ended }) }))]).last, [{ do: "cut", ending: ended }]);
@@ -171,42 +144,6 @@ test("a page hidden between sets says so, and no set starts into it", () => {
   assert.deepEqual(run([...ready, { type: "interrupted", cause: "resized" }]).last, []);
 });
 
-test("where less movement is asked for, skipping all leads to the question, and No is a standing Stop", () => {
-  const less = opened({ ...plain, reducedMotion: true });
-  const asked = run([open, { type: "skip-all" }, seen(view("ready"))], less);
-  assert.deepEqual(pageOf(asked.state), { name: "check", step: "motion" });
-  assert.deepEqual(plays(run([seen(view("running", { set: setView("a") }))], asked.state).all), []);
-
-  const no = run([{ type: "answered", step: "motion", motion: "declined" }, { type: "answered", step: "sound" }], asked.state);
-  assert.equal(pageOf(no.state).name, "ready-tones");
-  const eyes = run([seen(view("running", { set: setView("a") }))], no.state);
-  assert.deepEqual(plays(eyes.all), []);
-  assert.deepEqual(sent(eyes.all), ["stop"]);
-  const ears = setView("b");
-  ears.plan = { ...ears.plan, channels: { eyes: false, ears: true, hands: false } };
-  assert.deepEqual(plays(run([seen(view("running", { set: ears }))], no.state).all), ["b"]);
-
-  const yes = run([{ type: "answered", step: "motion", motion: "welcome" }, { type: "answered", step: "sound" }, seen(view("running", { set: setView("c") }))], asked.state);
-  assert.deepEqual(plays(yes.all), ["c"]);
-});
-
-test("a wish for less movement that comes up during a set stops it and asks", () => {
-  const { last, state } = run([...running(), { type: "reduced-motion" }]);
-  assert.deepEqual(last[0], { do: "cut", ending: "stopped_by_client" });
-  assert.equal(state.motion, "unasked");
-});
-
-test("a wish for less movement is asked about at every point of the check, and no dot moves before the answer", () => {
-  const at = (...done: Step[]) => run([open, ...done.map((step): Event => ({ type: "answered", step })), { type: "reduced-motion" }]).state;
-  assert.equal(at("start", "settle").check, "card");
-  assert.equal(at("start", "settle", "card", "distance").check, "motion");
-  const later = run([{ type: "answered", step: "distance" }], at("start", "settle", "card")).state;
-  assert.equal(later.check, "motion");
-  const sides = run([...ready, seen(view("ready", { sides_asked: 1 })), { type: "reduced-motion" }]).state;
-  assert.equal(sides.check, "motion");
-  for (const state of [later, sides]) assert.deepEqual(plays(run([seen(view("running", { set: setView("a") }))], state).all), []);
-});
-
 test("before the client is let in, nothing but the page's own hold is touched", () => {
   const waiting = [open, { type: "skip-all" } as Event, seen(view("waiting"))];
   const stopped = run([...waiting, { type: "stop" }, { type: "again" }]);
@@ -227,7 +164,7 @@ test("the end shows the chosen words", () => {
   assert.deepEqual(pageOf(state), { name: "end", words: "Until Thursday." });
 });
 
-test("whatever comes in whatever order: a set that came to rest here never plays again, and one that plays ends once", () => {
+test("whatever comes in whatever order: a set that came to rest here never plays again, and none is eased twice", () => {
   let random = 5; // linear congruential generator, constants of Numerical Recipes
   const pick = (n: number) => Math.floor(((random = (random * 1664525 + 1013904223) % 2 ** 32) / 2 ** 32) * n);
   const states: RoomState[] = ["waiting", "ready", "running", "running", "running", "easing", "stopped", "stopped_by_client", "link_lost"];
@@ -261,8 +198,8 @@ test("whatever comes in whatever order: a set that came to rest here never plays
           if (now === undefined) played++;
           now = effect.set.id;
         } else if (effect.do === "cut" || effect.do === "ease") {
-          assert.ok(now !== undefined, "ended twice");
-          over.add(now);
+          assert.ok(now !== undefined || effect.do === "cut", "eased twice");
+          if (now !== undefined) over.add(now);
           now = undefined;
         }
       }
@@ -292,13 +229,15 @@ test("the desk's wish for left and right opens that page alone, and gives way to
   assert.equal(stopped.check, undefined);
 });
 
-test("between sets without a dot nothing is said of one", () => {
+test("between sets nothing is said of a dot that is not there: none was shown, or it was cut", () => {
   const set = setView("a");
   const tones = { ...set, plan: { ...set.plan, channels: { eyes: false, ears: true, hands: true } } };
-  const after = (shown: SetView) =>
-    pageOf(run([open, { type: "skip-all" }, seen(view("running", { set: shown })), { type: "finished" }, seen(view("ready", { set: { ...shown, ended: "done" } }))]).state).name;
-  assert.equal(after(set), "between");
-  assert.equal(after(tones), "between-still");
+  const after = (shown: SetView, ended: SetView["ended"]) =>
+    pageOf(run([open, { type: "skip-all" }, seen(view("running", { set: shown })), { type: "finished" }, seen(view("ready", { set: { ...shown, ended } }))]).state).name;
+  assert.equal(after(set, "done"), "between");
+  assert.equal(after(set, null), "between", "the room has yet to hear that it is at rest");
+  assert.equal(after(tones, "done"), "between-still");
+  assert.equal(after(set, "stopped_by_clinician"), "between-still");
 });
 
 test("a page that was away when the session ended says so, whatever it showed before; one sent away otherwise does not", () => {

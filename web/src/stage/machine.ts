@@ -73,7 +73,7 @@ export type Event =
 /** What to do, in order. */
 export type Effect =
   | { do: "play"; set: SetView }
-  /** At once. */
+  /** At once, whatever still moves: what eases to rest too, and nothing where all is at rest. */
   | { do: "cut"; ending: Ending }
   /** Within 600 ms. */
   | { do: "ease"; ending: Ending }
@@ -166,14 +166,13 @@ function halted(state: State, cause: "stop" | Interruption, refused?: string): O
   // A Stop outranks an interruption that is still untold, never the other way round.
   const keeps = state.untold?.message.type === "stop" && cause !== "stop";
   const [next, effects] = tell(keeps ? held : { ...held, untold: { message, set, sent: false } });
-  if (state.playing === undefined) return [next, effects];
-  const rest: Effect = cause === "silence" ? { do: "ease", ending: "link_lost" } : { do: "cut", ending: endingOf(cause) };
-  return [next, [rest, ...effects]];
+  if (cause !== "silence") return [next, [{ do: "cut", ending: endingOf(cause) }, ...effects]];
+  return [next, state.playing === undefined ? effects : [{ do: "ease", ending: "link_lost" }, ...effects]];
 }
 
-/** While nothing moves only a hidden page matters: no set may start into it. */
+/** While no set plays only a hidden page matters: no set may start into it before the client's Ready. */
 function onInterrupted(state: State, cause: Interruption): Outcome {
-  const matters = state.playing !== undefined || (cause === "hidden" && state.halt === undefined && state.check === undefined && admitted(state.view));
+  const matters = state.playing !== undefined || (cause === "hidden" && !waitsForClient(state) && state.check === undefined && admitted(state.view));
   return matters ? halted(state, cause) : [state, []];
 }
 
@@ -246,8 +245,7 @@ const moves = (view: StageView | undefined): boolean => view?.state === "running
 export const admitted = (view: StageView | undefined): boolean => view !== undefined && view.state !== "waiting" && view.state !== "closed";
 
 /** Whether a set was ended there and then; other ends are in its timeline, and come by themselves. */
-function endedAtOnce(set: SetView | undefined): boolean {
-  const ended = set?.ended ?? null;
+export function endedAtOnce({ ended }: SetView): boolean {
   return ended !== null && ended !== "done" && ended !== "ended_by_clinician" && ended !== "hard_limit";
 }
 

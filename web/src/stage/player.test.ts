@@ -96,6 +96,24 @@ test("no window ends later than 3 s after the last sign of the desk, nor 1.6 s a
   assert.equal(room.player.active, false);
 });
 
+test("what eases to rest by itself is cut like anything else", () => {
+  const room = new Room();
+  room.pass(1000);
+  room.player.play(set(1, 60, room.now + 1200), room.now);
+  room.pass(8000);
+  room.deskSpeaks = false;
+  while (room.silent === 0) room.pass(10);
+  room.pass(150);
+  assert.ok(room.player.active, "still easing");
+  room.player.cut("stopped_by_client", room.now);
+  const cutAt = room.now;
+  assert.equal(room.player.active, false);
+  room.pass(1000);
+  assert.ok(room.restedAt <= cutAt, `moved until ${room.restedAt}, cut at ${cutAt}`);
+  const rested = room.facts[room.facts.length - 1];
+  assert.ok(rested?.kind === "rested" && rested.ending === "stopped_by_client");
+});
+
 test("a hung page comes to rest by itself and does not go on", () => {
   for (let hang = 0; hang < 400; hang += 50) {
     const room = new Room();

@@ -1,6 +1,6 @@
 /** Which page the client sees, read off the state. Pure. */
 import type { Step } from "./check";
-import { type State, waitsForClient } from "./machine";
+import { endedAtOnce, type State, waitsForClient } from "./machine";
 
 /** One page; `render` has its words. */
 export type Page =
@@ -28,8 +28,9 @@ export function pageOf(state: State): Page {
   if (!view.desk_here) return { name: "ready-alone" };
   if (state.motion === "declined") return { name: "ready-tones" };
   if (state.spent.size === 0) return { name: "ready" };
-  // The dot stays where it came to rest; without one there is nothing to say of it.
-  return { name: view.set?.plan.channels.eyes === false ? "between-still" : "between" };
+  // The dot stays where it came to rest by itself; one that was cut is gone, and there is nothing to say of it.
+  const rests = view.set !== null && view.set.plan.channels.eyes && !endedAtOnce(view.set);
+  return { name: rests ? "between" : "between-still" };
 }
 
 function held(state: State): Page {
