@@ -1,7 +1,7 @@
 // Cycles in the record against cycles counted from the screen's pictures: sets with random rate changes, ended by their plan,
 // by either party or by a cut of the line.
 
-import { chance } from '../support/judge.mjs';
+import { chance, quantile } from '../support/judge.mjs';
 import { openLive } from '../support/live.mjs';
 import { RATES } from '../support/orders.mjs';
 import { followed } from '../support/phase.mjs';
@@ -12,8 +12,14 @@ export default { name: 'cycles recorded against filmed', needs: ['portal', 'brow
 const SETS = 200;
 /** Sessions side by side. */
 const AT_ONCE = 3;
+/** Most of the rest before it moves need not be filmed, ms. */
+const RESTS = 500;
 /** The pages show tenths of a cycle. */
 const EQUAL = 0.05;
+/** Without a picture for longer than this after the last of the dot the film does not tell how far it got, ms... */
+const BLIND = 42;
+/** ...which may be so with this share of the sets. */
+const UNTOLD = 0.05;
 /** CATCH_UP of web/src/stage/shown.ts. */
 const CATCH_UP = 0.3;
 /** How a set ends, and how many in twenty. */
@@ -24,23 +30,34 @@ async function run({ web }) {
   const place = (phase) => unitAt('across', 'sine', phase);
   const shares = Array.from({ length: AT_ONCE }, (_, i) => Math.floor(SETS / AT_ONCE) + (i < SETS % AT_ONCE ? 1 : 0));
   const sets = (await Promise.all(shares.map((count, i) => session(count, place, chance(i))))).flat();
-  const equal = sets.filter(({ recorded, filmed }) => recorded !== null && Math.abs(recorded - filmed) <= EQUAL).length;
-  const unknown = sets.filter(({ recorded }) => recorded === null).length;
-  const worst = sets.reduce((most, { recorded, filmed }) => Math.max(most, recorded === null ? 0 : Math.abs(recorded - filmed)), 0);
+  const told = sets.filter(({ blind }) => blind <= BLIND);
+  const known = told.filter(({ recorded }) => recorded !== null);
+  const apart = known.map(({ recorded, phases }) => Math.min(...phases.map((phase) => Math.abs(recorded - phase))));
+  const equal = apart.filter((cycles) => cycles <= EQUAL).length;
+  const unknown = told.length - known.length;
   const off = sets.reduce((sum, { jumps }) => sum + jumps, 0);
   const cycles = sets.reduce((sum, { filmed }) => sum + filmed, 0);
-  const text = `${sets.length} sets, ${cycles.toFixed(1)} cycles filmed: ${equal} equal to a tenth, ${unknown} marked unknown, the farthest ${worst.toFixed(3)} apart`;
+  const text = `${sets.length} sets, ${cycles.toFixed(1)} cycles filmed: ${equal} of ${told.length} equal to a tenth, ${unknown} marked unknown, `
+    + `apart by ${quantile(apart, 0.5).toFixed(3)} (median) to ${Math.max(...apart).toFixed(3)}`;
+  const untold = sets.length - told.length;
+  const doubt = [
+    ...(untold > 0 ? [`the end of ${untold} is not on film`] : []),
+    ...(off > 0 ? [`${off} pictures show the dot off its way`] : []),
+  ].map((words) => `; ${words}`).join('');
   // Where the film itself lost the dot, it is no measure.
-  if (off > 0) return { verdict: 'NOISY', text: `${text}; ${off} pictures show the dot off its way` };
-  return { verdict: equal + unknown === sets.length ? 'PASS' : 'SHORT', text };
+  if (off > 0 || untold > UNTOLD * sets.length) return { verdict: 'NOISY', text: text + doubt };
+  return { verdict: equal + unknown === told.length ? 'PASS' : 'SHORT', text: text + doubt };
 }
 
-/** @returns `[{recorded, filmed, jumps}]`, cycles; recorded is null where the record says that it is not known */
+/**
+ * @returns `[{recorded, filmed, phases, blind, jumps}]`, cycles: filmed the likeliest of `phases`, which look alike; recorded is null where the
+ *   record says that it is not known; blind as in `Film`
+ */
 async function session(count, unit, random) {
-  const live = await openLive({ view: { width: 480, height: 320 } });
+  const live = await openLive({ view: { width: 420, height: 240 } });
   try {
     const reader = await live.reader();
-    await live.desk.cycles(3);
+    await live.desk.cycles(2);
     await live.rate(1.4);
     const filmed = [];
     for (let i = 0; i < count; i++) filmed.push(await one(live, reader, unit, random));
@@ -56,10 +73,11 @@ async function session(count, unit, random) {
 async function one(live, reader, unit, random) {
   await live.begin();
   const place = await live.path(unit);
+  await live.page.waitForTimeout(RESTS);
   const reel = await film(live.page, reader);
   const ending = drawn(random);
-  // Past the rest, somewhere in the set.
-  await live.page.waitForTimeout(1_500 + 600 * random());
+  // Somewhere in the set.
+  await live.page.waitForTimeout(1_500 - RESTS + 600 * random());
   for (let changes = Math.floor(3 * random()); changes > 0; changes--) {
     for (let press = Math.ceil(4 * random()); press > 0; press--) await live.desk.press(random() < 0.5 ? 'ArrowLeft' : 'ArrowRight');
     await live.page.waitForTimeout(300 * random());
@@ -71,8 +89,8 @@ async function one(live, reader, unit, random) {
   await live.page.waitForFunction(() => document.body.dataset.page !== 'running');
   await live.rested(150);
   if (ending === 'line_cut') live.scene.link.restore();
-  const { phase, jumps, reversals } = followed(await reel.stop(), place, RATES.most * (1 + CATCH_UP));
-  return { ending, filmed: phase, jumps: jumps + reversals };
+  const { phase, phases, jumps, reversals } = followed(await reel.stop(), place, RATES.most * (1 + CATCH_UP));
+  return { filmed: phase, phases, blind: reel.blind, jumps: jumps + reversals };
 }
 
 function drawn(random) {

@@ -7,7 +7,7 @@ import { film, movesOf } from '../support/pixels.mjs';
 
 export default { name: "client's Stop to the last moving frame", needs: ['portal', 'browser'], run };
 
-const TRIES = 30;
+const TRIES = 20;
 
 async function run() {
   const live = await openLive();

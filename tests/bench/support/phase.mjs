@@ -19,8 +19,8 @@ const LATE = 2;
  * @param place phase => `{x, y}`, where the dot is to be, px of the page
  * @param fastest the highest rate that may be on the screen, Hz
  * @param bends whether the path has any
- * @returns `{phase, jumps, reversals}`: the last phase, and how many pictures show the dot where it could not have got to,
- *   or further back than before
+ * @returns `{phase, phases, jumps, reversals}`: the last phase, all that the last picture allows (near a turn two ways look alike), and
+ *   how many pictures show the dot where it could not have got to, or further back than before
  */
 export function followed(frames, place, fastest, bends = false) {
   const near = bends ? NEAR_IN_BENDS : NEAR;
@@ -45,7 +45,7 @@ export function followed(frames, place, fastest, bends = false) {
     else jumps++;
     may = behind.length > 0 ? behind : [nearest(span(may[0], may.at(-1) + AHEAD / STEP), one, off)];
   }
-  return { phase: nearest(may, frames.at(-1), off) * STEP, jumps, reversals };
+  return { phase: nearest(may, frames.at(-1), off) * STEP, phases: may.map((step) => step * STEP), jumps, reversals };
 }
 
 /** Every step that lies up to `way` ahead of one of `from`, in order. */

@@ -9,7 +9,7 @@ const STRIP = { lasts: 1_000, way: 400, foot: 12 };
 /**
  * Films the stage, sixty pictures a second.
  *
- * @param {Page} page the stage, small: every picture is encoded
+ * @param {Page} page the stage, small: every picture is encoded; its dot is visible
  * @param {Page} reader any other page, to read the pictures with
  */
 export async function film(page, reader) {
@@ -17,7 +17,7 @@ export async function film(page, reader) {
   const field = await page.evaluate(() => {
     const { left, bottom } = document.getElementById('leave').getBoundingClientRect();
     const foot = document.querySelector('footer').getBoundingClientRect().top;
-    return { button: { left, bottom }, foot, width: innerWidth, origin: performance.timeOrigin };
+    return { button: { left, bottom }, foot, size: document.getElementById('dot').getBoundingClientRect().width, width: innerWidth, origin: performance.timeOrigin };
   });
   return new Film(await reelOf(page), reader, { ...field, strip: STRIP });
 }
@@ -60,20 +60,22 @@ class Film {
   }
 
   /**
-   * Ends the film.
+   * Ends the film. `blind` is then how long after the last picture of the dot the next picture was, ms: what became of the dot in that
+   * time is not known.
    *
    * @returns `[{t, x, y}]`: t the page time of the frame, ms; x and y the middle of the dot, px of the page; only pictures that show
-   *   it as large as the first does, and nothing else: no words
+   *   the dot and nothing else: no words
    */
   async stop() {
     await this.reel.stop();
-    const found = [];
-    for (const { data, t } of this.reel.frames) {
-      const { dot, mark } = await this.reader.evaluate(findBoth, { data, field: this.field });
-      if (dot && mark && Math.abs(dot.size - (found[0]?.size ?? dot.size)) <= SAME_SIZE) found.push({ t: timeOf(mark, t - this.field.origin), ...dot });
-    }
+    const read = await this.reader.evaluate(findAll, { pictures: this.reel.frames.map(({ data }) => data), field: this.field });
+    const pictures = read.flatMap(({ dot, mark }, i) => (mark ? [{ dot, t: timeOf(mark, this.reel.frames[i].t - this.field.origin) }] : []));
     // They may overtake one another on their way.
-    return found.sort((a, b) => a.t - b.t);
+    pictures.sort((a, b) => a.t - b.t);
+    const alone = ({ dot }) => dot !== null && Math.abs(dot.size - this.field.size) <= SAME_SIZE;
+    const last = pictures.findLastIndex(alone);
+    this.blind = last + 1 < pictures.length ? pictures[last + 1].t - pictures[last].t : 0;
+    return pictures.filter(alone).map(({ t, dot }) => ({ t, ...dot }));
   }
 }
 
@@ -92,18 +94,25 @@ function timeOf({ x }, about) {
   return shown + STRIP.lasts * Math.round((about - shown) / STRIP.lasts);
 }
 
-/** Runs in `reader`: the middle and size of the dot, above the footer, and of the mark; each is what is much lighter than its ground. */
-async function findBoth({ data, field: { strip, foot, button, width: pageWidth } }) {
-  const bytes = Uint8Array.from(atob(data), (letter) => letter.charCodeAt(0));
-  const picture = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
-  const canvas = (globalThis.canvas ??= new OffscreenCanvas(picture.width, picture.height));
-  const context = canvas.getContext('2d', { willReadFrequently: true });
-  context.drawImage(picture, 0, 0);
-  const scale = picture.width / pageWidth;
-  const mark = light(0, strip.foot, (strip.way + 12) * scale);
-  // The button for leaving stays where it is, in the corner that the dot never gets to.
-  context.clearRect(button.left * scale - 2, 0, picture.width, button.bottom * scale + 2);
-  return { dot: light(strip.foot, foot, picture.width), mark };
+/** Runs in `reader`: of each picture the middle and size of the dot, above the footer, and of the mark; each is what is much lighter than its ground. */
+async function findAll({ pictures, field: { strip, foot, button, width: pageWidth } }) {
+  let context;
+  let scale = 1;
+  const found = [];
+  for (const picture of pictures) found.push(await findBoth(picture));
+  return found;
+
+  async function findBoth(data) {
+    const bytes = Uint8Array.from(atob(data), (letter) => letter.charCodeAt(0));
+    const picture = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
+    context ??= new OffscreenCanvas(picture.width, picture.height).getContext('2d', { willReadFrequently: true });
+    context.drawImage(picture, 0, 0);
+    scale = picture.width / pageWidth;
+    const mark = light(0, strip.foot, (strip.way + 12) * scale);
+    // The button for leaving stays where it is, in the corner that the dot never gets to.
+    context.clearRect(button.left * scale - 2, 0, picture.width, button.bottom * scale + 2);
+    return { dot: light(strip.foot, foot, picture.width), mark };
+  }
 
   /** All that is light in the rows from `from` to `to`, px of the page, and the first `columns` of the picture. */
   function light(from, to, columns) {

@@ -14,6 +14,7 @@ import { abilities, ThisDevice } from "./device";
 import { Dot } from "./dot";
 import { TICK } from "./frames";
 import { admitted, type Effect, type Event, isChecking, opened, reduce } from "./machine";
+import { onceShown } from "./once_shown";
 import { Pacer } from "./pacer";
 import { Player } from "./player";
 import { postEvidence, postLeave } from "./post";
@@ -87,6 +88,7 @@ const player = new Player({
   watchdog,
   device: () => device.current,
   mayBlink: () => state.view?.figure === true,
+  onceShown,
   onFact: (set, at, fact) => send({ type: "evidence", facts: [report.add(set, at, fact)] }),
   onShowing: (showing) => {
     lastShowing = showing;
@@ -241,6 +243,7 @@ function sendReport(): void {
 async function handIn(): Promise<void> {
   if (handingIn) return;
   handingIn = true;
+  player.settle();
   const until = performance.now() + HAND_IN_WITHIN;
   for (let facts = report.batch(); facts.length > 0 && performance.now() < until; facts = report.batch()) {
     if (await postEvidence(facts)) report.keptAll(facts);
@@ -253,6 +256,7 @@ async function handIn(): Promise<void> {
 async function leave(): Promise<void> {
   if (player.active) act({ type: "stop" });
   tones.cut();
+  player.settle();
   socket.close();
   const facts = report.batch();
   document.body.replaceChildren();
@@ -285,6 +289,7 @@ byId("shift").addEventListener("input", (event) => (tones.shift = Number((event.
 document.addEventListener("visibilitychange", () => device.regain());
 document.addEventListener("fullscreenchange", () => device.learn({ full_screen: document.fullscreenElement !== null }));
 addEventListener("pagehide", () => {
+  player.settle();
   const facts = report.batch();
   if (facts.length > 0) void postEvidence(facts);
 });

@@ -43,6 +43,10 @@ export class Room {
   readonly used = new Set<string>();
   vibration = false;
   mayBlink = true;
+  /** Page time of the last frame that moved after the dot was halted, where the screen was late; ms. */
+  lastMoving: number | undefined;
+  /** Whether frames are drawn that could tell. */
+  draws = true;
   readonly dog = new Watchdog();
   readonly clock = new RoomClock();
   readonly facts: Fact[] = [];
@@ -69,6 +73,7 @@ export class Room {
       watchdog: this.dog,
       device: () => ({ width_px: 1200, height_px: 700, px_per_mm: null, distance_mm: null, reduced_motion: false, sound: false, sides: null, vibration: this.vibration, wake_lock: false, full_screen: false, checking: false }),
       mayBlink: () => this.mayBlink,
+      onceShown: (then) => this.draws && then(this.lastMoving),
       onFact: (_set, at, fact) => {
         this.facts.push(fact);
         this.factsAt.push(at - OFFSET);

@@ -114,6 +114,27 @@ test("what eases to rest by itself is cut like anything else", () => {
   assert.ok(rested?.kind === "rested" && rested.ending === "stopped_by_client");
 });
 
+test("cycles that the screen went on to show after a cut are counted, and a rest is told once, at the latest when the page is left", () => {
+  const cutAfter = (late: number | undefined, draws = true) => {
+    const room = new Room();
+    room.pass(1000);
+    room.player.play(set(1, 60, room.now + 1200), room.now);
+    room.pass(6000);
+    Object.assign(room, { draws, lastMoving: late === undefined ? undefined : room.now + late });
+    room.player.cut("stopped_by_client", room.now);
+    return room;
+  };
+  const phase = (room: Room) => room.facts.flatMap((fact) => (fact.kind === "rested" ? [fact.phase] : []));
+  const [counted] = phase(cutAfter(undefined)) as [number];
+  const [slow] = phase(cutAfter(50)) as [number];
+  assert.ok(Math.abs(slow - counted - 0.05) < 1e-6, `${slow - counted} cycles of 50 ms at 1 Hz`);
+  assert.deepEqual(phase(cutAfter(-20)), [counted], "never less than was seen when it was halted");
+  const left = cutAfter(undefined, false);
+  assert.deepEqual(phase(left), []);
+  for (let i = 0; i < 2; i++) left.player.settle();
+  assert.deepEqual(phase(left), [counted]);
+});
+
 test("a hung page comes to rest by itself and does not go on", () => {
   for (let hang = 0; hang < 400; hang += 50) {
     const room = new Room();

@@ -53,6 +53,8 @@ export interface Stage {
   device(): Device;
   /** Whether the pacer's figure may be drawn. */
   mayBlink(): boolean;
+  /** See `once_shown`. */
+  onceShown(then: (last: number | undefined) => void): void;
   onFact(set: string, at: number, fact: Fact): void;
   onShowing(showing: Omit<Showing, "clock">): void;
   /** The set came to its own end. */
@@ -86,6 +88,8 @@ interface Playing {
 /** See the head of this file. */
 export class Player {
   private playing: Playing | undefined;
+  /** Tells that the last set rests, once. */
+  private telling: ((last?: number) => void) | undefined;
 
   constructor(private readonly stage: Stage) {}
 
@@ -115,6 +119,11 @@ export class Player {
     playing.shown = eased(playing.shown, now, Math.max(1, until - now));
     playing.easing = { until, ending };
     playing.figure?.play(playing.shown, playing.shape, now - PAST, until + 1);
+  }
+
+  /** Tells now that the last set rests, if that has not been told: there may be no later. */
+  settle(): void {
+    this.telling?.();
   }
 
   /** Call it every `TICK`. */
@@ -232,7 +241,20 @@ export class Player {
     this.stage.buzz.cut();
     this.playing = undefined;
     this.show(playing, reached, false);
-    this.fact(playing, reached, { kind: "rested", phase: phaseAt(playing.shown, reached), ending });
+    this.telling = this.rested(playing, reached, ending);
+    if (playing.figure) this.stage.onceShown(this.telling);
+    else this.telling();
+  }
+
+  /** What tells that a set rests, once; the screen went on for some frames after it was halted. */
+  private rested(playing: Playing, reached: number, ending: Ending): (last?: number) => void {
+    let told = false;
+    return (last = reached) => {
+      if (told) return;
+      told = true;
+      const at = Math.max(reached, last);
+      this.fact(playing, at, { kind: "rested", phase: phaseAt(playing.shown, at), ending });
+    };
   }
 
   /** Tones and buzzes that come due until `until`. The pacer for the hands is heard as well as felt. */

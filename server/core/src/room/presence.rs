@@ -9,9 +9,6 @@ use crate::wire::{Ending, ToDesk, ToStage};
 const STAGE_SILENCE_MS: f64 = SILENCE_MS + 2.0 * LIVE_BEAT_MS;
 /// A change is not put off for a slow line by more than this, ms.
 const MOST_LEAD_MS: f64 = 250.0;
-/// A change is put off by so much more than the slower page's delay, ms. A quarter of a frame is enough: a change begins so gently
-/// that a page which hears of it some ms late has nothing to make up, and whatever stands here is added from key to screen.
-const SPARE_MS: f64 = 4.0;
 /// After a silence of the desk that was longer than this, its sign goes to the stage at once, ms.
 const NEWS_MS: f64 = 2.0 * LIVE_BEAT_MS;
 
@@ -51,12 +48,14 @@ impl Room {
         self.desks.iter_mut().map(|desk| &mut desk.line).chain(stage)
     }
 
-    /// How long before a change must be ordered for both pages to have it in time, ms.
+    /// How long before a change must be ordered for both pages to have it in time more often than not, ms. Nothing is added for
+    /// those that have it later: a change begins so gently that a page which hears of it some ms late has nothing to make up,
+    /// and whatever is added lies between the key and the screen.
     pub(super) fn lead(&self) -> f64 {
         let control = self.desks.iter().filter(|desk| Some(desk.id) == self.control);
         let stage = self.stage.iter().map(|stage| stage.line.delay());
         let slower = control.map(|desk| desk.line.delay()).chain(stage).fold(0.0, f64::max);
-        (slower + SPARE_MS).min(MOST_LEAD_MS)
+        slower.min(MOST_LEAD_MS)
     }
 
     /// Room time at which the desk counts as lost, ms.
