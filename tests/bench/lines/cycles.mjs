@@ -12,12 +12,16 @@ export default { name: 'cycles recorded against filmed', needs: ['portal', 'brow
 const SETS = 200;
 /** Sessions side by side. */
 const AT_ONCE = 3;
+/** One picture in so many frames: more of them at once would keep this machine from drawing. */
+const EVERY = 2;
+/** Of a screen that shows sixty a second, ms. */
+const FRAME = 1000 / 60;
 /** Most of the rest before it moves need not be filmed, ms. */
 const RESTS = 500;
 /** The pages show tenths of a cycle. */
 const EQUAL = 0.05;
 /** Without a picture for longer than this after the last of the dot the film does not tell how far it got, ms... */
-const BLIND = 42;
+const BLIND = 3.5 * FRAME;
 /** ...which may be so with this share of the sets. */
 const UNTOLD = 0.05;
 /** CATCH_UP of web/src/stage/shown.ts. */
@@ -32,7 +36,7 @@ async function run({ web }) {
   const sets = (await Promise.all(shares.map((count, i) => session(count, place, chance(i))))).flat();
   const told = sets.filter(({ blind }) => blind <= BLIND);
   const known = told.filter(({ recorded }) => recorded !== null);
-  const apart = known.map(({ recorded, phases }) => Math.min(...phases.map((phase) => Math.abs(recorded - phase))));
+  const apart = known.map(({ recorded, phases, on }) => Math.min(...phases.map((phase) => Math.max(phase - recorded, recorded - phase - on, 0))));
   const equal = apart.filter((cycles) => cycles <= EQUAL).length;
   const unknown = told.length - known.length;
   const off = sets.reduce((sum, { jumps }) => sum + jumps, 0);
@@ -50,8 +54,8 @@ async function run({ web }) {
 }
 
 /**
- * @returns `[{recorded, filmed, phases, blind, jumps}]`, cycles: filmed the likeliest of `phases`, which look alike; recorded is null where the
- *   record says that it is not known; blind as in `Film`
+ * @returns `[{recorded, filmed, phases, on, blind, jumps}]`, cycles: filmed the likeliest of `phases`, which look alike; on what may have
+ *   come after the last picture; recorded is null where the record says that it is not known; blind as in `Film`
  */
 async function session(count, unit, random) {
   const live = await openLive({ view: { width: 420, height: 240 } });
@@ -74,7 +78,7 @@ async function one(live, reader, unit, random) {
   await live.begin();
   const place = await live.path(unit);
   await live.page.waitForTimeout(RESTS);
-  const reel = await film(live.page, reader);
+  const reel = await film(live.page, reader, EVERY);
   const ending = drawn(random);
   // Somewhere in the set.
   await live.page.waitForTimeout(1_500 - RESTS + 600 * random());
@@ -89,8 +93,10 @@ async function one(live, reader, unit, random) {
   await live.page.waitForFunction(() => document.body.dataset.page !== 'running');
   await live.rested(150);
   if (ending === 'line_cut') live.scene.link.restore();
-  const { phase, phases, jumps, reversals } = followed(await reel.stop(), place, RATES.most * (1 + CATCH_UP));
-  return { filmed: phase, phases, blind: reel.blind, jumps: jumps + reversals };
+  const { phase, phases, rate, jumps, reversals } = followed(await reel.stop(), place, RATES.most * (1 + CATCH_UP));
+  // Between the last picture of the dot and the next one, without it, it may have gone on for all frames but that one.
+  const on = rate * Math.max(0, reel.blind - FRAME);
+  return { filmed: phase, phases, on, blind: reel.blind, jumps: jumps + reversals };
 }
 
 function drawn(random) {

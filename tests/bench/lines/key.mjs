@@ -9,6 +9,8 @@ import { openLive } from '../support/live.mjs';
 export default { name: 'key press to first changed frame', needs: ['portal', 'browser'], run };
 
 const TRIES = 40;
+/** A set takes so many pieces at most (MOST_SEGMENTS of leeward_core), and each step of the rate on the way back makes some. */
+const IN_ONE_SET = 10;
 /** Of a screen that shows sixty a second, ms. */
 const FRAME = 1000 / 60;
 /** Hz. From the slow one a key makes the fast one: the greater the change, the clearer its beginning. */
@@ -36,7 +38,13 @@ async function onLink(link, goals) {
     await live.page.waitForTimeout(LEARNING);
     const floor = 2 * link.mid + FRAME;
     const took = [];
-    for (let i = 0; i < TRIES; i++) took.push(await one(live) / floor);
+    for (let i = 0; i < TRIES; i++) {
+      if (i > 0 && i % IN_ONE_SET === 0) {
+        await live.desk.press('Escape');
+        await live.desk.until('STOPPED');
+      }
+      took.push(await one(live) / floor);
+    }
     const text = `${link.label}, ${TRIES} changes, floor ${floor.toFixed(1)} ms,`;
     return Object.entries(goals).map(([which, most]) => atMost(quantile(took, which === 'p50' ? 0.5 : 0.95), most, 'x', `${text} ${which}:`));
   } finally {

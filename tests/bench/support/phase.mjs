@@ -19,8 +19,9 @@ const LATE = 2;
  * @param place phase => `{x, y}`, where the dot is to be, px of the page
  * @param fastest the highest rate that may be on the screen, Hz
  * @param bends whether the path has any
- * @returns `{phase, phases, jumps, reversals}`: the last phase, all that the last picture allows (near a turn two ways look alike), and
- *   how many pictures show the dot where it could not have got to, or further back than before
+ * @returns `{phase, phases, rate, jumps, reversals}`: the last phase, all that the last picture allows (near a turn two ways look alike),
+ *   the rate from the picture before it, cycles a ms, and how many pictures show the dot where it could not have got to, or further
+ *   back than before
  */
 export function followed(frames, place, fastest, bends = false) {
   const near = bends ? NEAR_IN_BENDS : NEAR;
@@ -33,8 +34,10 @@ export function followed(frames, place, fastest, bends = false) {
     return Math.hypot(x + shift.x - one.x, y + shift.y - one.y);
   };
   let [may, jumps, reversals] = [[0], 0, 0];
+  let before = may;
   for (const [i, one] of frames.entries()) {
     const way = Math.ceil((fastest * (one.t - (frames[i - 1] ?? one).t + LATE)) / 1000 / STEP);
+    before = may;
     const allowed = reached(may, way).filter((step) => off(one, step) <= near);
     if (allowed.length > 0) {
       may = allowed;
@@ -45,7 +48,10 @@ export function followed(frames, place, fastest, bends = false) {
     else jumps++;
     may = behind.length > 0 ? behind : [nearest(span(may[0], may.at(-1) + AHEAD / STEP), one, off)];
   }
-  return { phase: nearest(may, frames.at(-1), off) * STEP, phases: may.map((step) => step * STEP), jumps, reversals };
+  const last = frames.at(-1);
+  const phases = may.map((step) => step * STEP);
+  const rate = Math.max(0, may.at(-1) - before.at(-1)) * STEP / (last.t - frames.at(-2).t);
+  return { phase: nearest(may, last, off) * STEP, phases, rate, jumps, reversals };
 }
 
 /** Every step that lies up to `way` ahead of one of `from`, in order. */

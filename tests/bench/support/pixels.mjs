@@ -7,19 +7,19 @@
 const STRIP = { lasts: 1_000, way: 400, foot: 12 };
 
 /**
- * Films the stage, sixty pictures a second.
+ * Films the stage, sixty pictures a second or one in `every` of them.
  *
  * @param {Page} page the stage, small: every picture is encoded; its dot is visible
  * @param {Page} reader any other page, to read the pictures with
  */
-export async function film(page, reader) {
+export async function film(page, reader, every = 1) {
   await page.evaluate(showTime, STRIP);
   const field = await page.evaluate(() => {
     const { left, bottom } = document.getElementById('leave').getBoundingClientRect();
     const foot = document.querySelector('footer').getBoundingClientRect().top;
     return { button: { left, bottom }, foot, size: document.getElementById('dot').getBoundingClientRect().width, width: innerWidth, origin: performance.timeOrigin };
   });
-  return new Film(await reelOf(page), reader, { ...field, strip: STRIP });
+  return new Film(await reelOf(page, every), reader, { ...field, strip: STRIP });
 }
 
 /** Runs in the page: puts the mark on it, once. Its middle begins at 6 px. */
@@ -35,14 +35,14 @@ function showTime({ lasts, way, foot }) {
 }
 
 /** The pictures of a page, as they come: `{frames: [{data, t}], stop()}`; t: about the time of the frame, ms since the epoch. */
-async function reelOf(page) {
+async function reelOf(page, every) {
   const cdp = await page.context().newCDPSession(page);
   const frames = [];
   cdp.on('Page.screencastFrame', ({ data, metadata, sessionId }) => {
     frames.push({ data, t: metadata.timestamp * 1000 });
     cdp.send('Page.screencastFrameAck', { sessionId }).catch(() => {}); // the film has been stopped meanwhile
   });
-  await cdp.send('Page.startScreencast', { format: 'png', everyNthFrame: 1 });
+  await cdp.send('Page.startScreencast', { format: 'png', everyNthFrame: every });
   const stop = async () => {
     await cdp.send('Page.stopScreencast');
     await cdp.detach();

@@ -80,6 +80,7 @@ export class Page {
       tones: { schedule: nothing, cut: nothing },
       buzz: { schedule: nothing, cut: nothing },
       mayBlink: () => false,
+      onceShown: (then) => then(undefined),
       device: () => DEVICE,
       onFact: nothing,
       onShowing: nothing,

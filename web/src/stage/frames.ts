@@ -6,7 +6,7 @@
 /** `tick` is to be called so often, ms. */
 export const TICK = 100;
 /** So many frames are looked at in a row. */
-const ROW = 3;
+const ROW = 2;
 
 /** See the head of this file. */
 export class Frames {

@@ -20,7 +20,7 @@ test("a set is shown as ordered, from rest to rest, and its cycles are counted a
   const rested = room.facts[room.facts.length - 1];
   assert.ok(rested?.kind === "rested" && rested.ending === "done" && Math.abs(rested.phase - 6) < 1e-6);
   const seconds = room.facts.filter((fact) => fact.kind === "second");
-  assert.ok(seconds.length >= 6 && seconds.every((fact) => fact.frames >= 6 && fact.frames <= 9 && fact.longest_gap <= 17));
+  assert.ok(seconds.length >= 6 && seconds.every((fact) => fact.frames >= 4 && fact.frames <= 6 && fact.longest_gap <= 17));
   const last = room.showings[room.showings.length - 1];
   assert.ok(last && !last.moving && last.rate === 0 && room.showings.length > 30);
 });

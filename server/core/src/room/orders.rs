@@ -178,6 +178,9 @@ impl Room {
         if plan.rate == set.plan.rate {
             return Ok(Carried::Now);
         }
+        if set.is_full() {
+            return Err(Refusal::Limit { limit: "The rate of this set was changed too often to change again.".into() });
+        }
         set.change_rate(at, plan.rate)
             .map_err(|NoRoom| Refusal::Limit { limit: "Too little of this set is left to change its rate.".into() })?;
         self.plan.rate = plan.rate;

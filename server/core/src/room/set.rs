@@ -88,10 +88,12 @@ impl LiveSet {
         Ok(())
     }
 
+    /// Its rate was changed so often that it takes no further change.
+    pub fn is_full(&self) -> bool {
+        self.timeline.segments.len() >= MOST_SEGMENTS
+    }
+
     pub fn change_rate(&mut self, at: f64, rate: f64) -> Result<(), NoRoom> {
-        if self.timeline.segments.len() >= MOST_SEGMENTS {
-            return Err(NoRoom);
-        }
         self.timeline = self.timeline.change_rate(at, rate, self.goal)?;
         self.plan.rate = rate;
         Ok(())
