@@ -56,6 +56,7 @@ test('a set rests first, keeps its path through changes of rate, and is counted 
   assert.ok(Math.abs(seen.at(-1).x - seen[0].x) < 1, 'it ends where it began');
   assert.equal(way.length / 2, 8, 'cycles as drawn');
   await desk.untilText('showing', 'at rest after 8 cycles');
+  await lastEnding('done');
   const [{ phase, shown }] = await scene.house.rows(`SELECT max(phase) AS phase, max(width) AS shown FROM set_evidence
     WHERE set_id = (SELECT id FROM stimulus_set WHERE session_id = '${scene.session}' AND number = 1)`);
   assert.ok(Math.abs(phase - 8) < 0.01, `${phase} cycles recorded`);
