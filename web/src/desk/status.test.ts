@@ -160,6 +160,12 @@ test("the clocks are spoken of only when they disagree, expectation and bound ap
   assert.deepEqual(apartWords(show(deskWith(running()), 0, { set: "another", clock: { spread: 40, bound: 75 } }), { spread: 40, bound: 75 }), []);
 });
 
+test("what was shown is counted in whole cycles, one of them is a cycle", () => {
+  const stopped = deskWith(aView({ state: "stopped", set: aSet({ ended: "stopped_by_clinician" }) }));
+  const after = (phase: number) => showingWords(show(stopped, 0, { moving: false, phase }), 0, "");
+  assert.deepEqual([0.4, 1.2, 2.0].map(after), ["at rest after 0 cycles", "at rest after 1 cycle", "at rest after 2 cycles"]);
+});
+
 test("progress counts whole cycles and the time since the set began", () => {
   assert.equal(progressWords(deskWith(running())), "0 of 24");
   assert.equal(progressWords(show(deskWith(running()), 0)), "12 of 24, 0:12");

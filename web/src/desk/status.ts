@@ -9,7 +9,7 @@ import { canSend, missingWords } from "./orders";
 import type { ClockError } from "../wire/ClockError";
 import type { Device } from "../wire/Device";
 import type { Plan } from "../wire/Plan";
-import { degrees, hertz, needsWords, orderName, planWords } from "./words";
+import { cyclesWords, degrees, hertz, needsWords, orderName, planWords } from "./words";
 
 export type StateWord =
   | "CONNECTING" | "UNKNOWN" | "WAITING" | "READY" | "STARTING" | "RUNNING" | "EASING" | "STOPPED BY CLIENT" | "STOPPED" | "LINK LOST" | "CLOSED";
@@ -77,7 +77,7 @@ function clientShows(state: DeskState, now: number): string {
   if (!view.stage_here) return "the client's page is not connected";
   if (showing === null || showing.reading.set !== view.set?.id) return isBusy(state) ? "nothing shown yet" : "at rest";
   const { moving, rate, width, phase } = showing.reading;
-  if (!moving) return isBusy(state) ? "at rest" : `at rest after ${Math.floor(phase + 0.01)} cycles`;
+  if (!moving) return isBusy(state) ? "at rest" : `at rest after ${cyclesWords(Math.floor(phase + 0.01))}`;
   // A set without the dot has no width.
   const wide = width > 0 ? `, ${degrees(Math.round(width * 10) / 10)}` : "";
   const what = `${hertz(rate)}${wide}, cycle ${Math.floor(phase) + 1}`;
@@ -142,7 +142,7 @@ export function progressWords(state: DeskState): string {
   const heard = showing !== null && showing.reading.set === view.set.id ? showing.reading : null;
   const done = heard === null ? 0 : Math.floor(heard.phase + 0.01);
   const { length } = view.set.plan;
-  const cycles = length.kind === "open" ? `${done} cycles` : `${done} of ${length.cycles}`;
+  const cycles = length.kind === "open" ? cyclesWords(done) : `${done} of ${length.cycles}`;
   const begun = view.set.timeline.segments[0]?.starts_at;
   if (heard === null || begun === undefined) return cycles;
   const seconds = Math.max(0, Math.floor((heard.at - begun) / 1000));

@@ -23,7 +23,9 @@ export const PATH_WORDS: Record<Path, string> = { across: "across", up_down: "up
 export const channelWords = (plan: Plan): string =>
   [plan.channels.eyes ? "eyes" : "", plan.channels.ears ? "tones" : "", plan.channels.hands ? "taps" : ""].filter((word) => word !== "").join(" + ");
 
-export const lengthWords = (length: Length): string => (length.kind === "open" ? "open-ended" : `${length.cycles} cycles`);
+export const cyclesWords = (count: number): string => `${count} ${count === 1 ? "cycle" : "cycles"}`;
+
+export const lengthWords = (length: Length): string => (length.kind === "open" ? "open-ended" : cyclesWords(length.cycles));
 
 export const MOMENT_WORDS: Record<Moment, string> = {
   assessment: "assessment", after_set: "after a set", back_at_target: "back at the target",

@@ -91,6 +91,16 @@ test("what eases to rest by itself is cut by the client's Stop, and by a page th
   assert.deepEqual(plays(run([seen(view("running", { set: setView("b") }))], hidden.state).last), [], "the client taps first");
 });
 
+test("what eases to rest by itself is cut by a stop the room tells of, and goes on easing when it tells of a lost line", () => {
+  const easing = run([...running(), { type: "interrupted", cause: "silence" }]).state;
+  for (const ended of ["stopped_by_clinician", "cannot_see", "page_interrupted", "stopped_by_client"] as const) {
+    assert.deepEqual(run([seen(view("stopped", { set: setView("a", { ended }) }))], easing).last, [{ do: "cut", ending: ended }]);
+  }
+  for (const ended of ["link_lost", "done", null] as const) {
+    assert.deepEqual(run([seen(view("running", { set: setView("a", { ended }) }))], easing).last, []);
+  }
+});
+
 test("the room's ends: at once, or by the timeline", () => {
   for (const ended of ["stopped_by_clinician", "cannot_see", "link_lost", "page_interrupted", "unknown", "stopped_by_client"] as const) {
     assert.deepEqual(run([...running(), seen(view("stopped", { set: setView("a", { ended }) }))]).last, [{ do: "cut", ending: ended }]);

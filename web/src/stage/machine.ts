@@ -141,10 +141,19 @@ function onView(state: State, view: StageView, obstacle: Interruption | undefine
   const seen = { ...state, view, readySaid: false, untold: stillUntold(state.untold, view), check: asksSides(state, view) ? ("sides" as const) : state.check };
   const set = view.set ?? undefined;
   const anew = state.view !== undefined && view.epoch > state.view.epoch;
-  if (seen.playing === undefined || (!anew && set?.id === seen.playing && !endedAtOnce(set))) return follow(seen, set, obstacle);
-  const cut: Effect = { do: "cut", ending: (set?.id === seen.playing && set.ended) || "unknown" };
+  const ending = cutBy(seen, set, anew);
+  if (ending === undefined) return follow(seen, set, obstacle);
   const [next, effects] = follow({ ...spend(seen, seen.playing), playing: undefined }, set, obstacle);
-  return [next, [cut, ...effects]];
+  return [next, [{ do: "cut", ending }, ...effects]];
+}
+
+/** How a view ends what moves here there and then: the set that plays, or one that eases to rest by itself. */
+function cutBy({ playing, spent }: State, set: SetView | undefined, anew: boolean): Ending | undefined {
+  const atOnce = set && endedAtOnce(set) ? (set.ended ?? undefined) : undefined;
+  // A lost line is why it eases.
+  if (playing === undefined) return set && spent.has(set.id) && atOnce !== "link_lost" ? atOnce : undefined;
+  if (set?.id !== playing) return "unknown";
+  return anew ? (set.ended ?? "unknown") : atOnce;
 }
 
 /** Plays, goes on playing, or refuses the set of the latest view. */
