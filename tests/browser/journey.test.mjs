@@ -155,7 +155,7 @@ test('set 4 is ended by the clinician at the next extreme', async () => {
   await desk.untilCycle(2);
   await desk.press('e');
   await desk.until('READY', 15_000);
-  await desk.untilText('showing', /^at rest after \d cycles$/);
+  await desk.untilText('showing', /^at rest after \d cycles?$/);
   await desk.note({ words: REPORTS[3], mark: 'settled', sud: 3, voc: 5 });
 });
 
