@@ -9,6 +9,8 @@ const SECONDS = 40;
 const AT_MOST = 1.1;
 /** Losses up to this share of what was due come and go by chance on both pages: they are not told apart. */
 const CHANCE = 0.001;
+/** Now and then one of the browsers does not get a processor for some frames in a row. That is not the page's doing, which does the same in each second: so the worst second of either page is left out. */
+const SECOND = 60;
 /** When the bare page loses more than this share itself, the machine is too busy to tell. */
 const NOISY = 0.1;
 
@@ -20,10 +22,11 @@ async function run() {
 }
 
 function judge(stage, control) {
-  const share = ({ lost, due }) => Math.max(lost / due, CHANCE);
+  const share = ({ lost, worst, due }) => Math.max((lost - worst) / due, CHANCE);
   const ratio = share(stage) / share(control);
-  const text = `${SECONDS} s, blocked 200 ms in every second: ${stage.lost} of ${stage.due} lost, beside it ${control.lost} of ${control.due}; `
-    + `ratio (one in ${1 / CHANCE} counts as chance) ${ratio.toFixed(2)}, at most ${AT_MOST}`;
+  const words = ({ lost, worst, due }) => `${lost} of ${due} (${worst} of them in the worst second)`;
+  const text = `${SECONDS} s, blocked 200 ms in every second: ${words(stage)} lost, beside it ${words(control)}; `
+    + `ratio without the worst second of each (one in ${1 / CHANCE} counts as chance) ${ratio.toFixed(2)}, at most ${AT_MOST}`;
   if (control.lost > NOISY * control.due) return { verdict: 'NOISY', text };
   return { verdict: ratio <= AT_MOST ? 'PASS' : 'SHORT', text };
 }
@@ -36,7 +39,8 @@ function blockEverySecond() {
 /**
  * Watches the frames of a browser's one page that moves.
  *
- * @returns `{due, lost}`: how many frames the display asked for from the first drawn to the last, and how many of them were not drawn
+ * @returns `{due, lost, worst}`: how many frames the display asked for from the first drawn to the last, how many of them were not drawn,
+ *   and how many of those in the second with the most
  */
 async function drawn({ browser, page }) {
   const cdp = await browser.newBrowserCDPSession();
@@ -55,6 +59,9 @@ async function drawn({ browser, page }) {
     byTree.set(tree, [...(byTree.get(tree) ?? []), args.frameSeqId]);
   }
   const [numbers] = [...byTree.values()].sort((a, b) => b.length - a.length);
-  const due = Math.max(...numbers) - Math.min(...numbers) + 1;
-  return { due, lost: due - new Set(numbers).size };
+  const [first, drew] = [Math.min(...numbers), new Set(numbers)];
+  const due = Math.max(...numbers) - first + 1;
+  const missed = Array.from({ length: due }, (_, i) => i).filter((i) => !drew.has(first + i));
+  const worst = Math.max(...missed.map((from) => missed.filter((i) => i >= from && i < from + SECOND).length), 0);
+  return { due, lost: missed.length, worst };
 }
