@@ -54,7 +54,7 @@ test("a line that was lost and came back is not what is usual", () => {
 
 test("where more silence is borne the dot eases more briskly, and an end without silence takes its time", () => {
   // Signs every `gap` ms, the last of them at 100 * gap; [gap, limit, ease after it]
-  for (const [gap, limit, ease] of [[250, 750, 600], [500, 1000, 450], [600, 1200, 300], [1400, 1850, 300]] as const) {
+  for (const [gap, limit, ease] of [[250, 750, 600], [500, 1000, 400], [600, 1200, 300], [1400, 1850, 300]] as const) {
     const dog = feed(gap, 100);
     const due = 100 * gap + limit;
     assert.equal(dog.restBy(due), due + ease);

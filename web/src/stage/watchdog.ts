@@ -10,7 +10,7 @@ export const MOST_LIMIT = 1_850;
 /** How long the easing to rest takes, ms. */
 export const EASE = 600;
 /** Limit and easing together, ms: whoever waits longer eases more briskly ... */
-const LIMIT_AND_EASE = 1_450;
+const LIMIT_AND_EASE = 1_400;
 /** ... but not more briskly than this, ms, ... */
 const BRISK_EASE = 300;
 /** ... and than this when the page looked up late, ms. */
