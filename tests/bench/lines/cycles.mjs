@@ -23,7 +23,7 @@ const EQUAL = 0.05;
 /** Without a picture for longer than this after the last of the dot the film does not tell how far it got, ms... */
 const BLIND = 3.5 * FRAME;
 /** ...which may be so with this share of the sets. */
-const UNTOLD = 0.05;
+const UNTOLD = 0.1;
 /** CATCH_UP of web/src/stage/shown.ts. */
 const CATCH_UP = 0.3;
 /** How a set ends, and how many in twenty. */
