@@ -9,7 +9,10 @@ const SECONDS = 40;
 const AT_MOST = 1.1;
 /** Losses up to this share of what was due come and go by chance on both pages: they are not told apart. */
 const CHANCE = 0.001;
-/** Now and then one of the browsers does not get a processor for some frames in a row. That is not the page's doing, which does the same in each second: so the worst second of either page is left out. */
+/**
+ * Now and then one of the browsers gets no processor for some frames in a row. That is not its page's doing, which does the same in each
+ * second: so the worst second of either page is left out.
+ */
 const SECOND = 60;
 /** When the bare page loses more than this share itself, the machine is too busy to tell. */
 const NOISY = 0.1;

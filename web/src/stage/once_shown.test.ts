@@ -8,19 +8,14 @@ const FRAME = 1000 / 60;
 function told(visibilityState: "visible" | "hidden", turn?: { asked: number; at: number }): (number | undefined)[] {
   const times: (number | undefined)[] = [];
   const later: (() => void)[] = [];
-  const real = { setTimeout: globalThis.setTimeout, now: performance.now };
+  const real = globalThis.setTimeout;
   Object.assign(globalThis, {
     document: { visibilityState },
     setTimeout: (then: () => void) => later.push(then),
-    requestAnimationFrame: (draw: (at: number) => void) => {
-      if (!turn) return;
-      performance.now = () => turn.at;
-      draw(turn.asked);
-    },
+    requestAnimationFrame: (draw: (at: number) => void) => turn && draw(turn.asked),
   });
-  onceShown((last) => times.push(last));
-  globalThis.setTimeout = real.setTimeout;
-  performance.now = real.now;
+  onceShown((last) => times.push(last), () => turn?.at ?? NaN);
+  globalThis.setTimeout = real;
   for (const then of later) then();
   return times;
 }

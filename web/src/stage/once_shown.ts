@@ -12,7 +12,7 @@ const NO_FRAMES = 300;
  * before. A script that is in time has its change shown in the very frame that asks for it. Until it has had its turn, the compositor
  * goes on with what it has. Where no frames are drawn, as on a hidden page, it calls without a time.
  */
-export function onceShown(then: (last: number | undefined) => void): void {
+export function onceShown(then: (last: number | undefined) => void, now = () => performance.now()): void {
   if (document.visibilityState === "hidden") return then(undefined);
   let open = true;
   const close = (last: number | undefined) => {
@@ -20,7 +20,7 @@ export function onceShown(then: (last: number | undefined) => void): void {
     open = false;
   };
   requestAnimationFrame((asked) => {
-    const late = Math.max(0, Math.ceil((performance.now() - asked - WAITS) / FRAME));
+    const late = Math.max(0, Math.ceil((now() - asked - WAITS) / FRAME));
     close(asked + (late - 1) * FRAME);
   });
   setTimeout(() => close(undefined), NO_FRAMES);
