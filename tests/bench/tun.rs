@@ -141,37 +141,71 @@ impl Weather {
     }
 }
 
-/// One direction, by two threads. No packet overtakes another: what varies in real networks is mostly how long queues are, and those keep the
-/// order; TCP would take a packet that comes late for a lost one.
+/// One direction. Packets of a kind keep their order: what varies in real networks is mostly how long queues are, and those keep it; TCP would
+/// take data that comes late for lost. A bare acknowledgement is a kind of its own. It leaves an end a moment before data that is
+/// drawn another delay; of one kind, that data would take the longer of two delays, as in no queue of so short a moment, and not `mid` ± `jitter`.
+/// TCP does not mind an acknowledgement that is overtaken: they add up.
 fn carry(from: &Arc<SyncDevice>, to: &Arc<SyncDevice>, weather: &Arc<Mutex<Weather>>, mut chance: Chance) {
-    let (send, under_way) = mpsc::channel::<(Instant, Vec<u8>)>();
-    let (from, to, weather) = (Arc::clone(from), Arc::clone(to), Arc::clone(weather));
+    let mut lanes = [Lane::into(to), Lane::into(to)];
+    let (from, weather) = (Arc::clone(from), Arc::clone(weather));
     thread::spawn(move || {
         let mut packet = vec![0; usize::from(MTU)];
-        let mut due = Instant::now();
         while let Ok(length) = from.recv(&mut packet) {
             let now = Instant::now();
+            let packet = &packet[..length];
             let Weather { mid, jitter, loss } = *weather.lock().unwrap_or_else(PoisonError::into_inner);
             if chance.draw() < loss {
                 continue;
             }
             let takes = mid + jitter * (2.0 * chance.draw() - 1.0);
-            due = due.max(now + Duration::from_secs_f64(takes / 1000.0));
-            if send.send((due, packet[..length].to_vec())).is_err() {
-                break;
-            }
+            lanes[usize::from(only_acknowledges(packet))].send(now + Duration::from_secs_f64(takes / 1000.0), packet);
         }
         die("a TUN device can be read no more");
     });
-    // Threads that sleep are woken within a tenth of a millisecond; timers of an event loop count in whole ones.
-    thread::spawn(move || {
-        for (due, packet) in under_way {
-            thread::sleep(due.saturating_duration_since(Instant::now()));
-            if to.send(&packet).is_err() {
-                die("a TUN device takes no more packets");
+}
+
+/// Packets that do not overtake each other.
+struct Lane {
+    under_way: mpsc::Sender<(Instant, Vec<u8>)>,
+    due: Instant,
+}
+
+impl Lane {
+    /// With a thread of its own: threads that sleep are woken within a tenth of a millisecond; timers of an event loop count in whole ones.
+    fn into(to: &Arc<SyncDevice>) -> Self {
+        let (sender, receiver) = mpsc::channel::<(Instant, Vec<u8>)>();
+        let to = Arc::clone(to);
+        thread::spawn(move || {
+            for (due, packet) in receiver {
+                thread::sleep(due.saturating_duration_since(Instant::now()));
+                if to.send(&packet).is_err() {
+                    die("a TUN device takes no more packets");
+                }
             }
+        });
+        Self { under_way: sender, due: Instant::now() }
+    }
+
+    /// The packet arrives at `due`, or with the one before it when that is later.
+    fn send(&mut self, due: Instant, packet: &[u8]) {
+        self.due = self.due.max(due);
+        if self.under_way.send((self.due, packet.to_vec())).is_err() {
+            die("what carries packets has ended");
         }
-    });
+    }
+}
+
+/// Whether an IPv4 packet (RFC 791) is a TCP segment (RFC 9293) with the flag ACK alone and no data.
+fn only_acknowledges(packet: &[u8]) -> bool {
+    const TCP: u8 = 6;
+    const ACK: u8 = 0x10;
+    let words = |byte: u8| usize::from(byte) * 4;
+    let Some(first) = packet.first() else { return false };
+    let header = words(first & 0x0f);
+    if first >> 4 != 4 || packet.get(9) != Some(&TCP) {
+        return false;
+    }
+    matches!((packet.get(header + 12), packet.get(header + 13)), (Some(offset), Some(&ACK)) if packet.len() == header + words(offset >> 4))
 }
 
 /// A link that carries nothing must not be measured.
