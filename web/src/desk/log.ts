@@ -130,10 +130,18 @@ export function withSet(log: SessionLog, set: SetView, cycles: number | null): S
   return { ...log, sets: [...others, row].sort((a, b) => a.number - b.number) };
 }
 
-/** The server's log, with the cycles heard here where it has none yet. */
+/**
+ * The server's log, with the cycles heard here where it has none yet. Of a set whose end it does not have, it knows what it was told last, which the desk
+ * may have heard more of.
+ */
 export function mergeLogs(server: SessionLog, here: SessionLog): SessionLog {
   const known = new Set(server.sets.map((set) => set.id));
-  const sets = server.sets.map((set) => ({ ...set, cycles: set.cycles ?? here.sets.find((one) => one.id === set.id)?.cycles ?? null }));
+  const sets = server.sets.map((set) => ({ ...set, cycles: cyclesOf(set, here.sets.find((one) => one.id === set.id)?.cycles ?? null) }));
   const unknown = here.sets.filter((set) => !known.has(set.id));
   return { entries: server.entries, sets: [...sets, ...unknown].sort((a, b) => a.number - b.number) };
+}
+
+function cyclesOf({ cycles, ending }: LogSet, heard: number | null): number | null {
+  if (cycles === null || heard === null) return cycles ?? heard;
+  return ending === null ? Math.max(cycles, heard) : cycles;
 }

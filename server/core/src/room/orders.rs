@@ -106,6 +106,9 @@ impl Room {
         let Some(cycles) = set.base_cycles else {
             return Err(Refusal::WrongState);
         };
+        if set.is_full() {
+            return Err(changed_too_often());
+        }
         set.extend(at, cycles).map_err(|NoRoom| Refusal::Limit {
             limit: format!("A set may last {:.0} seconds at most, and can be extended only while it runs.", safety::SET_MS / 1_000.0),
         })?;
@@ -179,7 +182,7 @@ impl Room {
             return Ok(Carried::Now);
         }
         if set.is_full() {
-            return Err(Refusal::Limit { limit: "The rate of this set was changed too often to change again.".into() });
+            return Err(changed_too_often());
         }
         set.change_rate(at, plan.rate)
             .map_err(|NoRoom| Refusal::Limit { limit: "Too little of this set is left to change its rate.".into() })?;
@@ -193,4 +196,8 @@ impl Room {
         safety::check(plan, self.eyes_locked)?;
         self.widest(plan).map_or(Ok(()), |widest| safety::check_screen(plan, widest))
     }
+}
+
+fn changed_too_often() -> Refusal {
+    Refusal::Limit { limit: "This set was changed too often to change again.".into() }
 }

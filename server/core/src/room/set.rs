@@ -88,7 +88,7 @@ impl LiveSet {
         Ok(())
     }
 
-    /// Its rate was changed so often that it takes no further change.
+    /// It was changed so often that it takes no further change of its rate or length.
     pub fn is_full(&self) -> bool {
         self.timeline.segments.len() >= MOST_SEGMENTS
     }

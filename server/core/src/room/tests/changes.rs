@@ -52,14 +52,15 @@ fn a_rate_change_is_live_ahead_of_the_slower_page_and_without_a_jump() {
 }
 
 #[test]
-fn a_set_whose_rate_was_changed_too_often_says_so_and_goes_on() {
+fn a_set_that_was_changed_too_often_says_so_and_goes_on() {
     let mut play = Play::running(3_000.0);
     let refused = (0..500).find_map(|i| {
         play.run(20.0);
         play.order(with_rate(if i % 2 == 0 { 1.2 } else { 1.1 }))
     });
     let Some(Refusal::Limit { limit }) = refused else { panic!("{refused:?}") };
-    assert_eq!(limit, "The rate of this set was changed too often to change again.");
+    assert_eq!(limit, "This set was changed too often to change again.");
+    assert_eq!(play.order(Order::Extend), Some(Refusal::Limit { limit }));
     assert_eq!(play.desk_view().state, RoomState::Running);
     assert_eq!(play.order(Order::Stop), None);
 }
