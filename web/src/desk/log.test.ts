@@ -68,7 +68,9 @@ test("the room's set joins the log; the server's log keeps what only this page h
   assert.equal(here.sets[0]?.cycles, 24);
   assert.equal(mergeLogs(log([], [aLogSet({ cycles: null })]), here).sets[0]?.cycles, 24);
   assert.equal(mergeLogs(log([], [aLogSet({ cycles: 23 })]), here).sets[0]?.cycles, 23);
-  assert.equal(mergeLogs(log([], [aLogSet({ cycles: 23, ending: null })]), here).sets[0]?.cycles, 24);
-  assert.equal(mergeLogs(log([], [aLogSet({ cycles: 25, ending: null })]), here).sets[0]?.cycles, 25);
+  for (const ending of [null, "link_lost", "unknown"] as const) {
+    assert.equal(mergeLogs(log([], [aLogSet({ cycles: 23, ending })]), here).sets[0]?.cycles, 24);
+    assert.equal(mergeLogs(log([], [aLogSet({ cycles: 25, ending })]), here).sets[0]?.cycles, 25);
+  }
   assert.equal(mergeLogs({ sets: [], entries: [] }, here).sets.length, 1);
 });

@@ -130,10 +130,7 @@ export function withSet(log: SessionLog, set: SetView, cycles: number | null): S
   return { ...log, sets: [...others, row].sort((a, b) => a.number - b.number) };
 }
 
-/**
- * The server's log, with the cycles heard here where it has none yet. Of a set whose end it does not have, it knows what it was told last, which the desk
- * may have heard more of.
- */
+/** The server's log, with the cycles heard here where it has none yet, or where more may have been heard here. */
 export function mergeLogs(server: SessionLog, here: SessionLog): SessionLog {
   const known = new Set(server.sets.map((set) => set.id));
   const sets = server.sets.map((set) => ({ ...set, cycles: cyclesOf(set, here.sets.find((one) => one.id === set.id)?.cycles ?? null) }));
@@ -141,7 +138,10 @@ export function mergeLogs(server: SessionLog, here: SessionLog): SessionLog {
   return { entries: server.entries, sets: [...sets, ...unknown].sort((a, b) => a.number - b.number) };
 }
 
+/** Where the client's page has not told how the set ended, the server keeps what it wrote down last: once in a while. */
+const UNTOLD: (Ending | null)[] = [null, "link_lost", "unknown"];
+
 function cyclesOf({ cycles, ending }: LogSet, heard: number | null): number | null {
   if (cycles === null || heard === null) return cycles ?? heard;
-  return ending === null ? Math.max(cycles, heard) : cycles;
+  return UNTOLD.includes(ending) ? Math.max(cycles, heard) : cycles;
 }
