@@ -1,4 +1,4 @@
-//! Running rooms: a set runs in each, its stage says four times a second what it shows and once a second what it
+//! Running rooms: a set runs in each, its stage says four times a second (a real one less often) what it shows and once a second what it
 //! keeps as evidence, and what the portal relays to the desk is timed beside a plain echo.
 //!
 //! The echo is a Ping of WebSocket (RFC 6455, 5.5.2: whoever gets one sends its data back), on the stage's own socket

@@ -15,16 +15,14 @@ export interface Skew {
   readonly sd: number;
 }
 
-/** How far two ordinary oscillators drift apart, as a standard deviation. */
-const PRIOR_SD = 40e-6;
+/** How fast the clocks of two ordinary computers run apart, many of them kept in step by network time: one standard deviation, ms per ms. */
+const PRIOR_SD = 20e-6;
 /** Only the sharpest proof of each of these is kept, ms. */
 const BUCKET = 10_000;
 /** Proofs older than this say nothing about the offset any more, ms. */
 const WINDOW = 90_000;
 /** Oscillators are steadier than networks: their skew is taken from the proofs of this long, ms. */
 const MEMORY = 300_000;
-/** Real delays are not quite exponential, so the proofs are taken for half as telling. */
-const TRUST = 0.5;
 /** Clocks are not read more finely than this, ms. */
 const READING = 1e-3;
 
@@ -93,7 +91,7 @@ const RATES = Array.from({ length: 51 }, (_, i) => (i - 25) * 4e-6);
  * the posterior over `RATES`.
  */
 export function skewOf(directions: readonly Proofs[], now: number): Skew {
-  const costs = RATES.map((rate) => (rate / PRIOR_SD) ** 2 / 2 + TRUST * directions.reduce((sum, proofs) => sum + proofs.misfit(rate, now), 0));
+  const costs = RATES.map((rate) => (rate / PRIOR_SD) ** 2 / 2 + directions.reduce((sum, proofs) => sum + proofs.misfit(rate, now), 0));
   const least = Math.min(...costs);
   const weights = costs.map((cost) => Math.exp(least - cost));
   const whole = weights.reduce((sum, weight) => sum + weight, 0);

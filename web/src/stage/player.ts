@@ -31,8 +31,8 @@ const LEAD = 50;
 const SLIGHT = 0.002;
 /** A window starts so much in the past, ms: a frame that is drawn late still shows what was due at its own time. */
 const PAST = 100;
-/** `Showing` goes out so often, ms. */
-const SHOW = 250;
+/** `Showing` goes out so often, ms: with a new window, since to read back how far the screen has got costs the page a frame as well. */
+const SHOW = REPLACE;
 const SECOND = 1_000;
 
 /** `leeward_core::safety::SET_MS`: no set lasts longer, ms. */
