@@ -14,12 +14,14 @@ const CHANCE = 0.001;
  * second: so the worst second of either page is left out.
  */
 const SECOND = 60;
+/** The two are blocked in turns, so far apart, ms: together they would hold two processors, and draw on none. */
+const APART = 500;
 /** When the bare page loses more than this share itself, the machine is too busy to tell. */
 const NOISY = 0.1;
 
 async function run() {
   return besideBare({}, async (...both) => {
-    await Promise.all(both.map(({ page }) => page.evaluate(blockEverySecond)));
+    await Promise.all(both.map(({ page }, i) => page.evaluate(blockEverySecond, i * APART)));
     return judge(...await Promise.all(both.map(drawn)));
   });
 }
@@ -34,9 +36,10 @@ function judge(stage, control) {
   return { verdict: ratio <= AT_MOST ? 'PASS' : 'SHORT', text };
 }
 
-/** Runs in a page. */
-function blockEverySecond() {
-  setInterval(() => { for (const since = performance.now(); performance.now() - since < 200;); }, 1_000);
+/** Runs in a page: blocks its script `at` ms after each full second of the machine's time. */
+function blockEverySecond(at) {
+  const block = () => { for (const since = performance.now(); performance.now() - since < 200;); };
+  setTimeout(() => { setInterval(block, 1_000); }, (at - (Date.now() % 1_000) + 1_000) % 1_000);
 }
 
 /**
