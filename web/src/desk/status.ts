@@ -21,7 +21,7 @@ const SILENCE_WHILE_LIVE = 1500;
 const SILENCE_OTHERWISE = 11000;
 const NOTICE_LASTS = 8000;
 const NOT_CONFIRMED_AFTER = 1000;
-/** They come every 400 ms, one that a poor line lost once some 700 ms late. */
+/** What the client is showing comes every 400 ms, and what a poor line lost once some 700 ms late. */
 const STALE_SHOWING = 1200;
 const SPREAD_WORTH_SAYING = 15;
 
