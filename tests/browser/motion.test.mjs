@@ -230,11 +230,14 @@ test('the server dies in the middle of a set: both sides stop, the card opens, a
   await stage.until('The line is down.');
   await scene.house.tell('portal-start');
   await desk.until('READY', 20_000);
+  const shapeColour = () => desk.page.locator('[data-part="shape"]').evaluate((shape) => getComputedStyle(shape).color);
+  const whileNeeded = await shapeColour();
   await staysAtRest();
   await lastEnding('link_lost');
   await run();
   await desk.press('e');
   await desk.until('READY');
+  assert.notEqual(await shapeColour(), whileNeeded, 'ready looks ready only when nothing is needed first');
 });
 
 test('no page had any trouble but the lost lines', () => scene.calm({ lost: [page, desk.page] }));

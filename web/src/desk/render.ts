@@ -3,7 +3,7 @@ import type { ClockError } from "../wire/ClockError";
 import { hasUnsaved, isSignedOut } from "./entries";
 import { lastRating, rows, standing, written } from "./log";
 import { isBusy, shownPlan, type DeskState, type Lower, type Scale } from "./model";
-import { whyNoStart } from "./orders";
+import { missingWords, whyNoStart } from "./orders";
 import { attribute, part, shown, text } from "./dom";
 import { renderCourse } from "./render_course";
 import { renderLog } from "./render_log";
@@ -35,6 +35,8 @@ function renderBand(state: DeskState, around: Surroundings): void {
   text(part("word"), word);
   attribute(part("shape"), "href", shapeOf(word));
   attribute(part("desk-state"), "data-word", word.toLowerCase().replaceAll(" ", "-"));
+  // The ready shape is green only when nothing has to happen before a set.
+  attribute(part("desk-state"), "data-needs", state.view !== null && missingWords(state.view) !== null ? "" : null);
   text(part("progress"), word === "UNKNOWN" ? "" : progressWords(state));
   text(part("close-by"), closeByWords(around.closeBy, around.wall));
   attribute(part("close-by"), "data-now", around.closeBy !== null && around.wall >= around.closeBy ? "" : null);
