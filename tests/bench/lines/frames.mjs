@@ -30,7 +30,7 @@ function judge(stage, control) {
   const share = ({ lost, worst, due }) => Math.max((lost - worst) / due, CHANCE);
   const ratio = share(stage) / share(control);
   const words = ({ lost, worst, due }) => `${lost} of ${due} (${worst} of them in the worst second)`;
-  const text = `${SECONDS} s, blocked 200 ms in every second: ${words(stage)} lost, beside it ${words(control)}; `
+  const text = `${SECONDS} s, blocked 200 ms in every second, the two in turns: ${words(stage)} lost, beside it ${words(control)}; `
     + `ratio without the worst second of each (one in ${1 / CHANCE} counts as chance) ${ratio.toFixed(2)}, at most ${AT_MOST}`;
   if (control.lost > NOISY * control.due) return { verdict: 'NOISY', text };
   return { verdict: ratio <= AT_MOST ? 'PASS' : 'SHORT', text };
