@@ -1,4 +1,4 @@
-// Emulated links that the kernel's own TCP runs over, each into a network namespace of its own: see tests/bench/tun.rs.
+// Emulated links that the kernel's own TCP runs over, each into a network namespace of its own: see tests/bench/tun.
 
 import { spawn, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
