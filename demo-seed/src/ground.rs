@@ -60,7 +60,9 @@ impl Ground {
     /// # Errors
     /// When the database does not do it.
     pub async fn clear(&mut self) -> Result<(), Fault> {
-        sqlx::raw_sql("TRUNCATE access.member, client, access.gate RESTART IDENTITY CASCADE").execute(&mut self.0).await?;
+        sqlx::raw_sql("TRUNCATE access.member, client, access.gate, access.key_check RESTART IDENTITY CASCADE")
+            .execute(&mut self.0)
+            .await?;
         Ok(())
     }
 

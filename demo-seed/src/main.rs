@@ -21,6 +21,7 @@ use leeward::app::{self, Parts};
 use leeward::clock::{Surroundings, World};
 use leeward::config::{AppDatabase, KeyFile, Origin, OwnerDatabase};
 use leeward::database::Database;
+use leeward::key_check;
 
 use ground::{Ground, State};
 use world::SeedWorld;
@@ -58,6 +59,7 @@ async fn run(args: Args) -> Result<(), Fault> {
     let mut ground = Ground::connect(&args.owner.url()?).await?;
     match ground.state().await? {
         State::Seeded => {
+            portal(&args, Arc::new(SeedWorld::new())).await?;
             println!("The invented practice is there already.");
             return Ok(());
         }
@@ -85,6 +87,7 @@ async fn run(args: Args) -> Result<(), Fault> {
 async fn portal(args: &Args, world: World) -> Result<app::App, Fault> {
     let database = Database::connect(&args.database.url()?, world.clone()).await?;
     let origin = Origin::parse("http://localhost")?;
-    let (app, _) = app::build(Parts { database, world, key: args.key.read()?, origin, proxies: 0, demo: false });
+    let key = key_check::check(&database, args.key.read()?).await?;
+    let (app, _) = app::build(Parts { database, world, key, origin, proxies: 0, demo: false });
     Ok(app)
 }

@@ -42,13 +42,27 @@ fn the_search_finds_a_word_however_it_stands() {
     assert_eq!(found("Ashgrove Row", word), None);
 }
 
+/// A demo that is there already is not passed over with another key: nothing of it would open.
+#[tokio::test]
+async fn another_key_is_refused_even_when_nothing_is_left_to_seed() {
+    let database = TestDatabase::new().await;
+    seed(&database).await;
+    seed_with(&database, "5e").await.unwrap();
+    let refused = seed_with(&database, "e5").await.unwrap_err().to_string();
+    assert!(refused.contains("Put the practice's own key file back"), "{refused}");
+}
+
 async fn seed(database: &TestDatabase) {
+    seed_with(database, "5e").await.unwrap();
+}
+
+async fn seed_with(database: &TestDatabase, digits: &str) -> Result<(), crate::write::Fault> {
     let mut key = tempfile::NamedTempFile::new().unwrap();
-    writeln!(key, "{}", "5e".repeat(32)).unwrap();
+    writeln!(key, "{}", digits.repeat(32)).unwrap();
     let (owner, app, clients) = (database.owner().to_url_lossy(), database.app().to_url_lossy(), CLIENTS.to_string());
     let args = ["demo-seed", "--owner-url", owner.as_str(), "--database-url", app.as_str(), "--clients", &clients, "--key-file"];
     let args = args.into_iter().chain(key.path().to_str());
-    run(Args::parse_from(args)).await.unwrap();
+    run(Args::parse_from(args)).await
 }
 
 /// Everything that the plan says about a client in words or numbers of one's own.

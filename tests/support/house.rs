@@ -8,6 +8,7 @@ use leeward::clock::World;
 use leeward::config::Origin;
 use leeward::database::Database;
 use leeward::ids::{Token, new_id};
+use leeward::key_check;
 use leeward::seal::PracticeKey;
 use leeward::signin::Role;
 use sqlx::{Connection, PgConnection};
@@ -53,7 +54,8 @@ impl House {
         let world: World = clock.clone();
         let connected = Database::connect_with(database.app(), world.clone()).await.expect("the database is fit");
         let text = origin.text.clone();
-        let (app, router) = app::build(Parts { database: connected, world, key: key(), origin, proxies: 0, demo });
+        let key = key_check::check(&connected, key()).await.expect("the key is this practice's");
+        let (app, router) = app::build(Parts { database: connected, world, key, origin, proxies: 0, demo });
         let handle = axum_server::Handle::new();
         tokio::spawn(app::serve(router, listener, handle.clone()));
         Self { app, origin: text, clock, database, handle, demo }

@@ -14,8 +14,9 @@ use tower_http::compression::CompressionLayer;
 use crate::clock::World;
 use crate::config::Origin;
 use crate::database::Database;
+use crate::key_check::CheckedKey;
+use crate::observe::{self, Counts};
 use crate::page::{MOST_FORM, show_errors};
-use crate::seal::PracticeKey;
 use crate::security::{self, Limits};
 use crate::signin::{Closings, Role, members_only, needs_role, recognise};
 use crate::{assets, clients, comfort, live, outcomes, presets, sessions, signin, targets};
@@ -27,7 +28,7 @@ pub struct Parts {
     /// Clock and randomness.
     pub world: World,
     /// Opens the clients' keys.
-    pub key: PracticeKey,
+    pub key: CheckedKey,
     /// Where browsers reach the portal.
     pub origin: Origin,
     /// See `config::ServeArgs::proxies`.
@@ -47,7 +48,7 @@ pub struct Shared {
     #[expect(missing_docs, reason = "see Parts")]
     pub world: World,
     #[expect(missing_docs, reason = "see Parts")]
-    pub key: PracticeKey,
+    pub key: CheckedKey,
     #[expect(missing_docs, reason = "see Parts")]
     pub origin: Origin,
     #[expect(missing_docs, reason = "see Parts")]
@@ -58,6 +59,8 @@ pub struct Shared {
     pub closings: Closings,
     /// The live rooms.
     pub rooms: live::Rooms,
+    /// Requests by route.
+    pub counts: Counts,
 }
 
 impl std::ops::Deref for App {
@@ -160,6 +163,7 @@ pub fn route_list() -> Vec<Route> {
 /// Builds the portal.
 pub fn build(parts: Parts) -> (App, Router) {
     let Parts { database, world, key, origin, proxies, demo } = parts;
+    let Routes { open, members, list } = routes(demo);
     let app = App(Arc::new(Shared {
         database,
         world,
@@ -169,8 +173,8 @@ pub fn build(parts: Parts) -> (App, Router) {
         limits: Limits::default(),
         closings: Closings::default(),
         rooms: live::Rooms::default(),
+        counts: Counts::of(list.iter().map(|route| route.path).collect()),
     }));
-    let Routes { open, members, .. } = routes(demo);
     let router = open
         .merge(members.layer(from_fn(members_only)))
         .fallback(|| async { crate::error::Error::NotFound })
@@ -181,6 +185,7 @@ pub fn build(parts: Parts) -> (App, Router) {
         .layer(from_fn_with_state(app.clone(), security::caller))
         .layer(from_fn_with_state(app.clone(), security::headers))
         .layer(CompressionLayer::new())
+        .layer(from_fn_with_state(app.clone(), observe::requests))
         .with_state(app.clone());
     (app, router)
 }

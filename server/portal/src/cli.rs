@@ -5,13 +5,14 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use clap::{Args, Parser, Subcommand};
+use tracing_subscriber::util::SubscriberInitExt;
 
 use crate::app::{self, Parts};
 use crate::clock::{Machine, World};
 use crate::config::{AppDatabase, KeyFile, Origin, OwnerDatabase, ServeArgs};
-use crate::database::{Database, migrate};
+use crate::database::{Database, Unfit, migrate};
 use crate::signin::{Newcomer, Role, invite_as_owner};
-use crate::{assets, demo};
+use crate::{assets, demo, key_check, log, notify, observe, upkeep, waiting};
 
 /// Leeward: a portal for remote EMDR sessions, for trained and licensed clinicians.
 #[derive(Parser, Debug)]
@@ -103,11 +104,21 @@ pub async fn run(cli: Cli) -> Result<(), String> {
     let world: World = Arc::new(Machine);
     match cli.command {
         Command::Serve(args) => serve(args, world).await,
-        Command::Migrate(args) => migrate(&args.url()?).await.map_err(|fault| format!("migrate: {fault}")),
+        Command::Migrate(args) => bring_up(&args.url()?).await,
         Command::Key(KeyCommand::New { path }) => new_key(&path, &world),
         Command::Member(MemberCommand::Invite(args)) => invite(&args, &world).await,
         Command::Demo(DemoCommand::Links(args)) => demo_links(&args, world).await,
     }
+}
+
+/// Migrates, and waits for a database that is not there yet.
+async fn bring_up(owner_url: &str) -> Result<(), String> {
+    start_log(tracing::Level::INFO);
+    let migrated = waiting::for_database(async || Ok(migrate(owner_url).await?)).await;
+    migrated.map_err(|unfit| match unfit {
+        Unfit::Unreachable(fault) => format!("migrate: {fault}"),
+        unfit => format!("migrate: {unfit}"),
+    })
 }
 
 async fn invite(args: &InviteArgs, world: &World) -> Result<(), String> {
@@ -131,6 +142,7 @@ async fn invite(args: &InviteArgs, world: &World) -> Result<(), String> {
 async fn demo_links(args: &LinksArgs, world: World) -> Result<(), String> {
     let (origin, key) = (Origin::parse(&args.origin)?, args.key.read()?);
     let database = Database::connect(&args.database.url()?, world.clone()).await.map_err(|unfit| unfit.to_string())?;
+    let key = key_check::check(&database, key).await.map_err(|refused| refused.to_string())?;
     let (app, _) = app::build(Parts { database, world, key, origin, proxies: 0, demo: true });
     let links = demo::links(&app).await.map_err(|fault| format!("demo links: {fault}. Has demo-seed seeded this database?"))?;
     println!("desk {}\nlead {}\nclient {} code {}", links.desk, links.lead, links.client, links.code);
@@ -152,32 +164,48 @@ fn new_key(path: &std::path::Path, world: &World) -> Result<(), String> {
 }
 
 async fn serve(args: ServeArgs, world: World) -> Result<(), String> {
-    start_log();
+    start_log(args.log);
     let lacking = assets::missing();
     if !lacking.is_empty() {
         return Err(format!("this build has no {}: run `npm ci && npm run build` in web/, then build again", lacking.join(", ")));
     }
     let origin = Origin::parse(&args.origin)?;
-    let key = args.key.read()?;
-    let database = Database::connect(&args.database.url()?, world.clone()).await.map_err(|unfit| unfit.to_string())?;
+    let (url, key) = (args.database.url()?, args.key.read()?);
+    let database = waiting::for_database(async || Database::connect(&url, world.clone()).await).await.map_err(|unfit| unfit.to_string())?;
     if args.demo && !(args.listen.ip().is_loopback() && origin.host == "localhost") {
         return Err("--demo serves on loopback and http://localhost only".into());
     }
+    let key = key_check::check(&database, key).await.map_err(|refused| refused.to_string())?;
     let listener = std::net::TcpListener::bind(args.listen).map_err(|fault| format!("cannot listen on {}: {fault}", args.listen))?;
     listener.set_nonblocking(true).map_err(|fault| fault.to_string())?;
     let (app, router) = app::build(Parts { database, world, key, origin: origin.clone(), proxies: args.proxies, demo: args.demo });
     let handle = axum_server::Handle::new();
     tokio::spawn(stop_on_signal(handle.clone()));
-    println!("ready on {}", origin.text);
+    tokio::spawn(upkeep::keep_tidy(app.clone()));
+    tokio::spawn(notify::keep_alive());
+    if let Some(address) = args.metrics {
+        let figures = tokio::net::TcpListener::bind(address)
+            .await
+            .map_err(|fault| format!("LEEWARD_METRICS: cannot listen on {address}: {fault}"))?;
+        tokio::spawn(axum::serve(figures, observe::figures_page(app.clone())).into_future());
+    }
+    tokio::spawn(say_when_ready(handle.clone(), origin.text));
     let served = app::serve(router, listener, handle).await;
     // What the rooms still have to write down is written before the process ends.
     app.rooms.shut().await;
     served.map_err(|fault| fault.to_string())
 }
 
-fn start_log() {
-    let filter = tracing_subscriber::EnvFilter::try_from_env("LEEWARD_LOG").unwrap_or_else(|_| "info".into());
-    tracing_subscriber::fmt().with_env_filter(filter).with_writer(std::io::stderr).init();
+fn start_log(level: tracing::Level) {
+    log::subscriber(level, std::io::stderr).init();
+}
+
+/// Only once connections are taken: the terminal and the service manager go by it.
+async fn say_when_ready(handle: axum_server::Handle<std::net::SocketAddr>, origin: String) {
+    if handle.listening().await.is_some() {
+        println!("ready on {origin}");
+        notify::ready();
+    }
 }
 
 async fn stop_on_signal(handle: axum_server::Handle<std::net::SocketAddr>) {

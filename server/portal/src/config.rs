@@ -18,6 +18,12 @@ pub struct ServeArgs {
     /// The number of proxies in front that append to X-Forwarded-For; 0: the peer is the caller.
     #[arg(long, env = "LEEWARD_PROXIES", default_value_t = 0)]
     pub proxies: usize,
+    /// Serve counts for Prometheus at this address, path /metrics; loopback only, such as 127.0.0.1:9108. Off unless set.
+    #[arg(long, env = "LEEWARD_METRICS", value_parser = on_loopback)]
+    pub metrics: Option<SocketAddr>,
+    /// How much the log says: error, warn, info, debug.
+    #[arg(long = "log", env = "LEEWARD_LOG", default_value = "info", value_parser = crate::log::level)]
+    pub log: tracing::Level,
     /// Register the demo's own sign-in links: only on loopback, only on a database the demo seeded.
     #[arg(long)]
     pub demo: bool,
@@ -27,6 +33,12 @@ pub struct ServeArgs {
     #[command(flatten)]
     #[expect(missing_docs, reason = "see KeyFile")]
     pub key: KeyFile,
+}
+
+/// The figures name no person, but they are nobody else's business either.
+fn on_loopback(text: &str) -> Result<SocketAddr, String> {
+    let address: SocketAddr = text.parse().map_err(|_| "must be an address and a port, such as 127.0.0.1:9108".to_owned())?;
+    if address.ip().is_loopback() { Ok(address) } else { Err("must be on loopback, such as 127.0.0.1:9108".to_owned()) }
 }
 
 /// How to reach the database as the app role.
@@ -154,5 +166,18 @@ impl Origin {
     #[must_use]
     pub fn seat_cookie(&self) -> String {
         format!("__Host-leeward-seat-{}", self.port)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_figures_are_served_on_loopback_alone() {
+        assert!(on_loopback("127.0.0.1:9108").is_ok() && on_loopback("[::1]:9108").is_ok());
+        for text in ["0.0.0.0:9108", "192.0.2.1:9108", "[::]:9108", "9108"] {
+            assert!(on_loopback(text).is_err(), "{text}");
+        }
     }
 }

@@ -65,6 +65,13 @@ impl Database {
         Ok(Self { pool, world })
     }
 
+    /// Connections that are open, and those of them in use.
+    #[must_use]
+    pub fn connections(&self) -> (u32, u32) {
+        let open = self.pool.size();
+        (open, open.saturating_sub(u32::try_from(self.pool.num_idle()).unwrap_or(open)))
+    }
+
     /// Whether the database answers within the pool's patience.
     pub async fn answers(&self) -> bool {
         sqlx::query_scalar!("SELECT 1 AS \"one!\"").fetch_one(&self.pool).await.is_ok()

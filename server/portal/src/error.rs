@@ -37,7 +37,7 @@ pub enum Error {
     SlowDown,
     /// The database did not do it, or did not say that it did.
     #[error("database: {0}")]
-    Database(#[from] sqlx::Error),
+    Database(Fault),
     /// A sealed value did not open.
     #[error("sealed value: {0}")]
     Seal(#[from] SealError),
@@ -47,6 +47,54 @@ pub enum Error {
     /// A template or another inner part failed; the text names it.
     #[error("inner fault: {0}")]
     Inner(String),
+}
+
+/// A fault of the database. As text it says of what sort it is and nothing else: Postgres repeats in its messages
+/// what was in the row, and the log must never hold that.
+pub struct Fault(sqlx::Error);
+
+impl Fault {
+    /// The SQLSTATE, where the database gave one: PostgreSQL, appendix A.
+    #[must_use]
+    pub fn code(&self) -> Option<String> {
+        self.0.as_database_error()?.code().map(|code| code.into_owned())
+    }
+
+    /// Whether the database's disk or memory is full: class 53, but for 53300, since connections become free again.
+    #[must_use]
+    pub fn is_out_of_room(&self) -> bool {
+        self.code().is_some_and(|code| code.starts_with("53") && code != "53300")
+    }
+}
+
+impl std::fmt::Display for Fault {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match &self.0 {
+            sqlx::Error::Database(fault) => {
+                write!(f, "SQLSTATE {}", fault.code().unwrap_or_default())?;
+                fault.table().map_or(Ok(()), |table| write!(f, " on {table}"))?;
+                fault.constraint().map_or(Ok(()), |name| write!(f, ", {name}"))
+            }
+            sqlx::Error::Io(fault) => write!(f, "connection, {}", fault.kind()),
+            sqlx::Error::PoolTimedOut => f.write_str("no connection became free in time"),
+            sqlx::Error::PoolClosed => f.write_str("the portal stops"),
+            sqlx::Error::RowNotFound => f.write_str("a row that must be there is not"),
+            sqlx::Error::Tls(_) | sqlx::Error::Protocol(_) => f.write_str("connection, broken off"),
+            _ => f.write_str("an answer that this version does not understand"),
+        }
+    }
+}
+
+impl std::fmt::Debug for Fault {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        std::fmt::Display::fmt(self, f)
+    }
+}
+
+impl From<sqlx::Error> for Error {
+    fn from(fault: sqlx::Error) -> Self {
+        Self::Database(Fault(fault))
+    }
 }
 
 /// What the error page needs to know; carried in the response's extensions.
@@ -91,15 +139,27 @@ impl Error {
             Self::BadRequest(advice) => (StatusCode::BAD_REQUEST, "That could not be read", *advice),
             Self::Conflict(advice) => (StatusCode::CONFLICT, "Changed meanwhile", *advice),
             Self::SlowDown => (StatusCode::TOO_MANY_REQUESTS, "Too many tries", "Wait a minute, then try again."),
+            Self::Database(fault) if fault.is_out_of_room() => (
+                StatusCode::SERVICE_UNAVAILABLE,
+                "The server is out of room",
+                "The disk or memory of the database is full, so count this as not saved. What was shown as saved before is safe. \
+                 Tell the administrator; once there is room again, send this again.",
+            ),
             Self::Database(_) => (
                 StatusCode::SERVICE_UNAVAILABLE,
                 "Not saved",
                 "The database did not confirm this, so count it as not saved. Try again in a moment.",
             ),
-            Self::Seal(_) | Self::Inconsistent(_) | Self::Inner(_) => (
+            Self::Seal(_) => (
+                StatusCode::INTERNAL_SERVER_ERROR,
+                "This entry does not open",
+                "A part of it does not open with the practice's key, so nothing was changed: saving would replace what could not be \
+                 shown. Tell the administrator, who can put it back from a backup.",
+            ),
+            Self::Inconsistent(_) | Self::Inner(_) => (
                 StatusCode::INTERNAL_SERVER_ERROR,
                 "Something went wrong",
-                "Nothing of this was saved. Try again; if it comes back, tell the administrator the time it happened.",
+                "Nothing of this was saved. Try again; if it comes back, tell the administrator.",
             ),
         };
         Told { status, title, advice, sign_in: matches!(self, Self::SignInNeeded), client: matches!(self, Self::SeatNeeded) }
@@ -121,5 +181,24 @@ impl IntoResponse for Error {
 impl From<askama::Error> for Error {
     fn from(fault: askama::Error) -> Self {
         Self::Inner(format!("template: {fault}"))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_fault_names_its_sort_and_nothing_that_was_sent() {
+        let said = |fault: sqlx::Error| format!("{0} {0:?}", Error::from(fault));
+        for fault in [
+            sqlx::Error::Protocol("canary".into()),
+            sqlx::Error::Io(std::io::Error::other("canary")),
+            sqlx::Error::ColumnNotFound("canary".into()),
+            sqlx::Error::Decode("canary".into()),
+            sqlx::Error::Encode("canary".into()),
+        ] {
+            assert!(!said(fault).contains("canary"));
+        }
     }
 }

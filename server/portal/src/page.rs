@@ -13,6 +13,7 @@ use axum::response::{Html, IntoResponse, Response};
 
 use crate::assets::Assets;
 use crate::error::{Error, Told};
+use crate::observe::Number;
 use crate::security::Nonce;
 use crate::signin::{Member, Role};
 
@@ -70,6 +71,8 @@ struct ErrorPage {
     here: String,
     /// What was typed into the form that could not be saved, to send it again.
     typed: Vec<(String, String)>,
+    /// By which the administrator finds this in the log.
+    number: String,
 }
 
 #[derive(Template)]
@@ -81,10 +84,11 @@ struct ClientErrorPage {
 
 /// Turns an [`Error`] that a handler or a layer returned into a page, or into JSON for a script.
 ///
-/// When a form was not saved because the database or the sign-in was gone, the page holds what was
-/// typed and offers to send it again.
+/// When a form was not saved because the database or the sign-in was gone, or something in here failed, the
+/// page holds what was typed and offers to send it again.
 pub async fn show_errors(request: Request, next: Next) -> Response {
     let mut frame = Frame::of(request.extensions());
+    let number = request.extensions().get::<Number>().cloned().unwrap_or_default().0;
     let wants_page = says(&request, header::ACCEPT, "text/html");
     let is_form = request.method() == Method::POST && says(&request, header::CONTENT_TYPE, "application/x-www-form-urlencoded");
     let here = request.uri().path_and_query().map(ToString::to_string).unwrap_or_default();
@@ -96,12 +100,12 @@ pub async fn show_errors(request: Request, next: Next) -> Response {
         let body = serde_json::json!({ "title": told.title, "advice": told.advice });
         return (told.status, axum::Json(body)).into_response();
     }
-    let again = matches!(told.status, StatusCode::SERVICE_UNAVAILABLE | StatusCode::UNAUTHORIZED);
+    let again = told.status.is_server_error() || told.status == StatusCode::UNAUTHORIZED;
     let typed = if again { form_urlencoded::parse(&sent).into_owned().collect() } else { Vec::new() };
     let rendered = if told.client {
         ClientErrorPage { nonce: frame.nonce, assets: frame.assets }.render()
     } else {
-        ErrorPage { frame, told, here, typed }.render()
+        ErrorPage { frame, told, here, typed, number }.render()
     };
     match rendered {
         Ok(body) => (told.status, Html(body)).into_response(),

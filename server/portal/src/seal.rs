@@ -14,6 +14,8 @@ use crate::clock::World;
 
 const FORMAT: u8 = 1;
 const NONCE: usize = 12;
+/// What a key's check value says once it is opened.
+const CHECK: &[u8] = b"leeward key check";
 
 /// Text about a person, opened. It has no `Display`, and `Debug` hides it: only a page that means to
 /// show it calls [`Private::reveal`].
@@ -46,6 +48,47 @@ impl std::fmt::Debug for Private {
     }
 }
 
+/// What a page shows in place of a value that does not open.
+pub const DOES_NOT_OPEN: &str = "This entry does not open. Tell the administrator.";
+
+/// A sealed value as it was read. A page shows it either way, so that one value that does not open takes
+/// nothing else away; only [`Opened::text`] makes it something that can be edited or sealed again.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Opened {
+    /// Its text.
+    Text(Private),
+    /// Wrong key, damaged, or moved from where it was sealed.
+    Unreadable,
+}
+
+impl Opened {
+    /// What a page shows: the text, or that there is none to be had.
+    #[must_use]
+    pub fn shown(&self) -> &str {
+        match self {
+            Self::Text(text) => text.reveal(),
+            Self::Unreadable => DOES_NOT_OPEN,
+        }
+    }
+
+    /// Whether it is known that there is no text.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        matches!(self, Self::Text(text) if text.is_empty())
+    }
+
+    /// The text, for a form to show or a row to keep.
+    ///
+    /// # Errors
+    /// [`SealError::Closed`] when it did not open: whoever replaced it would replace what was not shown.
+    pub fn text(self) -> Result<Private, SealError> {
+        match self {
+            Self::Text(text) => Ok(text),
+            Self::Unreadable => Err(SealError::Closed),
+        }
+    }
+}
+
 /// Which field a sealed value belongs to. The numbers are part of what is sealed: never reuse or
 /// change one.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -53,6 +96,7 @@ impl std::fmt::Debug for Private {
 #[expect(missing_docs, reason = "each is the column of the same name")]
 pub enum Field {
     ClientKey = 1,
+    KeyCheck = 2,
     ClientName = 10,
     ClientAddressedAs = 11,
     ClientPhone = 12,
@@ -122,28 +166,54 @@ impl PracticeKey {
         let mut bytes = [0; 32];
         world.fill(&mut bytes);
         let wrapped = encrypt(&self.key, world, &context(Field::ClientKey, client, client, 1), &bytes)?;
-        Ok((ClientKey { key: bytes.into(), client }, wrapped))
+        Ok((ClientKey { key: Some(bytes.into()), client }, wrapped))
     }
 
-    /// Opens a client's wrapped key.
+    /// A value that only this key makes and opens, to tell it from another.
     ///
     /// # Errors
     /// See [`SealError`].
-    pub fn unwrap(&self, client: Uuid, wrapped: &[u8]) -> Result<ClientKey, SealError> {
-        let bytes = decrypt(&self.key, &context(Field::ClientKey, client, client, 1), wrapped)?;
-        let bytes: [u8; 32] = bytes.try_into().map_err(|_| SealError::Form)?;
-        Ok(ClientKey { key: bytes.into(), client })
+    pub fn check_value(&self, world: &World) -> Result<Vec<u8>, SealError> {
+        encrypt(&self.key, world, &Self::check_context(), CHECK)
+    }
+
+    /// Whether this key made `value` by [`PracticeKey::check_value`].
+    #[must_use]
+    pub fn made(&self, value: &[u8]) -> bool {
+        decrypt(&self.key, &Self::check_context(), value).is_ok_and(|text| text == CHECK)
+    }
+
+    fn check_context() -> Vec<u8> {
+        context(Field::KeyCheck, Uuid::nil(), Uuid::nil(), Self::ID)
+    }
+
+    /// Opens a client's wrapped key. One that does not open is a key that opens and seals nothing.
+    #[must_use]
+    pub fn unwrap(&self, client: Uuid, wrapped: &[u8]) -> ClientKey {
+        let bytes = decrypt(&self.key, &context(Field::ClientKey, client, client, 1), wrapped).ok();
+        let bytes: Option<[u8; 32]> = bytes.and_then(|bytes| bytes.try_into().ok());
+        ClientKey { key: bytes.map(Into::into), client }
     }
 }
 
 /// One client's key.
 #[derive(Clone)]
 pub struct ClientKey {
-    key: Key<Aes256Gcm>,
+    key: Option<Key<Aes256Gcm>>,
     client: Uuid,
 }
 
 impl ClientKey {
+    /// Whether it was opened itself.
+    #[must_use]
+    pub fn is_open(&self) -> bool {
+        self.key.is_some()
+    }
+
+    fn key(&self) -> Result<&Key<Aes256Gcm>, SealError> {
+        self.key.as_ref().ok_or(SealError::Closed)
+    }
+
     /// Seals and opens the values of one row at one version.
     #[must_use]
     pub fn row(&self, row: Uuid, version: i32) -> SealedRow<'_> {
@@ -164,15 +234,17 @@ impl SealedRow<'_> {
     /// # Errors
     /// See [`SealError`].
     pub fn seal(&self, world: &World, field: Field, text: &Private) -> Result<Vec<u8>, SealError> {
-        encrypt(&self.key.key, world, &context(field, self.row, self.key.client, self.version), text.0.as_bytes())
+        encrypt(self.key.key()?, world, &context(field, self.row, self.key.client, self.version), text.0.as_bytes())
     }
 
     /// Opens what [`SealedRow::seal`] wrote for the same field, row, client and version.
-    ///
-    /// # Errors
-    /// See [`SealError`].
-    pub fn open(&self, field: Field, sealed: &[u8]) -> Result<Private, SealError> {
-        let bytes = decrypt(&self.key.key, &context(field, self.row, self.key.client, self.version), sealed)?;
+    #[must_use]
+    pub fn open(&self, field: Field, sealed: &[u8]) -> Opened {
+        self.try_open(field, sealed).map_or(Opened::Unreadable, Opened::Text)
+    }
+
+    fn try_open(&self, field: Field, sealed: &[u8]) -> Result<Private, SealError> {
+        let bytes = decrypt(self.key.key()?, &context(field, self.row, self.key.client, self.version), sealed)?;
         String::from_utf8(bytes).map(Private).map_err(|_| SealError::Form)
     }
 }
@@ -218,18 +290,21 @@ mod tests {
         let (key, wrapped) = practice.new_client_key(&world, client).unwrap();
         let row = Uuid::from_u128(7);
         let sealed = key.row(row, 3).seal(&world, Field::ClientName, &Private::new("Ada")).unwrap();
-        let again = practice.unwrap(client, &wrapped).unwrap();
-        assert_eq!(again.row(row, 3).open(Field::ClientName, &sealed).unwrap().reveal(), "Ada");
-        assert!(again.row(row, 3).open(Field::ClientPhone, &sealed).is_err(), "another field");
-        assert!(again.row(Uuid::from_u128(8), 3).open(Field::ClientName, &sealed).is_err(), "another row");
-        assert!(again.row(row, 2).open(Field::ClientName, &sealed).is_err(), "an older version");
-        assert!(practice.unwrap(other, &wrapped).is_err(), "another client's key");
+        let again = practice.unwrap(client, &wrapped);
+        assert_eq!(again.row(row, 3).open(Field::ClientName, &sealed), Opened::Text(Private::new("Ada")));
+        assert_eq!(again.row(row, 3).open(Field::ClientPhone, &sealed), Opened::Unreadable, "another field");
+        assert_eq!(again.row(Uuid::from_u128(8), 3).open(Field::ClientName, &sealed), Opened::Unreadable, "another row");
+        assert_eq!(again.row(row, 2).open(Field::ClientName, &sealed), Opened::Unreadable, "an older version");
+        let closed = practice.unwrap(other, &wrapped);
+        assert!(!closed.is_open(), "another client's key");
+        assert!(closed.row(row, 3).seal(&world, Field::ClientName, &Private::new("Ada")).is_err(), "nothing is sealed with it");
+        assert_eq!(closed.row(row, 3).open(Field::ClientName, &sealed), Opened::Unreadable);
         let (foreign, _) = practice.new_client_key(&world, other).unwrap();
-        assert!(foreign.row(row, 3).open(Field::ClientName, &sealed).is_err(), "another key");
+        assert_eq!(foreign.row(row, 3).open(Field::ClientName, &sealed), Opened::Unreadable, "another key");
         for at in 0..sealed.len() {
             let mut bent = sealed.clone();
             bent[at] ^= 1;
-            assert!(again.row(row, 3).open(Field::ClientName, &bent).is_err(), "byte {at} changed");
+            assert_eq!(again.row(row, 3).open(Field::ClientName, &bent), Opened::Unreadable, "byte {at} changed");
         }
     }
 
@@ -239,6 +314,13 @@ mod tests {
         for bad in ["", "ab", &"ab".repeat(33), &"zz".repeat(32), &"é".repeat(32)] {
             assert_eq!(PracticeKey::parse(bad).err(), Some(SealError::Form));
         }
+    }
+
+    #[test]
+    fn what_does_not_open_is_shown_and_never_kept_again() {
+        assert_eq!(Opened::Unreadable.shown(), DOES_NOT_OPEN);
+        assert!(!Opened::Unreadable.is_empty() && Opened::Unreadable.text().is_err());
+        assert!(Opened::Text(Private::new("")).is_empty());
     }
 
     #[test]

@@ -109,6 +109,7 @@ async fn app() -> App {
     let database = Database::connect(&setting("LEEWARD_DATABASE_URL"), world.clone()).await.expect("the database is fit");
     let key = std::fs::read_to_string(setting("LEEWARD_KEY_FILE")).expect("the key can be read");
     let key = PracticeKey::parse(&key).expect("the key is one");
+    let key = leeward::key_check::check(&database, key).await.expect("the key is this practice's");
     let origin = Origin::parse(&setting("LEEWARD_ORIGIN")).expect("a good origin");
     app::build(Parts { database, world, key, origin, proxies: 0, demo: false }).0
 }

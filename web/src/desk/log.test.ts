@@ -74,3 +74,9 @@ test("the room's set joins the log; the server's log keeps what only this page h
   }
   assert.equal(mergeLogs({ sets: [], entries: [] }, here).sets.length, 1);
 });
+
+test("what does not open is said so, leaves the rest alone, and is neither undone nor corrected unseen", () => {
+  const [row] = rows(log([entry("a", { kind: "unreadable" }), entry("b", { kind: "sud", value: 4 })], [aLogSet({ plan: null })]), [], 0, null);
+  assert.equal(row?.head, "1  24/?  order does not open");
+  assert.deepEqual(row?.chips.map((chip) => [chip.text, chip.unreadable]), [["This entry does not open. Tell the administrator.", true], ["SUD 4", false]]);
+});

@@ -24,6 +24,8 @@ export interface Chip {
   saving: Saving;
   status: string;
   refused: boolean;
+  /** What it says did not open: shown as such, and never corrected or taken back unseen. */
+  unreadable: boolean;
 }
 
 export interface Row {
@@ -79,6 +81,7 @@ function valueWords(entry: Entry): string {
     case "sud": return `SUD ${entry.value.value}${entry.moment === "after_set" ? "" : asked}`;
     case "voc": return `VOC ${entry.value.value}${entry.moment === "after_set" ? "" : asked}`;
     case "taken_back": return "taken back";
+    case "unreadable": return "This entry does not open. Tell the administrator.";
   }
 }
 
@@ -92,7 +95,8 @@ function statusOf(one: Written, now: number): { saving: Saving; status: string }
 function chipOf(one: Written, all: Written[], now: number): Chip | null {
   if (one.entry.value.kind === "taken_back") return null;
   const next = successor(all, one.entry.id);
-  const chip = { id: one.entry.id, text: valueWords(one.entry), refused: one.item?.problem?.kind === "refused", ...statusOf(one, now) };
+  const unreadable = one.entry.value.kind === "unreadable";
+  const chip = { id: one.entry.id, text: valueWords(one.entry), refused: one.item?.problem?.kind === "refused", unreadable, ...statusOf(one, now) };
   if (next === undefined) return { ...chip, standing: "current" };
   if (next.entry.value.kind !== "taken_back") return { ...chip, standing: "replaced" };
   if (successor(all, next.entry.id) !== undefined) return null;
@@ -105,6 +109,7 @@ const chipsFor = (set: string | null, all: Written[], now: number): Chip[] =>
 
 function headOf(set: LogSet): string {
   const done = set.cycles === null ? "?" : Math.floor(set.cycles + 0.01);
+  if (set.plan === null) return `${set.number}  ${done}/?  order does not open`;
   const planned = set.plan.length.kind === "open" ? "open" : set.plan.length.cycles;
   return `${set.number}  ${done}/${planned}  ${hertz(set.plan.rate)}`;
 }

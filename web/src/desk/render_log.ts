@@ -11,7 +11,7 @@ function chipButtons(chip: Chip): HTMLButtonElement[] {
   if (chip.refused) {
     return [button("retry", chip.id, "retry", `retry: ${chip.text}`), button("edit", chip.id, "edit", `edit: ${chip.text}`)];
   }
-  if (chip.standing === "replaced") return [];
+  if (chip.standing === "replaced" || chip.unreadable) return [];
   if (chip.standing === "taken_back") return [button("put_back", chip.id, "put back", `put back: ${chip.text}`)];
   const undo = button("take_back", chip.id, "undo", `undo: ${chip.text}`);
   return chip.saving === "failed" ? [button("retry", chip.id, "retry", `retry: ${chip.text}`), undo] : [undo];

@@ -20,4 +20,4 @@ value: number, } | { "kind": "voc",
 /**
  * 1 to 7.
  */
-value: number, } | { "kind": "taken_back" };
+value: number, } | { "kind": "taken_back" } | { "kind": "unreadable" };

@@ -15,9 +15,9 @@ id: string,
  */
 number: number, 
 /**
- * As last ordered.
+ * As last ordered; `None` when the record of it cannot be read.
  */
-plan: Plan, 
+plan: Plan | null, 
 /**
  * Cycles shown at the screen, from evidence; `None` when nothing was heard.
  */

@@ -64,6 +64,8 @@ pub enum EntryValue {
     },
     /// The entry that this one replaces is taken back.
     TakenBack,
+    /// What was sealed does not open. In the log only: it cannot be sent.
+    Unreadable,
 }
 
 /// One entry, append-only. `POST /sessions/{id}/entries` takes one and answers [`Kept`] once it
@@ -111,8 +113,8 @@ pub struct LogSet {
     pub id: String,
     /// 1 for the first.
     pub number: u32,
-    /// As last ordered.
-    pub plan: Plan,
+    /// As last ordered; `None` when the record of it cannot be read.
+    pub plan: Option<Plan>,
     /// Cycles shown at the screen, from evidence; `None` when nothing was heard.
     pub cycles: Option<f64>,
     /// `None` while it runs.

@@ -60,11 +60,11 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     member.needs(Role::Clinician)?;
     let archived = wanted.archived == "1";
     let mut tx = app.database.act(&member.subject, Act::new("caseload.view")).await?;
-    let when = When::in_zone(zone(&mut tx).await?.name())?;
+    let when = When::in_zone(zone(&mut tx).await?.name());
     let rows = queries::caseload(&mut tx, archived).await?;
     let rehearsal = my_rehearsal(&mut tx).await?;
     tx.commit().await?;
-    let mut lines = rows.into_iter().map(|row| read(&app, row, when)).collect::<Result<Vec<_>, _>>()?;
+    let mut lines: Vec<Line> = rows.into_iter().map(|row| read(&app, row, when)).collect();
     let all = lines.len();
     lines.retain(|line| line.is_meant(&wanted.find));
     // Names are sealed, so the database cannot sort by them.
@@ -72,16 +72,16 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     page(&Caseload { frame, find: wanted.find, archived, all, lines, rehearsal })
 }
 
-fn read(app: &App, row: queries::CaseRow, when: When) -> Result<Line, Error> {
-    let key = app.key.unwrap(row.id, &row.wrapped)?;
+fn read(app: &App, row: queries::CaseRow, when: When) -> Line {
+    let key = app.key.unwrap(row.id, &row.wrapped);
     let sealed = key.row(row.id, row.details_version);
-    Ok(Line {
+    Line {
         id: row.id,
         number: row.number,
-        name: sealed.open(Field::ClientName, &row.name)?.reveal().to_owned(),
-        addressed_as: sealed.open(Field::ClientAddressedAs, &row.addressed_as)?.reveal().to_owned(),
+        name: sealed.open(Field::ClientName, &row.name).shown().to_owned(),
+        addressed_as: sealed.open(Field::ClientAddressedAs, &row.addressed_as).shown().to_owned(),
         flags: row.cautions.flags(),
         open_targets: row.open_targets,
         last_session: row.last_session.map(|at| when.short_day(&at)),
-    })
+    }
 }

@@ -32,7 +32,7 @@ pub(super) async fn save_new(member: Member, State(app): State<App>, frame: Fram
         Ok(client) => Ok(Redirect::to(&format!("/clients/{client}")).into_response()),
         Err(Error::Database(fault)) => {
             tracing::error!(%fault, "a new client was not saved");
-            FormPage { frame, client: None, typed, problems, notice: notice::NO_DATABASE }.answer(StatusCode::SERVICE_UNAVAILABLE)
+            FormPage { frame, client: None, typed, problems, notice: notice::unsaved(&fault) }.answer(StatusCode::SERVICE_UNAVAILABLE)
         }
         Err(fault) => Err(fault),
     }
@@ -64,7 +64,7 @@ pub(super) async fn save_edit(
         }
         Err(Error::Database(fault)) => {
             tracing::error!(%fault, "a change to a client was not saved");
-            page(typed, problems, notice::NO_DATABASE).answer(StatusCode::SERVICE_UNAVAILABLE)
+            page(typed, problems, notice::unsaved(&fault)).answer(StatusCode::SERVICE_UNAVAILABLE)
         }
         Err(fault) => Err(fault),
     }
@@ -87,7 +87,10 @@ async fn try_edit(member: &Member, app: &App, client: Uuid, typed: &Typed, probl
     if !queries::change_client(&mut tx, client, version(&typed.version)?, new.cautions).await? {
         return Ok(Edit::ChangedMeanwhile(Box::new(kept(&mut tx, app, client).await?)));
     }
-    let next = queries::details(&mut tx, client).await?.ok_or(Error::NotFound)?.version + 1;
+    let before = queries::details(&mut tx, client).await?.ok_or(Error::NotFound)?;
+    // The form showed all of it, or nothing is replaced.
+    open(&key, client, &before).whole()?;
+    let next = before.version + 1;
     queries::change_details(&mut tx, client, &seal(app, &key, client, next, &new.details)?).await?;
     tx.commit().await?;
     live::tell(app, client, new.cautions.eyes_locked()).await;
@@ -99,7 +102,7 @@ async fn kept(tx: &mut Tx, app: &App, client: Uuid) -> Result<Typed, Error> {
     let key = key(tx, app, client).await?;
     let row = queries::client(tx, client).await?.ok_or(Error::NotFound)?;
     let sealed = queries::details(tx, client).await?.ok_or(Error::NotFound)?;
-    Ok(Typed::of(&NewClient { details: open(&key, client, &sealed)?, cautions: row.cautions }, row.version.to_string()))
+    Ok(Typed::of(&NewClient { details: open(&key, client, &sealed).whole()?, cautions: row.cautions }, row.version.to_string()))
 }
 
 pub(super) async fn archive(

@@ -105,7 +105,14 @@ pub(crate) fn now_stands(problems: &mut Problems, name: &'static str, typed: &st
 pub(crate) mod notice {
     pub(crate) const LOOK: &str = "Not saved yet. Please look at these fields:";
     pub(crate) const CHANGED: &str = "Not saved: somebody changed this meanwhile. What you typed is still here. Compare, then save again to replace what the record now says.";
-    pub(crate) const NO_DATABASE: &str = "Not saved: the database did not answer. What you typed is still here. Try again in a moment.";
+    const NO_DATABASE: &str = "Not saved: the database did not answer. What you typed is still here. Try again in a moment.";
+    const NO_ROOM: &str =
+        "Not saved: the server is out of room. What you typed is still here. Tell the administrator; once there is room again, save again.";
+
+    /// The database did not do it.
+    pub(crate) fn unsaved(fault: &crate::error::Fault) -> &'static str {
+        if fault.is_out_of_room() { NO_ROOM } else { NO_DATABASE }
+    }
 }
 
 #[derive(Template)]

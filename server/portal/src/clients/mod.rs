@@ -21,25 +21,43 @@ use uuid::Uuid;
 use crate::app::{App, Routes, Rule};
 use crate::error::Error;
 use crate::ids::new_id;
-use crate::seal::{ClientKey, Field, PracticeKey, Private};
+use crate::seal::{ClientKey, Field, Opened, PracticeKey, Private, SealError};
 use crate::signin::Role;
 use crate::subject::{Act, Subject, Tx};
 
-/// Who a client is and how to reach somebody. All of it is sealed; an empty text means "not given".
+/// Who a client is and how to reach somebody. All of it is sealed; an empty text means "not given". As it is
+/// read, each may turn out not to open.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Details {
+pub struct Details<T = Private> {
     /// Full name; at most 120 characters, never empty.
-    pub name: Private,
+    pub name: T,
     /// How to be addressed; at most 120 characters.
-    pub addressed_as: Private,
+    pub addressed_as: T,
     /// Where to call back when the link drops; 3 to 15 digits.
-    pub phone: Private,
+    pub phone: T,
     /// Whom to call in an emergency; at most 120 characters.
-    pub contact_name: Private,
+    pub contact_name: T,
     /// That person's number; 3 to 15 digits.
-    pub contact_phone: Private,
+    pub contact_phone: T,
     /// Where the client usually sits; at most 300 characters.
-    pub usual_location: Private,
+    pub usual_location: T,
+}
+
+impl Details<Opened> {
+    /// All of them as texts, for a form or to be sealed again.
+    ///
+    /// # Errors
+    /// [`SealError`] when one did not open.
+    pub fn whole(self) -> Result<Details, SealError> {
+        Ok(Details {
+            name: self.name.text()?,
+            addressed_as: self.addressed_as.text()?,
+            phone: self.phone.text()?,
+            contact_name: self.contact_name.text()?,
+            contact_phone: self.contact_phone.text()?,
+            usual_location: self.usual_location.text()?,
+        })
+    }
 }
 
 /// The answer to a question of the medical screen.
@@ -123,13 +141,13 @@ pub struct NewClient {
     pub cautions: Cautions,
 }
 
-/// The key that opens a client's sealed values.
+/// The key that opens a client's sealed values; all of them are unreadable when it does not open itself.
 ///
 /// # Errors
 /// [`Error::NotFound`] when there is no such client, or the one who asks does not treat them.
 pub async fn key(tx: &mut Tx, app: &App, client: Uuid) -> Result<ClientKey, Error> {
     let wrapped = queries::wrapped_key(tx, client).await?.ok_or(Error::NotFound)?;
-    Ok(app.key.unwrap(client, &wrapped)?)
+    Ok(app.key.unwrap(client, &wrapped))
 }
 
 /// Opens a record: the one who asks treats the new client from now on. Returns the client's id once it is saved.
@@ -174,10 +192,10 @@ fn refused(fault: sqlx::Error) -> Error {
 ///
 /// # Errors
 /// [`Error::NotFound`] when the one who asks does not treat them.
-pub async fn details(tx: &mut Tx, app: &App, client: Uuid) -> Result<Details, Error> {
+pub async fn details(tx: &mut Tx, app: &App, client: Uuid) -> Result<Details<Opened>, Error> {
     let key = key(tx, app, client).await?;
     let sealed = queries::details(tx, client).await?.ok_or(Error::NotFound)?;
-    open(&key, client, &sealed)
+    Ok(open(&key, client, &sealed))
 }
 
 /// What was asked about seizures and eyes; a room may ask too.
@@ -232,16 +250,16 @@ fn seal(app: &App, key: &ClientKey, client: Uuid, version: i32, details: &Detail
     })
 }
 
-fn open(key: &ClientKey, client: Uuid, sealed: &SealedDetails) -> Result<Details, Error> {
+fn open(key: &ClientKey, client: Uuid, sealed: &SealedDetails) -> Details<Opened> {
     let row = key.row(client, sealed.version);
-    Ok(Details {
-        name: row.open(Field::ClientName, &sealed.name)?,
-        addressed_as: row.open(Field::ClientAddressedAs, &sealed.addressed_as)?,
-        phone: row.open(Field::ClientPhone, &sealed.phone)?,
-        contact_name: row.open(Field::ClientContactName, &sealed.contact_name)?,
-        contact_phone: row.open(Field::ClientContactPhone, &sealed.contact_phone)?,
-        usual_location: row.open(Field::ClientUsualLocation, &sealed.usual_location)?,
-    })
+    Details {
+        name: row.open(Field::ClientName, &sealed.name),
+        addressed_as: row.open(Field::ClientAddressedAs, &sealed.addressed_as),
+        phone: row.open(Field::ClientPhone, &sealed.phone),
+        contact_name: row.open(Field::ClientContactName, &sealed.contact_name),
+        contact_phone: row.open(Field::ClientContactPhone, &sealed.contact_phone),
+        usual_location: row.open(Field::ClientUsualLocation, &sealed.usual_location),
+    }
 }
 
 /// Adds this feature's routes.

@@ -12,6 +12,7 @@ use crate::app::App;
 use crate::comfort;
 use crate::error::Error;
 use crate::page::{Frame, page};
+use crate::seal::Opened;
 use crate::sessions::When;
 use crate::signin::Member;
 use crate::subject::Act;
@@ -27,7 +28,7 @@ struct Record {
     archived: bool,
     rehearsal: bool,
     version: i32,
-    details: Details,
+    details: Details<Opened>,
     cautions: Cautions,
     targets: Vec<TargetLine>,
     put_away: Vec<TargetLine>,
@@ -79,7 +80,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let rehearsal = is_rehearsal(&mut tx, id).await?;
     let comfort = comfort::sheet(&mut tx, id).await?.map(|(sheet, _)| sheet.in_words());
     tx.commit().await?;
-    let sessions = sessions.into_iter().map(|session| session_line(session, &all)).collect::<Result<_, _>>()?;
+    let sessions = sessions.into_iter().map(|session| session_line(session, &all)).collect();
     let (put_away, targets): (Vec<_>, Vec<_>) = all.iter().partition(|target| target.archived_at.is_some());
     page(&Record {
         frame,
@@ -102,7 +103,7 @@ fn target_line(target: &Target) -> TargetLine {
     TargetLine {
         id: target.id,
         number: target.number,
-        label: target.words.label.reveal().to_owned(),
+        label: target.words.label.shown().to_owned(),
         prong: target.prong.name(),
         status: target.status.name(),
         sud: rated(target.latest_sud.map(Sud::get)),
@@ -115,15 +116,15 @@ fn rated(value: Option<u8>) -> String {
     value.map_or_else(|| "not rated".to_owned(), |value| value.to_string())
 }
 
-fn session_line(session: queries::SessionRow, targets: &[Target]) -> Result<SessionLine, Error> {
-    let (when, at) = (When::in_zone(&session.zone)?, session.opened_at);
+fn session_line(session: queries::SessionRow, targets: &[Target]) -> SessionLine {
+    let (when, at) = (When::in_zone(&session.zone), session.opened_at);
     let target = targets.iter().find(|target| Some(target.id) == session.target_id);
-    Ok(SessionLine {
+    SessionLine {
         id: session.id,
         number: session.number,
         when: format!("{}, {}", when.day(&at), when.time(&at)),
         zone: when.zone(&at),
-        target: target.map(|target| target.words.label.reveal().to_owned()).unwrap_or_default(),
+        target: target.map(|target| target.words.label.shown().to_owned()).unwrap_or_default(),
         sets: session.sets,
         closing: match (session.ended_at, session.closing.as_deref()) {
             (None, _) => "still open",
@@ -132,5 +133,5 @@ fn session_line(session: queries::SessionRow, targets: &[Target]) -> Result<Sess
             (_, Some("no_reprocessing")) => "no reprocessing",
             _ => "not recorded",
         },
-    })
+    }
 }

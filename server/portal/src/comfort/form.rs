@@ -173,7 +173,7 @@ pub(super) async fn save(
         }
         Err(Error::Database(fault)) => {
             tracing::error!(%fault, "a comfort sheet was not saved");
-            page(typed, Problems::default(), notice::NO_DATABASE).answer(StatusCode::SERVICE_UNAVAILABLE)
+            page(typed, Problems::default(), notice::unsaved(&fault)).answer(StatusCode::SERVICE_UNAVAILABLE)
         }
         Err(fault) => Err(fault),
     }

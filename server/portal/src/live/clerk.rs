@@ -51,6 +51,7 @@ pub(super) async fn work(holder: Holder, mut jobs: UnboundedReceiver<Box<Job>>, 
             sleep(pause).await;
             pause = (pause * 2).min(LAST_PAUSE);
         }
+        holder.app.rooms.row_done();
     }
 }
 
@@ -112,9 +113,8 @@ fn sets_of(facts: &[Evidence]) -> Vec<Uuid> {
 fn passes_by_itself(fault: &Error) -> bool {
     match fault {
         Error::Database(fault) => {
-            let code = fault.as_database_error().and_then(|fault| fault.code().map(|code| code.into_owned()));
             // PostgreSQL, appendix A: 22 data exception, 23 integrity constraint, 42 syntax or access rule.
-            !code.is_some_and(|code| ["22", "23", "42"].iter().any(|class| code.starts_with(class)))
+            !fault.code().is_some_and(|code| ["22", "23", "42"].iter().any(|class| code.starts_with(class)))
         }
         _ => false,
     }

@@ -3,7 +3,6 @@
 use askama::Template;
 use axum::extract::{Path, State};
 use axum::response::{IntoResponse, Redirect, Response};
-use chrono_tz::Tz;
 use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{Preset, Purpose};
 use uuid::Uuid;
@@ -15,8 +14,8 @@ use crate::clients::{self, Details};
 use crate::error::Error;
 use crate::page::{Frame, page};
 use crate::presets;
-use crate::seal::{ClientKey, Private};
-use crate::sessions;
+use crate::seal::{ClientKey, Opened};
+use crate::sessions::{self, When};
 use crate::signin::Member;
 use crate::subject::{Act, Tx};
 use crate::targets::{self, Target};
@@ -61,6 +60,8 @@ struct EmergencyCard {
     contact_name: String,
     contact_phone: String,
     call_back: String,
+    /// The same for the form of admission; empty when it does not open.
+    call_back_to_begin_from: String,
 }
 
 /// How the client joins. Link and code are told once, when they are made, and kept nowhere in clear.
@@ -111,11 +112,19 @@ pub(super) async fn show(State(app): State<App>, member: Member, Path(session): 
     Ok(page(&desk)?.into_response())
 }
 
-fn text(private: &Private) -> String {
-    private.reveal().to_owned()
+fn text(read: &Opened) -> String {
+    read.shown().to_owned()
 }
 
-fn addressed(details: &Details) -> String {
+/// For a field that somebody sends on: nothing rather than the words that it does not open.
+fn to_begin_from(read: &Opened) -> String {
+    match read {
+        Opened::Text(text) => text.reveal().to_owned(),
+        Opened::Unreadable => String::new(),
+    }
+}
+
+fn addressed(details: &Details<Opened>) -> String {
     text(if details.addressed_as.is_empty() { &details.name } else { &details.addressed_as })
 }
 
@@ -135,17 +144,24 @@ impl TargetCard {
     }
 }
 
-async fn emergency_card(tx: &mut Tx, key: &ClientKey, session: Uuid, row: &SessionRow, details: &Details) -> Result<EmergencyCard, Error> {
-    let zone: Tz = row.zone.parse().map_err(|_| Error::Inconsistent("session.zone"))?;
+async fn emergency_card(
+    tx: &mut Tx,
+    key: &ClientKey,
+    session: Uuid,
+    row: &SessionRow,
+    details: &Details<Opened>,
+) -> Result<EmergencyCard, Error> {
+    let when = When::in_zone(&row.zone);
     let (words, _) = sessions::words(tx, key, session).await?;
     let call_back = if words.call_back.is_empty() { &details.phone } else { &words.call_back };
     Ok(EmergencyCard {
         location: row.admitted_at.map(|_| text(&words.location)),
-        confirmed_at: row.admitted_at.map(|at| at.with_timezone(&zone).format("%H:%M").to_string()),
+        confirmed_at: row.admitted_at.map(|at| when.time(&at)),
         emergency_number: queries::emergency_number(tx).await?,
         contact_name: text(&details.contact_name),
         contact_phone: text(&details.contact_phone),
         call_back: text(call_back),
+        call_back_to_begin_from: to_begin_from(call_back),
     })
 }
 
@@ -153,5 +169,5 @@ async fn emergency_card(tx: &mut Tx, key: &ClientKey, session: Uuid, row: &Sessi
 async fn last_location(tx: &mut Tx, key: &ClientKey, row: &SessionRow) -> Result<Option<String>, Error> {
     let Some(before) = queries::session_before(tx, row.client, row.number).await? else { return Ok(None) };
     let (words, _) = sessions::words(tx, key, before).await?;
-    Ok(Some(text(&words.location)).filter(|location| !location.is_empty()))
+    Ok(Some(to_begin_from(&words.location)).filter(|location| !location.is_empty()))
 }

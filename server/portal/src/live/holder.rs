@@ -49,8 +49,9 @@ pub(super) async fn take(app: &App, subject: &Subject, session: Uuid) -> Result<
 async fn read_start(tx: &mut Tx, session: Uuid, client: Uuid, epoch: i32) -> Result<(Start, Vec<SeatRow>), Error> {
     let sets = queries::past_sets(tx, session).await?;
     let seats = queries::seats(tx, session).await?;
-    let plan = match sets.last() {
-        Some(last) => serde_json::from_value(last.plan.clone()).map_err(|_| Error::Inconsistent("set_order.plan"))?,
+    // An order that this version cannot read is none to start from.
+    let plan = match sets.last().and_then(|last| serde_json::from_value(last.plan.clone()).ok()) {
+        Some(plan) => plan,
         None => comfort::first_plan(tx, client).await?,
     };
     let (seat, seat_asked_for) = seat_state(&seats);

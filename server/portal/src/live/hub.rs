@@ -1,7 +1,7 @@
 //! All live rooms of this process, by session.
 
 use std::collections::HashMap;
-use std::sync::atomic::{AtomicU64, Ordering};
+use std::sync::atomic::{AtomicI64, AtomicU64, Ordering};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use tokio::sync::{Mutex as Turn, mpsc};
@@ -29,12 +29,34 @@ type Place = Arc<Turn<Option<Door>>>;
 pub struct Rooms {
     places: Mutex<HashMap<Uuid, Place>>,
     sockets: AtomicU64,
+    /// Rows that clerks were given and have not written: signed, since a quick one may be done before it is counted.
+    rows: AtomicI64,
 }
 
 impl Rooms {
     fn places(&self) -> MutexGuard<'_, HashMap<Uuid, Place>> {
         // Nothing in here can be left half done.
         self.places.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    /// How many are open, or just being opened or ended.
+    #[must_use]
+    pub fn count(&self) -> usize {
+        self.places().len()
+    }
+
+    /// How many rows of them are not written yet.
+    #[must_use]
+    pub fn waiting(&self) -> i64 {
+        self.rows.load(Ordering::Relaxed).max(0)
+    }
+
+    pub(super) fn row_waits(&self) {
+        self.rows.fetch_add(1, Ordering::Relaxed);
+    }
+
+    pub(super) fn row_done(&self) {
+        self.rows.fetch_sub(1, Ordering::Relaxed);
     }
 
     /// A number that no other socket of this process has.

@@ -88,7 +88,9 @@ impl Keeper {
     pub(super) fn write(&self, job: Job) {
         if self.jobs.send(Box::new(job)).is_err() {
             tracing::error!("a room's clerk has gone");
+            return;
         }
+        self.holder.app.rooms.row_waits();
     }
 
     pub(super) fn left(&mut self, socket: u64) {

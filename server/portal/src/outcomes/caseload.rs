@@ -103,7 +103,7 @@ pub(super) async fn show(
 
 async fn line(tx: &mut Tx, app: &App, row: ClientRow, care: &[CareRow], zone: Tz) -> Result<Line, Error> {
     let name = match row.mine {
-        true => Some(clients::details(tx, app, row.id).await?.name.reveal().to_owned()),
+        true => Some(clients::details(tx, app, row.id).await?.name.shown().to_owned()),
         false => None,
     };
     let names: Vec<&str> = care.iter().filter(|link| link.client == row.id).map(|link| link.name.as_str()).collect();

@@ -43,13 +43,13 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
         targets.push((target, chart));
     }
     tx.commit().await?;
-    let lines = sessions.into_iter().map(line).collect::<Result<_, _>>()?;
+    let lines = sessions.into_iter().map(line).collect();
     page(&Numbers { frame, number, lines, targets })
 }
 
-fn line(row: SessionRow) -> Result<Line, Error> {
-    let when = When::in_zone(&row.zone)?;
+fn line(row: SessionRow) -> Line {
+    let when = When::in_zone(&row.zone);
     let closing =
         if row.ended { row.closing.as_deref().and_then(ClosingKind::parse).map_or("not recorded", ClosingKind::words) } else { "open" };
-    Ok(Line { day: when.day(&row.opened_at), closing, row })
+    Line { day: when.day(&row.opened_at), closing, row }
 }

@@ -21,7 +21,7 @@ pub async fn course(tx: &mut Tx, target: Uuid) -> Result<Chart, Error> {
 }
 
 pub(super) fn chart(sessions: &[SessionRow]) -> Result<Chart, Error> {
-    let days = sessions.iter().map(day).collect::<Result<Vec<_>, _>>()?;
+    let days: Vec<_> = sessions.iter().map(day).collect();
     let one_year = days.windows(2).all(|pair| pair[0].year() == pair[1].year());
     let format = if one_year { "%-d %b" } else { "%-d %b %y" };
     let span = |(row, day): (&SessionRow, &chrono::DateTime<Tz>)| {
@@ -30,9 +30,9 @@ pub(super) fn chart(sessions: &[SessionRow]) -> Result<Chart, Error> {
     Ok(course_over_sessions(&sessions.iter().zip(&days).map(span).collect::<Result<Vec<_>, Error>>()?))
 }
 
-fn day(row: &SessionRow) -> Result<chrono::DateTime<Tz>, Error> {
-    let zone: Tz = row.zone.parse().map_err(|_| Error::Inconsistent("session.zone"))?;
-    Ok(row.opened_at.with_timezone(&zone))
+/// In UTC when the zone is none that this version knows.
+fn day(row: &SessionRow) -> chrono::DateTime<Tz> {
+    row.opened_at.with_timezone(&row.zone.parse().unwrap_or(Tz::UTC))
 }
 
 fn suds(row: &SessionRow) -> Result<Option<(Sud, Sud)>, Error> {

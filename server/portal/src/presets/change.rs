@@ -33,7 +33,7 @@ pub(super) async fn save_new(member: Member, State(app): State<App>, frame: Fram
         Ok(_) => Ok(Redirect::to("/presets").into_response()),
         Err(Error::Database(fault)) => {
             tracing::error!(%fault, "a new preset was not saved");
-            page(typed, problems, notice::NO_DATABASE).answer(StatusCode::SERVICE_UNAVAILABLE)
+            page(typed, problems, notice::unsaved(&fault)).answer(StatusCode::SERVICE_UNAVAILABLE)
         }
         Err(fault) => Err(fault),
     }
@@ -77,7 +77,7 @@ pub(super) async fn save_edit(
         }
         Err(Error::Database(fault)) => {
             tracing::error!(%fault, "a change to a preset was not saved");
-            page(typed, Problems::default(), notice::NO_DATABASE).answer(StatusCode::SERVICE_UNAVAILABLE)
+            page(typed, Problems::default(), notice::unsaved(&fault)).answer(StatusCode::SERVICE_UNAVAILABLE)
         }
         Err(fault) => Err(fault),
     }

@@ -124,7 +124,7 @@ impl ClosePage {
         format!(
             "{}: now {}, last SUD {}, last VOC {}. A target is usually called complete at SUD 0 (or 1, with its reason in the note), VOC 7 and a clear \
              body scan. You decide.",
-            target.words.label.reveal(),
+            target.words.label.shown(),
             target.status.name(),
             rated(target.latest_sud.map(Sud::get)),
             rated(target.latest_voc.map(Voc::get)),
@@ -176,7 +176,7 @@ pub(super) async fn post(
         Ok(Some(status)) => form.answer(status),
         Err(Error::Database(fault)) => {
             tracing::error!(%fault, "a session was not closed");
-            form.notice = notice::NO_DATABASE;
+            form.notice = notice::unsaved(&fault);
             form.answer(StatusCode::SERVICE_UNAVAILABLE)
         }
         Err(fault) => Err(fault),

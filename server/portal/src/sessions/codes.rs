@@ -19,9 +19,9 @@ pub(super) fn read<T: DeserializeOwned>(name: &str, column: &'static str) -> Res
     serde_json::from_value(serde_json::Value::String(name.to_owned())).map_err(|_| Error::Inconsistent(column))
 }
 
-/// The plan in a column of JSON.
-pub(super) fn plan(value: serde_json::Value, column: &'static str) -> Result<Plan, Error> {
-    serde_json::from_value(value).map_err(|_| Error::Inconsistent(column))
+/// The plan in a column of JSON, if it is one that this version knows.
+pub(super) fn plan(value: serde_json::Value) -> Option<Plan> {
+    serde_json::from_value(value).ok()
 }
 
 pub(crate) const fn path(path: Path) -> &'static str {

@@ -89,6 +89,10 @@ fn what(problems: &mut Problems, entry: &Entry, replaced: Option<&Replaced>) -> 
             (Kind::Words, Some(What::Note { change: None, words: Some(Private::new(words)) }))
         }
         EntryValue::Change { change } => (Kind::Change, Some(What::Note { change: Some(codes::name(change)?), words: None })),
+        EntryValue::Unreadable => {
+            problems.add("value", "This only says that an entry does not open; it is none itself.");
+            return Ok(None);
+        }
         EntryValue::TakenBack => return Ok(taken_back(problems, entry, old)),
     };
     if old.is_some_and(|old| old != kind) {

@@ -11,7 +11,7 @@ use super::{codes, queries, sets};
 use crate::app::App;
 use crate::clients::{self, Id};
 use crate::error::Error;
-use crate::seal::{ClientKey, Field};
+use crate::seal::{ClientKey, Field, Opened};
 use crate::signin::Member;
 use crate::subject::{Act, Tx};
 
@@ -51,10 +51,10 @@ pub(super) fn value(row: &EntryRow, key: &ClientKey) -> Result<EntryValue, Error
         (Some("sud"), Some(value), ..) => EntryValue::Sud { value: rating(value)? },
         (Some("voc"), Some(value), ..) => EntryValue::Voc { value: rating(value)? },
         (None, _, Some(change), _) => EntryValue::Change { change: codes::read(change, "process_note.change")? },
-        (None, _, _, Some(words)) => {
-            let words = key.row(row.id, ONLY_VERSION).open(Field::ProcessWords, words)?;
-            EntryValue::Words { words: words.reveal().to_owned() }
-        }
+        (None, _, _, Some(words)) => match key.row(row.id, ONLY_VERSION).open(Field::ProcessWords, words) {
+            Opened::Text(words) => EntryValue::Words { words: words.reveal().to_owned() },
+            Opened::Unreadable => EntryValue::Unreadable,
+        },
         _ => EntryValue::TakenBack,
     })
 }

@@ -66,6 +66,8 @@ async fn current(tx: &mut Tx, app: &App, session: Uuid) -> Result<(Context, Word
     tx.concerns(row.client_id);
     let key = clients::key(tx, app, row.client_id).await?;
     let (words, version) = words::words(tx, &key, session).await?;
+    // They are sealed together: a form that showed one of them would replace them all.
+    let words = words.whole()?;
     Ok((Context { client: row.client_id, number: row.number, rehearsal: row.rehearsal }, words, version, key))
 }
 
@@ -94,7 +96,7 @@ pub(super) async fn post(
         Ok(Some(status)) => form.answer(status),
         Err(Error::Database(fault)) => {
             tracing::error!(%fault, "a note was not saved");
-            form.notice = notice::NO_DATABASE;
+            form.notice = notice::unsaved(&fault);
             form.answer(StatusCode::SERVICE_UNAVAILABLE)
         }
         Err(fault) => Err(fault),

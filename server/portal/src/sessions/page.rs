@@ -16,7 +16,7 @@ use crate::app::App;
 use crate::clients::{self, Id};
 use crate::error::Error;
 use crate::page::{Frame, page};
-use crate::seal::Private;
+use crate::seal::Opened;
 use crate::signin::Member;
 use crate::subject::{Act, Tx};
 use crate::targets;
@@ -28,10 +28,10 @@ struct SessionPage {
     id: Uuid,
     row: SessionRow,
     when: When,
-    client_name: Private,
+    client_name: Opened,
     target: Option<targets::Target>,
     closing: &'static str,
-    words: Words,
+    words: Words<Opened>,
     moments: Vec<(String, String)>,
     sets: Vec<SetLine>,
     entries: Vec<EntryLine>,
@@ -66,7 +66,7 @@ pub(super) async fn get(
 async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool) -> Result<SessionPage, Error> {
     let row = queries::session(tx, id).await?.ok_or(Error::NotFound)?;
     tx.concerns(row.client_id);
-    let when = When::in_zone(&row.zone)?;
+    let when = When::in_zone(&row.zone);
     let key = clients::key(tx, app, row.client_id).await?;
     let client_name = clients::details(tx, app, row.client_id).await?.name;
     let target = match row.target_id {
@@ -85,10 +85,10 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
         when,
         client_name,
         target,
-        closing: row.closing.as_deref().and_then(ClosingKind::parse).map_or("", ClosingKind::words),
+        closing: row.closing.as_deref().and_then(ClosingKind::parse).map_or("not recorded", ClosingKind::words),
         words,
         moments,
-        sets: record::set_lines(&sets, orders, &steps, &entries)?,
+        sets: record::set_lines(&sets, orders, &steps, &entries),
         entries: record::entry_lines(&entries, &sets, &row),
         chart: ratings_by_set(&steps),
         print_notes,

@@ -3,7 +3,7 @@
 use chrono::{DateTime, Utc};
 use leeward_core::chart::{self, LONG_GAP_MS, SetStep};
 use leeward_core::scale::{Sud, Voc};
-use leeward_core::wire::{EntryValue, Length};
+use leeward_core::wire::{EntryValue, Length, Plan};
 use uuid::Uuid;
 
 use super::queries::SessionRow;
@@ -11,12 +11,15 @@ use super::queries_sets::OrderRow;
 use super::sets::Set;
 use super::standing::Standing;
 use super::{When, codes};
-use crate::error::Error;
+use crate::seal::DOES_NOT_OPEN;
+
+/// In place of an order that this version cannot read.
+const UNREADABLE: &str = "does not open: tell the administrator";
 
 /// A row of the table of sets, with what stands behind it.
 pub(super) struct SetLine {
     pub number: u32,
-    pub path: &'static str,
+    pub path: String,
     pub channels: String,
     pub ordered_cycles: String,
     pub rate: String,
@@ -74,7 +77,7 @@ impl EntryLine {
     }
 }
 
-pub(super) fn set_lines(sets: &[Set], orders: Vec<OrderRow>, steps: &[SetStep], entries: &[Standing]) -> Result<Vec<SetLine>, Error> {
+pub(super) fn set_lines(sets: &[Set], orders: Vec<OrderRow>, steps: &[SetStep], entries: &[Standing]) -> Vec<SetLine> {
     let mut lines: Vec<SetLine> = sets.iter().map(|set| set_line(set, steps, entries)).collect();
     let mut first_at = None;
     for order in orders {
@@ -84,13 +87,14 @@ pub(super) fn set_lines(sets: &[Set], orders: Vec<OrderRow>, steps: &[SetStep], 
             _ => order.at_ms,
         };
         first_at = Some((order.set_id, start));
-        lines[at].orders.push(order_line(order, start)?);
+        lines[at].orders.push(order_line(order, start));
     }
-    Ok(lines)
+    lines
 }
 
 fn set_line(set: &Set, steps: &[SetStep], entries: &[Standing]) -> SetLine {
     let shown = &set.shown;
+    let ordered = |say: &dyn Fn(&Plan) -> String| set.plan.as_ref().map_or_else(|| UNREADABLE.to_owned(), say);
     let step = steps.iter().find(|step| step.label == set.number.to_string());
     let mut changes = entries.iter().filter(|entry| entry.set == Some(set.id)).filter_map(|entry| match entry.value {
         EntryValue::Change { change } => Some(codes::change(change)),
@@ -98,11 +102,11 @@ fn set_line(set: &Set, steps: &[SetStep], entries: &[Standing]) -> SetLine {
     });
     SetLine {
         number: set.number,
-        path: codes::path(set.plan.path),
-        channels: codes::channels(set.plan.channels),
-        ordered_cycles: ordered_cycles(set.plan.length),
-        rate: rates(set.first_plan.rate, set.plan.rate),
-        ordered_width: degrees(set.plan.width),
+        path: ordered(&|plan| codes::path(plan.path).to_owned()),
+        channels: ordered(&|plan| codes::channels(plan.channels)),
+        ordered_cycles: ordered(&|plan| ordered_cycles(plan.length)),
+        rate: ordered(&|plan| rates(set.first_plan.map_or(plan.rate, |first| first.rate), plan.rate)),
+        ordered_width: ordered(&|plan| degrees(plan.width)),
         cycles: shown.cycles.map_or("unknown".into(), |cycles| at_least(shown.to_rest, format!("{cycles:.1}"))),
         shown_width: shown.width.map_or("unknown".into(), degrees),
         seconds: shown.seconds.map_or("unknown".into(), |seconds| at_least(shown.to_rest, format!("{seconds:.1}"))),
@@ -115,15 +119,16 @@ fn set_line(set: &Set, steps: &[SetStep], entries: &[Standing]) -> SetLine {
     }
 }
 
-fn order_line(order: OrderRow, start: f64) -> Result<OrderLine, Error> {
-    let plan = codes::plan(order.plan, "set_order.plan")?;
-    Ok(OrderLine {
+fn order_line(order: OrderRow, start: f64) -> OrderLine {
+    let plan = codes::plan(order.plan);
+    let ordered = |say: &dyn Fn(&Plan) -> String| plan.as_ref().map_or_else(|| UNREADABLE.to_owned(), say);
+    OrderLine {
         seconds: format!("{:.1}", (order.at_ms - start) / 1000.0),
         cause: codes::cause(&order.cause),
-        rate: hertz(plan.rate),
-        length: codes::length(plan.length),
-        width: degrees(plan.width),
-    })
+        rate: ordered(&|plan| hertz(plan.rate)),
+        length: ordered(&|plan| codes::length(plan.length)),
+        width: ordered(&|plan| degrees(plan.width)),
+    }
 }
 
 pub(super) fn entry_lines(entries: &[Standing], sets: &[Set], session: &SessionRow) -> Vec<EntryLine> {
@@ -149,7 +154,7 @@ pub(super) fn entry_lines(entries: &[Standing], sets: &[Set], session: &SessionR
 
 fn kind(value: &EntryValue) -> EntryKind {
     match value {
-        EntryValue::Words { .. } => EntryKind::Words,
+        EntryValue::Words { .. } | EntryValue::Unreadable => EntryKind::Words,
         EntryValue::Change { .. } | EntryValue::TakenBack => EntryKind::Mark,
         EntryValue::Sud { .. } | EntryValue::Voc { .. } => EntryKind::Rating,
     }
@@ -162,6 +167,7 @@ fn said(value: &EntryValue) -> (&'static str, String) {
         EntryValue::Sud { value } => ("SUD", value.to_string()),
         EntryValue::Voc { value } => ("VOC", value.to_string()),
         EntryValue::TakenBack => ("Taken back", String::new()),
+        EntryValue::Unreadable => ("Reported", DOES_NOT_OPEN.to_owned()),
     }
 }
 

@@ -7,11 +7,11 @@ use leeward_core::chart::{self, Chart, Heard, LONG_GAP_MS, SetCourse, Stretch};
 use leeward_core::wire::Timeline;
 use uuid::Uuid;
 
+use super::When;
 use super::queries::{self, SessionRow};
 use super::queries_sets::{self, EvidenceRow};
 use super::record::{self, SetLine};
 use super::sets::{self, Set};
-use super::{When, codes};
 use crate::app::App;
 use crate::error::Error;
 use crate::page::{Frame, page};
@@ -60,19 +60,19 @@ pub(super) async fn get(
 async fn load(tx: &mut Tx, frame: Frame, session: Uuid, number: u32) -> Result<SetPage, Error> {
     let row = queries::session(tx, session).await?.ok_or(Error::NotFound)?;
     tx.concerns(row.client_id);
-    let when = When::in_zone(&row.zone)?;
+    let when = When::in_zone(&row.zone);
     let all = sets::of_session(tx, session, row.ended_at.is_some()).await?;
     let at = all.iter().position(|set| set.number == number).ok_or(Error::NotFound)?;
     let set = all[at].clone();
     let orders: Vec<_> = queries_sets::orders(tx, session).await?.into_iter().filter(|order| order.set_id == set.id).collect();
     let ordered = match orders.last() {
-        Some(last) => serde_json::from_value(last.timeline.clone()).map_err(|_| Error::Inconsistent("set_order.timeline"))?,
+        Some(last) => serde_json::from_value(last.timeline.clone()).unwrap_or_default(),
         None => Timeline::default(),
     };
     let evidence = queries_sets::evidence(tx, set.id).await?;
     let course = SetCourse { ordered, heard: heard(&evidence)?, to_rest: set.shown.to_rest, ending: set.ending };
     let moments = queries_sets::meanwhile(tx, session, set.id).await?;
-    let line = record::set_lines(std::slice::from_ref(&set), orders, &[], &[])?.into_iter().next().ok_or(Error::NotFound)?;
+    let line = record::set_lines(std::slice::from_ref(&set), orders, &[], &[]).into_iter().next().ok_or(Error::NotFound)?;
     Ok(SetPage {
         frame,
         session,
@@ -133,11 +133,5 @@ fn stretches_in_words(unknown: &[&Stretch], seconds: f64) -> String {
         [] => "none".into(),
         [one] => format!("{seconds:.1} s, from second {:.1}", one.from),
         many => format!("{seconds:.1} s in {} stretches", many.len()),
-    }
-}
-
-impl SetPage {
-    fn path(&self) -> &'static str {
-        codes::path(self.set.plan.path)
     }
 }

@@ -17,10 +17,10 @@ pub struct Set {
     pub id: Uuid,
     /// 1 for the first of the session.
     pub number: u32,
-    /// As first ordered.
-    pub first_plan: Plan,
-    /// As last ordered.
-    pub plan: Plan,
+    /// As first ordered; `None` when the record of it cannot be read.
+    pub first_plan: Option<Plan>,
+    /// As last ordered; `None` when the record of it cannot be read.
+    pub plan: Option<Plan>,
     /// What was heard from the client's screen.
     pub shown: Shown,
     /// Who or what ended it; the screen's own word first. `None` while it runs.
@@ -60,15 +60,16 @@ fn set(row: SetRow, session_ended: bool) -> Result<Set, Error> {
     let heard = row.screen_ending.as_deref();
     let said = heard.or(row.room_ending.as_deref());
     let ending = match said {
-        Some(name) => Some(codes::read(name, "set_ending.ending")?),
+        // What this version does not know is an end that nobody here can name.
+        Some(name) => Some(codes::read(name, "set_ending.ending").unwrap_or(Ending::Unknown)),
         None if session_ended => Some(Ending::Unknown),
         None => None,
     };
     Ok(Set {
         id: row.id,
         number: u32::try_from(row.number).map_err(|_| Error::Inconsistent("stimulus_set.number"))?,
-        first_plan: codes::plan(row.first_plan, "stimulus_set.plan")?,
-        plan: codes::plan(row.plan, "set_order.plan")?,
+        first_plan: codes::plan(row.first_plan),
+        plan: codes::plan(row.plan),
         shown: Shown {
             cycles: row.cycles,
             to_rest: heard.is_some(),

@@ -66,8 +66,8 @@ mod tests {
         Set {
             id: Uuid::from_u128(number.into()),
             number,
-            first_plan: plan,
-            plan,
+            first_plan: Some(plan),
+            plan: Some(plan),
             shown: Default::default(),
             ending: Some(Ending::Done),
             recorded_at: at(number * 10),

@@ -3,19 +3,24 @@
 use chrono::{DateTime, Utc};
 use chrono_tz::Tz;
 
-use crate::error::Error;
-
 /// Writes times in one zone.
 #[derive(Clone, Copy, Debug)]
-pub struct When(Tz);
+pub struct When(Tz, Known);
+
+/// Whether the zone is the one that was asked for.
+#[derive(Clone, Copy, Debug)]
+enum Known {
+    Yes,
+    /// There is none of that name; then it is UTC, and says so.
+    No,
+}
 
 impl When {
-    /// The zone of that IANA name.
-    ///
-    /// # Errors
-    /// [`Error::Inconsistent`] when there is none.
-    pub fn in_zone(name: &str) -> Result<Self, Error> {
-        name.parse().map(Self).map_err(|_| Error::Inconsistent("session.zone"))
+    /// The zone of that IANA name. One row whose zone this version does not know takes no page away: its
+    /// times are then in UTC, and [`When::zone`] says why.
+    #[must_use]
+    pub fn in_zone(name: &str) -> Self {
+        name.parse().map_or(Self(Tz::UTC, Known::No), |zone| Self(zone, Known::Yes))
     }
 
     /// Such as "Tuesday 3 March 2026".
@@ -45,7 +50,10 @@ impl When {
     /// The zone with its distance from UTC on that day, such as "Europe/Dublin, UTC+01:00".
     #[must_use]
     pub fn zone(self, at: &DateTime<Utc>) -> String {
-        format!("{}, UTC{}", self.0.name(), at.with_timezone(&self.0).format("%:z"))
+        match self.1 {
+            Known::Yes => format!("{}, UTC{}", self.0.name(), at.with_timezone(&self.0).format("%:z")),
+            Known::No => "UTC, for its own time zone cannot be read".to_owned(),
+        }
     }
 
     /// For the `datetime` of a `<time>`.
@@ -63,13 +71,17 @@ mod tests {
     // Irish summer time began on 29 March 2026 at 01:00 UTC (IANA time zone database).
     #[test]
     fn a_time_is_written_in_its_zone_on_its_day() {
-        let dublin = When::in_zone("Europe/Dublin").unwrap();
+        let dublin = When::in_zone("Europe/Dublin");
         let winter = Utc.with_ymd_and_hms(2026, 3, 28, 23, 30, 5).unwrap();
         let summer = Utc.with_ymd_and_hms(2026, 3, 29, 23, 30, 5).unwrap();
         assert_eq!((dublin.day(&winter).as_str(), dublin.time(&winter).as_str()), ("Saturday 28 March 2026", "23:30"));
         assert_eq!((dublin.day(&summer).as_str(), dublin.second(&summer).as_str()), ("Monday 30 March 2026", "00:30:05"));
         assert_eq!(dublin.zone(&winter), "Europe/Dublin, UTC+00:00");
         assert_eq!(dublin.zone(&summer), "Europe/Dublin, UTC+01:00");
-        assert!(When::in_zone("Nowhere/Else").is_err());
+        let unknown = When::in_zone("Nowhere/Else");
+        assert_eq!(
+            (unknown.time(&summer).as_str(), unknown.zone(&summer).as_str()),
+            ("23:30", "UTC, for its own time zone cannot be read")
+        );
     }
 }

@@ -36,7 +36,7 @@ pub(super) async fn save_new(
         Ok(Err(problems)) => page(typed, problems, notice::LOOK).answer(StatusCode::UNPROCESSABLE_ENTITY),
         Err(Error::Database(fault)) => {
             tracing::error!(%fault, "a new target was not saved");
-            page(typed, Problems::default(), notice::NO_DATABASE).answer(StatusCode::SERVICE_UNAVAILABLE)
+            page(typed, Problems::default(), notice::unsaved(&fault)).answer(StatusCode::SERVICE_UNAVAILABLE)
         }
         Err(fault) => Err(fault),
     }
@@ -58,7 +58,7 @@ async fn try_new(member: &Member, app: &App, client: Uuid, typed: &Typed) -> Res
 
 pub(super) async fn edit_form(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("target.view").object(id)).await?;
-    let typed = Typed::of(&find(&mut tx, &app, id).await?);
+    let typed = Typed::of(&find(&mut tx, &app, id).await?)?;
     tx.commit().await?;
     FormPage { frame, place: Place::Edit(id), typed, problems: Problems::default(), notice: "" }.answer(StatusCode::OK)
 }
@@ -88,7 +88,7 @@ pub(super) async fn save_edit(
         }
         Err(Error::Database(fault)) => {
             tracing::error!(%fault, "a change to a target was not saved");
-            page(typed, Problems::default(), notice::NO_DATABASE).answer(StatusCode::SERVICE_UNAVAILABLE)
+            page(typed, Problems::default(), notice::unsaved(&fault)).answer(StatusCode::SERVICE_UNAVAILABLE)
         }
         Err(fault) => Err(fault),
     }
@@ -102,8 +102,10 @@ async fn try_edit(member: &Member, app: &App, id: Uuid, typed: &Typed) -> Result
         Err(problems) => return Ok(Edit::Refused(problems)),
     };
     if !queries::change_target(&mut tx, id, version(&typed.version)?, prong).await? {
-        return Ok(Edit::ChangedMeanwhile(Box::new(Typed::of(&find(&mut tx, app, id).await?))));
+        return Ok(Edit::ChangedMeanwhile(Box::new(Typed::of(&find(&mut tx, app, id).await?)?)));
     }
+    // The form showed all of it, or nothing is replaced.
+    before.words.whole()?;
     let key = clients::key(&mut tx, app, before.client).await?;
     let next = queries::words_version(&mut tx, id).await? + 1;
     queries::change_words(&mut tx, &seal(app, &key, id, next, &words)?).await?;

@@ -12,7 +12,7 @@ use crate::clients::{list, now_stands};
 use crate::error::Error;
 use crate::forms::{Lines, Need, Problems};
 use crate::page::{Frame, page};
-use crate::seal::Private;
+use crate::seal::{Private, SealError};
 
 /// As it was typed.
 #[derive(Clone, Default, serde::Deserialize)]
@@ -39,21 +39,25 @@ pub(super) struct Good {
 
 impl Typed {
     /// The form filled with what is kept.
-    pub(super) fn of(target: &Target) -> Self {
+    ///
+    /// # Errors
+    /// [`SealError`] when a part of it did not open: then there is no form.
+    pub(super) fn of(target: &Target) -> Result<Self, SealError> {
         let text = |private: &Private| private.reveal().to_owned();
+        let words = target.words.clone().whole()?;
         let rating = |value: Option<u8>| value.map(|value| value.to_string()).unwrap_or_default();
-        Self {
-            label: text(&target.words.label),
+        Ok(Self {
+            label: text(&words.label),
             prong: target.prong.name().to_owned(),
-            picture: text(&target.words.picture),
-            negative_belief: text(&target.words.negative_belief),
-            positive_belief: text(&target.words.positive_belief),
+            picture: text(&words.picture),
+            negative_belief: text(&words.negative_belief),
+            positive_belief: text(&words.positive_belief),
             voc: rating(target.baseline_voc.map(Voc::get)),
-            emotions: text(&target.words.emotions),
+            emotions: text(&words.emotions),
             sud: rating(target.baseline_sud.map(Sud::get)),
-            body_location: text(&target.words.body_location),
+            body_location: text(&words.body_location),
             version: target.version.to_string(),
-        }
+        })
     }
 
     /// Reads it.

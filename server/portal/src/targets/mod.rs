@@ -14,24 +14,42 @@ use crate::app::{App, Routes, Rule};
 use crate::clients;
 use crate::error::Error;
 use crate::ids::new_id;
-use crate::seal::{ClientKey, Field, Private};
+use crate::seal::{ClientKey, Field, Opened, Private, SealError};
 use crate::subject::{Act, Subject, Tx};
 
-/// What was said about a target in assessment. All of it is sealed; an empty text means "not asked".
+/// What was said about a target in assessment. All of it is sealed; an empty text means "not asked". As it is
+/// read, each may turn out not to open.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Words {
+pub struct Words<T = Private> {
     /// A name that gives nothing away; at most 60 characters, never empty.
-    pub label: Private,
+    pub label: T,
     /// The worst picture; at most 600 characters.
-    pub picture: Private,
+    pub picture: T,
     /// The negative belief about oneself that goes with it; at most 600 characters.
-    pub negative_belief: Private,
+    pub negative_belief: T,
     /// The belief that is wanted instead; at most 600 characters.
-    pub positive_belief: Private,
+    pub positive_belief: T,
     /// The emotions; at most 300 characters.
-    pub emotions: Private,
+    pub emotions: T,
     /// Where in the body it is felt; at most 300 characters.
-    pub body_location: Private,
+    pub body_location: T,
+}
+
+impl Words<Opened> {
+    /// All of them as texts, for a form or to be sealed again.
+    ///
+    /// # Errors
+    /// [`SealError`] when one did not open.
+    pub fn whole(self) -> Result<Words, SealError> {
+        Ok(Words {
+            label: self.label.text()?,
+            picture: self.picture.text()?,
+            negative_belief: self.negative_belief.text()?,
+            positive_belief: self.positive_belief.text()?,
+            emotions: self.emotions.text()?,
+            body_location: self.body_location.text()?,
+        })
+    }
 }
 
 /// Which of the three prongs of a treatment plan a target belongs to.
@@ -147,7 +165,7 @@ pub struct Target {
     /// Edits are saved against it.
     pub version: i32,
     /// What was said.
-    pub words: Words,
+    pub words: Words<Opened>,
     /// SUD at assessment.
     pub baseline_sud: Option<Sud>,
     /// VOC at assessment.
@@ -270,16 +288,16 @@ fn seal(app: &App, key: &ClientKey, target: Uuid, version: i32, words: &Words) -
     })
 }
 
-fn open(key: &ClientKey, sealed: &SealedWords) -> Result<Words, Error> {
+fn open(key: &ClientKey, sealed: &SealedWords) -> Words<Opened> {
     let row = key.row(sealed.target_id, sealed.version);
-    Ok(Words {
-        label: row.open(Field::TargetLabel, &sealed.label)?,
-        picture: row.open(Field::TargetPicture, &sealed.picture)?,
-        negative_belief: row.open(Field::TargetNegativeBelief, &sealed.negative_belief)?,
-        positive_belief: row.open(Field::TargetPositiveBelief, &sealed.positive_belief)?,
-        emotions: row.open(Field::TargetEmotions, &sealed.emotions)?,
-        body_location: row.open(Field::TargetBodyLocation, &sealed.body_location)?,
-    })
+    Words {
+        label: row.open(Field::TargetLabel, &sealed.label),
+        picture: row.open(Field::TargetPicture, &sealed.picture),
+        negative_belief: row.open(Field::TargetNegativeBelief, &sealed.negative_belief),
+        positive_belief: row.open(Field::TargetPositiveBelief, &sealed.positive_belief),
+        emotions: row.open(Field::TargetEmotions, &sealed.emotions),
+        body_location: row.open(Field::TargetBodyLocation, &sealed.body_location),
+    }
 }
 
 /// Adds this feature's routes.

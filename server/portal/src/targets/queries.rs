@@ -50,7 +50,7 @@ impl Row {
             opened_at: self.opened_at,
             archived_at: self.archived_at,
             version: self.version,
-            words: open(key, &sealed)?,
+            words: open(key, &sealed),
             baseline_sud: sud(baseline("sud"))?,
             baseline_voc: voc(baseline("voc"))?,
             latest_sud: sud(latest("sud"))?,

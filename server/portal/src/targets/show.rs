@@ -12,7 +12,7 @@ use crate::clients::{Id, details, zone};
 use crate::error::Error;
 use crate::outcomes;
 use crate::page::{Frame, page};
-use crate::seal::Private;
+use crate::seal::Opened;
 use crate::sessions::When;
 use crate::signin::Member;
 use crate::subject::Act;
@@ -21,7 +21,7 @@ use crate::subject::Act;
 #[template(path = "targets/target.html")]
 struct TargetPage {
     frame: Frame,
-    client_name: Private,
+    client_name: Opened,
     opened_on: String,
     archived: bool,
     target: Target,
@@ -32,7 +32,7 @@ impl TargetPage {
     /// The assessment in its order.
     fn assessment(&self) -> [(&'static str, String); 7] {
         let words = &self.target.words;
-        let said = |text: &Private| if text.is_empty() { "not asked".to_owned() } else { text.reveal().to_owned() };
+        let said = |text: &Opened| if text.is_empty() { "not asked".to_owned() } else { text.shown().to_owned() };
         [
             ("Worst picture", said(&words.picture)),
             ("Negative belief", said(&words.negative_belief)),
@@ -61,7 +61,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let mut tx = app.database.act(&member.subject, Act::new("target.view").object(id)).await?;
     let target = find(&mut tx, &app, id).await?;
     let client = details(&mut tx, &app, target.client).await?;
-    let when = When::in_zone(zone(&mut tx).await?.name())?;
+    let when = When::in_zone(zone(&mut tx).await?.name());
     let chart = outcomes::course(&mut tx, id).await?;
     tx.commit().await?;
     page(&TargetPage {
