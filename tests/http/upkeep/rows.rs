@@ -149,3 +149,33 @@ async fn a_set_a_zone_or_an_ending_of_another_version_takes_no_page_away() {
     assert_eq!((log["sets"][0]["plan"]["rate"].as_f64(), log["sets"][1]["plan"].is_null()), (Some(1.2), true));
     assert_eq!(log["sets"][1]["ending"], "unknown");
 }
+
+#[tokio::test]
+async fn a_comfort_sheet_of_another_version_is_shown_as_such_and_not_replaced() {
+    let mut scene = Scene::build().await;
+    let database = scene.house.database.superuser.clone();
+    sqlx::query("INSERT INTO comfort (client_id, path, dot, comfort, filled_at, version) VALUES ($1, 'eight', 2, '{\"colours\": \"odd\"}', now(), 1)")
+        .bind(scene.client)
+        .execute(&database)
+        .await
+        .unwrap();
+    shows(&scene.clinician.get(&format!("/clients/{}", scene.client)).await, &[NAME, LABEL, DOES_NOT_OPEN]);
+    let sheet = format!("/clients/{}/comfort", scene.client);
+    assert_eq!(scene.clinician.get(&sheet).await.status, 500);
+    let typed = [
+        ("path", "eight"),
+        ("dot", "2.5"),
+        ("sweep", "constant"),
+        ("colours", "lake"),
+        ("timbre", "wood"),
+        ("pitch", "400"),
+        ("tone_ms", "90"),
+        ("level", "60"),
+        ("vibration", "felt"),
+        ("version", "1"),
+    ];
+    let saved = scene.clinician.post_form(&sheet, &typed).await;
+    assert_eq!(saved.status, 500, "{}", saved.body);
+    let kept: String = sqlx::query_scalar("SELECT comfort::text FROM comfort").fetch_one(&database).await.unwrap();
+    assert_eq!(kept, "{\"colours\": \"odd\"}");
+}

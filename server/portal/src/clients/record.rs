@@ -12,7 +12,7 @@ use crate::app::App;
 use crate::comfort;
 use crate::error::Error;
 use crate::page::{Frame, page};
-use crate::seal::Opened;
+use crate::seal::{DOES_NOT_OPEN, Opened};
 use crate::sessions::When;
 use crate::signin::Member;
 use crate::subject::Act;
@@ -78,7 +78,10 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let all = targets::list(&mut tx, &app, id).await?;
     let sessions = queries::sessions(&mut tx, id).await?;
     let rehearsal = is_rehearsal(&mut tx, id).await?;
-    let comfort = comfort::sheet(&mut tx, id).await?.map(|(sheet, _)| sheet.in_words());
+    let comfort = match comfort::sheet(&mut tx, id).await {
+        Err(Error::Inconsistent(_)) => Some(vec![("Comfort sheet", DOES_NOT_OPEN.to_owned())]),
+        sheet => sheet?.map(|(sheet, _)| sheet.in_words()),
+    };
     tx.commit().await?;
     let sessions = sessions.into_iter().map(|session| session_line(session, &all)).collect();
     let (put_away, targets): (Vec<_>, Vec<_>) = all.iter().partition(|target| target.archived_at.is_some());

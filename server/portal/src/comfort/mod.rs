@@ -99,6 +99,8 @@ pub async fn keep(app: &App, subject: &Subject, client: Uuid, sheet: &Sheet, ver
     let mut tx = app.database.act(subject, Act::new("comfort.change").client(client)).await?;
     clients::key(&mut tx, app, client).await?;
     clients::must_be_open(&mut tx, client).await?;
+    // A sheet that could not be shown is not replaced.
+    queries::sheet(&mut tx, client).await?;
     if !queries::keep(&mut tx, client, sheet, version, app.world.now()).await? {
         return Ok(false);
     }
@@ -113,7 +115,11 @@ pub async fn keep(app: &App, subject: &Subject, client: Uuid, sheet: &Sheet, ver
 /// [`Error::Inconsistent`] when a row does not say what it must.
 pub async fn first_plan(tx: &mut Tx, client: Uuid) -> Result<Plan, Error> {
     let last = queries::last_comfortable(tx, client).await?;
-    let sheet = queries::sheet(tx, client).await?.map(|(sheet, _)| sheet);
+    let sheet = match queries::sheet(tx, client).await {
+        // The record shows that it cannot be read; the session starts from the usual.
+        Err(Error::Inconsistent(_)) => None,
+        sheet => sheet?.map(|(sheet, _)| sheet),
+    };
     Ok(start_from(last, sheet))
 }
 
