@@ -47,7 +47,8 @@ pub async fn requests(State(app): State<App>, mut request: Request, next: Next) 
         response.headers_mut().insert(HEADER, value);
     }
     app.counts.add(Key { route, method, status }, took);
-    span.in_scope(|| tracing::info!(method, route, status, ms = took.as_secs_f64() * 1_000.0, "answered"));
+    let ms = took.as_micros() as f64 / 1_000.0;
+    span.in_scope(|| tracing::info!(method, route, status, ms, "answered"));
     response
 }
 
