@@ -37,7 +37,12 @@ fn a_crash_in_a_set_leaves_it_unknown_and_never_starts_it_again() {
         assert_eq!(view.epoch, epoch + 1);
         assert!(view.set.is_none() && view.state == RoomState::Ready, "{view:?}");
         assert!(view.needs.sight && view.needs.client_ready, "both look and say ready anew: {view:?}");
-        counted(&scene.house.database.superuser, "SELECT count(*) FROM set_ending WHERE ending = 'unknown' AND at_ms IS NULL", 1).await;
+        counted(
+            &scene.house.database.superuser,
+            "SELECT count(*) FROM set_outcome WHERE ending = 'unknown' AND NOT EXISTS (SELECT FROM set_ending)",
+            1,
+        )
+        .await;
         assert_eq!(desk.order(epoch, Order::Start).await, Some(Refusal::OldEpoch), "an order from before");
         assert_eq!(desk.order(epoch + 1, Order::Start).await, Some(Refusal::Needs));
         stage.send(&leeward_core::wire::FromStage::Ready);

@@ -24,7 +24,7 @@ mod set;
 mod stage;
 mod view;
 
-pub use event::{Cause, Effect, Event, MomentKind, Start, Why};
+pub use event::{Cause, Effect, Event, Facts, LastWords, MomentKind, Start, Why};
 
 use std::collections::HashSet;
 
@@ -61,7 +61,10 @@ pub struct Room {
     /// How often the desk asked for the check of left and right.
     sides_asked: u32,
     seat: SeatState,
-    seat_asked_for: bool,
+    seat_id: Option<String>,
+    asking: Option<String>,
+    /// Nothing is written down any more; see [`Event::RecordRefuses`].
+    record_refuses: bool,
     closed: Option<Option<String>>,
 
     desks: Vec<Desk>,
@@ -111,7 +114,9 @@ impl Room {
             eyes_locked: start.eyes_locked,
             sides_asked: 0,
             seat: start.seat,
-            seat_asked_for: start.seat_asked_for,
+            seat_id: start.seat_id,
+            asking: start.asking,
+            record_refuses: false,
             closed: None,
             desks: Vec::new(),
             control: None,
@@ -150,12 +155,11 @@ impl Room {
             Event::StageJoined { stage } => self.stage_joined(stage),
             Event::StageSaid { stage, said } => self.stage_said(stage, said),
             Event::StageLeft { stage } => self.stage_left(stage),
-            Event::Seat { state, asked_for } => self.seat_changed(state, asked_for),
             Event::SetRecorded { number, id } => self.set_recorded(number, id),
             Event::SetNotRecorded { number } => self.set_not_recorded(number),
             Event::Kept { set, seq } => self.kept(set, seq),
-            Event::EyesLocked(locked) => self.lock_eyes(locked),
-            Event::Close { words } => self.close(words),
+            Event::Facts(facts) => self.take_facts(facts),
+            Event::RecordRefuses(refuses) => self.record_refuses(refuses),
             Event::Tick => {}
         }
         // What the event made due goes before the view: a stage looks at its last sign of the desk before it starts a set.
@@ -194,10 +198,31 @@ impl Room {
         self.send_beats();
     }
 
-    fn seat_changed(&mut self, state: SeatState, asked_for: bool) {
+    fn take_facts(&mut self, facts: Facts) {
+        let Facts { ended, eyes_locked, seat, seat_id, asking } = facts;
+        if let Some(words) = ended {
+            self.close(words);
+        }
+        self.lock_eyes(eyes_locked);
+        if seat_id != self.seat_id {
+            // Whoever sits there now is somebody else, however they came in.
+            self.seat_changed(SeatState::Empty);
+        }
+        (self.seat_id, self.asking) = (seat_id, asking);
+        self.seat_changed(seat);
+    }
+
+    fn record_refuses(&mut self, refuses: bool) {
+        self.record_refuses = refuses;
+        if refuses {
+            // Stimulation without a record is not to be; the desk reads why.
+            self.end_set(crate::wire::Ending::StoppedByClinician);
+        }
+    }
+
+    fn seat_changed(&mut self, state: SeatState) {
         let was_live = self.is_live();
         self.seat = state;
-        self.seat_asked_for = asked_for;
         if self.is_live() && !was_live {
             self.go_live();
         }
@@ -225,7 +250,7 @@ impl Room {
         }
     }
 
-    fn close(&mut self, words: Option<String>) {
+    fn close(&mut self, words: LastWords) {
         self.end_set(crate::wire::Ending::StoppedByClinician);
         self.closed = Some(words);
     }

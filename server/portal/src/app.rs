@@ -14,6 +14,7 @@ use tower_http::compression::CompressionLayer;
 use crate::clock::World;
 use crate::config::Origin;
 use crate::database::Database;
+use crate::once::Derived;
 use crate::page::{MOST_FORM, show_errors};
 use crate::seal::PracticeKey;
 use crate::security::{self, Limits};
@@ -52,6 +53,8 @@ pub struct Shared {
     pub origin: Origin,
     #[expect(missing_docs, reason = "see Parts")]
     pub proxies: usize,
+    /// Makes links, codes and seats from the keys of requests.
+    pub derived: Derived,
     /// Limits on tries.
     pub limits: Limits,
     /// Sign-ins as they are closed.
@@ -89,6 +92,18 @@ pub enum Rule {
     Care,
 }
 
+/// What becomes of a request that is sent again because its answer was lost. Every route that changes
+/// something says so; the test of this is generated from the list.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Repeats {
+    /// It carries a key: see `once`. The second time has the first one's answer.
+    Keyed,
+    /// What it says names its one effect, as here.
+    ByNature(&'static str),
+    /// It does not repeat, for this reason.
+    Not(&'static str),
+}
+
 /// One route, for the list.
 #[derive(Clone, Copy, Debug)]
 pub struct Route {
@@ -98,6 +113,8 @@ pub struct Route {
     pub path: &'static str,
     /// Who may.
     pub rule: Rule,
+    /// Whether it may be sent again; nothing for what is only read.
+    pub repeats: Option<Repeats>,
 }
 
 /// Collects routes and their rules together, so that none can be without.
@@ -112,17 +129,24 @@ impl Routes {
     /// A route that is read.
     #[must_use]
     pub fn get(self, path: &'static str, rule: Rule, handler: MethodRouter<App>) -> Self {
-        self.add("GET", path, rule, handler)
+        self.add(Route { method: "GET", path, rule, repeats: None }, handler)
     }
 
-    /// A route that changes something.
+    /// A route that changes something, once for its key.
     #[must_use]
     pub fn post(self, path: &'static str, rule: Rule, handler: MethodRouter<App>) -> Self {
-        self.add("POST", path, rule, handler)
+        self.post_repeated(path, rule, Repeats::Keyed, handler)
     }
 
-    fn add(mut self, method: &'static str, path: &'static str, rule: Rule, handler: MethodRouter<App>) -> Self {
-        self.list.push(Route { method, path, rule });
+    /// A route that changes something without a key.
+    #[must_use]
+    pub fn post_repeated(self, path: &'static str, rule: Rule, repeats: Repeats, handler: MethodRouter<App>) -> Self {
+        self.add(Route { method: "POST", path, rule, repeats: Some(repeats) }, handler)
+    }
+
+    fn add(mut self, route: Route, handler: MethodRouter<App>) -> Self {
+        let Route { path, rule, .. } = route;
+        self.list.push(route);
         match rule {
             Rule::Anybody | Rule::Seat => self.open = self.open.route(path, handler),
             Rule::Member | Rule::Care => self.members = self.members.route(path, handler),
@@ -161,6 +185,7 @@ pub fn route_list() -> Vec<Route> {
 pub fn build(parts: Parts) -> (App, Router) {
     let Parts { database, world, key, origin, proxies, demo } = parts;
     let app = App(Arc::new(Shared {
+        derived: key.derived(),
         database,
         world,
         key,

@@ -11,6 +11,7 @@ use aes_gcm::{Aes256Gcm, Key, Nonce};
 use uuid::Uuid;
 
 use crate::clock::World;
+use crate::once::Derived;
 
 const FORMAT: u8 = 1;
 const NONCE: usize = 12;
@@ -87,7 +88,7 @@ pub enum SealError {
     Closed,
 }
 
-/// The practice's key: wraps the clients' keys, opens nothing else.
+/// The practice's key: wraps the clients' keys, and opens nothing else.
 #[derive(Clone)]
 pub struct PracticeKey {
     key: Key<Aes256Gcm>,
@@ -112,6 +113,12 @@ impl PracticeKey {
             *byte = u8::from_str_radix(pair, 16).map_err(|_| SealError::Form)?;
         }
         Ok(Self { key: bytes.into() })
+    }
+
+    /// What links, codes and seats are made from: a secret of its own, by HMAC-SHA-256 of the key.
+    #[must_use]
+    pub fn derived(&self) -> Derived {
+        Derived::under(&Derived::under(&self.key.into()).bytes("links, codes and seats", &[]))
     }
 
     /// A new key for a client, and the same wrapped for the database.

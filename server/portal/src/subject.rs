@@ -51,6 +51,12 @@ impl Act {
         Self { name, client: None, object: None }
     }
 
+    /// Its name.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        self.name
+    }
+
     /// The client it concerns.
     #[must_use]
     pub const fn client(mut self, id: Uuid) -> Self {
@@ -80,17 +86,23 @@ impl Tx {
         }
     }
 
+    /// Names the row that the act made, once it has its id.
+    pub fn is_about(&mut self, object: Uuid) {
+        if let Some(act) = &mut self.act {
+            act.object = Some(object);
+        }
+    }
+
     /// Writes the audit row and commits. Only now may anything be called saved.
     ///
     /// # Errors
-    /// [`Error::Database`]: nothing was kept.
+    /// [`Error::Database`]: nothing was kept. [`Error::Unconfirmed`]: whether it was kept is not known.
     pub async fn commit(mut self) -> Result<(), Error> {
         if let Some(Act { name, client, object }) = self.act {
             // Last, because the row that puts the audit in order stays locked until the commit.
             sqlx::query!("SELECT access.audit($1, $2, $3)", name, client, object).execute(&mut *self.inner).await?;
         }
-        self.inner.commit().await?;
-        Ok(())
+        self.inner.commit().await.map_err(Error::Unconfirmed)
     }
 }
 

@@ -58,7 +58,7 @@ function draw(): void {
   const now = performance.now();
   const callBack = desk.dataset.callBack ?? "";
   render(state, { now, wall: Date.now(), room: roomNow(now), clock: clock.error(now), closeBy: Number.isNaN(closeBy) ? null : closeBy, callBack, baseline, wide: wide.matches });
-  admission.follow(state.view?.seat);
+  admission.follow(state.view?.seat, { atTheDoor: state.view?.seat_id ?? null, asking: state.view?.asking ?? null });
   preview.draw();
   // A page nobody can see has drawn nothing: the client must not be told that the desk knows.
   if (document.visibilityState === "visible") drawn = state.view?.seq ?? 0;

@@ -3,8 +3,9 @@
 use std::collections::VecDeque;
 
 use super::line::Line;
+use super::set::MOST_SEGMENTS;
 use super::{Effect, MomentKind, Room, Why};
-use crate::wire::{BeatReply, FromDesk, Refusal, ToDesk, WIRE_VERSION};
+use crate::wire::{BeatReply, FromDesk, Refusal, SetView, ToDesk, WIRE_VERSION};
 
 /// Answers remembered for orders that come twice.
 const ANSWERS: usize = 64;
@@ -105,6 +106,7 @@ impl Room {
         match said {
             FromDesk::Hello { wire } if !greeted => self.greet_desk(id, wire),
             FromDesk::Beat(reply) if greeted => self.desk_answered(id, reply),
+            FromDesk::HandBack { set } if greeted => self.handed_back(*set),
             FromDesk::Order { epoch, id: order, order: what } if greeted => {
                 self.desk_ordered(id, epoch, order, what);
             }
@@ -128,6 +130,14 @@ impl Room {
             self.desk_sign();
         }
         self.send_beats();
+    }
+
+    /// Only of a set that the record has and that is not this room's own: that one writes for itself.
+    fn handed_back(&mut self, set: SetView) {
+        let own = self.set.as_ref().is_some_and(|own| own.id == set.id);
+        if self.known_sets.contains(&set.id) && !own && set.timeline.segments.len() <= MOST_SEGMENTS {
+            self.effects.push(Effect::KeepHandedBack(set));
+        }
     }
 
     fn desk_answered(&mut self, id: u64, reply: BeatReply) {

@@ -71,6 +71,9 @@ impl Room {
         if self.needs() != Default::default() {
             return Err(Refusal::Needs);
         }
+        if self.record_refuses {
+            return Err(Refusal::NotSaved);
+        }
         self.check_plan(&self.plan)?;
         self.begin_set(desk, id);
         Ok(Carried::AnsweredLater)

@@ -6,7 +6,7 @@ use crate::timeline::{Goal, NoRoom};
 use crate::wire::{Ending, Length, Plan, Refusal, SetView, Timeline};
 
 /// More pieces than this in one set come from a held key, not from a decision.
-const MOST_SEGMENTS: usize = 240;
+pub(super) const MOST_SEGMENTS: usize = 240;
 
 /// A set that is being written to the record.
 #[derive(Debug)]

@@ -44,6 +44,11 @@ pub enum FromDesk {
     },
     /// The answer to a beat.
     Beat(BeatReply),
+    /// What the room before this one showed of its last set and may not have been able to write down.
+    HandBack {
+        /// As it was shown last.
+        set: Box<SetView>,
+    },
     /// An order. Refused when `epoch` is not the room's. The same `id` twice acts once.
     Order {
         /// The room's epoch that the desk saw when the key was pressed.
@@ -88,6 +93,7 @@ pub enum Refusal {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS), ts(export))]
 #[serde(rename_all = "snake_case", tag = "type")]
+#[expect(clippy::large_enum_variant, reason = "nothing else is sent as often as what is large")]
 pub enum ToDesk {
     /// See [`Beat`].
     Beat(Beat),
@@ -143,6 +149,15 @@ pub struct DeskView {
     pub seat: SeatState,
     /// A second device asks for the seat.
     pub seat_asked_for: bool,
+    /// The device that has the seat: what is to be admitted.
+    #[serde(default)]
+    pub seat_id: Option<String>,
+    /// The device that asks for the seat: what the seat is to be moved to.
+    #[serde(default)]
+    pub asking: Option<String>,
+    /// Nothing gets into the record any more. Nothing starts; what ran was stopped.
+    #[serde(default)]
+    pub record_refuses: bool,
     /// The stage's socket is open and was heard lately.
     pub stage_here: bool,
     /// Room time when the stage was last heard.

@@ -103,10 +103,6 @@ pub(super) async fn lock(tx: &mut Tx, client: Uuid) -> Result<Option<bool>, sqlx
         .await
 }
 
-pub(super) async fn zone(tx: &mut Tx) -> Result<String, sqlx::Error> {
-    sqlx::query_scalar!("SELECT zone FROM practice").fetch_one(&mut **tx).await
-}
-
 /// What stands in clear about a client.
 pub(super) struct ClientRow {
     pub(super) number: i32,

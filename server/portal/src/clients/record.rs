@@ -6,16 +6,16 @@ use axum::response::Html;
 use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
 
-use super::request::Id;
 use super::{Cautions, Details, details, is_rehearsal, key, queries};
 use crate::app::App;
 use crate::comfort;
 use crate::error::Error;
+use crate::forms::Id;
 use crate::page::{Frame, page};
-use crate::sessions::When;
 use crate::signin::Member;
 use crate::subject::Act;
 use crate::targets::{self, Target};
+use crate::when::When;
 
 #[derive(Template)]
 #[template(path = "clients/record.html")]

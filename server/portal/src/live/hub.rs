@@ -72,21 +72,23 @@ impl Rooms {
         }
     }
 
-    /// Something about the seats of `session` was committed: its room looks at them again.
-    pub(super) async fn look_at_seats(&self, session: Uuid) {
-        self.post(session, Mail::SeatsChanged).await;
-    }
-
-    /// Sends to the room of `session`; without one there is nobody to tell.
-    pub(super) async fn post(&self, session: Uuid, mail: Mail) {
+    /// Something of `session` may have been committed: its room, if there is one, reads the record again.
+    pub(super) async fn read_again(&self, session: Uuid) {
         if let Some(door) = self.find(session).await {
             // A room that ends at this moment reads all of this anew when it opens again.
-            let _ = door.mail.send(mail).await;
+            let _ = door.mail.send(Mail::ReadRecord).await;
+        }
+    }
+
+    /// As [`Rooms::read_again`], for each session of a client.
+    pub(super) async fn read_again_for(&self, client: Uuid) {
+        for door in self.of_client(client).await {
+            let _ = door.mail.send(Mail::ReadRecord).await;
         }
     }
 
     /// The rooms of this client's sessions.
-    pub(super) async fn of_client(&self, client: Uuid) -> Vec<Door> {
+    async fn of_client(&self, client: Uuid) -> Vec<Door> {
         let places: Vec<Place> = self.places().values().cloned().collect();
         let mut doors = Vec::new();
         for place in places {

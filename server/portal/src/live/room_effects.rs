@@ -10,8 +10,9 @@ use uuid::Uuid;
 use super::clerk::Job;
 use super::line::{Line, Out};
 use super::names;
-use super::queries_room::OrderRow;
+use super::queries_room::{EndingRow, OrderRow, Witness};
 use super::room_task::Keeper;
+use crate::ids::new_id;
 
 /// Evidence in so many messages may wait for the database; what is more is not taken, and the page
 /// sends it again until it is told that it was kept.
@@ -39,13 +40,19 @@ impl Keeper {
             }
             Effect::RecordSet { number, plan } => self.record_set(number, plan),
             Effect::KeepEvidence(facts) => self.keep_evidence(facts),
+            Effect::KeepHandedBack(set) => {
+                let recorded_at = self.holder.app.world.now();
+                self.write(Job::HandedBack { set, recorded_at });
+            }
             Effect::RecordMoment { kind, .. } => {
-                let at = self.holder.app.world.now();
-                self.write(Job::Moment { kind: names::moment(kind), at });
+                let world = &self.holder.app.world;
+                self.write(Job::Moment { kind: names::moment(kind), once: new_id(world), at: world.now() });
             }
             Effect::RecordEnding { set, ending, at } => {
                 let recorded_at = self.holder.app.world.now();
-                self.write_set(&set, |set| Ok(Job::Ending { set, ending: names::ending(ending), at, recorded_at }));
+                self.write_set(&set, |set| {
+                    Ok(Job::Ending(EndingRow { set, witness: Witness::Room, ending: names::ending(ending), at: Some(at), recorded_at }))
+                });
             }
             Effect::RecordOrdered { set, seq, cause, plan, timeline, at } => {
                 let recorded_at = self.holder.app.world.now();
@@ -65,7 +72,7 @@ impl Keeper {
         let (holder, mail) = (self.holder.clone(), self.mail.clone());
         tokio::spawn(async move {
             let answer = holder.record_set(number, plan).await;
-            // Without its room the set stays without an end in the record, which the next one marks unknown.
+            // Without its room the set stays without an end in the record, which reads as unknown.
             let _ = mail.send(answer).await;
         });
     }

@@ -1,15 +1,14 @@
 //! The seat of a room: the device that has it, and those that ask for it.
 
-use leeward_core::room::Event;
+use leeward_core::room::{Event, Facts};
 use leeward_core::wire::{FromStage, Needs, RoomState, StageView, ToStage};
 use tokio::time::Instant;
 use uuid::Uuid;
 
 use super::clerk::Job;
-use super::holder::seat_state;
 use super::line::{Line, Out, closing};
-use super::queries_room::SeatRow;
-use super::room_task::{Keeper, WAITING_VIEW};
+use super::queries_room::{SeatRow, Standing};
+use super::room_task::{Keeper, READING, WAITING_VIEW};
 
 impl Keeper {
     pub(super) fn stage_opened(&mut self, socket: u64, line: Line) {
@@ -21,7 +20,7 @@ impl Keeper {
             self.tell(Event::StageJoined { stage: socket });
         }
         // The seat may be newer than what was read, or have moved since it was asked for.
-        self.write(Job::Seats);
+        self.read_record();
     }
 
     pub(super) fn stage_said(&mut self, stage: u64, said: FromStage) {
@@ -45,13 +44,27 @@ impl Keeper {
         }
     }
 
-    pub(super) fn seats_read(&mut self, seats: Vec<SeatRow>) {
+    /// Has the record read again, after what is still to be written.
+    pub(super) fn read_record(&mut self) {
+        self.next_reading = Instant::now() + READING;
+        // One that waits already will read what this one is about.
+        if !std::mem::replace(&mut self.reading, true) {
+            self.write(Job::Facts);
+        }
+    }
+
+    /// Follows what the record says.
+    pub(super) fn record_read(&mut self, facts: Facts, seats: Vec<SeatRow>) {
+        self.reading = false;
         self.seats = seats;
-        let (state, asked_for) = seat_state(&self.seats);
         for (socket, out) in self.outdated_stages() {
             self.close(socket, out);
         }
-        self.tell(Event::Seat { state, asked_for });
+        let ended = facts.ended.is_some();
+        self.tell(Event::Facts(facts));
+        if ended {
+            self.over = Some(closing::OVER);
+        }
     }
 
     /// Client sockets whose seat is not what it was when they opened.
@@ -60,8 +73,9 @@ impl Keeper {
             let seat = line.seat()?;
             match self.seats.iter().find(|row| row.id == seat) {
                 None => Some((*socket, closing::SEAT_CLOSED)),
+                Some(row) if row.standing == Standing::Left => Some((*socket, closing::SEAT_CLOSED)),
                 // It has the seat now: it comes in again through the same door as everybody.
-                Some(row) if row.taken && line.waits() => Some((*socket, closing::COME_BACK)),
+                Some(row) if row.standing != Standing::Asks && line.waits() => Some((*socket, closing::COME_BACK)),
                 Some(_) => None,
             }
         };

@@ -3,7 +3,7 @@
 use std::collections::HashMap;
 use std::time::Duration;
 
-use leeward_core::room::{Event, Room};
+use leeward_core::room::{Event, Facts, Room};
 use leeward_core::wire::{FromDesk, FromStage};
 use tokio::sync::mpsc::{self, Receiver, Sender, UnboundedSender};
 use tokio::task::JoinHandle;
@@ -25,6 +25,9 @@ const MAILBOX: usize = 256;
 const ALONE: Duration = Duration::from_secs(600);
 /// A waiting device hears from the room this often, well within its patience.
 pub(super) const WAITING_VIEW: Duration = Duration::from_secs(5);
+/// Told or not, a room that somebody is in reads the record again after this time: what was committed and not told is
+/// followed within it.
+pub(super) const READING: Duration = Duration::from_secs(3);
 /// At the end, so long for what is not written yet.
 const LAST_WORDS: Duration = Duration::from_secs(10);
 
@@ -44,10 +47,10 @@ pub(super) enum Mail {
     Event(Box<Event>),
     /// The clerk is done with one message of evidence.
     EvidenceDone,
-    /// The seats in the record changed.
-    SeatsChanged,
-    /// They are these.
-    Seats(Vec<SeatRow>),
+    /// Something in the record may have changed that the room has to follow.
+    ReadRecord,
+    /// It says this.
+    Facts(Box<(Facts, Vec<SeatRow>)>),
     /// Somebody else holds the room, or the session has ended.
     RoomLost,
     /// The portal stops.
@@ -72,6 +75,8 @@ pub(super) async fn open(app: &App, subject: &Subject, session: Uuid) -> Result<
         evidence_waiting: 0,
         recording: 0,
         waiting_views: 0,
+        reading: false,
+        next_reading: Instant::now() + READING,
         alone_since: Instant::now(),
         next_waiting_view: Instant::now(),
         over: None,
@@ -107,10 +112,13 @@ pub(super) struct Keeper {
     pub recording: u32,
     pub waiting_views: u32,
     pub next_waiting_view: Instant,
+    /// The clerk is about to read the record.
+    pub reading: bool,
+    pub next_reading: Instant,
     /// Nobody was here since.
     alone_since: Instant,
     /// Set when the room is to end: what all sockets are closed with.
-    over: Option<Out>,
+    pub over: Option<Out>,
     pub mail: Sender<Mail>,
     /// Boxed, since a queue keeps places for its messages even while it is empty.
     pub jobs: UnboundedSender<Box<Job>>,
@@ -136,7 +144,8 @@ impl Keeper {
         let tick = self.room.next_wake().map(|at| self.since + Duration::from_secs_f64(at.max(0.0) / 1_000.0));
         let alone = self.is_alone().then(|| self.alone_since + ALONE);
         let waiting = self.lines.values().any(Line::waits).then_some(self.next_waiting_view);
-        [tick, alone, waiting].into_iter().flatten().min().unwrap_or_else(|| Instant::now() + ALONE)
+        let reading = (!self.lines.is_empty()).then_some(self.next_reading);
+        [tick, alone, waiting, reading].into_iter().flatten().min().unwrap_or_else(|| Instant::now() + ALONE)
     }
 
     fn is_alone(&self) -> bool {
@@ -146,6 +155,9 @@ impl Keeper {
     fn wait_over(&mut self) {
         self.tell(Event::Tick);
         let now = Instant::now();
+        if now >= self.next_reading && !self.lines.is_empty() {
+            self.read_record();
+        }
         if now >= self.next_waiting_view {
             self.show_waiting();
         }
@@ -166,8 +178,8 @@ impl Keeper {
             Mail::Left(socket) => self.left(socket),
             Mail::Event(event) => self.take_event(*event),
             Mail::EvidenceDone => self.evidence_waiting = self.evidence_waiting.saturating_sub(1),
-            Mail::SeatsChanged => self.write(Job::Seats),
-            Mail::Seats(seats) => self.seats_read(seats),
+            Mail::ReadRecord => self.read_record(),
+            Mail::Facts(found) => self.record_read(found.0, found.1),
             Mail::RoomLost => {
                 self.recording = self.recording.saturating_sub(1);
                 self.over = Some(closing::COME_BACK);
@@ -182,7 +194,6 @@ impl Keeper {
     fn take_event(&mut self, event: Event) {
         match event {
             Event::SetRecorded { .. } | Event::SetNotRecorded { .. } => self.recording = self.recording.saturating_sub(1),
-            Event::Close { .. } => self.over = Some(closing::OVER),
             _ => {}
         }
         self.tell(event);

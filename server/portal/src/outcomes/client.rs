@@ -9,12 +9,13 @@ use leeward_core::chart::Chart;
 use super::course;
 use super::queries::{self, SessionRow, TargetRow};
 use crate::app::App;
-use crate::clients::Id;
 use crate::error::Error;
+use crate::forms::Id;
 use crate::page::{Frame, page};
-use crate::sessions::{ClosingKind, When};
+use crate::sessions::ClosingKind;
 use crate::signin::{Member, Role};
 use crate::subject::Act;
+use crate::when::When;
 
 struct Line {
     row: SessionRow,

@@ -9,8 +9,9 @@ use super::entries::{ONLY_VERSION, stamp};
 use super::queries_entries::{self, EntryRow};
 use super::{codes, queries, sets};
 use crate::app::App;
-use crate::clients::{self, Id};
+use crate::clients;
 use crate::error::Error;
+use crate::forms::Id;
 use crate::seal::{ClientKey, Field};
 use crate::signin::Member;
 use crate::subject::{Act, Tx};
@@ -23,7 +24,7 @@ pub async fn log(tx: &mut Tx, app: &App, session: Uuid) -> Result<SessionLog, Er
     let row = queries::session(tx, session).await?.ok_or(Error::NotFound)?;
     tx.concerns(row.client_id);
     let key = clients::key(tx, app, row.client_id).await?;
-    let sets = sets::of_session(tx, session, row.ended_at.is_some()).await?;
+    let sets = sets::of_session(tx, session).await?;
     let rows = queries_entries::entries(tx, session).await?;
     let entries = rows.into_iter().map(|row| entry(row, &key)).collect::<Result<_, _>>()?;
     Ok(SessionLog { sets: sets.into_iter().map(log_set).collect(), entries })

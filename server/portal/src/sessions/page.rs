@@ -11,15 +11,17 @@ use uuid::Uuid;
 use super::close::ClosingKind;
 use super::queries::{self, SessionRow};
 use super::record::{self, EntryKind, EntryLine, SetLine};
-use super::{When, Words, queries_entries, queries_sets, sets, standing, steps, words};
+use super::{Words, queries_entries, queries_sets, sets, standing, steps, words};
 use crate::app::App;
-use crate::clients::{self, Id};
+use crate::clients;
 use crate::error::Error;
+use crate::forms::Id;
 use crate::page::{Frame, page};
 use crate::seal::Private;
 use crate::signin::Member;
 use crate::subject::{Act, Tx};
 use crate::targets;
+use crate::when::When;
 
 #[derive(Template)]
 #[template(path = "sessions/session.html")]
@@ -76,7 +78,7 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
     let (words, _) = words::words(tx, &key, id).await?;
     let moments = record::moment_lines(queries::moments(tx, id).await?, when);
     let entries = standing::standing(&queries_entries::entries(tx, id).await?, &key)?;
-    let sets = sets::of_session(tx, id, row.ended_at.is_some()).await?;
+    let sets = sets::of_session(tx, id).await?;
     let orders = queries_sets::orders(tx, id).await?;
     let steps = steps::steps(&sets, &entries, row.target_id);
     Ok(SessionPage {

@@ -6,12 +6,13 @@ use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{EntryValue, Length};
 use uuid::Uuid;
 
+use super::codes;
 use super::queries::SessionRow;
 use super::queries_sets::OrderRow;
 use super::sets::Set;
 use super::standing::Standing;
-use super::{When, codes};
 use crate::error::Error;
+use crate::when::When;
 
 /// A row of the table of sets, with what stands behind it.
 pub(super) struct SetLine {

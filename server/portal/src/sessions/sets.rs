@@ -23,7 +23,7 @@ pub struct Set {
     pub plan: Plan,
     /// What was heard from the client's screen.
     pub shown: Shown,
-    /// Who or what ended it; the screen's own word first. `None` while it runs.
+    /// Who or what ended it, as the view `set_outcome` decides among its witnesses. `None` while it may run.
     pub ending: Option<Ending>,
     /// When its start was written.
     pub recorded_at: DateTime<Utc>,
@@ -52,18 +52,12 @@ pub struct Shown {
 ///
 /// # Errors
 /// [`Error::Inconsistent`] when a row does not say what it must.
-pub(super) async fn of_session(tx: &mut Tx, session: Uuid, ended: bool) -> Result<Vec<Set>, Error> {
-    queries_sets::sets(tx, session, LONG_GAP_MS).await?.into_iter().map(|row| set(row, ended)).collect()
+pub(super) async fn of_session(tx: &mut Tx, session: Uuid) -> Result<Vec<Set>, Error> {
+    queries_sets::sets(tx, session, LONG_GAP_MS).await?.into_iter().map(set).collect()
 }
 
-fn set(row: SetRow, session_ended: bool) -> Result<Set, Error> {
-    let heard = row.screen_ending.as_deref();
-    let said = heard.or(row.room_ending.as_deref());
-    let ending = match said {
-        Some(name) => Some(codes::read(name, "set_ending.ending")?),
-        None if session_ended => Some(Ending::Unknown),
-        None => None,
-    };
+fn set(row: SetRow) -> Result<Set, Error> {
+    let ending = row.ending.as_deref().map(|name| codes::read(name, "set_outcome.ending")).transpose()?;
     Ok(Set {
         id: row.id,
         number: u32::try_from(row.number).map_err(|_| Error::Inconsistent("stimulus_set.number"))?,
@@ -71,7 +65,7 @@ fn set(row: SetRow, session_ended: bool) -> Result<Set, Error> {
         plan: codes::plan(row.plan, "set_order.plan")?,
         shown: Shown {
             cycles: row.cycles,
-            to_rest: heard.is_some(),
+            to_rest: row.to_rest,
             width: row.width,
             seconds: row.seconds,
             frames: row.frames,

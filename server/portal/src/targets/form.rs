@@ -2,15 +2,13 @@
 //! emotions, SUD, body. What was typed, what is wrong with it, and its page.
 
 use askama::Template;
-use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
 use leeward_core::scale::{ScaleError, Sud, Voc};
 use uuid::Uuid;
 
 use super::{Baseline, Prong, Target, Words};
-use crate::clients::{list, now_stands};
 use crate::error::Error;
-use crate::forms::{Lines, Need, Problems};
+use crate::forms::{Again, Fields, Lines, Need, Problems, list};
 use crate::page::{Frame, page};
 use crate::seal::Private;
 
@@ -78,24 +76,38 @@ impl Typed {
             _ => Err(problems),
         }
     }
+}
 
-    /// Beside each field that now stands differently in the record: how it stands there.
-    pub(super) fn differences(&self, kept: &Self) -> Problems {
-        let mut problems = Problems::default();
-        for (name, typed, kept) in [
-            ("label", &self.label, &kept.label),
-            ("prong", &self.prong, &kept.prong),
-            ("picture", &self.picture, &kept.picture),
-            ("negative_belief", &self.negative_belief, &kept.negative_belief),
-            ("positive_belief", &self.positive_belief, &kept.positive_belief),
-            ("voc", &self.voc, &kept.voc),
-            ("emotions", &self.emotions, &kept.emotions),
-            ("sud", &self.sud, &kept.sud),
-            ("body_location", &self.body_location, &kept.body_location),
-        ] {
-            now_stands(&mut problems, name, typed, kept);
+impl Fields for Typed {
+    const LABELS: &'static [(&'static str, &'static str)] = &[
+        ("label", "Label"),
+        ("prong", "Prong"),
+        ("picture", "Worst picture"),
+        ("negative_belief", "Negative belief"),
+        ("positive_belief", "Positive belief"),
+        ("voc", "VOC"),
+        ("emotions", "Emotions"),
+        ("sud", "SUD"),
+        ("body_location", "Body location"),
+    ];
+
+    fn shown(&self, name: &str) -> String {
+        let prong = || Prong::parse(&self.prong).map_or_else(|| self.prong.clone(), |prong| prong.words().to_owned());
+        match name {
+            "label" => self.label.clone(),
+            "prong" => prong(),
+            "picture" => self.picture.clone(),
+            "negative_belief" => self.negative_belief.clone(),
+            "positive_belief" => self.positive_belief.clone(),
+            "voc" => self.voc.clone(),
+            "emotions" => self.emotions.clone(),
+            "sud" => self.sud.clone(),
+            _ => self.body_location.clone(),
         }
-        problems
+    }
+
+    fn version(&mut self) -> &mut String {
+        &mut self.version
     }
 }
 
@@ -150,11 +162,11 @@ impl Place {
 #[derive(Template)]
 #[template(path = "targets/form.html")]
 pub(super) struct FormPage {
-    pub(super) frame: Frame,
-    pub(super) place: Place,
-    pub(super) typed: Typed,
-    pub(super) problems: Problems,
-    pub(super) notice: &'static str,
+    frame: Frame,
+    place: Place,
+    typed: Typed,
+    problems: Problems,
+    notice: &'static str,
 }
 
 impl FormPage {
@@ -163,21 +175,11 @@ impl FormPage {
     }
 
     fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
-        const LABELS: [(&str, &str); 9] = [
-            ("label", "Label"),
-            ("prong", "Prong"),
-            ("picture", "Worst picture"),
-            ("negative_belief", "Negative belief"),
-            ("positive_belief", "Positive belief"),
-            ("voc", "VOC"),
-            ("emotions", "Emotions"),
-            ("sud", "SUD"),
-            ("body_location", "Body location"),
-        ];
-        list(&LABELS, &self.problems)
+        list::<Typed>(&self.problems)
     }
 
-    pub(super) fn answer(&self, status: StatusCode) -> Result<Response, Error> {
-        Ok((status, page(self)?).into_response())
+    pub(super) fn show(frame: Frame, place: Place, again: Again<Typed>) -> Result<Response, Error> {
+        let Again { typed, problems, notice, status } = again;
+        Ok((status, page(&Self { frame, place, typed, problems, notice })?).into_response())
     }
 }

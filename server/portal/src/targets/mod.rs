@@ -179,14 +179,20 @@ pub struct NewTarget {
 /// [`Error::NotFound`] when the one who asks does not treat the client, [`Error::Conflict`] when the
 /// client's record is archived, [`Error::Database`]: nothing was kept.
 pub async fn create(app: &App, subject: &Subject, new: NewTarget) -> Result<Uuid, Error> {
-    let target = new_id(&app.world);
-    let mut tx = app.database.act(subject, Act::new("target.create").client(new.client).object(target)).await?;
-    let key = clients::key(&mut tx, app, new.client).await?;
-    clients::must_be_open(&mut tx, new.client).await?;
-    queries::insert_target(&mut tx, target, &new, app.world.now()).await?;
-    queries::insert_words(&mut tx, new.client, &seal(app, &key, target, 1, &new.words)?).await?;
-    assess(&mut tx, app, new.client, target, Baseline { sud: new.sud, voc: new.voc }).await?;
+    let mut tx = app.database.act(subject, Act::new("target.create").client(new.client)).await?;
+    let target = add(&mut tx, app, new).await?;
     tx.commit().await?;
+    Ok(target)
+}
+
+async fn add(tx: &mut Tx, app: &App, new: NewTarget) -> Result<Uuid, Error> {
+    let target = new_id(&app.world);
+    tx.is_about(target);
+    let key = clients::key(tx, app, new.client).await?;
+    clients::must_be_open(tx, new.client).await?;
+    queries::insert_target(tx, target, &new, app.world.now()).await?;
+    queries::insert_words(tx, new.client, &seal(app, &key, target, 1, &new.words)?).await?;
+    assess(tx, app, new.client, target, Baseline { sud: new.sud, voc: new.voc }).await?;
     Ok(target)
 }
 

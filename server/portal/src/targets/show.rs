@@ -8,14 +8,15 @@ use leeward_core::scale::{Sud, Voc};
 
 use super::{Status, Target, find};
 use crate::app::App;
-use crate::clients::{Id, details, zone};
+use crate::clients::details;
 use crate::error::Error;
+use crate::forms::Id;
 use crate::outcomes;
 use crate::page::{Frame, page};
 use crate::seal::Private;
-use crate::sessions::When;
 use crate::signin::Member;
 use crate::subject::Act;
+use crate::when::When;
 
 #[derive(Template)]
 #[template(path = "targets/target.html")]
@@ -61,7 +62,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let mut tx = app.database.act(&member.subject, Act::new("target.view").object(id)).await?;
     let target = find(&mut tx, &app, id).await?;
     let client = details(&mut tx, &app, target.client).await?;
-    let when = When::in_zone(zone(&mut tx).await?.name())?;
+    let when = When::in_practice(&mut tx).await?;
     let chart = outcomes::course(&mut tx, id).await?;
     tx.commit().await?;
     page(&TargetPage {

@@ -23,7 +23,7 @@ fn a_new_session_waits_for_its_client() {
     assert!(play.desk_view().stage_here);
     // By hand: (1600 px - 6 % - 62.8 px of dot) / 4 px a mm, seen from 600 mm.
     assert_eq!(play.desk_view().widest, Some(33.4));
-    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
+    play.seat(SeatState::Admitted);
     assert_eq!(play.desk_view().state, RoomState::Ready);
     assert!(play.desk_view().needs.sight);
 }
@@ -156,7 +156,7 @@ fn beats_are_quick_first_then_four_a_second_and_slow_while_waiting() {
     play.run(31_000.0);
     assert_eq!(beats(&play, 0.0, 1_000.0), 20);
     assert_eq!(beats(&play, 1_000.0, 31_000.0), 6);
-    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
+    play.seat(SeatState::Admitted);
     play.run(10_000.0);
     assert_eq!(beats(&play, 31_000.0, 41_000.0), 40);
 }
@@ -201,12 +201,12 @@ fn before_admission_a_stage_says_only_who_and_what_it_is() {
 #[test]
 fn a_stage_learns_nothing_of_a_set_before_it_is_admitted() {
     let mut play = Play::running(2_000.0);
-    play.send(Event::Seat { state: SeatState::Waiting, asked_for: true });
+    play.seat_asked_for(SeatState::Waiting, true);
     assert_eq!(play.stage_view().set, None);
     assert_eq!(play.stage_view().state, RoomState::Waiting);
     assert_eq!(play.ended(), Some(Ending::StoppedByClinician));
     assert!(play.desk_view().seat_asked_for);
-    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
+    play.seat(SeatState::Admitted);
     let needs = play.desk_view().needs;
     assert!(needs.sight && needs.client_ready);
 }

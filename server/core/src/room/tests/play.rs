@@ -2,7 +2,7 @@
 
 use std::collections::{HashMap, HashSet};
 
-use crate::room::{Effect, Event, MomentKind, Room, Start, Why};
+use crate::room::{Effect, Event, Facts, LastWords, MomentKind, Room, Start, Why};
 use crate::safety::default_plan;
 use crate::wire::*;
 
@@ -41,11 +41,15 @@ pub struct Play {
     drawn: HashMap<u64, u32>,
     pending: Vec<(f64, Event)>,
     next_order: u32,
+    /// What the record says.
+    facts: Facts,
 }
 
 impl Play {
     pub fn new(start: Start) -> Self {
+        let (seat, seat_id, asking) = (start.seat, start.seat_id.clone(), start.asking.clone());
         Play {
+            facts: Facts { ended: None, eyes_locked: start.eyes_locked, seat, seat_id, asking },
             room: Room::new(start),
             t: 0.0,
             log: Vec::new(),
@@ -71,7 +75,7 @@ impl Play {
         let mut play = Play::new(Start::first(3));
         play.join_desk(DESK);
         play.join_stage(STAGE);
-        play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
+        play.seat(SeatState::Admitted);
         play.run(2_000.0);
         play
     }
@@ -83,6 +87,32 @@ impl Play {
         let start = play.set().timeline.starts_at().unwrap();
         play.run(start + ms - play.t);
         play
+    }
+
+    /// The record changes, and the room reads it.
+    pub fn in_record(&mut self, change: impl FnOnce(&mut Facts)) -> Vec<Effect> {
+        change(&mut self.facts);
+        self.send(Event::Facts(self.facts.clone()))
+    }
+
+    pub fn seat(&mut self, state: SeatState) -> Vec<Effect> {
+        self.seat_asked_for(state, false)
+    }
+
+    pub fn seat_asked_for(&mut self, state: SeatState, asked_for: bool) -> Vec<Effect> {
+        self.in_record(|facts| {
+            facts.seat = state;
+            facts.seat_id = (state != SeatState::Empty).then(|| "device".into());
+            facts.asking = asked_for.then(|| "other device".into());
+        })
+    }
+
+    pub fn eyes_locked(&mut self, locked: bool) -> Vec<Effect> {
+        self.in_record(|facts| facts.eyes_locked = locked)
+    }
+
+    pub fn close(&mut self, words: LastWords) -> Vec<Effect> {
+        self.in_record(|facts| facts.ended = Some(words))
     }
 
     pub fn join_desk(&mut self, desk: u64) {

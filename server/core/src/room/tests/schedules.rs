@@ -232,7 +232,7 @@ fn take(play: &mut Play, witness: &mut Witness, step: Step) {
                 play.send(Event::StageLeft { stage });
             }
         }
-        Step::Seat(state) => drop(play.send(Event::Seat { state, asked_for: false })),
+        Step::Seat(state) => drop(play.seat(state)),
         Step::Record(at_once) => play.recording = at_once,
         Step::NotRecorded(number) => drop(play.send(Event::SetNotRecorded { number })),
         Step::LateRecord(number) => {
@@ -242,8 +242,8 @@ fn take(play: &mut Play, witness: &mut Witness, step: Step) {
                 play.send(Event::SetRecorded { number, id });
             }
         }
-        Step::Eyes(locked) => drop(play.send(Event::EyesLocked(locked))),
-        Step::Close => drop(play.send(Event::Close { words: None })),
+        Step::Eyes(locked) => drop(play.eyes_locked(locked)),
+        Step::Close => drop(play.close(None)),
     }
     witness.watch(play);
 }
@@ -252,7 +252,7 @@ fn explore(steps: Vec<Step>) -> usize {
     let mut play = Play::new(Start::first(3));
     play.join_desk(DESK);
     play.join_stage(STAGE);
-    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
+    play.seat(SeatState::Admitted);
     play.order(Order::Sight);
     let mut witness = Witness::default();
     for step in steps {

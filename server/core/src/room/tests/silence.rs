@@ -110,7 +110,7 @@ fn nothing_is_lost_while_the_client_waits() {
     play.join_desk(DESK);
     play.join_stage(STAGE);
     play.run(60_000.0);
-    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
+    play.seat(SeatState::Admitted);
     play.run(5_000.0);
     assert_eq!(play.moments(), []);
     assert_eq!(play.desk_view().state, RoomState::Ready);
@@ -125,7 +125,7 @@ fn what_happened_before_admission_is_no_gap() {
     play.run(2_000.0);
     play.send(Event::DeskLeft { desk: DESK });
     play.run(60_000.0);
-    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
+    play.seat(SeatState::Admitted);
     play.join_desk(9);
     assert!(!play.views_of(9).last().unwrap().needs.client_ready);
 }

@@ -47,7 +47,7 @@ fn a_set_at_the_moment_of_admission_finds_the_stage_with_a_fresh_sign_of_the_des
     play.join_desk(DESK);
     play.join_stage(STAGE);
     play.run(14_000.0);
-    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
+    play.seat(SeatState::Admitted);
     let told = play.log.len();
     play.order(Order::Sight);
     assert_eq!(play.order(Order::Start), None);

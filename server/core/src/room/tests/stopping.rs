@@ -173,14 +173,14 @@ fn not_seeing_the_client_ends_the_set_and_asks_for_sight() {
 #[test]
 fn locking_the_eyes_stops_a_set_of_eyes_alone() {
     let mut play = Play::running(4_000.0);
-    play.send(Event::EyesLocked(true));
+    play.eyes_locked(true);
     assert_eq!(play.ended(), Some(Ending::StoppedByClinician));
     play.run(2_000.0);
     assert_eq!(play.order(Order::Start), Some(Refusal::EyesLocked));
     let plan = Plan { channels: Channels { eyes: false, ears: true, hands: false }, ..default_plan() };
     assert_eq!(play.order(Order::Plan { plan }), None);
     assert_eq!(play.order(Order::Start), None);
-    play.send(Event::EyesLocked(true));
+    play.eyes_locked(true);
     assert_eq!(play.ended(), None);
 }
 
@@ -193,7 +193,7 @@ fn locking_the_eyes_takes_the_figure_away() {
     play.order(Order::Plan { plan });
     play.order(Order::Start);
     play.run(3_000.0);
-    play.send(Event::EyesLocked(true));
+    play.eyes_locked(true);
     assert_eq!(play.ended(), Some(Ending::StoppedByClinician));
     play.run(2_000.0);
     assert!(!play.stage_view().figure);
@@ -203,7 +203,7 @@ fn locking_the_eyes_takes_the_figure_away() {
 #[test]
 fn closing_ends_everything_and_says_the_chosen_words() {
     let mut play = Play::running(4_000.0);
-    play.send(Event::Close { words: Some("Until Thursday.".into()) });
+    play.close(Some("Until Thursday.".into()));
     assert_eq!(play.ended(), Some(Ending::StoppedByClinician));
     assert_eq!(play.desk_view().state, RoomState::Closed);
     assert_eq!(play.stage_view().closing_words.as_deref(), Some("Until Thursday."));

@@ -1,5 +1,13 @@
 //! Reading what people typed: each field gets a plain message beside it, and nothing typed is lost.
 
+mod edit;
+mod messages;
+mod request;
+
+pub(crate) use edit::{Again, Edit, Fields, answer};
+pub(crate) use messages::{list, notice};
+pub(crate) use request::{Against, Asks, Id, Sent, version};
+
 use std::collections::BTreeMap;
 
 use leeward_core::safety;

@@ -1,9 +1,10 @@
-//! Times of a session as people read them: with weekday, in the zone of the practice at that time.
+//! Times as people read them: in the zone of the practice, or of a session in the zone of its time.
 
-use chrono::{DateTime, Utc};
+use chrono::{DateTime, NaiveDate, Utc};
 use chrono_tz::Tz;
 
 use crate::error::Error;
+use crate::subject::Tx;
 
 /// Writes times in one zone.
 #[derive(Clone, Copy, Debug)]
@@ -18,6 +19,33 @@ impl When {
         name.parse().map(Self).map_err(|_| Error::Inconsistent("session.zone"))
     }
 
+    /// The zone of the practice's days.
+    ///
+    /// # Errors
+    /// [`Error::Inconsistent`] when the practice names a zone that does not exist.
+    pub async fn in_practice(tx: &mut Tx) -> Result<Self, Error> {
+        let name = sqlx::query_scalar!("SELECT zone FROM practice").fetch_one(&mut **tx).await?;
+        name.parse().map(Self).map_err(|_| Error::Inconsistent("practice.zone"))
+    }
+
+    /// The day on which it is.
+    #[must_use]
+    pub fn date(self, at: &DateTime<Utc>) -> NaiveDate {
+        at.with_timezone(&self.0).date_naive()
+    }
+
+    /// Such as "Mon 2 Nov 2026, 14:07 GMT".
+    #[must_use]
+    pub fn moment(self, at: &DateTime<Utc>) -> String {
+        at.with_timezone(&self.0).format("%a %-d %b %Y, %H:%M %Z").to_string()
+    }
+
+    /// Such as "Mon 2 Nov 2026".
+    #[must_use]
+    pub fn weekday(self, at: &DateTime<Utc>) -> String {
+        at.with_timezone(&self.0).format("%a %-d %b %Y").to_string()
+    }
+
     /// Such as "Tuesday 3 March 2026".
     #[must_use]
     pub fn day(self, at: &DateTime<Utc>) -> String {
@@ -28,6 +56,12 @@ impl When {
     #[must_use]
     pub fn short_day(self, at: &DateTime<Utc>) -> String {
         at.with_timezone(&self.0).format("%-d %b %Y").to_string()
+    }
+
+    /// Such as "3 Mar 26".
+    #[must_use]
+    pub fn brief_day(self, at: &DateTime<Utc>) -> String {
+        at.with_timezone(&self.0).format("%-d %b %y").to_string()
     }
 
     /// Such as "09:05".
