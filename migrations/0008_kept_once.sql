@@ -146,20 +146,20 @@ END $$;
 
 -- The clinician admits the device that they see; asked again, the answer is the same. False: that device has not got the
 -- seat any more.
-CREATE FUNCTION access.admit_seat(which uuid, seat uuid) RETURNS boolean
+CREATE FUNCTION access.admit_seat(which uuid, wanted uuid) RETURNS boolean
 LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
 BEGIN
   IF access.treats_session(which) IS NOT TRUE THEN
     RAISE EXCEPTION 'not allowed to admit to this session' USING ERRCODE = 'insufficient_privilege';
   END IF;
   UPDATE access.seat SET admitted_at = coalesce(admitted_at, access.now())
-  WHERE id = seat AND session_id = which AND taken_at IS NOT NULL AND closed_at IS NULL;
+  WHERE id = wanted AND session_id = which AND taken_at IS NOT NULL AND closed_at IS NULL;
   RETURN FOUND;
 END $$;
 
 -- The clinician moves the seat to the device that they see asking, or refuses it and all that asked before it. True when
 -- that is how it stands afterwards, so that asking again answers the same.
-CREATE FUNCTION access.decide_seat(which uuid, seat uuid, move boolean) RETURNS boolean
+CREATE FUNCTION access.decide_seat(which uuid, wanted uuid, move boolean) RETURNS boolean
 LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
 DECLARE asked access.seat;
 BEGIN
@@ -167,13 +167,13 @@ BEGIN
     RAISE EXCEPTION 'not allowed to decide about this seat' USING ERRCODE = 'insufficient_privilege';
   END IF;
   PERFORM pg_advisory_xact_lock(hashtextextended(which::text, 0));
-  SELECT * INTO asked FROM access.seat WHERE id = seat AND session_id = which;
+  SELECT * INTO asked FROM access.seat WHERE id = wanted AND session_id = which;
   IF NOT FOUND THEN RETURN false; END IF;
   IF move THEN
     IF asked.closed_at IS NOT NULL THEN RETURN false; END IF;
     IF asked.taken_at IS NOT NULL THEN RETURN true; END IF;
-    UPDATE access.seat SET closed_at = access.now(), closed_why = 'moved' WHERE session_id = which AND closed_at IS NULL AND id <> seat;
-    UPDATE access.seat SET taken_at = access.now() WHERE id = seat;
+    UPDATE access.seat SET closed_at = access.now(), closed_why = 'moved' WHERE session_id = which AND closed_at IS NULL AND id <> wanted;
+    UPDATE access.seat SET taken_at = access.now() WHERE id = wanted;
     RETURN true;
   END IF;
   IF asked.taken_at IS NOT NULL THEN RETURN false; END IF;

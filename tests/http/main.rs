@@ -9,3 +9,4 @@ mod records;
 mod scene;
 mod sessions;
 mod signin;
+mod upgrade;

@@ -28,7 +28,7 @@ async fn a_client_has_one_open_session_at_a_time() {
     let target = scene.target.to_string();
     let again = scene.clinician.post_form(&path, &[("target", &target)]).await;
     assert_eq!((again.status, again.location), (303, format!("/sessions/{}/desk", scene.session)));
-    let closed = scene.clinician.post_form(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
+    let closed = scene.clinician.fill_in(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
     assert_eq!((closed.status, closed.location), (303, format!("/sessions/{}", scene.session)), "{}", closed.body);
     let next = scene.clinician.post_form(&path, &[("target", "")]).await;
     assert_eq!(next.status, 303);
@@ -45,7 +45,7 @@ async fn a_client_has_one_open_session_at_a_time() {
 #[tokio::test]
 async fn a_session_takes_only_its_own_clients_live_targets() {
     let mut scene = Scene::build().await;
-    scene.clinician.post_form(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
+    scene.clinician.fill_in(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
     let path = format!("/clients/{}/sessions", scene.client);
     let other = leeward::clients::create(&scene.house.app, &scene.clinician.subject(), Default::default()).await.unwrap();
     let foreign = target(&scene.house, &scene.clinician, other).await.to_string();
@@ -139,7 +139,7 @@ async fn what_is_no_good_entry_is_refused_beside_its_field() {
 async fn a_set_of_another_session_is_no_set_of_this_one() {
     let mut scene = Scene::build().await;
     let old = scene.set(1, Some(24.0), Ending::Done).await;
-    scene.clinician.post_form(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
+    scene.clinician.fill_in(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
     let new = NewSession { client: scene.client, target: None };
     let first = std::mem::replace(&mut scene.session, sessions::open(&scene.house.app, &scene.clinician.subject(), new).await.unwrap());
     let entry = scene.entry(Some(old), None, Moment::AfterSet, EntryValue::Sud { value: 5 });
@@ -182,7 +182,7 @@ async fn the_log_tells_everything_that_was_entered() {
 async fn words_are_sealed_in_the_database() {
     let mut scene = Scene::build().await;
     scene.kept(None, None, Moment::AfterSet, EntryValue::Words { words: "the railing again".into() }).await;
-    scene.clinician.post_form(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
+    scene.clinician.fill_in(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
     let rows: Vec<String> = sqlx::query_scalar(
         "SELECT encode(words, 'escape') FROM process_note
          UNION ALL SELECT encode(note || client_words || companion || resource || next_contact || leaving_state, 'escape') FROM session_words",
@@ -190,7 +190,7 @@ async fn words_are_sealed_in_the_database() {
     .fetch_all(&scene.house.database.superuser)
     .await
     .unwrap();
-    assert_eq!(rows.len(), 2);
+    assert_eq!(rows.len(), 3, "the report, and the words before and after the closing");
     for row in rows {
         for clear in ["railing", "Phase 4", "done for today", "sister", "calm place", "Friday", "Tired"] {
             assert!(!row.contains(clear), "{clear}");

@@ -89,6 +89,18 @@ impl Browser {
         self.send(request).await
     }
 
+    /// Opens the page of a form, fills these fields in and sends it, with what the page put into its hidden fields.
+    pub async fn fill_in(&mut self, page: &str, fields: &[(&str, &str)]) -> Answer {
+        let shown = self.get(page).await.body;
+        let form = shown.split(&format!("action=\"{page}\"")).nth(1).and_then(|rest| rest.split("</form>").next()).unwrap_or_default();
+        let attribute = |tag: &str, name: &str| Some(tag.split_once(&format!("{name}=\""))?.1.split_once('"')?.0.to_owned());
+        let hidden =
+            form.split("<input type=\"hidden\"").skip(1).filter_map(|tag| Some((attribute(tag, " name")?, attribute(tag, " value")?)));
+        let hidden: Vec<(String, String)> = hidden.filter(|(name, _)| !fields.iter().any(|(typed, _)| typed == name)).collect();
+        let all = hidden.iter().map(|(name, value)| (name.as_str(), value.as_str())).chain(fields.iter().copied()).collect::<Vec<_>>();
+        self.post_form(page, &all).await
+    }
+
     /// Sends JSON as a script of the portal would, with a key of its own.
     pub async fn post_json(&mut self, path: &str, value: &impl serde::Serialize) -> Answer {
         self.post_json_once(path, value, &fresh_key()).await

@@ -29,8 +29,9 @@ pub struct House {
     demo: bool,
 }
 
-/// The practice's key in tests.
-fn key() -> PracticeKey {
+/// The practice's key in tests, and of the dumps under `tests/dumps`.
+#[must_use]
+pub fn key() -> PracticeKey {
     PracticeKey::parse(&"5a".repeat(32)).expect("64 digits")
 }
 
@@ -43,6 +44,11 @@ impl House {
     /// A fresh practice served as the demo is.
     pub async fn build_demo() -> Self {
         Self::on(TestDatabase::new().await, Arc::new(TestWorld::default()), true).await
+    }
+
+    /// A practice that an earlier version kept, opened by this one. See [`TestDatabase::from_dump`].
+    pub async fn from_dump(path: &std::path::Path) -> Self {
+        Self::on(TestDatabase::from_dump(path).await, Arc::new(TestWorld::default()), false).await
     }
 
     async fn on(database: TestDatabase, clock: Arc<TestWorld>, demo: bool) -> Self {

@@ -47,8 +47,11 @@ impl std::fmt::Debug for Private {
     }
 }
 
-/// Which field a sealed value belongs to. The numbers are part of what is sealed: never reuse or
-/// change one.
+/// Which field a sealed value belongs to. The numbers are part of what is sealed: never reuse or change one.
+///
+/// Each feature has a range of its own: 1 to 9 keys and what checks them, 10 to 19 clients, 20 to 29 targets, 30 to 39
+/// sessions, 40 to 49 process notes, 50 to 59 the plan of treatment, 60 to 69 intake and consent, 70 to 79 measures,
+/// 80 to 89 what a client writes between sessions, 90 to 99 appointments, 100 to 109 handing over and cover.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(u16)]
 #[expect(missing_docs, reason = "each is the column of the same name")]
@@ -245,6 +248,36 @@ mod tests {
         assert!(PracticeKey::parse(&"ab".repeat(32)).is_ok());
         for bad in ["", "ab", &"ab".repeat(33), &"zz".repeat(32), &"é".repeat(32)] {
             assert_eq!(PracticeKey::parse(bad).err(), Some(SealError::Form));
+        }
+    }
+
+    #[test]
+    fn every_field_has_a_number_of_its_features_range_and_no_two_share_one() {
+        use Field::*;
+        let ranges: [(std::ops::RangeInclusive<u16>, &[Field]); 5] = [
+            (1..=9, &[ClientKey]),
+            (10..=19, &[ClientName, ClientAddressedAs, ClientPhone, ClientContactName, ClientContactPhone, ClientUsualLocation]),
+            (20..=29, &[TargetLabel, TargetPicture, TargetNegativeBelief, TargetPositiveBelief, TargetEmotions, TargetBodyLocation]),
+            (
+                30..=39,
+                &[
+                    SessionLocation,
+                    SessionCallBack,
+                    SessionResource,
+                    SessionLeavingState,
+                    SessionCompanion,
+                    SessionNextContact,
+                    SessionClientWords,
+                    SessionNote,
+                ],
+            ),
+            (40..=49, &[ProcessWords]),
+        ];
+        let mut numbers = std::collections::HashSet::new();
+        for (range, fields) in ranges {
+            for field in fields {
+                assert!(range.contains(&(*field as u16)) && numbers.insert(*field as u16), "{field:?}");
+            }
         }
     }
 

@@ -51,6 +51,18 @@ seat: SeatState,
  */
 seat_asked_for: boolean, 
 /**
+ * The device that has the seat: what is to be admitted.
+ */
+seat_id: string | null, 
+/**
+ * The device that asks for the seat: what the seat is to be moved to.
+ */
+asking: string | null, 
+/**
+ * Nothing gets into the record any more. Nothing starts; what ran was stopped.
+ */
+record_refuses: boolean, 
+/**
  * The stage's socket is open and was heard lately.
  */
 stage_here: boolean, 

@@ -105,6 +105,7 @@ pub(super) async fn archive(
     Sent(against): Sent<Against>,
 ) -> Result<Answer, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("client.archive").client(client), &once).await?;
+    key(&mut tx, &app, client).await?;
     archive_in(&mut tx, &app, client, against.version()?).await?;
     tx.commit(Answer::see(format!("/clients/{client}"))).await
 }
@@ -116,12 +117,12 @@ pub(super) async fn archive(
 /// open, or when the record has another version.
 pub async fn archive_client(app: &App, subject: &Subject, client: Uuid, version: i32) -> Result<(), Error> {
     let mut tx = app.database.act(subject, Act::new("client.archive").client(client)).await?;
+    key(&mut tx, app, client).await?;
     archive_in(&mut tx, app, client, version).await?;
     tx.commit().await
 }
 
 async fn archive_in(tx: &mut Tx, app: &App, client: Uuid, version: i32) -> Result<(), Error> {
-    key(tx, app, client).await?;
     if is_rehearsal(tx, client).await? {
         return Err(Error::Conflict("This is the pretend client of your rehearsals, on no list, so it was not archived."));
     }
