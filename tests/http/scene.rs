@@ -36,7 +36,15 @@ impl Scene {
     }
 
     pub async fn with(roles: &[Role]) -> Self {
-        let house = House::build().await;
+        Self::inside(House::build().await, roles).await
+    }
+
+    /// See [`House::build_behind_wire`].
+    pub async fn behind_wire() -> Self {
+        Self::inside(House::build_behind_wire().await, &[Role::Clinician]).await
+    }
+
+    async fn inside(house: House, roles: &[Role]) -> Self {
         let clinician = house.member(roles).await;
         let mut new = NewClient::default();
         new.details.name = Private::new(NAME);

@@ -10,6 +10,7 @@ mod database;
 mod device;
 mod house;
 mod sealed;
+mod wire;
 mod world;
 
 pub use browser::{Answer, Browser};
@@ -17,4 +18,5 @@ pub use database::TestDatabase;
 pub use device::device;
 pub use house::{House, key};
 pub use sealed::{SEALED, open_all};
+pub use wire::Wire;
 pub use world::TestWorld;

@@ -96,13 +96,17 @@ pub(super) async fn locked_words(tx: &mut Tx, key: &ClientKey, session: Uuid) ->
     words(tx, key, session).await
 }
 
-/// Changes the words of `session`: a new version of them. Every earlier one stays.
+/// Changes the words of `session`: a new version of them, unless they stay as they were. Every earlier one stays.
 ///
 /// # Errors
 /// [`Error::NotFound`] when there is no such session for this subject.
 pub async fn change_words(tx: &mut Tx, app: &App, key: &ClientKey, session: Uuid, change: impl FnOnce(&mut Words)) -> Result<(), Error> {
-    let (mut current, version) = locked_words(tx, key, session).await?;
+    let (before, version) = locked_words(tx, key, session).await?;
+    let mut current = before.clone();
     change(&mut current);
+    if current == before {
+        return Ok(());
+    }
     add_version(tx, app, key, session, &current, version + 1).await
 }
 
