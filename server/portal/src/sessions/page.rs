@@ -78,7 +78,8 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
     let entries = standing::standing(&queries_entries::entries(tx, id).await?, &key)?;
     let sets = sets::of_session(tx, id, row.ended_at.is_some()).await?;
     let orders = queries_sets::orders(tx, id).await?;
-    let steps = steps::steps(&sets, &entries, row.target_id);
+    let start = steps::start(tx, id).await?;
+    let steps = steps::steps(&sets, &entries, row.target_id, start);
     Ok(SessionPage {
         frame,
         id,

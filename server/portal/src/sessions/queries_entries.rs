@@ -136,16 +136,38 @@ pub(super) struct EntryRow {
     pub change: Option<String>,
     pub words: Option<Vec<u8>>,
     pub at: DateTime<Utc>,
+    pub seq: i64,
 }
 
-/// All entries of a session, the corrected and taken-back ones too.
+/// All entries of a session, the corrected and taken-back ones too, with corrections that were made outside of it.
 pub(super) async fn entries(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<EntryRow>> {
     sqlx::query_as!(
         EntryRow,
-        r#"SELECT id AS "id!", set_id, target_id, replaces, moment AS "moment!", scale, value, NULL::text AS change, NULL::bytea AS words, at AS "at!"
-           FROM rating WHERE session_id = $1
-           UNION ALL SELECT id, set_id, NULL, replaces, moment, NULL, NULL, change, words, at FROM process_note WHERE session_id = $1
-           ORDER BY 10, 1"#,
+        r#"SELECT id AS "id!", set_id, target_id, replaces, moment AS "moment!", scale, value, NULL::text AS change, NULL::bytea AS words,
+             at AS "at!", seq AS "seq!"
+           FROM rating WHERE session_id = $1 OR first_id IN (SELECT id FROM rating WHERE session_id = $1)
+           UNION ALL SELECT id, set_id, NULL, replaces, moment, NULL, NULL, change, words, at, seq FROM process_note WHERE session_id = $1
+           ORDER BY 11"#,
+        session
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
+/// A rating by which the course of a session may start.
+pub(super) struct BeforeRow {
+    pub scale: String,
+    pub value: i16,
+    pub moment: String,
+}
+
+/// Of each scale, the rating of the session's target that was asked last before the session.
+pub(super) async fn before(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<BeforeRow>> {
+    sqlx::query_as!(
+        BeforeRow,
+        r#"SELECT DISTINCT ON (r.scale) r.scale AS "scale!", r.value AS "value!", r.moment AS "moment!"
+           FROM session s JOIN standing_rating r ON r.client_id = s.client_id AND r.target_id = s.target_id AND r.place < s.seq
+           WHERE s.id = $1 ORDER BY r.scale, r.place DESC, r.asked DESC"#,
         session
     )
     .fetch_all(&mut **tx)

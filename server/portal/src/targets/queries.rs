@@ -116,7 +116,7 @@ pub(super) async fn standing(tx: &mut Tx, client: Uuid) -> Result<Vec<Standing>,
     sqlx::query_as!(
         Standing,
         r#"SELECT id AS "id!", target_id AS "target!", scale AS "scale!", moment AS "moment!", value AS "value!" FROM standing_rating
-           WHERE client_id = $1 AND target_id IS NOT NULL ORDER BY asked_at, id"#,
+           WHERE client_id = $1 AND target_id IS NOT NULL ORDER BY place, asked"#,
         client
     )
     .fetch_all(&mut **tx)
