@@ -18,8 +18,10 @@ pub(super) enum Kind {
 /// An entry that another one means to replace.
 pub(super) struct Replaced {
     pub id: Uuid,
-    /// `None`: it says that an earlier one is taken back.
+    /// What it says, or said before it was taken back.
     pub kind: Option<Kind>,
+    /// False: it says that an earlier one is taken back.
+    pub says: bool,
     /// Something else replaces it already.
     pub corrected: bool,
 }
@@ -32,11 +34,14 @@ pub(super) async fn has_set(tx: &mut Tx, session: Uuid, set: Uuid) -> sqlx::Resu
 
 pub(super) async fn replaced(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Result<Option<Replaced>> {
     let row = sqlx::query!(
-        r#"SELECT CASE WHEN value IS NOT NULL THEN scale END AS kind, EXISTS (SELECT FROM rating n WHERE n.replaces = r.id) AS "corrected!"
+        r#"SELECT scale AS kind, value IS NOT NULL AS "says!", EXISTS (SELECT FROM rating n WHERE n.replaces = r.id) AS "corrected!"
            FROM rating r WHERE id = $1 AND session_id = $2
            UNION ALL
-           SELECT CASE WHEN words IS NOT NULL THEN 'words' WHEN change IS NOT NULL THEN 'change' END,
-             EXISTS (SELECT FROM process_note n WHERE n.replaces = p.id)
+           SELECT (WITH RECURSIVE earlier AS (
+               SELECT p.words, p.change, p.replaces
+               UNION ALL SELECT n.words, n.change, n.replaces FROM earlier e JOIN process_note n ON n.id = e.replaces)
+             SELECT CASE WHEN words IS NOT NULL THEN 'words' ELSE 'change' END FROM earlier WHERE words IS NOT NULL OR change IS NOT NULL LIMIT 1),
+             words IS NOT NULL OR change IS NOT NULL, EXISTS (SELECT FROM process_note n WHERE n.replaces = p.id)
            FROM process_note p WHERE id = $1 AND session_id = $2"#,
         id,
         session
@@ -51,7 +56,7 @@ pub(super) async fn replaced(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Resu
             Some("change") => Some(Kind::Change),
             _ => None,
         };
-        Replaced { id, kind, corrected: row.corrected }
+        Replaced { id, kind, says: row.says, corrected: row.corrected }
     }))
 }
 

@@ -6,21 +6,24 @@ use axum::response::{IntoResponse, Redirect, Response};
 use chrono::{DateTime, Utc};
 use uuid::Uuid;
 
+use super::assessments::{self, Assessed};
 use super::form::{FormPage, Good, Place, Typed};
-use super::{NewTarget, Status, assess, create, find, queries, seal};
+use super::{NewTarget, Status, create, find, queries, seal};
 use crate::app::App;
 use crate::clients::{self, Against, Id, Sent, notice, version};
 use crate::error::Error;
 use crate::forms::Problems;
 use crate::page::Frame;
+use crate::sessions::When;
 use crate::signin::Member;
-use crate::subject::Act;
+use crate::subject::{Act, Tx};
 
 pub(super) async fn new_form(member: Member, State(app): State<App>, frame: Frame, Id(client): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("client.view").client(client)).await?;
     clients::must_be_open(&mut tx, client).await?;
     tx.commit().await?;
-    FormPage { frame, place: Place::New(client), typed: Typed::default(), problems: Problems::default(), notice: "" }.answer(StatusCode::OK)
+    FormPage { frame, place: Place::New(client), typed: Typed::default(), assessed: None, problems: Problems::default(), notice: "" }
+        .answer(StatusCode::OK)
 }
 
 pub(super) async fn save_new(
@@ -30,7 +33,7 @@ pub(super) async fn save_new(
     Id(client): Id,
     Sent(typed): Sent<Typed>,
 ) -> Result<Response, Error> {
-    let page = |typed, problems, notice| FormPage { frame, place: Place::New(client), typed, problems, notice };
+    let page = |typed, problems, notice| FormPage { frame, place: Place::New(client), typed, assessed: None, problems, notice };
     match try_new(&member, &app, client, &typed).await {
         Ok(Ok(target)) => Ok(Redirect::to(&format!("/targets/{target}")).into_response()),
         Ok(Err(problems)) => page(typed, problems, notice::LOOK).answer(StatusCode::UNPROCESSABLE_ENTITY),
@@ -43,7 +46,7 @@ pub(super) async fn save_new(
 }
 
 async fn try_new(member: &Member, app: &App, client: Uuid, typed: &Typed) -> Result<Result<Uuid, Problems>, Error> {
-    let Good { prong, words, baseline } = match typed.check() {
+    let Good { prong, words, ratings } = match typed.check() {
         Ok(good) => good,
         Err(problems) => {
             // To those who do not treat the client, the form is not there at all.
@@ -52,15 +55,27 @@ async fn try_new(member: &Member, app: &App, client: Uuid, typed: &Typed) -> Res
             return Ok(Err(problems));
         }
     };
-    let new = NewTarget { client, prong, words, sud: baseline.sud, voc: baseline.voc };
+    let new = NewTarget { client, prong, words, sud: ratings.sud, voc: ratings.voc };
     create(app, &member.subject, new).await.map(Ok)
 }
 
 pub(super) async fn edit_form(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("target.view").object(id)).await?;
     let typed = Typed::of(&find(&mut tx, &app, id).await?);
+    let assessed = Some(shown(&mut tx, id).await?);
     tx.commit().await?;
-    FormPage { frame, place: Place::Edit(id), typed, problems: Problems::default(), notice: "" }.answer(StatusCode::OK)
+    FormPage { frame, place: Place::Edit(id), typed, assessed, problems: Problems::default(), notice: "" }.answer(StatusCode::OK)
+}
+
+/// The assessments that the form shows, and how it writes their days.
+async fn shown(tx: &mut Tx, target: Uuid) -> Result<(Vec<Assessed>, When), Error> {
+    Ok((assessments::list(tx, target).await?, When::in_zone(clients::zone(tx).await?.name())?))
+}
+
+/// The same for a form that comes back; `None` when the database does not answer.
+async fn shown_again(member: &Member, app: &App, target: Uuid) -> Option<(Vec<Assessed>, When)> {
+    let mut tx = app.database.look(&member.subject).await.ok()?;
+    shown(&mut tx, target).await.ok()
 }
 
 /// How an edit went.
@@ -77,8 +92,10 @@ pub(super) async fn save_edit(
     Id(id): Id,
     Sent(mut typed): Sent<Typed>,
 ) -> Result<Response, Error> {
-    let page = |typed, problems, notice| FormPage { frame, place: Place::Edit(id), typed, problems, notice };
-    match try_edit(&member, &app, id, &typed).await {
+    let tried = try_edit(&member, &app, id, &typed).await;
+    let assessed = if matches!(tried, Ok(Edit::Saved)) { None } else { shown_again(&member, &app, id).await };
+    let page = |typed, problems, notice| FormPage { frame, place: Place::Edit(id), typed, assessed, problems, notice };
+    match tried {
         Ok(Edit::Saved) => Ok(Redirect::to(&format!("/targets/{id}")).into_response()),
         Ok(Edit::Refused(problems)) => page(typed, problems, notice::LOOK).answer(StatusCode::UNPROCESSABLE_ENTITY),
         Ok(Edit::ChangedMeanwhile(kept)) => {
@@ -97,7 +114,7 @@ pub(super) async fn save_edit(
 async fn try_edit(member: &Member, app: &App, id: Uuid, typed: &Typed) -> Result<Edit, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("target.change").object(id)).await?;
     let before = find(&mut tx, app, id).await?;
-    let Good { prong, words, baseline } = match typed.check() {
+    let Good { prong, words, ratings } = match typed.check() {
         Ok(good) => good,
         Err(problems) => return Ok(Edit::Refused(problems)),
     };
@@ -107,7 +124,10 @@ async fn try_edit(member: &Member, app: &App, id: Uuid, typed: &Typed) -> Result
     let key = clients::key(&mut tx, app, before.client).await?;
     let next = queries::words_version(&mut tx, id).await? + 1;
     queries::change_words(&mut tx, &seal(app, &key, id, next, &words)?).await?;
-    assess(&mut tx, app, before.client, id, baseline).await?;
+    if let Err(problems) = assessments::correct(&mut tx, app, id, typed.slip()).await? {
+        return Ok(Edit::Refused(problems));
+    }
+    assessments::assess(&mut tx, app, before.client, id, ratings).await?;
     tx.commit().await?;
     Ok(Edit::Saved)
 }

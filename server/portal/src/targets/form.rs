@@ -7,12 +7,14 @@ use axum::response::{IntoResponse, Response};
 use leeward_core::scale::{ScaleError, Sud, Voc};
 use uuid::Uuid;
 
-use super::{Baseline, Prong, Target, Words};
+use super::assessments::{Assessed, Ratings, Slip};
+use super::{Prong, Target, Words};
 use crate::clients::{list, now_stands};
 use crate::error::Error;
 use crate::forms::{Lines, Need, Problems};
 use crate::page::{Frame, page};
 use crate::seal::Private;
+use crate::sessions::When;
 
 /// As it was typed.
 #[derive(Clone, Default, serde::Deserialize)]
@@ -27,6 +29,10 @@ pub(super) struct Typed {
     emotions: String,
     sud: String,
     body_location: String,
+    /// The id of a rating that is a typing error, or nothing.
+    wrong: String,
+    /// What it should be.
+    right: String,
     pub(super) version: String,
 }
 
@@ -34,25 +40,24 @@ pub(super) struct Typed {
 pub(super) struct Good {
     pub(super) prong: Prong,
     pub(super) words: Words,
-    pub(super) baseline: Baseline,
+    /// Asked now.
+    pub(super) ratings: Ratings,
 }
 
 impl Typed {
-    /// The form filled with what is kept.
+    /// The form filled with what is kept. Ratings are not: what stands in their fields was asked anew.
     pub(super) fn of(target: &Target) -> Self {
         let text = |private: &Private| private.reveal().to_owned();
-        let rating = |value: Option<u8>| value.map(|value| value.to_string()).unwrap_or_default();
         Self {
             label: text(&target.words.label),
             prong: target.prong.name().to_owned(),
             picture: text(&target.words.picture),
             negative_belief: text(&target.words.negative_belief),
             positive_belief: text(&target.words.positive_belief),
-            voc: rating(target.baseline_voc.map(Voc::get)),
             emotions: text(&target.words.emotions),
-            sud: rating(target.baseline_sud.map(Sud::get)),
             body_location: text(&target.words.body_location),
             version: target.version.to_string(),
+            ..Self::default()
         }
     }
 
@@ -74,9 +79,14 @@ impl Typed {
         let sud = rating(&mut problems, "sud", Sud::parse(&self.sud));
         let voc = rating(&mut problems, "voc", Voc::parse(&self.voc));
         match prong {
-            Some(prong) if problems.none() => Ok(Good { prong, words, baseline: Baseline { sud, voc } }),
+            Some(prong) if problems.none() => Ok(Good { prong, words, ratings: Ratings { sud, voc } }),
             _ => Err(problems),
         }
+    }
+
+    /// The typing error that it names.
+    pub(super) fn slip(&self) -> Slip<'_> {
+        Slip { wrong: &self.wrong, right: &self.right }
     }
 
     /// Beside each field that now stands differently in the record: how it stands there.
@@ -88,9 +98,7 @@ impl Typed {
             ("picture", &self.picture, &kept.picture),
             ("negative_belief", &self.negative_belief, &kept.negative_belief),
             ("positive_belief", &self.positive_belief, &kept.positive_belief),
-            ("voc", &self.voc, &kept.voc),
             ("emotions", &self.emotions, &kept.emotions),
-            ("sud", &self.sud, &kept.sud),
             ("body_location", &self.body_location, &kept.body_location),
         ] {
             now_stands(&mut problems, name, typed, kept);
@@ -153,6 +161,8 @@ pub(super) struct FormPage {
     pub(super) frame: Frame,
     pub(super) place: Place,
     pub(super) typed: Typed,
+    /// The assessments so far of a target that there is already; `None` also when the database did not answer.
+    pub(super) assessed: Option<(Vec<Assessed>, When)>,
     pub(super) problems: Problems,
     pub(super) notice: &'static str,
 }
@@ -162,8 +172,38 @@ impl FormPage {
         Prong::ALL.map(|prong| (prong.name(), prong.words()))
     }
 
+    /// The label of a field for a rating.
+    fn label(&self, scale: &str) -> String {
+        if self.place.is_new() { scale.to_owned() } else { format!("{scale}, asked anew") }
+    }
+
+    /// What a field for a rating says below it: the scale, and how it was assessed last.
+    fn hint(&self, scale: &str, means: &str) -> String {
+        let last = self.assessed.iter().find_map(|(all, when)| Some(all.iter().rfind(|one| one.is(scale))?.words(*when)));
+        match (last, self.place) {
+            (_, Place::New(_)) => means.to_owned(),
+            (None, Place::Edit(_)) => format!("{means} Fill it in only if it was asked today."),
+            (Some(last), Place::Edit(_)) => {
+                format!(
+                    "Assessed last: {last}. Fill it in only if it was asked again: it is kept as a new assessment, and the earlier ones stay. {means}"
+                )
+            }
+        }
+    }
+
+    /// The ratings that may be a typing error, latest first, led by none.
+    fn slips(&self) -> Vec<(String, String)> {
+        let none = (String::new(), "No typing error".to_owned());
+        let known = self.assessed.iter().flat_map(|(all, when)| all.iter().rev().map(|one| (one.id.to_string(), one.words(*when))));
+        let mut slips: Vec<(String, String)> = std::iter::once(none).chain(known).collect();
+        if !slips.iter().any(|(id, _)| *id == self.typed.wrong) {
+            slips.push((self.typed.wrong.clone(), "The value chosen before".to_owned()));
+        }
+        slips
+    }
+
     fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
-        const LABELS: [(&str, &str); 9] = [
+        const LABELS: [(&str, &str); 11] = [
             ("label", "Label"),
             ("prong", "Prong"),
             ("picture", "Worst picture"),
@@ -173,6 +213,8 @@ impl FormPage {
             ("emotions", "Emotions"),
             ("sud", "SUD"),
             ("body_location", "Body location"),
+            ("wrong", "Which value is wrong"),
+            ("right", "It should be"),
         ];
         list(&LABELS, &self.problems)
     }
