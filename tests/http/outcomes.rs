@@ -1,6 +1,7 @@
 //! What it adds up to: a target's course, and the lead's caseload without a word about anybody.
 
 mod counts;
+mod numbering;
 mod standing;
 
 use chrono::Duration;
