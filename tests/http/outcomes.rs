@@ -133,7 +133,7 @@ async fn the_lead_sees_numbers_and_no_word_about_anybody() {
         [
             format!("1|{}", day("Tuesday 3", "8|6|2|3", "incomplete")),
             format!("2|{}", day("Tuesday 10", "6|3|3|4", "incomplete")),
-            format!("3|{}", day("Tuesday 17", "4|0|4|7", "open")),
+            format!("3|{}", day("Tuesday 17", "4|0|4|7", "still open")),
         ]
     );
     let planted = [NAME, "Wilhelmina", LABEL, PICTURE, "heron", "quince", "Ottoline", "Friday", "Rest well", "marmalade"];

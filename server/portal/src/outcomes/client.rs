@@ -12,7 +12,7 @@ use crate::app::App;
 use crate::clients::{self, Id};
 use crate::error::Error;
 use crate::page::{Frame, page};
-use crate::sessions::{ClosingKind, When};
+use crate::sessions::{When, closing_words};
 use crate::signin::{Member, Role};
 use crate::subject::Act;
 
@@ -56,8 +56,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
 
 fn line(row: SessionRow, ratings: &[RatingRow]) -> Result<Line, Error> {
     let when = When::in_zone(&row.zone)?;
-    let closing =
-        if row.ended { row.closing.as_deref().and_then(ClosingKind::parse).map_or("not recorded", ClosingKind::words) } else { "open" };
+    let closing = closing_words(row.ended, row.closing.as_deref());
     let own: Vec<&RatingRow> = ratings.iter().filter(|rating| rating.session == Some(row.id) && rating.target == row.target_id).collect();
     let ends = |scale| Ends { first: course::of_scale(&own, scale).next(), last: course::of_scale(&own, scale).next_back() };
     let (sud, voc) = (ends("sud"), ends("voc"));

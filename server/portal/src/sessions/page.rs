@@ -8,7 +8,7 @@ use axum::response::Html;
 use leeward_core::chart::{Chart, ratings_by_set};
 use uuid::Uuid;
 
-use super::close::ClosingKind;
+use super::close::closing_words;
 use super::queries::{self, SessionRow};
 use super::record::{self, EntryKind, EntryLine, SetLine};
 use super::{When, Words, queries_entries, queries_sets, sets, standing, steps, words};
@@ -86,7 +86,7 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
         when,
         client_name,
         target,
-        closing: row.closing.as_deref().and_then(ClosingKind::parse).map_or("", ClosingKind::words),
+        closing: closing_words(row.ended_at.is_some(), row.closing.as_deref()),
         words,
         moments,
         sets: record::set_lines(&sets, orders, &steps, &entries)?,
