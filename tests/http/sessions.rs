@@ -116,7 +116,8 @@ async fn what_is_no_good_entry_is_refused_beside_its_field() {
         ("set", json!({"set": "seven"}), "a set that is no id"),
         ("replaces", json!({"replaces": nowhere}), "an entry of nowhere"),
         ("replaces", json!({"replaces": taken}), "one corrected already"),
-        ("replaces", json!({"replaces": back}), "a taking back"),
+        ("replaces", json!({"replaces": back, "value": {"kind": "taken_back"}}), "a taking back of a taking back"),
+        ("replaces", json!({"replaces": back, "value": {"kind": "voc", "value": 3}}), "another kind put back"),
         ("replaces", json!({"replaces": kept, "value": {"kind": "voc", "value": 3}}), "another kind"),
         ("replaces", json!({"value": {"kind": "taken_back"}}), "nothing to take back"),
         ("entry", json!({"moment": "teatime"}), "a moment that is none"),
@@ -176,6 +177,23 @@ async fn the_log_tells_everything_that_was_entered() {
     assert_eq!(log.entries[1].entry.id, right);
     let sets: Vec<_> = log.sets.iter().map(|set| (set.number, set.plan.rate, set.cycles, set.ending)).collect();
     assert_eq!(sets, [(1, 1.2, Some(24.5), Some(Ending::Done)), (2, 1.2, None, Some(Ending::StoppedByClient))]);
+}
+
+/// What the desk's "put back" sends: a new entry in place of the taking back.
+#[tokio::test]
+async fn what_was_taken_back_can_be_put_back() {
+    let mut scene = Scene::build().await;
+    let set = scene.set(1, Some(24.0), Ending::Done).await;
+    for value in
+        [EntryValue::Sud { value: 6 }, EntryValue::Words { words: "cold hands".into() }, EntryValue::Change { change: Change::Same }]
+    {
+        let first = scene.kept(Some(set), None, Moment::AfterSet, value.clone()).await;
+        let back = scene.kept(Some(set), Some(&first), Moment::AfterSet, EntryValue::TakenBack).await;
+        scene.kept(Some(set), Some(&back), Moment::AfterSet, value).await;
+    }
+    let page = scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body;
+    assert_eq!(rows(&page, "Ratings by set</caption>"), ["start|8|2|", "1|6|not asked|as planned"]);
+    assert!(page.contains("cold hands"));
 }
 
 #[tokio::test]

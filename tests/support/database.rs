@@ -36,21 +36,44 @@ impl TestDatabase {
         Self::open(name).await
     }
 
-    /// A practice as an earlier version left it: restored from this dump, then brought to this version's shape by its owner.
-    pub async fn from_dump(path: &Path) -> Self {
+    /// One without anything in it.
+    async fn empty() -> Self {
         // The roles come with the template.
         template().await;
         let world: World = Arc::new(Machine);
         let name = format!("leeward_test_{}", new_id(&world).simple());
         let mut connection = PgConnection::connect_with(&server().database("postgres")).await.expect("the server answers");
         run(&mut connection, format!("CREATE DATABASE {name} OWNER leeward_owner")).await;
-        let database = Self::open(name).await;
+        Self::open(name).await
+    }
+
+    /// A practice as an earlier version left it: restored from this dump, then brought to this version's shape by its owner.
+    pub async fn from_dump(path: &Path) -> Self {
+        let database = Self::empty().await;
         let mut psql = database.client("psql");
         psql.args(["--no-psqlrc", "--quiet", "--set=ON_ERROR_STOP=1", "--single-transaction", "--file"]).arg(path);
         let output = psql.arg(&database.name).output().expect("psql is installed with Postgres");
         assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
         migrate(database.owner().to_url_lossy().as_str()).await.expect("the migrations run on what was there");
         database
+    }
+
+    /// One with the migrations before this version alone, to put into it what an older portal kept.
+    pub async fn before(version: i64) -> Self {
+        let database = Self::empty().await;
+        for migration in MIGRATIONS.iter().filter(|migration| migration.version < version) {
+            database.migrate_one(migration.version).await;
+        }
+        database
+    }
+
+    /// Runs the migration of this version as the owner.
+    pub async fn migrate_one(&self, version: i64) {
+        let migration = MIGRATIONS.iter().find(|migration| migration.version == version).expect("there is such a migration");
+        let mut owner = PgConnection::connect_with(&self.owner()).await.expect("the database answers");
+        let mut tx = owner.begin().await.expect("a transaction begins");
+        sqlx::raw_sql(migration.sql.clone()).execute(&mut *tx).await.expect("the migration runs");
+        tx.commit().await.expect("the migration is kept");
     }
 
     /// The same database over connections of the present runtime: the old ones may hang on one that has ended.

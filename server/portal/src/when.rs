@@ -28,6 +28,12 @@ impl When {
         name.parse().map(Self).map_err(|_| Error::Inconsistent("practice.zone"))
     }
 
+    /// The zone itself.
+    #[must_use]
+    pub const fn tz(self) -> Tz {
+        self.0
+    }
+
     /// The day on which it is.
     #[must_use]
     pub fn date(self, at: &DateTime<Utc>) -> NaiveDate {

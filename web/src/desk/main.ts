@@ -23,8 +23,6 @@ const desk = part("desk-state");
 const words = part<HTMLInputElement>("words");
 const session = desk.dataset.session ?? "";
 const closeBy = Date.parse(desk.dataset.closeBy ?? "");
-const numberOf = (value: string | undefined): number | null => (value === undefined || value === "" ? null : Number(value));
-const baseline = { sud: numberOf(desk.dataset.baselineSud), voc: numberOf(desk.dataset.baselineVoc) };
 
 const wide = matchMedia("(min-width: 1100px)");
 
@@ -57,7 +55,7 @@ const admission = new AdmissionPanel(session, (location, callBack) => {
 function draw(): void {
   const now = performance.now();
   const callBack = desk.dataset.callBack ?? "";
-  render(state, { now, wall: Date.now(), room: roomNow(now), clock: clock.error(now), closeBy: Number.isNaN(closeBy) ? null : closeBy, callBack, baseline, wide: wide.matches });
+  render(state, { now, wall: Date.now(), room: roomNow(now), clock: clock.error(now), closeBy: Number.isNaN(closeBy) ? null : closeBy, callBack, wide: wide.matches });
   admission.follow(state.view?.seat, { atTheDoor: state.view?.seat_id ?? null, asking: state.view?.asking ?? null });
   preview.draw();
   // A page nobody can see has drawn nothing: the client must not be told that the desk knows.

@@ -126,13 +126,16 @@ export interface Step {
   commands: Command[];
 }
 
+/** A session's log before it was read. */
+export const EMPTY_LOG: SessionLog = { sets: [], entries: [], start: { sud: null, voc: null }, other_reevaluated: false };
+
 /** The desk before anything was heard. */
 export function freshDesk(now: number): DeskState {
   return {
     line: { open: false, synced: false, heardAt: now }, view: null, stateSince: now, showing: null, stoppedAt: -Infinity,
     pending: [], nextOrder: 1, wanted: null, earlierPlans: [], lastStep: null, taps: [], notice: null,
     focus: { here: true, since: -Infinity }, shortcuts: true, preview: true, armed: null, lower: "log", presets: [], wordsFor: undefined,
-    queue: [], log: { sets: [], entries: [] }, logRead: false, logIs: "due", logDue: now, sentAway: false, reload: false,
+    queue: [], log: EMPTY_LOG, logRead: false, logIs: "due", logDue: now, sentAway: false, reload: false,
   };
 }
 

@@ -2,6 +2,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import type { DeskView } from "../wire/DeskView";
 import { Desk, kinds, running } from "./desk.fixture";
+import { EMPTY_LOG } from "./model";
 import { aSet, aShowing, aView } from "./sample.fixture";
 import { stateWord, stripWords } from "./status";
 
@@ -178,7 +179,7 @@ test("the lower panels toggle, and the emergency card needs no server", () => {
 test("after a set's end the server's log is read once the evidence had time to arrive", () => {
   const desk = Desk.with(aView());
   desk.event({ kind: "tick" });
-  desk.event({ kind: "log", log: { sets: [], entries: [] } });
+  desk.event({ kind: "log", log: EMPTY_LOG });
   desk.sees({ state: "running", set: aSet() });
   desk.event({ kind: "heard", message: { type: "showing", ...aShowing({ phase: 23.99 }) } });
   desk.sees({ state: "ready", set: aSet({ ended: "done" }) });

@@ -23,7 +23,6 @@ export interface Surroundings {
   clock: ClockError | null;
   closeBy: number | null;
   callBack: string;
-  baseline: Record<Scale, number | null>;
   /** The window is wide enough for the target card and the course beside the column. */
   wide: boolean;
 }
@@ -143,5 +142,5 @@ export function render(state: DeskState, around: Surroundings): void {
   const running = isBusy(state) && !isUnknown(state, around.now) ? state.view?.set?.id ?? null : null;
   renderLog(rows(state.log, state.queue, around.now, running), hint, hasUnsaved(state.queue));
   const entries = standing(written(state.log, state.queue));
-  for (const scale of SCALES) renderCourse(part(`course-${scale}`), state.log.sets, entries, scale, around.baseline[scale]);
+  for (const scale of SCALES) renderCourse(part(`course-${scale}`), state.log, entries, scale);
 }

@@ -4,7 +4,7 @@ import { usual } from "../live/comfort.fixture";
 import type { Channels } from "../wire/Channels";
 import type { Device } from "../wire/Device";
 import type { DeskView } from "../wire/DeskView";
-import { freshDesk, type DeskState } from "./model";
+import { EMPTY_LOG, freshDesk, type DeskState } from "./model";
 import { step } from "./reducer";
 import type { ClockError } from "../wire/ClockError";
 import { aPlan, aSet, aShowing, aView } from "./sample.fixture";
@@ -195,6 +195,7 @@ test("two sets marked the same bring the hint, one or a change in between does n
     let state = deskWith(aView({ set: aSet({ id: `set-${marks.length}`, number: marks.length, ended: "done" }) }));
     const plan = aPlan();
     const log = {
+      ...EMPTY_LOG,
       sets: marks.map((_, i) => ({ id: `set-${i + 1}`, number: i + 1, plan, cycles: 24, ending: "done" as const })),
       entries: marks.map((change, i) => ({
         entry: { id: `m${i}`, set: `set-${i + 1}`, replaces: null, moment: "after_set" as const, value: { kind: "change" as const, change } },

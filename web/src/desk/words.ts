@@ -40,7 +40,7 @@ export const ENDING_WORDS: Record<Ending, string> = {
 };
 
 const MEANT: (Ending | null)[] = [null, "done", "ended_by_clinician", "hard_limit"];
-/** Whether a set was stopped or broken off; null while it runs. */
+/** Whether a set was stopped, broken off, or its end is not known; null while it runs. */
 export const isBrokenOff = (ending: Ending | null): boolean => !MEANT.includes(ending);
 
 const ORDER_NAMES: Record<Order["kind"], string> = {

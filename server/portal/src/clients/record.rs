@@ -12,6 +12,7 @@ use crate::comfort;
 use crate::error::Error;
 use crate::forms::Id;
 use crate::page::{Frame, page};
+use crate::sessions::closing_words;
 use crate::signin::Member;
 use crate::subject::Act;
 use crate::targets::{self, Target};
@@ -125,12 +126,6 @@ fn session_line(session: queries::SessionRow, targets: &[Target]) -> Result<Sess
         zone: when.zone(&at),
         target: target.map(|target| target.words.label.reveal().to_owned()).unwrap_or_default(),
         sets: session.sets,
-        closing: match (session.ended_at, session.closing.as_deref()) {
-            (None, _) => "still open",
-            (_, Some("complete")) => "complete",
-            (_, Some("incomplete")) => "incomplete",
-            (_, Some("no_reprocessing")) => "no reprocessing",
-            _ => "not recorded",
-        },
+        closing: closing_words(session.ended_at.is_some(), session.closing.as_deref()),
     })
 }

@@ -129,8 +129,8 @@ impl TargetCard {
             positive: text(&words.positive_belief),
             emotions: text(&words.emotions),
             body: text(&words.body_location),
-            sud: target.baseline_sud.map(Sud::get),
-            voc: target.baseline_voc.map(Voc::get),
+            sud: target.assessed_sud.map(Sud::get),
+            voc: target.assessed_voc.map(Voc::get),
         }
     }
 }

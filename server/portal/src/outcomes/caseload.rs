@@ -44,22 +44,20 @@ struct Caseload {
 #[derive(Default)]
 struct Total {
     open: i64,
-    complete: i64,
     incomplete: i64,
+    complete: i64,
     sessions: i64,
     sets: i64,
-    unfinished: i64,
 }
 
 impl Total {
     fn of(lines: &[Line]) -> Self {
         lines.iter().map(|line| &line.row).fold(Self::default(), |sum, row| Self {
             open: sum.open + row.open,
-            complete: sum.complete + row.complete,
             incomplete: sum.incomplete + row.incomplete,
+            complete: sum.complete + row.complete,
             sessions: sum.sessions + row.sessions,
             sets: sum.sets + row.sets,
-            unfinished: sum.unfinished + row.unfinished,
         })
     }
 }

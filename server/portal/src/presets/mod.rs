@@ -102,7 +102,8 @@ async fn add(tx: &mut Tx, app: &App, owner: Owner, preset: &Preset) -> Result<Uu
 
 /// A preset's settings in one line.
 pub(crate) fn in_short(preset: &Preset) -> String {
-    format!("{}, {:.2} Hz, {}\u{b0}, {}", channel_words(preset.channels), preset.rate, preset.width, length_words(preset.length))
+    let width = preset.channels.seen(preset.width).map_or(String::new(), |width| format!(", {width}\u{b0}"));
+    format!("{}, {:.2} Hz{width}, {}", channel_words(preset.channels), preset.rate, length_words(preset.length))
 }
 
 /// Names of purposes in the database and in forms.

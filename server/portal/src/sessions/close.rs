@@ -60,6 +60,11 @@ impl ClosingKind {
     }
 }
 
+/// How a session was closed, as every list says it.
+pub(crate) fn closing_words(ended: bool, closing: Option<&str>) -> &'static str {
+    if ended { closing.and_then(ClosingKind::parse).map_or("not recorded", ClosingKind::words) } else { "still open" }
+}
+
 /// How a session was closed.
 #[derive(Clone, Debug)]
 pub struct Closing {

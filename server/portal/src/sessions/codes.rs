@@ -34,6 +34,21 @@ pub(crate) const fn path(path: Path) -> &'static str {
     }
 }
 
+/// A width of the dot in words; `None`: nothing was heard of it. Without a dot there is none.
+pub(crate) fn width(channels: Channels, width: Option<f64>) -> String {
+    match (channels.seen(0.0), width) {
+        (None, _) => "no dot".into(),
+        (Some(_), None) => "unknown".into(),
+        (Some(_), Some(width)) => format!("{width:.0}\u{b0}"),
+    }
+}
+
+/// For example "across, eyes and tones"; without a dot there is no path.
+pub(super) fn how(plan: &Plan) -> String {
+    let channels = channels(plan.channels);
+    if plan.channels.eyes { format!("{}, {channels}", path(plan.path)) } else { channels }
+}
+
 /// For example "eyes and tones".
 pub(crate) fn channels(Channels { eyes, ears, hands }: Channels) -> String {
     let on = [(eyes, "eyes"), (ears, "tones"), (hands, "taps")];

@@ -24,6 +24,7 @@ use axum::routing::{get, post};
 use crate::app::{Repeats, Routes, Rule};
 use crate::signin::Role;
 
+pub(crate) use close::closing_words;
 pub(crate) use codes::{channels as channel_words, length as length_words, path as path_words};
 
 pub use close::{Closing, ClosingKind, close};

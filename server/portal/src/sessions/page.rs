@@ -8,7 +8,7 @@ use axum::response::Html;
 use leeward_core::chart::{Chart, ratings_by_set};
 use uuid::Uuid;
 
-use super::close::ClosingKind;
+use super::close::closing_words;
 use super::queries::{self, SessionRow};
 use super::record::{self, EntryKind, EntryLine, SetLine};
 use super::{Words, queries_entries, queries_sets, sets, standing, steps, words};
@@ -80,14 +80,15 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
     let entries = standing::standing(&queries_entries::entries(tx, id).await?, &key)?;
     let sets = sets::of_session(tx, id).await?;
     let orders = queries_sets::orders(tx, id).await?;
-    let steps = steps::steps(&sets, &entries, row.target_id);
+    let start = steps::start(tx, id).await?;
+    let steps = steps::steps(&sets, &entries, row.target_id, start);
     Ok(SessionPage {
         frame,
         id,
         when,
         client_name,
         target,
-        closing: row.closing.as_deref().and_then(ClosingKind::parse).map_or("", ClosingKind::words),
+        closing: closing_words(row.ended_at.is_some(), row.closing.as_deref()),
         words,
         moments,
         sets: record::set_lines(&sets, orders, &steps, &entries)?,

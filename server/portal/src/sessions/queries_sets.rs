@@ -19,6 +19,7 @@ pub(super) struct SetRow {
     pub to_rest: bool,
     pub ending: Option<String>,
     pub recorded_at: DateTime<Utc>,
+    pub seq: i64,
 }
 
 pub(super) async fn sets(tx: &mut Tx, session: Uuid, long_gap: f64) -> sqlx::Result<Vec<SetRow>> {
@@ -26,7 +27,7 @@ pub(super) async fn sets(tx: &mut Tx, session: Uuid, long_gap: f64) -> sqlx::Res
         SetRow,
         r#"SELECT s.id, s.number, s.plan AS "first_plan!", coalesce(o.plan, s.plan) AS "plan!",
              e.cycles, e.width, e.seconds, e.frames, e.longest_gap, coalesce(e.long_gaps, 0) AS "long_gaps!",
-             coalesce(e.to_rest, false) AS "to_rest!", x.ending AS "ending?", s.recorded_at
+             coalesce(e.to_rest, false) AS "to_rest!", x.ending AS "ending?", s.recorded_at, s.seq
            FROM stimulus_set s
            LEFT JOIN LATERAL (SELECT plan FROM set_order WHERE set_id = s.id ORDER BY seq DESC LIMIT 1) o ON true
            LEFT JOIN LATERAL (

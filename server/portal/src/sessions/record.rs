@@ -17,8 +17,8 @@ use crate::when::When;
 /// A row of the table of sets, with what stands behind it.
 pub(super) struct SetLine {
     pub number: u32,
-    pub path: &'static str,
-    pub channels: String,
+    /// By which channels, and along which path if a dot moves.
+    pub how: String,
     pub ordered_cycles: String,
     pub rate: String,
     pub ordered_width: String,
@@ -99,13 +99,12 @@ fn set_line(set: &Set, steps: &[SetStep], entries: &[Standing]) -> SetLine {
     });
     SetLine {
         number: set.number,
-        path: codes::path(set.plan.path),
-        channels: codes::channels(set.plan.channels),
+        how: codes::how(&set.plan),
         ordered_cycles: ordered_cycles(set.plan.length),
         rate: rates(set.first_plan.rate, set.plan.rate),
-        ordered_width: degrees(set.plan.width),
+        ordered_width: codes::width(set.plan.channels, Some(set.plan.width)),
         cycles: shown.cycles.map_or("unknown".into(), |cycles| at_least(shown.to_rest, format!("{cycles:.1}"))),
-        shown_width: shown.width.map_or("unknown".into(), degrees),
+        shown_width: codes::width(set.plan.channels, shown.width),
         seconds: shown.seconds.map_or("unknown".into(), |seconds| at_least(shown.to_rest, format!("{seconds:.1}"))),
         frames: frames(set),
         ending: set.ending.map_or("runs", chart::ending),
@@ -123,7 +122,7 @@ fn order_line(order: OrderRow, start: f64) -> Result<OrderLine, Error> {
         cause: codes::cause(&order.cause),
         rate: hertz(plan.rate),
         length: codes::length(plan.length),
-        width: degrees(plan.width),
+        width: codes::width(plan.channels, Some(plan.width)),
     })
 }
 
@@ -180,10 +179,6 @@ fn ordered_cycles(length: Length) -> String {
 
 fn hertz(rate: f64) -> String {
     format!("{rate:.2}")
-}
-
-fn degrees(width: f64) -> String {
-    format!("{width:.0}\u{b0}")
 }
 
 fn rates(from: f64, to: f64) -> String {

@@ -7,7 +7,6 @@ use leeward_core::chart::{self, Chart, Heard, LONG_GAP_MS, SetCourse, Stretch};
 use leeward_core::wire::Timeline;
 use uuid::Uuid;
 
-use super::codes;
 use super::queries::{self, SessionRow};
 use super::queries_sets::{self, EvidenceRow};
 use super::record::{self, SetLine};
@@ -134,11 +133,5 @@ fn stretches_in_words(unknown: &[&Stretch], seconds: f64) -> String {
         [] => "none".into(),
         [one] => format!("{seconds:.1} s, from second {:.1}", one.from),
         many => format!("{seconds:.1} s in {} stretches", many.len()),
-    }
-}
-
-impl SetPage {
-    fn path(&self) -> &'static str {
-        codes::path(self.set.plan.path)
     }
 }

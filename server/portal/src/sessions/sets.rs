@@ -27,6 +27,8 @@ pub struct Set {
     pub ending: Option<Ending>,
     /// When its start was written.
     pub recorded_at: DateTime<Utc>,
+    /// Its number in the order of keeping, which it shares with entries.
+    pub seq: i64,
 }
 
 /// What the client's page says its screen showed; `None` where nothing was heard.
@@ -74,5 +76,6 @@ fn set(row: SetRow) -> Result<Set, Error> {
         },
         ending,
         recorded_at: row.recorded_at,
+        seq: row.seq,
     })
 }

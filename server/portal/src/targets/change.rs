@@ -5,8 +5,9 @@ use axum::response::Response;
 use chrono::{DateTime, Utc};
 use uuid::Uuid;
 
+use super::assessments::{self, Assessed};
 use super::form::{FormPage, Good, Place, Typed};
-use super::{NewTarget, Status, add, assess, find, queries, seal};
+use super::{NewTarget, Status, add, find, queries, seal};
 use crate::app::App;
 use crate::clients;
 use crate::error::Error;
@@ -14,13 +15,14 @@ use crate::forms::{Again, Against, Edit, Id, Sent, answer, version};
 use crate::once::{Answer, Once};
 use crate::page::Frame;
 use crate::signin::Member;
-use crate::subject::Act;
+use crate::subject::{Act, Tx};
+use crate::when::When;
 
 pub(super) async fn new_form(member: Member, State(app): State<App>, frame: Frame, Id(client): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("client.view").client(client)).await?;
     clients::must_be_open(&mut tx, client).await?;
     tx.commit().await?;
-    FormPage::show(frame, Place::New(client), Again::first(Typed::default()))
+    FormPage::show(frame, Place::New(client), None, Again::first(Typed::default()))
 }
 
 pub(super) async fn save_new(
@@ -32,26 +34,38 @@ pub(super) async fn save_new(
     Sent(typed): Sent<Typed>,
 ) -> Result<Response, Error> {
     let tried = try_new(&member, &app, client, &once, &typed).await;
-    answer(typed, tried, |again| FormPage::show(frame, Place::New(client), again))
+    answer(typed, tried, |again| FormPage::show(frame, Place::New(client), None, again))
 }
 
 async fn try_new(member: &Member, app: &App, client: Uuid, once: &Once, typed: &Typed) -> Result<Edit<Typed>, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("target.create").client(client), once).await?;
     // To those who do not treat the client, the form is not there at all.
     clients::key(&mut tx, app, client).await?;
-    let Good { prong, words, baseline } = match typed.check() {
+    let Good { prong, words, ratings } = match typed.check() {
         Ok(good) => good,
         Err(problems) => return Ok(Edit::Refused(problems)),
     };
-    let target = add(&mut tx, app, NewTarget { client, prong, words, sud: baseline.sud, voc: baseline.voc }).await?;
+    let target = add(&mut tx, app, NewTarget { client, prong, words, sud: ratings.sud, voc: ratings.voc }).await?;
     Ok(Edit::Saved(tx.commit(Answer::see(format!("/targets/{target}"))).await?))
 }
 
 pub(super) async fn edit_form(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("target.view").object(id)).await?;
     let typed = Typed::of(&find(&mut tx, &app, id).await?);
+    let assessed = Some(shown(&mut tx, id).await?);
     tx.commit().await?;
-    FormPage::show(frame, Place::Edit(id), Again::first(typed))
+    FormPage::show(frame, Place::Edit(id), assessed, Again::first(typed))
+}
+
+/// The assessments that the form shows, and how it writes their days.
+async fn shown(tx: &mut Tx, target: Uuid) -> Result<(Vec<Assessed>, When), Error> {
+    Ok((assessments::list(tx, target).await?, When::in_practice(tx).await?))
+}
+
+/// The same for a form that comes back; `None` when the database does not answer.
+async fn shown_again(member: &Member, app: &App, target: Uuid) -> Option<(Vec<Assessed>, When)> {
+    let mut tx = app.database.look(&member.subject).await.ok()?;
+    shown(&mut tx, target).await.ok()
 }
 
 pub(super) async fn save_edit(
@@ -63,13 +77,14 @@ pub(super) async fn save_edit(
     Sent(typed): Sent<Typed>,
 ) -> Result<Response, Error> {
     let tried = try_edit(&member, &app, id, &once, &typed).await;
-    answer(typed, tried, |again| FormPage::show(frame, Place::Edit(id), again))
+    let assessed = if matches!(tried, Ok(Edit::Saved(_)) | Err(Error::Before(_))) { None } else { shown_again(&member, &app, id).await };
+    answer(typed, tried, |again| FormPage::show(frame, Place::Edit(id), assessed, again))
 }
 
 async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &Typed) -> Result<Edit<Typed>, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("target.change").object(id), once).await?;
     let before = find(&mut tx, app, id).await?;
-    let Good { prong, words, baseline } = match typed.check() {
+    let Good { prong, words, ratings } = match typed.check() {
         Ok(good) => good,
         Err(problems) => return Ok(Edit::Refused(problems)),
     };
@@ -79,7 +94,10 @@ async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &Typ
     let key = clients::key(&mut tx, app, before.client).await?;
     let next = queries::words_version(&mut tx, id).await? + 1;
     queries::change_words(&mut tx, &seal(app, &key, id, next, &words)?).await?;
-    assess(&mut tx, app, before.client, id, baseline).await?;
+    if let Err(problems) = assessments::correct(&mut tx, app, id, typed.slip()).await? {
+        return Ok(Edit::Refused(problems));
+    }
+    assessments::assess(&mut tx, app, before.client, id, ratings).await?;
     Ok(Edit::Saved(tx.commit(Answer::see(format!("/targets/{id}"))).await?))
 }
 

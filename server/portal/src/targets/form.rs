@@ -6,11 +6,13 @@ use axum::response::{IntoResponse, Response};
 use leeward_core::scale::{ScaleError, Sud, Voc};
 use uuid::Uuid;
 
-use super::{Baseline, Prong, Target, Words};
+use super::assessments::{Assessed, Ratings, Slip};
+use super::{Prong, Target, Words};
 use crate::error::Error;
 use crate::forms::{Again, Fields, Lines, Need, Problems, list};
 use crate::page::{Frame, page};
 use crate::seal::Private;
+use crate::when::When;
 
 /// As it was typed.
 #[derive(Clone, Default, serde::Deserialize)]
@@ -25,6 +27,10 @@ pub(super) struct Typed {
     emotions: String,
     sud: String,
     body_location: String,
+    /// The id of a rating that is a typing error, or nothing.
+    wrong: String,
+    /// What it should be.
+    right: String,
     pub(super) version: String,
 }
 
@@ -32,25 +38,24 @@ pub(super) struct Typed {
 pub(super) struct Good {
     pub(super) prong: Prong,
     pub(super) words: Words,
-    pub(super) baseline: Baseline,
+    /// Asked now.
+    pub(super) ratings: Ratings,
 }
 
 impl Typed {
-    /// The form filled with what is kept.
+    /// The form filled with what is kept. Ratings are not: what stands in their fields was asked anew.
     pub(super) fn of(target: &Target) -> Self {
         let text = |private: &Private| private.reveal().to_owned();
-        let rating = |value: Option<u8>| value.map(|value| value.to_string()).unwrap_or_default();
         Self {
             label: text(&target.words.label),
             prong: target.prong.name().to_owned(),
             picture: text(&target.words.picture),
             negative_belief: text(&target.words.negative_belief),
             positive_belief: text(&target.words.positive_belief),
-            voc: rating(target.baseline_voc.map(Voc::get)),
             emotions: text(&target.words.emotions),
-            sud: rating(target.baseline_sud.map(Sud::get)),
             body_location: text(&target.words.body_location),
             version: target.version.to_string(),
+            ..Self::default()
         }
     }
 
@@ -72,9 +77,14 @@ impl Typed {
         let sud = rating(&mut problems, "sud", Sud::parse(&self.sud));
         let voc = rating(&mut problems, "voc", Voc::parse(&self.voc));
         match prong {
-            Some(prong) if problems.none() => Ok(Good { prong, words, baseline: Baseline { sud, voc } }),
+            Some(prong) if problems.none() => Ok(Good { prong, words, ratings: Ratings { sud, voc } }),
             _ => Err(problems),
         }
+    }
+
+    /// The typing error that it names.
+    pub(super) fn slip(&self) -> Slip<'_> {
+        Slip { wrong: &self.wrong, right: &self.right }
     }
 }
 
@@ -89,6 +99,8 @@ impl Fields for Typed {
         ("emotions", "Emotions"),
         ("sud", "SUD"),
         ("body_location", "Body location"),
+        ("wrong", "Which value is wrong"),
+        ("right", "It should be"),
     ];
 
     fn shown(&self, name: &str) -> String {
@@ -99,10 +111,10 @@ impl Fields for Typed {
             "picture" => self.picture.clone(),
             "negative_belief" => self.negative_belief.clone(),
             "positive_belief" => self.positive_belief.clone(),
-            "voc" => self.voc.clone(),
             "emotions" => self.emotions.clone(),
-            "sud" => self.sud.clone(),
-            _ => self.body_location.clone(),
+            "body_location" => self.body_location.clone(),
+            // An assessment is added to the record, or a slip of it corrected: neither takes the place of anything.
+            _ => String::new(),
         }
     }
 
@@ -165,6 +177,8 @@ pub(super) struct FormPage {
     frame: Frame,
     place: Place,
     typed: Typed,
+    /// The assessments so far of a target that there is already; `None` also when the database did not answer.
+    assessed: Option<(Vec<Assessed>, When)>,
     problems: Problems,
     notice: &'static str,
 }
@@ -174,12 +188,47 @@ impl FormPage {
         Prong::ALL.map(|prong| (prong.name(), prong.words()))
     }
 
+    /// The label of a field for a rating.
+    fn label(&self, scale: &str) -> String {
+        if self.place.is_new() { scale.to_owned() } else { format!("{scale}, asked anew") }
+    }
+
+    /// What a field for a rating says below it: the scale, and how it was assessed last.
+    fn hint(&self, scale: &str, means: &str) -> String {
+        let last = self.assessed.iter().find_map(|(all, when)| Some(all.iter().rfind(|one| one.is(scale))?.words(*when)));
+        match (last, self.place) {
+            (_, Place::New(_)) => means.to_owned(),
+            (None, Place::Edit(_)) => format!("{means} Fill it in only if it was asked today."),
+            (Some(last), Place::Edit(_)) => {
+                format!(
+                    "Assessed last: {last}. Fill it in only if it was asked again: it is kept as a new assessment, and the earlier ones stay. {means}"
+                )
+            }
+        }
+    }
+
+    /// The ratings that may be a typing error, latest first, led by none.
+    fn slips(&self) -> Vec<(String, String)> {
+        let none = (String::new(), "No typing error".to_owned());
+        let known = self.assessed.iter().flat_map(|(all, when)| all.iter().rev().map(|one| (one.id.to_string(), one.words(*when))));
+        let mut slips: Vec<(String, String)> = std::iter::once(none).chain(known).collect();
+        if !slips.iter().any(|(id, _)| *id == self.typed.wrong) {
+            slips.push((self.typed.wrong.clone(), "The value chosen before".to_owned()));
+        }
+        slips
+    }
+
     fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
         list::<Typed>(&self.problems)
     }
 
-    pub(super) fn show(frame: Frame, place: Place, again: Again<Typed>) -> Result<Response, Error> {
+    pub(super) fn show(
+        frame: Frame,
+        place: Place,
+        assessed: Option<(Vec<Assessed>, When)>,
+        again: Again<Typed>,
+    ) -> Result<Response, Error> {
         let Again { typed, problems, notice, status } = again;
-        Ok((status, page(&Self { frame, place, typed, problems, notice })?).into_response())
+        Ok((status, page(&Self { frame, place, typed, assessed, problems, notice })?).into_response())
     }
 }
