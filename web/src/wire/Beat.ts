@@ -20,6 +20,11 @@ sent: number,
  */
 echo: Echo | null, 
 /**
- * To the stage alone: ms since the desk in control was last heard, `None` if there is none.
+ * To the stage alone: ms since the desk in control was last known to be there, which is when the beat was sent that it
+ * answered last. However long the answer took, the desk was there no earlier. `None`: there is no desk.
  */
-desk_silent: number | null, };
+desk_silent: number | null, 
+/**
+ * To the stage alone: the usual round trip of that desk, ms. So much silence is no silence.
+ */
+desk_trip: number, };

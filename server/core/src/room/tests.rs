@@ -1,7 +1,9 @@
 //! The room in virtual time, with pages that answer as real ones do.
 
+mod answers;
 mod breaches;
 mod changes;
+mod earlier;
 mod joining;
 mod play;
 mod schedules;

@@ -5,6 +5,7 @@ use std::collections::{HashMap, HashSet};
 use proptest::prelude::*;
 
 use super::play::*;
+use crate::room::presence::MOST_TRIP_MS;
 use crate::room::{Cause, Effect, Event, Start};
 use crate::safety::{SILENCE_MS, default_plan};
 use crate::wire::*;
@@ -18,6 +19,8 @@ enum Step {
     Stage(FromStage),
     Mute(u64),
     Unmute(u64),
+    /// A page's answers are longer on their way, ms.
+    Late(u64, f64),
     DeskJoins(u64),
     DeskLeaves(u64),
     /// A socket through which nobody speaks.
@@ -76,13 +79,16 @@ fn step() -> impl Strategy<Value = Step> {
         5 => said().prop_map(Step::Stage),
         1 => page().prop_map(Step::Mute),
         2 => page().prop_map(Step::Unmute),
+        1 => (page(), prop_oneof![Just(0.0), 0.0..3_000.0f64]).prop_map(|(page, ms)| Step::Late(page, ms)),
         1 => desk().prop_map(Step::DeskJoins),
         1 => desk().prop_map(Step::DeskLeaves),
         1 => Just(Step::StageOpens),
         1 => Just(Step::StageJoins),
         1 => Just(Step::StageLeaves),
-        1 => prop_oneof![3 => Just(SeatState::Admitted), 1 => Just(SeatState::Waiting)]
-            .prop_map(Step::Seat),
+        1 => prop_oneof![
+            6 => Just(SeatState::Admitted), 1 => Just(SeatState::Waiting), 1 => Just(SeatState::Left), 1 => Just(SeatState::Empty),
+        ]
+        .prop_map(Step::Seat),
         1 => any::<bool>().prop_map(Step::Record),
         1 => (1u32..6).prop_map(Step::NotRecorded),
         1 => (1u32..6).prop_map(Step::LateRecord),
@@ -101,6 +107,7 @@ struct Witness {
     ended: HashMap<String, Ending>,
     timelines: HashMap<String, Timeline>,
     must_tap: bool,
+    turns: usize,
 }
 
 impl Witness {
@@ -111,9 +118,16 @@ impl Witness {
         self.seen = play.log.len();
         if let Some(set) = play.room.running() {
             let heard = play.room.desk_presence.heard.expect("a set needs a desk");
-            assert!(play.t - heard < SILENCE_MS, "runs {} ms into silence", play.t - heard);
+            assert!(play.t - heard < SILENCE_MS + MOST_TRIP_MS, "runs {} ms into silence", play.t - heard);
             assert!(play.t <= set.goal.by + 1e-3, "runs past the hard limit");
+            let there = play.signs.iter().filter(|(page, _)| **page < STAGE).map(|(_, at)| *at).fold(0.0, f64::max);
+            assert!(heard <= there, "a sign of the desk is dated {} ms after it was there", heard - there);
             assert!(play.room.stage.is_some(), "runs without a stage");
+        }
+        // Each look plays every desk's start in a room of its own: not after every beat.
+        self.turns += 1;
+        if self.turns.is_multiple_of(4) {
+            words_are_true(play);
         }
     }
 
@@ -171,6 +185,39 @@ impl Witness {
     }
 }
 
+/// What an order by `desk` would do at this moment: its answer, and whether it started a set.
+fn tried(play: &Play, desk: u64, order: Order) -> (Vec<Option<Refusal>>, bool) {
+    let mut room = play.room.clone();
+    let (epoch, id) = (room.epoch, 1_000_000);
+    let effects = room.handle(Event::DeskSaid { desk, said: FromDesk::Order { epoch, id, order } }, play.t);
+    let answers = effects.iter().filter_map(|effect| match effect {
+        Effect::ToDesk(to, ToDesk::Answer { id: of, refused }) if *to == desk && *of == id => Some(refused.clone()),
+        _ => None,
+    });
+    (answers.collect(), effects.iter().any(|effect| matches!(effect, Effect::RecordSet { .. })))
+}
+
+/// The word that each desk read last, held against what its key does and what the stage was told.
+fn words_are_true(play: &Play) {
+    for desk in play.room.desks.iter().filter(|desk| desk.line.greeted).map(|desk| desk.id) {
+        let view = play.views_of(desk).next_back().expect("a desk that was greeted has a view");
+        let (answers, starts) = tried(play, desk, Order::Start);
+        assert_eq!(view.state == RoomState::Ready, starts, "reads {:?}, and a start is answered by {answers:?}", view.state);
+        if !starts {
+            assert_eq!(answers, [view.refused.clone()], "says what is missing");
+        }
+        if view.state == RoomState::Ready {
+            let stage = play.room.stage.as_ref().expect("ready with a stage");
+            let heard = play.room.stage_presence.heard.expect("a stage that was heard");
+            assert!(play.t - heard < SILENCE_MS + 500.0 + MOST_TRIP_MS && !stage.shows);
+            assert_eq!(play.stage_view().state, RoomState::Ready, "both ends read the same");
+        }
+        if view.state == RoomState::Running {
+            assert!(play.room.running().is_some_and(|set| set.seen), "runs before the client's page has said so");
+        }
+    }
+}
+
 /// No two sockets have the same number.
 fn free_stage(play: &Play) -> u64 {
     let taken = |id: u64| play.room.stage.as_ref().is_some_and(|stage| stage.id == id) || play.room.arriving.iter().any(|one| one.id == id);
@@ -190,6 +237,7 @@ fn stage_says(play: &mut Play, witness: &mut Witness, said: FromStage) {
 
 fn gather(play: &mut Play, witness: &mut Witness) {
     play.mute.clear();
+    play.late.clear();
     play.recording = true;
     take(play, witness, Step::DeskJoins(DESK));
     if play.room.stage.is_none() {
@@ -209,12 +257,17 @@ fn take(play: &mut Play, witness: &mut Witness, step: Step) {
     match step {
         Step::Wait(ms) => play.run_watched(ms, |play| witness.watch(play)),
         Step::Order(desk, order) => {
+            if play.room.desks.iter().any(|known| known.id == desk) {
+                let (answers, starts) = tried(play, desk, order.clone());
+                assert_eq!(answers.len(), usize::from(!starts), "{order:?}: answered once, a start when it is in the record");
+            }
             play.order_from(desk, order);
         }
         Step::Gather => gather(play, witness),
         Step::Stage(said) => stage_says(play, witness, said),
         Step::Mute(page) => drop(play.mute.insert(page)),
         Step::Unmute(page) => drop(play.mute.remove(&page)),
+        Step::Late(page, ms) => drop(play.late.insert(page, ms)),
         Step::DeskJoins(desk) if !play.room.desks.iter().any(|d| d.id == desk) => {
             witness.views.remove(&desk);
             play.join_desk(desk);
@@ -246,10 +299,13 @@ fn take(play: &mut Play, witness: &mut Witness, step: Step) {
         Step::Close => drop(play.send(Event::Close { words: None })),
     }
     witness.watch(play);
+    words_are_true(play);
 }
 
-fn explore(steps: Vec<Step>) -> usize {
+/// Plays `steps` with pages that speak `wire`.
+fn explore(wire: u32, steps: Vec<Step>) -> Play {
     let mut play = Play::new(Start::first(3));
+    play.wire = wire;
     play.join_desk(DESK);
     play.join_stage(STAGE);
     play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
@@ -258,7 +314,7 @@ fn explore(steps: Vec<Step>) -> usize {
     for step in steps {
         take(&mut play, &mut witness, step);
     }
-    witness.timelines.len()
+    play
 }
 
 proptest! {
@@ -266,17 +322,77 @@ proptest! {
 
     #[test]
     fn whatever_happens_the_rules_hold(steps in prop::collection::vec(step(), 1..60)) {
-        explore(steps);
+        explore(WIRE_VERSION, steps);
     }
 }
 
-/// The random schedules would prove little if they hardly ever ran a set.
-#[test]
-fn the_schedules_reach_running_sets() {
+/// The same long schedules at every run.
+fn schedules(count: usize) -> impl Iterator<Item = Vec<Step>> {
     use proptest::strategy::ValueTree;
     use proptest::test_runner::TestRunner;
     let mut runner = TestRunner::deterministic();
     let many = prop::collection::vec(step(), 40..60);
-    let sets: usize = (0..100).map(|_| explore(many.new_tree(&mut runner).unwrap().current())).sum();
+    (0..count).map(move |_| many.new_tree(&mut runner).unwrap().current())
+}
+
+/// The state words of a view as it goes over the wire.
+fn words(effect: &Effect) -> Option<(&'static str, String, Option<String>)> {
+    let text = |value: serde_json::Value| value.as_str().unwrap().to_string();
+    match effect {
+        Effect::ToDesk(_, ToDesk::View(view)) => {
+            let view = serde_json::to_value(view).unwrap();
+            Some(("desk", text(view["state"].clone()), Some(text(view["seat"].clone()))))
+        }
+        Effect::ToStage(_, ToStage::View(view)) => Some(("stage", text(serde_json::to_value(view).unwrap()["state"].clone()), None)),
+        _ => None,
+    }
+}
+
+/// The random schedules would prove little if they hardly ever ran a set, or did not come by every state.
+#[test]
+fn the_schedules_reach_running_sets_and_every_state() {
+    let mut sets = 0;
+    let mut seen = HashSet::new();
+    for steps in schedules(100) {
+        let play = explore(WIRE_VERSION, steps);
+        sets += play.log.iter().filter(|(_, effect)| matches!(effect, Effect::RecordOrdered { cause: Cause::Started, .. })).count();
+        seen.extend(play.log.iter().filter_map(|(_, effect)| words(effect)).map(|(_, state, _)| state));
+    }
     assert!(sets > 100, "{sets} sets in 100 schedules");
+    let mut seen: Vec<String> = seen.into_iter().collect();
+    seen.sort();
+    let all = [
+        "at_the_door",
+        "closed",
+        "easing",
+        "hold",
+        "left",
+        "link_lost",
+        "ready",
+        "running",
+        "starting",
+        "stopped",
+        "stopped_by_client",
+        "waiting",
+    ];
+    assert_eq!(seen, all);
+}
+
+/// The words of version 1, as its pages have them in their switch statements.
+const STATES_1: [&str; 9] = ["waiting", "ready", "starting", "running", "easing", "stopped_by_client", "stopped", "link_lost", "closed"];
+const SEATS_1: [&str; 3] = ["empty", "waiting", "admitted"];
+
+/// The rules of `words_are_true` hold for them as well: READY and RUNNING promise no more than to pages of today.
+#[test]
+fn pages_of_the_version_before_are_told_in_words_that_they_know() {
+    let mut views = 0;
+    for steps in schedules(100) {
+        for (_, effect) in explore(1, steps).log {
+            let Some((page, state, seat)) = words(&effect) else { continue };
+            assert!(STATES_1.contains(&&*state), "the {page} is told {state}");
+            assert!(seat.is_none_or(|seat| SEATS_1.contains(&&*seat)), "the {page}'s seat");
+            views += 1;
+        }
+    }
+    assert!(views > 5_000, "{views} views");
 }

@@ -34,10 +34,81 @@ fn a_set_moves_only_once_it_is_in_the_record() {
     assert_eq!((set.id.as_str(), set.number, set.ended), ("a", 1, None));
     let rest = set.timeline.starts_at().unwrap() - play.t;
     assert!((1_000.0..=1_250.0).contains(&rest), "{rest}");
-    assert_eq!(play.desk_view().state, RoomState::Running);
     assert_eq!(play.desk_view().hard_end, Some(play.t + rest + SET_MS));
     assert_eq!(ordered(&play), [(0, Cause::Started)]);
     assert_eq!(play.stage_view().set.as_ref(), Some(play.set()));
+}
+
+#[test]
+fn a_set_runs_once_the_clients_page_has_said_so() {
+    let mut play = Play::ready();
+    play.showing = false;
+    assert_eq!(play.order(Order::Start), None);
+    let says = |play: &mut Play, moving, rate| {
+        let showing = Showing { set: "set-1".into(), moving, at: play.t, phase: 0.0, rate, width: 18.0, clock: None };
+        play.stage_says(FromStage::Showing(showing));
+    };
+    play.run(5_000.0);
+    assert_eq!((play.desk_view().state, play.ended()), (RoomState::Starting, None));
+    // At rest before the first motion.
+    says(&mut play, true, 0.0);
+    assert_eq!(play.desk_view().state, RoomState::Starting);
+    says(&mut play, true, 0.5);
+    assert_eq!((play.desk_view().state, play.stage_view().state), (RoomState::Running, RoomState::Running));
+}
+
+#[test]
+fn that_it_began_is_told_as_a_fact_as_well() {
+    let mut play = Play::ready();
+    play.showing = false;
+    play.order(Order::Start);
+    let fact = |seq, fact| FromStage::Evidence { facts: vec![Evidence { set: "set-1".into(), seq, at: 1.0, fact }] };
+    play.stage_says(fact(0, Fact::Shown { width: 18.0 }));
+    assert_eq!(play.desk_view().state, RoomState::Running);
+    play.order(Order::Stop);
+    play.stage_says(fact(1, Fact::Rested { phase: 0.2, ending: Ending::StoppedByClinician }));
+    play.run(1_100.0);
+    // Told again, since it is not known to be kept: it does not move now.
+    play.stage_says(fact(0, Fact::Shown { width: 18.0 }));
+    assert_eq!(play.desk_view().state, RoomState::Ready);
+}
+
+#[test]
+fn nothing_starts_while_the_clients_page_still_shows_the_last_set() {
+    let mut play = Play::running(4_000.0);
+    play.showing = false;
+    play.order(Order::Stop);
+    play.run(3_000.0);
+    assert_eq!(play.desk_view().needs, Needs { rest: true, ..Needs::default() });
+    assert_eq!((play.desk_view().state, play.order(Order::Start)), (RoomState::Stopped, Some(Refusal::Needs)));
+    let showing = Showing { set: "set-1".into(), moving: false, at: play.t, phase: 3.5, rate: 0.0, width: 18.0, clock: None };
+    play.stage_says(FromStage::Showing(showing));
+    assert_eq!((play.desk_view().state, play.order(Order::Start)), (RoomState::Ready, None));
+}
+
+#[test]
+fn what_the_clients_page_could_not_show_is_not_started() {
+    let ears = Channels { eyes: false, ears: true, hands: false };
+    let hands = Channels { eyes: false, ears: false, hands: true };
+    let eyes = default_plan().channels;
+    let buzzing = Comfort { vibration: true, ..Comfort::default() };
+    let (motion, sound) = (Needs { motion: true, ..Needs::default() }, Needs { sound: true, ..Needs::default() });
+    let silent = Device { sound: false, ..device() };
+    for (channels, comfort, device, needs) in [
+        (eyes, Comfort::default(), Device { reduced_motion: true, ..device() }, motion),
+        (ears, Comfort::default(), silent, sound),
+        (hands, Comfort::default(), Device { vibration: true, ..silent }, sound),
+        (hands, buzzing, silent, sound),
+        (hands, buzzing, Device { vibration: true, ..silent }, Needs::default()),
+        (eyes, Comfort::default(), silent, Needs::default()),
+        (ears, Comfort::default(), Device { reduced_motion: true, ..device() }, Needs::default()),
+    ] {
+        let mut play = Play::ready();
+        play.stage_says(FromStage::Device { device });
+        play.order(Order::Plan { plan: Plan { channels, comfort, ..default_plan() } });
+        assert_eq!(play.desk_view().needs, needs);
+        assert_eq!(play.order(Order::Start).is_none(), needs == Needs::default(), "{channels:?} {device:?}");
+    }
 }
 
 /// Before the client is admitted the desk is heard every 5 s; a stage that knows no later sign would not start.
@@ -50,7 +121,9 @@ fn a_set_at_the_moment_of_admission_finds_the_stage_with_a_fresh_sign_of_the_des
     play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
     let told = play.log.len();
     play.order(Order::Sight);
-    assert_eq!(play.order(Order::Start), None);
+    assert_eq!((play.desk_view().state, play.order(Order::Start)), (RoomState::Hold, Some(Refusal::Needs)));
+    play.run(TRIP_MS);
+    assert_eq!((play.desk_view().state, play.order(Order::Start)), (RoomState::Ready, None));
     let to_stage: Vec<&ToStage> = play.log[told..]
         .iter()
         .filter_map(|(_, effect)| if let Effect::ToStage(STAGE, message) = effect { Some(message) } else { None })
@@ -58,7 +131,7 @@ fn a_set_at_the_moment_of_admission_finds_the_stage_with_a_fresh_sign_of_the_des
     let set =
         to_stage.iter().position(|message| matches!(message, ToStage::View(view) if view.set.is_some())).expect("a set for the stage");
     let sign = to_stage[..set].iter().rev().find_map(|message| if let ToStage::Beat(beat) = message { beat.desk_silent } else { None });
-    assert_eq!(sign, Some(0.0));
+    assert_eq!(sign, Some(TRIP_MS));
 }
 
 #[test]
@@ -225,6 +298,7 @@ fn a_screen_too_small_for_any_path_refuses_the_start() {
     play.stage_says(FromStage::Device { device: Device { width_px: 130.0, height_px: 130.0, ..device() } });
     let refused = play.order(Order::Start);
     assert!(matches!(refused, Some(Refusal::TooWide { widest }) if widest < 2.0), "{refused:?}");
+    assert_eq!((play.desk_view().state, &play.desk_view().refused), (RoomState::Hold, &refused));
 }
 
 #[test]
