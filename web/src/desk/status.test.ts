@@ -31,7 +31,7 @@ test("S10: silence of the server makes a live room unknown within 3 s, and a bro
   assert.equal(stateWord(state, 1500), "RUNNING");
   assert.equal(stateWord(state, 1501), "UNKNOWN");
   assert.equal(stateWord(step(state, { kind: "line", open: false }, 10).state, 11), "UNKNOWN");
-  const heard = step(state, { kind: "heard", message: { type: "beat", id: 3, sent: 0, echo: null, desk_silent: null } }, 1400).state;
+  const heard = step(state, { kind: "heard", message: { type: "beat", id: 3, sent: 0, echo: null, desk_silent: null, desk_trip: 0 } }, 1400).state;
   assert.equal(stateWord(heard, 2800), "RUNNING");
 });
 
@@ -55,7 +55,7 @@ test("S10: unknown says when the client's page has stopped by itself, not before
 test("LINK LOST gives the call-back number in place of what the client is showing", () => {
   const state = deskWith(aView({ state: "link_lost", set: aSet() }));
   assert.match(showingWords(state, 100, "555-0100"), /^Call 555-0100\. The client's page stops by itself within 3 s/);
-  const later = step(state, { kind: "heard", message: { type: "beat", id: 1, sent: 0, echo: null, desk_silent: null } }, 3000).state;
+  const later = step(state, { kind: "heard", message: { type: "beat", id: 1, sent: 0, echo: null, desk_silent: null, desk_trip: 0 } }, 3000).state;
   assert.match(showingWords(later, 3000, "555-0100"), /^Call 555-0100\. The client's page has stopped by itself/);
   assert.match(showingWords(later, 3000, ""), /^Call the client/);
 });

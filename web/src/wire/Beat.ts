@@ -25,6 +25,7 @@ echo: Echo | null,
  */
 desk_silent: number | null, 
 /**
- * To the stage alone: the usual round trip of that desk, ms. So much silence is no silence.
+ * To the stage alone: how much of that was the way of the beat and its answer, as far as it is usual on the desk's line, ms.
+ * So much silence is no silence.
  */
 desk_trip: number, };

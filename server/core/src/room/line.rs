@@ -15,6 +15,8 @@ const QUICK_BEATS: u32 = 20;
 const DEAD_MS: f64 = 20_000.0;
 /// Round trips remembered for the delay.
 const TRIPS: usize = 15;
+/// A round trip may exceed the median by this factor and still be the line's, not somebody's silence.
+const USUAL: f64 = 1.5;
 /// Beats without answer that are remembered.
 const UNANSWERED: usize = 128;
 /// Far above what a page sends; a page that sends more is broken or hostile.
@@ -34,6 +36,9 @@ pub(super) struct Line {
     /// The page was there at this time, and may not have been later: when the last beat was sent that it answered, or the socket
     /// opened. How long an answer was on its way is not known, so its arrival proves nothing.
     pub alive: f64,
+    /// So much of the silence since `alive` was the way of that beat and its answer, ms, as far as that is usual here. By it a sign is
+    /// as old when it is heard, though nobody was silent.
+    pub trip: f64,
     /// A beat went out that carried an echo: with it a page knows the room's time.
     pub in_step: bool,
     /// The highest `seq` that this page has drawn of those sent to this socket.
@@ -56,6 +61,7 @@ impl Line {
             wants_view: false,
             heard: now,
             alive: now,
+            trip: 0.0,
             in_step: false,
             drawn: 0,
             first_view: None,
@@ -148,11 +154,11 @@ impl Line {
         };
         let sent = self.unanswered[place].1;
         self.unanswered.drain(..=place);
-        self.alive = self.alive.max(sent);
         if self.trips.len() == TRIPS {
             self.trips.pop_front();
         }
         self.trips.push_back(now - sent);
+        (self.alive, self.trip) = (sent, (now - sent).min(USUAL * self.usual_trip()));
         self.echo = Some(Echo { id: reply.id, page: reply.page, heard: now });
         Ok(())
     }
@@ -167,11 +173,11 @@ impl Line {
 
     /// Median one-way delay, half of the round trip, ms.
     pub fn delay(&self) -> f64 {
-        self.trip() / 2.0
+        self.usual_trip() / 2.0
     }
 
     /// Median round trip, ms; 0 while none is known.
-    pub fn trip(&self) -> f64 {
+    fn usual_trip(&self) -> f64 {
         let mut trips: Vec<f64> = self.trips.iter().copied().collect();
         trips.sort_by(f64::total_cmp);
         trips.get(trips.len() / 2).copied().unwrap_or(0.0)

@@ -23,7 +23,7 @@ pub(super) struct Presence {
     /// Room time of its last sign, ms: see [`Line::alive`].
     pub heard: Option<f64>,
     pub here: bool,
-    /// Its usual round trip, ms. A sign that is dated by its beat is so old when it arrives, whatever the line.
+    /// See [`Line::trip`].
     trip: f64,
 }
 
@@ -32,7 +32,7 @@ impl Presence {
     /// for so long that nobody knows who is there.
     fn hear(&mut self, line: &Line, now: f64, limit: f64) -> Option<f64> {
         let (last, sign) = (self.heard, line.alive);
-        self.trip = line.trip().min(MOST_TRIP_MS);
+        self.trip = line.trip.min(MOST_TRIP_MS);
         self.heard = Some(last.map_or(sign, |last| last.max(sign)));
         if self.here || now - sign >= limit + self.trip {
             return None;
@@ -92,7 +92,7 @@ impl Room {
 
     /// Whether the page of a socket was there within the limit for desks.
     pub(super) fn heard_lately(&self, line: &Line) -> bool {
-        self.now - line.alive <= self.patience(SILENCE_MS) + line.trip().min(MOST_TRIP_MS)
+        self.now - line.alive <= self.patience(SILENCE_MS) + line.trip.min(MOST_TRIP_MS)
     }
 
     /// The desk's last sign is so new that the stage would start a set on it.

@@ -17,7 +17,8 @@ pub struct Beat {
     /// To the stage alone: ms since the desk in control was last known to be there, which is when the beat was sent that it
     /// answered last. However long the answer took, the desk was there no earlier. `None`: there is no desk.
     pub desk_silent: Option<f64>,
-    /// To the stage alone: the usual round trip of that desk, ms. So much silence is no silence.
+    /// To the stage alone: how much of that was the way of the beat and its answer, as far as it is usual on the desk's line, ms.
+    /// So much silence is no silence.
     #[serde(default)]
     pub desk_trip: f64,
 }
