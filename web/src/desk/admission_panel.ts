@@ -49,7 +49,7 @@ export class AdmissionPanel {
   /** What was confirmed of one client counts for nobody who comes after. */
   follow(seat: SeatState | undefined): void {
     if (seat === undefined || seat === this.seat) return;
-    if (this.seat === "admitted" || seat === "empty") {
+    if (this.seat === "admitted" || seat === "empty" || seat === "left") {
       for (const id of ["location-confirmed", "private"]) field(id).checked = false;
       text(part("admission-status"), "");
     }
