@@ -88,7 +88,9 @@ export function whyNoStart(state: DeskState, now: number): string | null {
 /** What a start still needs, sentence by sentence. What the room has against its plan counts for nothing when another is on its way. */
 export function missing(view: DeskView, otherPlan = false): string[] {
   const ofPlan = otherPlan ? { motion: false, sound: false } : {};
-  const words = needsWords({ ...view.needs, ...ofPlan, pause: false });
+  // The second after a stop is the answer while it lasts; the client's page needs less of it to come to rest.
+  const rest = view.needs.rest && !view.needs.pause;
+  const words = needsWords({ ...view.needs, ...ofPlan, rest, pause: false });
   return view.refused !== null && isOfPlan(view.refused) && !otherPlan ? [...words, refusalWords(view.refused)] : words;
 }
 

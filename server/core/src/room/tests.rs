@@ -7,6 +7,8 @@ mod earlier;
 mod joining;
 mod play;
 mod schedules;
+mod shown;
 mod silence;
 mod starting;
 mod stopping;
+mod witness;
