@@ -90,11 +90,20 @@ test('the client joins with link and code, checks the device, waits, and is let 
   await stage.check();
   await stage.until('Please wait');
   await accessible(page, 'waiting');
+  await desk.until('AT THE DOOR');
+  assert.equal(await clinician.title(), 'AT THE DOOR - Desk, session 1');
   await desk.admit({ location: LOCATION });
   await stage.until('You are in');
   await accessible(page, 'ready');
-  await accessible(clinician, 'desk, ready');
+  // A start would be refused, so the word is not READY, and what is missing stands beside it.
+  await desk.until('HOLD');
+  await desk.untilText('progress', 'needs your sight (i)');
+  await desk.untilText('messages', /Say that you can see and hear them/);
+  assert.equal(await clinician.title(), 'HOLD - Desk, session 1');
+  await accessible(clinician, 'desk, hold');
   await desk.sight();
+  await desk.until('READY');
+  await accessible(clinician, 'desk, ready');
 });
 
 test('set 1 runs to its planned end, with two changes of its rate while it runs', async () => {
@@ -173,6 +182,14 @@ test('the session is closed with the list, and the client reads the last words',
   await list.getByRole('button', { name: 'Close the session' }).click();
   await list.waitForURL(`**/sessions/${scene.session}`);
   await desk.until('CLOSED');
+  // Nothing looks alive.
+  assert.equal(await clinician.title(), 'CLOSED - Desk, session 1');
+  for (const part of ['showing-name', 'ordered-line', 'seat', 'door']) assert.equal(await clinician.locator(`[data-part="${part}"]`).isVisible(), false, part);
+  assert.equal(await clinician.locator('.controls button:not([aria-disabled])').count(), 0);
+  assert.equal(await clinician.locator('[data-part="preview"] [data-part="dot"]').isVisible(), false);
+  await desk.press('s', 'ArrowRight', 'Escape');
+  assert.equal(await clinician.locator('[data-pad]:visible').count(), 0);
+  assert.doesNotMatch(await desk.messages(), /not sent|not confirmed/);
   await clinician.getByRole('link', { name: "Session's page" }).click();
   await clinician.waitForURL(`**/sessions/${scene.session}`);
   await stage.until('The meeting has ended.');

@@ -45,11 +45,11 @@ async fn a_session_from_the_link_to_the_second_set_is_in_the_record_as_it_was() 
     scene.join().await;
     desk.view("somebody waits", |view| view.seat == SeatState::Waiting).await;
     let mut stage = scene.stage().await;
-    stage.view("waiting", |view| view.state == RoomState::Waiting && view.set.is_none()).await;
+    stage.view("waiting", |view| view.state == RoomState::AtTheDoor && view.set.is_none()).await;
     assert_eq!(desk.order(epoch, Order::Start).await, Some(Refusal::WrongState), "before admission");
 
     scene.admit().await;
-    stage.view("admitted", |view| view.state == RoomState::Ready).await;
+    stage.view("admitted", |view| view.state == RoomState::Hold).await;
     let view = desk.view("admitted", |view| view.seat == SeatState::Admitted && view.stage_here).await;
     assert!(view.needs.sight);
     assert_eq!(desk.order(epoch, Order::Start).await, Some(Refusal::Needs), "before the clinician sees the client");
@@ -114,7 +114,8 @@ async fn a_session_from_the_link_to_the_second_set_is_in_the_record_as_it_was() 
 async fn cautions_that_were_not_asked_lock_the_eyes_until_the_record_says_otherwise() {
     let mut scene = Scene::with(Cautions { seizures: Asked::NotAsked, eye_condition: Asked::No }).await;
     let (mut desk, mut stage, epoch) = scene.ready().await;
-    assert_eq!(desk.order(epoch, Order::Start).await, Some(Refusal::EyesLocked));
+    let held = desk.view("what is missing", |view| view.refused == Some(Refusal::EyesLocked)).await;
+    assert_eq!((held.state, desk.order(epoch, Order::Start).await), (RoomState::Hold, Some(Refusal::EyesLocked)));
     // Nobody tells the room: it reads the record by itself.
     answer_seizures(&scene, "no").await;
     desk.view("eyes free", |view| !view.eyes_locked).await;

@@ -35,7 +35,7 @@ fn a_crash_in_a_set_leaves_it_unknown_and_never_starts_it_again() {
         desk = Desk::open(&scene.clinician, &scene.house.origin, scene.session).await;
         let view = desk.view("the room again", |view| view.stage_here && view.device.is_some()).await;
         assert_eq!(view.epoch, epoch + 1);
-        assert!(view.set.is_none() && view.state == RoomState::Ready, "{view:?}");
+        assert!(view.set.is_none() && view.state == RoomState::Hold, "{view:?}");
         assert!(view.needs.sight && view.needs.client_ready, "both look and say ready anew: {view:?}");
         counted(
             &scene.house.database.superuser,

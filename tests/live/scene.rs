@@ -121,6 +121,7 @@ impl Scene {
 
     /// Starts a set and waits until both ends have it; returns its id.
     pub async fn start(desk: &mut Desk, stage: &mut Stage, epoch: u32) -> String {
+        desk.until_ready().await;
         desk.order_only(epoch, Order::Start);
         let running = desk.view("a running set", |view| view.state == RoomState::Running).await;
         let set = running.set.expect("a running set is in the view");

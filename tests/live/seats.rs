@@ -50,10 +50,10 @@ async fn a_second_device_is_refused_then_moved_and_never_let_in_silently() {
     assert_eq!(waiting.closed().await, Some(1012), "the second one comes in by the ordinary door");
     assert_eq!(scene.client.get("/stage").await.status, 401);
     let mut tablet_stage = Stage::open(&tablet, &scene.house.origin).await;
-    tablet_stage.view("waiting to be admitted", |view| view.state == RoomState::Waiting).await;
+    tablet_stage.view("waiting to be admitted", |view| view.state == RoomState::AtTheDoor).await;
     desk.view("admission anew", |view| view.seat == SeatState::Waiting && view.needs.sight).await;
     scene.admit().await;
-    tablet_stage.view("admitted", |view| view.state == RoomState::Ready).await;
+    tablet_stage.view("admitted", |view| view.state == RoomState::Hold).await;
     assert_eq!(join(&mut tablet, &link, "000000").await.status, 200, "pressing Join again on the device that has the seat");
 }
 
@@ -78,7 +78,7 @@ async fn a_newer_socket_of_the_seat_replaces_the_older_one() {
     let old = scene.stage().await;
     let mut new = scene.stage().await;
     assert_eq!(old.closed().await, Some(4001));
-    new.view("its view", |view| view.state == RoomState::Waiting).await;
+    new.view("its view", |view| view.state == RoomState::AtTheDoor).await;
 }
 
 #[tokio::test]

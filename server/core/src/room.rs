@@ -49,6 +49,7 @@ const EPOCHS: u32 = 4_000;
 
 /// One live session. See the module.
 #[derive(Debug)]
+#[cfg_attr(test, derive(Clone))]
 pub struct Room {
     epoch: u32,
     seq: u32,
@@ -172,7 +173,7 @@ impl Room {
     pub fn next_wake(&self) -> Option<f64> {
         let pause = Some(self.pause_until).filter(|&until| until > self.now);
         let lines = self.lines().map(|line| line.next_wake());
-        [pause, self.desk_due(), self.stage_due(), self.starting_due(), self.set_due()]
+        [pause, self.desk_due(), self.stage_due(), self.fresh_due(), self.starting_due(), self.set_due()]
             .into_iter()
             .flatten()
             .chain(lines)
@@ -187,6 +188,11 @@ impl Room {
     /// The client is admitted and the session goes on.
     fn is_live(&self) -> bool {
         self.seat == SeatState::Admitted && self.closed.is_none()
+    }
+
+    /// Somebody sits at the client's end, admitted or at the door, and the session goes on.
+    fn is_open(&self) -> bool {
+        self.closed.is_none() && matches!(self.seat, SeatState::Admitted | SeatState::Waiting)
     }
 
     /// What time alone has done since the last event.
@@ -222,6 +228,9 @@ impl Room {
 
     fn seat_changed(&mut self, state: SeatState) {
         let was_live = self.is_live();
+        if state == SeatState::Left && self.seat != state {
+            self.client_left();
+        }
         self.seat = state;
         if self.is_live() && !was_live {
             self.go_live();
@@ -232,6 +241,13 @@ impl Room {
             self.need_sight = true;
             self.need_ready = self.number > 0;
         }
+    }
+
+    /// Who leaves has stopped whatever runs, even if their page had no time to say so.
+    fn client_left(&mut self) {
+        self.end_set(crate::wire::Ending::StoppedByClient);
+        self.stopped = None;
+        self.record_moment(MomentKind::ClientLeft);
     }
 
     fn go_live(&mut self) {

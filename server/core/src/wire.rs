@@ -9,6 +9,7 @@
 
 mod comfort;
 mod desk;
+mod earlier;
 mod entries;
 mod preset;
 mod room;
@@ -26,4 +27,4 @@ pub use signs::{Beat, BeatReply, Echo};
 pub use stage::{ClockError, Device, Evidence, Fact, FromStage, Interruption, Showing, StageView, ToStage};
 
 /// The version a page names in its first message. The server accepts this one and the one before.
-pub const WIRE_VERSION: u32 = 1;
+pub const WIRE_VERSION: u32 = 2;

@@ -48,7 +48,7 @@ export class Desk {
     if (callBack) await this.page.locator('#call-back').fill(callBack);
     await this.page.locator('#private').check();
     await this.page.getByRole('button', { name: 'Admit' }).click();
-    await this.untilText('word', /^(READY|STOPPED)/);
+    await this.untilText('word', /^(HOLD|READY|STOPPED)/);
   }
 
   /** Says that the client is seen and heard, where that is still needed. */

@@ -60,7 +60,7 @@ export class AdmissionPanel {
     if (devices.atTheDoor !== this.devices.atTheDoor) this.forgetConfirmed();
     this.devices = devices;
     if (seat === undefined || seat === this.seat) return;
-    if (this.seat === "admitted" || seat === "empty") this.forgetConfirmed();
+    if (this.seat === "admitted" || seat === "empty" || seat === "left") this.forgetConfirmed();
     this.seat = seat;
   }
 

@@ -8,6 +8,7 @@ import type { Moment } from "../wire/Moment";
 import type { Order } from "../wire/Order";
 import type { Plan } from "../wire/Plan";
 import type { Preset } from "../wire/Preset";
+import type { RoomState } from "../wire/RoomState";
 import type { SessionLog } from "../wire/SessionLog";
 import type { Showing } from "../wire/Showing";
 import type { ToDesk } from "../wire/ToDesk";
@@ -143,6 +144,17 @@ export function freshDesk(now: number): DeskState {
 export function shownPlan(state: DeskState): Plan | null {
   return state.wanted?.plan ?? state.view?.plan ?? null;
 }
+
+const OUTSIDE: readonly RoomState[] = ["waiting", "at_the_door", "left", "closed"];
+/** The client is admitted and the session goes on. */
+export const isLive = ({ view }: DeskState): boolean => view !== null && !OUTSIDE.includes(view.state);
+
+/** A set that takes orders: in the record and not over. */
+export const hasSet = ({ view }: DeskState): boolean => view?.set?.ended === null && (view.state === "starting" || view.state === "running");
+
+/** Somebody waits to be let in, or another device asks. */
+export const isAtTheDoor = ({ view }: DeskState): boolean =>
+  view !== null && view.state !== "closed" && (view.state === "at_the_door" || view.seat_asked_for);
 
 /** A set runs, eases or is about to. */
 export function isBusy(state: DeskState): boolean {

@@ -1,4 +1,5 @@
 import assert from "node:assert/strict";
+import { nothing } from "../live/needs.fixture";
 import { test } from "node:test";
 import type { DeskView } from "../wire/DeskView";
 import { Desk, kinds, running } from "./desk.fixture";
@@ -57,13 +58,21 @@ test("no start within a second of the client's stop or a lost link", () => {
 
 test("a start that something is needed for is answered in words, not sent", () => {
   const cases: [Partial<DeskView>, RegExp][] = [
-    [{ needs: { sight: true, client_ready: false, stage: false, check: false, pause: false } }, /see and hear/],
-    [{ needs: { sight: false, client_ready: true, stage: false, check: false, pause: false } }, /tap "I am ready"/],
-    [{ needs: { sight: false, client_ready: false, stage: true, check: false, pause: false } }, /not connected/],
-    [{ needs: { sight: false, client_ready: false, stage: false, check: true, pause: false } }, /asks about their device/],
-    [{ needs: { sight: false, client_ready: false, stage: false, check: false, pause: true } }, /within a second of a stop/],
+    [{ needs: { ...nothing, sight: true } }, /see and hear/],
+    [{ needs: { ...nothing, client_ready: true } }, /tap "I am ready"/],
+    [{ needs: { ...nothing, stage: true } }, /page is not heard/],
+    [{ needs: { ...nothing, check: true } }, /asks about their device/],
+    [{ needs: { ...nothing, pause: true } }, /within a second of a stop/],
     [{ in_control: false }, /view-only/],
+    [{ needs: { ...nothing, desk: true } }, /line to the server is slow/],
+    [{ needs: { ...nothing, rest: true } }, /not said that it rests/],
+    [{ needs: { ...nothing, motion: true } }, /less motion/],
+    [{ needs: { ...nothing, sound: true } }, /test sound/],
+    [{ refused: { kind: "eyes_locked" } }, /eyes are locked/],
+    [{ refused: { kind: "too_wide", widest: 1.5 } }, /widest that fits is 1\.5°/],
     [{ state: "waiting" }, /not been admitted/],
+    [{ state: "at_the_door" }, /not been admitted/],
+    [{ state: "left" }, /has left/],
     [{ state: "closed" }, /closed/],
   ];
   for (const [changes, words] of cases) {
@@ -153,7 +162,7 @@ test("end and extend want a set that runs", () => {
 });
 
 test("I can see and hear them is sent when it is needed; I can't see them always", () => {
-  const needs = { sight: true, client_ready: false, stage: false, check: false, pause: false };
+  const needs = { ...nothing, sight: true };
   assert.deepEqual(kinds(Desk.with(aView({ needs })).does({ kind: "sight" })), ["sight"]);
   const said = Desk.with(aView());
   assert.deepEqual(said.does({ kind: "sight" }), []);

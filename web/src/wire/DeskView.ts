@@ -2,6 +2,7 @@
 import type { Device } from "./Device";
 import type { Needs } from "./Needs";
 import type { Plan } from "./Plan";
+import type { Refusal } from "./Refusal";
 import type { RoomState } from "./RoomState";
 import type { SeatState } from "./SeatState";
 import type { SetView } from "./SetView";
@@ -26,6 +27,10 @@ state: RoomState,
  * See [`Needs`].
  */
 needs: Needs, 
+/**
+ * How a start by this desk would be answered at this moment; `None`: it would be carried out.
+ */
+refused: Refusal | null, 
 /**
  * The plan of the next set; while one runs, of that one.
  */
@@ -67,7 +72,7 @@ record_refuses: boolean,
  */
 stage_here: boolean, 
 /**
- * Room time when the stage was last heard.
+ * Room time of the stage's last sign of life: when the last beat was sent that it has answered.
  */
 stage_heard: number | null, 
 /**

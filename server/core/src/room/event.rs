@@ -215,6 +215,8 @@ pub enum MomentKind {
     ClientReady,
     /// The client stopped.
     ClientStop,
+    /// The client left by their own press of Leave.
+    ClientLeft,
     /// The client's page stopped by itself.
     Interrupted(Interruption),
 }

@@ -117,12 +117,14 @@ pub enum ToDesk {
 #[cfg_attr(test, derive(ts_rs::TS), ts(export))]
 #[serde(rename_all = "snake_case")]
 pub enum SeatState {
-    /// Nobody has used the link.
+    /// Nobody has it.
     Empty,
     /// Somebody waits to be admitted.
     Waiting,
     /// Admitted.
     Admitted,
+    /// The client gave it up by their own press of Leave.
+    Left,
 }
 
 /// The room as the desk knows it.
@@ -137,6 +139,9 @@ pub struct DeskView {
     pub state: RoomState,
     /// See [`Needs`].
     pub needs: Needs,
+    /// How a start by this desk would be answered at this moment; `None`: it would be carried out.
+    #[serde(default)]
+    pub refused: Option<Refusal>,
     /// The plan of the next set; while one runs, of that one.
     pub plan: Plan,
     /// The set that runs, or the last one.
@@ -160,7 +165,7 @@ pub struct DeskView {
     pub record_refuses: bool,
     /// The stage's socket is open and was heard lately.
     pub stage_here: bool,
-    /// Room time when the stage was last heard.
+    /// Room time of the stage's last sign of life: when the last beat was sent that it has answered.
     pub stage_heard: Option<f64>,
     /// What the stage found out about itself.
     pub device: Option<Device>,

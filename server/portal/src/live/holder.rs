@@ -80,7 +80,8 @@ fn seated(seats: &[SeatRow]) -> Seated {
     let state = match place.map(|seat| seat.standing) {
         Some(Standing::Admitted) => SeatState::Admitted,
         Some(Standing::Has) => SeatState::Waiting,
-        Some(Standing::Left | Standing::Asks) | None => SeatState::Empty,
+        Some(Standing::Left) => SeatState::Left,
+        Some(Standing::Asks) | None => SeatState::Empty,
     };
     let asking = seats.iter().rfind(|seat| seat.standing == Standing::Asks);
     Seated { state, id: place.map(|seat| seat.id.to_string()), asking: asking.map(|seat| seat.id.to_string()) }

@@ -95,6 +95,7 @@ pub(super) fn happened(kind: &str) -> String {
         "desk_back" => "Clinician\u{2019}s desk heard again",
         "client_ready" => "Client ready again",
         "client_stop" => "Client stopped",
+        "client_left" => "Client left",
         "interrupted_hidden" => "Client\u{2019}s page hidden: stopped by itself",
         "interrupted_full_screen_left" => "Full screen left: stopped by itself",
         "interrupted_resized" => "Client\u{2019}s screen turned or resized: stopped by itself",
