@@ -9,3 +9,8 @@ mod samples;
 #[path = "../http/scene.rs"]
 #[expect(dead_code, reason = "the tests over HTTP use the rest of it")]
 mod scene;
+
+/// Whether all of it is to run, for minutes.
+fn full() -> bool {
+    std::env::var("LEEWARD_FAULTS").is_ok_and(|form| form == "full")
+}

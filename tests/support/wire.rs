@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 use std::sync::Arc;
-use std::sync::atomic::{AtomicBool, AtomicI64, Ordering};
+use std::sync::atomic::{AtomicBool, AtomicI64, AtomicU32, Ordering};
 
 use leeward::clock::{Machine, World};
 use leeward::ids::new_id;
@@ -25,6 +25,8 @@ struct Shared {
     lose: AtomicI64,
     /// An answer was lost since it was asked for.
     lost: AtomicBool,
+    /// Commits that have passed.
+    commits: AtomicU32,
 }
 
 impl Wire {
@@ -37,7 +39,12 @@ impl Wire {
         let folder = std::env::temp_dir().join(format!("leeward-wire-{}", new_id(&(Arc::new(Machine) as World)).simple()));
         std::fs::create_dir(&folder).expect("a folder for the socket");
         let listener = UnixListener::bind(folder.join(".s.PGSQL.5432")).expect("a socket");
-        let shared = Arc::new(Shared { held: watch::Sender::new(false), lose: AtomicI64::new(-1), lost: AtomicBool::new(false) });
+        let shared = Arc::new(Shared {
+            held: watch::Sender::new(false),
+            lose: AtomicI64::new(-1),
+            lost: AtomicBool::new(false),
+            commits: AtomicU32::new(0),
+        });
         let listening = tokio::spawn(listen(listener, options.clone(), shared.clone()));
         Self { folder, shared, listening }
     }
@@ -57,6 +64,12 @@ impl Wire {
     pub fn lose_answer_after(&self, commits: u32) {
         self.shared.lost.store(false, Ordering::SeqCst);
         self.shared.lose.store(commits.into(), Ordering::SeqCst);
+    }
+
+    /// How many commits have passed so far.
+    #[must_use]
+    pub fn commits(&self) -> u32 {
+        self.shared.commits.load(Ordering::SeqCst)
     }
 
     /// Whether the answer was lost that [`Wire::lose_answer_after`] asked for. None will be after this.
@@ -124,6 +137,7 @@ async fn asked(
         }
         let _ = held.wait_for(|held| !held).await;
         let commits = buffer[..read].windows(COMMIT.len()).any(|window| window == COMMIT);
+        shared.commits.fetch_add(commits.into(), Ordering::SeqCst);
         if commits && shared.lose.load(Ordering::SeqCst) >= 0 && shared.lose.fetch_sub(1, Ordering::SeqCst) == 0 {
             losing.store(true, Ordering::SeqCst);
         }

@@ -60,7 +60,7 @@ function hearView(state: DeskState, view: DeskView, now: number): Step {
   const next = { ...entered, view };
   if (state.line.synced) return unchanged(next);
   const step = resendAfterBreak({ ...next, line: { ...next.line, synced: true } }, view, now);
-  return { ...step, commands: [...handBack(state.view, view), ...step.commands] };
+  return { ...step, commands: [...step.commands, ...handBack(state.view, view)] };
 }
 
 /** The room before this one may have gone before it had written down what it showed here last. */

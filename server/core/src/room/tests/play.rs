@@ -56,7 +56,10 @@ pub struct Play {
 }
 
 impl Play {
-    pub fn new(start: Start) -> Self {
+    pub fn new(mut start: Start) -> Self {
+        if start.seat != SeatState::Empty {
+            start.seat_id = Some("device".into());
+        }
         let (seat, seat_id, asking) = (start.seat, start.seat_id.clone(), start.asking.clone());
         Play {
             facts: Facts { ended: None, eyes_locked: start.eyes_locked, seat, seat_id, asking },
