@@ -91,6 +91,7 @@ test('a desk, a lead\'s page and a stage in one browser, and each keeps its plac
   const client = new URL(own.url()).pathname.split('/')[2];
   await startSession(own, client);
   const both = new Desk(own);
+  await both.until('WAITING');
   const [lead, field] = [await own.context().newPage(), await own.context().newPage()];
   for (const one of [lead, field]) scene.pages.push(watchTroubles(one, scene.house.origin));
   const stage = new Stage(field);
