@@ -66,6 +66,8 @@ pub struct Room {
     asking: Option<String>,
     /// Nothing is written down any more; see [`Event::RecordRefuses`].
     record_refuses: bool,
+    /// See [`Event::ClockSet`].
+    clock_set: f64,
     closed: Option<Option<String>>,
 
     desks: Vec<Desk>,
@@ -118,6 +120,7 @@ impl Room {
             seat_id: start.seat_id,
             asking: start.asking,
             record_refuses: false,
+            clock_set: 0.0,
             closed: None,
             desks: Vec::new(),
             control: None,
@@ -161,6 +164,7 @@ impl Room {
             Event::Kept { set, seq } => self.kept(set, seq),
             Event::Facts(facts) => self.take_facts(facts),
             Event::RecordRefuses(refuses) => self.record_refuses(refuses),
+            Event::ClockSet(seconds) => self.clock_set = seconds,
             Event::Tick => {}
         }
         // What the event made due goes before the view: a stage looks at its last sign of the desk before it starts a set.

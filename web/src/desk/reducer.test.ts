@@ -3,7 +3,7 @@ import { nothing } from "../live/needs.fixture";
 import { test } from "node:test";
 import type { DeskView } from "../wire/DeskView";
 import { Desk, kinds, running } from "./desk.fixture";
-import { EMPTY_LOG } from "./model";
+import { EMPTY_LOG, type Command } from "./model";
 import { aSet, aShowing, aView } from "./sample.fixture";
 import { stateWord, stripWords } from "./status";
 
@@ -103,7 +103,21 @@ test("a stop without a line waits and goes first thing, with the new epoch and t
   assert.equal(desk.state.pending.length, 1);
   desk.event({ kind: "line", open: true });
   const commands = desk.event({ kind: "heard", message: { type: "view", ...running(), epoch: 2, seq: 1 } });
-  assert.deepEqual(commands, [{ kind: "send", message: { type: "order", epoch: 2, id: 1, order: { kind: "stop" } } }]);
+  assert.deepEqual(commands[0], { kind: "send", message: { type: "order", epoch: 2, id: 1, order: { kind: "stop" } } });
+});
+
+test("what a room that is gone had shown last is handed back to the next one, once", () => {
+  const stopped = aSet({ ended: "stopped_by_client" });
+  const desk = Desk.with(aView({ state: "stopped_by_client", set: stopped, epoch: 1 }));
+  const again = (epoch: number): Command[] => {
+    desk.event({ kind: "line", open: false });
+    desk.event({ kind: "line", open: true });
+    return desk.event({ kind: "heard", message: { type: "view", ...aView({ state: "hold", epoch, seq: 9 }) } });
+  };
+  assert.deepEqual(again(1), [], "the same room");
+  desk.sees({ set: stopped, epoch: 1, seq: 10 });
+  assert.deepEqual(again(2), [{ kind: "send", message: { type: "hand_back", set: stopped } }]);
+  assert.deepEqual(again(3), [], "nothing that the room before this one had shown");
 });
 
 test("a start that broke with the line is never sent again, and said so", () => {

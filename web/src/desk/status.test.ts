@@ -27,6 +27,14 @@ test("every state of the room has its word", () => {
   for (const [state, word] of words) assert.equal(stateWord(deskWith(aView({ state })), 0), word);
 });
 
+test("a record that takes nothing more, and a clock that was set, are said", () => {
+  const words = (changes: Partial<DeskView>): string => stripWords(deskWith(aView(changes)), 0, null).join(" ");
+  assert.match(words({ record_refuses: true }), /Nothing gets into the record any more/);
+  assert.match(words({ clock_set: 90000 }), /set forward by 25 h: times in this record may be wrong/);
+  assert.match(words({ clock_set: -600 }), /set back by 10 min/);
+  assert.doesNotMatch(words({}), /record/);
+});
+
 test("S10: silence of the server makes a live room unknown within 3 s, and a broken line does at once", () => {
   const state = deskWith(running());
   assert.equal(stateWord(state, 1500), "RUNNING");

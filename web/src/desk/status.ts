@@ -204,12 +204,17 @@ function noticeWords({ view, notice }: DeskState, now: number): string | null {
   return stale ? null : notice.words;
 }
 
+const spanWords = (seconds: number): string =>
+  seconds < 120 ? `${Math.round(seconds)} s` : seconds < 7200 ? `${Math.round(seconds / 60)} min` : `${Math.round(seconds / 3600)} h`;
+
 /** The reserved message strip, most pressing first. */
 export function stripWords(state: DeskState, now: number, roomNow: number | null): string[] {
   const words: string[] = [];
   const idle = !isBusy(state);
   const notReadyAtTheDoor = state.view?.state === "at_the_door" && state.view.needs.client_ready;
   if (state.view?.state === "closed") words.push("The session is closed.");
+  const set = state.view?.clock_set ?? 0;
+  if (set !== 0) words.push(`The server's clock was set ${set > 0 ? "forward" : "back"} by ${spanWords(Math.abs(set))}: times in this record may be wrong.`);
   if (state.view?.record_refuses) words.push("Nothing gets into the record any more, so no set starts. Go on by voice; write down what you need.");
   if (state.sentAway) words.push("The server has closed this desk's line. Sign in again, then come back to this tab.");
   if (isSignedOut(state.queue)) words.push("You are signed out. Entries wait here; sign in again.");

@@ -68,6 +68,10 @@ asking: string | null,
  */
 record_refuses: boolean, 
 /**
+ * The server's clock was set while this room was open, by so many seconds: times in the record may be wrong.
+ */
+clock_set: number, 
+/**
  * The stage's socket is open and was heard lately.
  */
 stage_here: boolean, 

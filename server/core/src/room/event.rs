@@ -120,12 +120,15 @@ pub enum Event {
     Facts(Facts),
     /// Nothing that this room does gets into the record any more, or it does again.
     RecordRefuses(bool),
+    /// The clock that the record is dated by was set, by so many seconds since this room opened.
+    ClockSet(f64),
     /// Nothing but time; see [`super::Room::next_wake`].
     Tick,
 }
 
 /// What to do. Messages to one socket keep their order.
 #[derive(Clone, Debug, PartialEq)]
+#[expect(clippy::large_enum_variant, reason = "what is large is most of what comes")]
 pub enum Effect {
     /// Send to this desk.
     ToDesk(u64, ToDesk),

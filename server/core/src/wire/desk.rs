@@ -163,6 +163,9 @@ pub struct DeskView {
     /// Nothing gets into the record any more. Nothing starts; what ran was stopped.
     #[serde(default)]
     pub record_refuses: bool,
+    /// The server's clock was set while this room was open, by so many seconds: times in the record may be wrong.
+    #[serde(default)]
+    pub clock_set: f64,
     /// The stage's socket is open and was heard lately.
     pub stage_here: bool,
     /// Room time of the stage's last sign of life: when the last beat was sent that it has answered.

@@ -17,6 +17,8 @@ use crate::ids::new_id;
 /// Evidence in so many messages may wait for the database; what is more is not taken, and the page
 /// sends it again until it is told that it was kept.
 const EVIDENCE_AT_ONCE: u32 = 64;
+/// A clock may be slewed by so much within a session without a word, s.
+const CLOCK_SLACK: i64 = 5;
 
 impl Keeper {
     pub(super) fn tell(&mut self, event: Event) {
@@ -64,6 +66,17 @@ impl Keeper {
             }
         }
         None
+    }
+
+    /// A clock that is set while people work is said: what the record dates by it may be wrong.
+    pub(super) fn look_at_clock(&mut self) {
+        let by_clock = (self.holder.app.world.now() - self.since_by_clock).num_milliseconds();
+        let set = (by_clock - i64::try_from(self.since.elapsed().as_millis()).unwrap_or(i64::MAX)) / 1_000;
+        if (set - self.clock_set).abs() > CLOCK_SLACK {
+            tracing::warn!(seconds = set - self.clock_set, "the server's clock was set while a room was open");
+            self.clock_set = set;
+            self.tell(Event::ClockSet(set as f64));
+        }
     }
 
     /// Beside the clerk: a start does not wait for what is still to be written.

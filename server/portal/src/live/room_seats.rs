@@ -47,6 +47,7 @@ impl Keeper {
     /// Has the record read again, after what is still to be written.
     pub(super) fn read_record(&mut self) {
         self.next_reading = Instant::now() + READING;
+        self.look_at_clock();
         // One that waits already will read what this one is about.
         if !std::mem::replace(&mut self.reading, true) {
             self.write(Job::Facts);

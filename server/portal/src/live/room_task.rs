@@ -3,6 +3,7 @@
 use std::collections::HashMap;
 use std::time::Duration;
 
+use chrono::{DateTime, Utc};
 use leeward_core::room::{Event, Facts, Room};
 use leeward_core::wire::{FromDesk, FromStage};
 use tokio::sync::mpsc::{self, Receiver, Sender, UnboundedSender};
@@ -70,6 +71,8 @@ pub(super) async fn open(app: &App, subject: &Subject, session: Uuid) -> Result<
     let keeper = Box::new(Keeper {
         room: Room::new(start),
         since: Instant::now(),
+        since_by_clock: holder.app.world.now(),
+        clock_set: 0,
         lines: HashMap::new(),
         seats,
         evidence_waiting: 0,
@@ -103,6 +106,9 @@ pub(super) struct Keeper {
     pub room: Room,
     /// Room time 0.
     pub since: Instant,
+    /// The same by the portal's clock, and by how much that was found to have been set since, s.
+    pub since_by_clock: DateTime<Utc>,
+    pub clock_set: i64,
     pub lines: HashMap<u64, Line>,
     /// As last read.
     pub seats: Vec<SeatRow>,
