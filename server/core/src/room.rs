@@ -25,6 +25,7 @@ mod stage;
 mod view;
 
 pub use event::{Cause, Effect, Event, Facts, LastWords, MomentKind, Start, Why};
+pub use line::Line;
 
 use std::collections::HashSet;
 
@@ -65,6 +66,8 @@ pub struct Room {
     asking: Option<String>,
     /// Nothing is written down any more; see [`Event::RecordRefuses`].
     record_refuses: bool,
+    /// See [`Event::RecordWaits`].
+    record_waits: bool,
     closed: Option<Option<String>>,
 
     desks: Vec<Desk>,
@@ -117,6 +120,7 @@ impl Room {
             seat_id: start.seat_id,
             asking: start.asking,
             record_refuses: false,
+            record_waits: false,
             closed: None,
             desks: Vec::new(),
             control: None,
@@ -160,6 +164,8 @@ impl Room {
             Event::Kept { set, seq } => self.kept(set, seq),
             Event::Facts(facts) => self.take_facts(facts),
             Event::RecordRefuses(refuses) => self.record_refuses(refuses),
+            Event::RecordWaits(waits) => self.record_waits = waits,
+            Event::RoomEnds => self.end_set(crate::wire::Ending::LinkLost),
             Event::Tick => {}
         }
         // What the event made due goes before the view: a stage looks at its last sign of the desk before it starts a set.

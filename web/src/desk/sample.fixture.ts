@@ -22,6 +22,7 @@ export function aView(changes: Partial<DeskView> = {}): DeskView {
     epoch: 1, seq: 1, state: "ready",
     needs: { sight: false, client_ready: false, stage: false, check: false, pause: false },
     plan: aPlan(), set: null, in_control: true, other_desk: false, seat: "admitted", seat_asked_for: false,
+    seat_id: null, asking: null, record_refuses: false, record_waits: false,
     stage_here: true, stage_heard: 1000,
     device: {
       width_px: 1280, height_px: 720, px_per_mm: 3.8, distance_mm: 600, reduced_motion: false, sound: true, sides: true, vibration: false,

@@ -9,7 +9,7 @@ import { canSend, missingWords } from "./orders";
 import type { ClockError } from "../wire/ClockError";
 import type { Device } from "../wire/Device";
 import type { Plan } from "../wire/Plan";
-import { cyclesWords, degrees, hertz, needsWords, orderName, planWords } from "./words";
+import { cyclesWords, degrees, hertz, needsWords, orderName, planWords, RECORD_WAITS } from "./words";
 
 export type StateWord =
   | "CONNECTING" | "UNKNOWN" | "WAITING" | "READY" | "STARTING" | "RUNNING" | "EASING" | "STOPPED BY CLIENT" | "STOPPED" | "LINK LOST" | "CLOSED";
@@ -190,6 +190,7 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   if (state.view?.state === "closed") words.push("The session is closed.");
   if (state.sentAway) words.push("The server has closed this desk's line. Sign in again, then come back to this tab.");
   if (isSignedOut(state.queue)) words.push("You are signed out. Entries wait here; sign in again.");
+  if (state.view?.record_waits) words.push(RECORD_WAITS);
   words.push(...pendingWords(state, now));
   const limit = limitWords(state, roomNow);
   if (limit !== null) words.push(limit);

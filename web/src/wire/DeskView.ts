@@ -63,6 +63,10 @@ asking: string | null,
  */
 record_refuses: boolean, 
 /**
+ * The record does not answer: what is entered now waits, and nothing starts. What runs goes on under the desk's hand.
+ */
+record_waits: boolean, 
+/**
  * The stage's socket is open and was heard lately.
  */
 stage_here: boolean, 

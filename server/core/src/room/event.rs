@@ -120,6 +120,10 @@ pub enum Event {
     Facts(Facts),
     /// Nothing that this room does gets into the record any more, or it does again.
     RecordRefuses(bool),
+    /// What this room does has waited for the record longer than it ever should, or waits no longer.
+    RecordWaits(bool),
+    /// The room is about to end: what runs eases to rest, and is told so before its sockets close.
+    RoomEnds,
     /// Nothing but time; see [`super::Room::next_wake`].
     Tick,
 }

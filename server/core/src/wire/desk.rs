@@ -158,6 +158,9 @@ pub struct DeskView {
     /// Nothing gets into the record any more. Nothing starts; what ran was stopped.
     #[serde(default)]
     pub record_refuses: bool,
+    /// The record does not answer: what is entered now waits, and nothing starts. What runs goes on under the desk's hand.
+    #[serde(default)]
+    pub record_waits: bool,
     /// The stage's socket is open and was heard lately.
     pub stage_here: bool,
     /// Room time when the stage was last heard.
