@@ -10,6 +10,7 @@ mod database;
 mod device;
 mod house;
 mod sealed;
+mod served;
 mod wire;
 mod world;
 
@@ -18,5 +19,6 @@ pub use database::TestDatabase;
 pub use device::device;
 pub use house::{House, key};
 pub use sealed::{SEALED, open_all};
+pub use served::Served;
 pub use wire::Wire;
 pub use world::TestWorld;

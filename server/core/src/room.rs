@@ -25,6 +25,7 @@ mod stage;
 mod view;
 
 pub use event::{Cause, Effect, Event, Facts, LastWords, MomentKind, Start, Why};
+pub use line::Line;
 
 use std::collections::HashSet;
 
@@ -68,6 +69,8 @@ pub struct Room {
     record_refuses: bool,
     /// See [`Event::ClockSet`].
     clock_set: f64,
+    /// See [`Event::RecordWaits`].
+    record_waits: bool,
     closed: Option<Option<String>>,
 
     desks: Vec<Desk>,
@@ -121,6 +124,7 @@ impl Room {
             asking: start.asking,
             record_refuses: false,
             clock_set: 0.0,
+            record_waits: false,
             closed: None,
             desks: Vec::new(),
             control: None,
@@ -165,6 +169,8 @@ impl Room {
             Event::Facts(facts) => self.take_facts(facts),
             Event::RecordRefuses(refuses) => self.record_refuses(refuses),
             Event::ClockSet(seconds) => self.clock_set = seconds,
+            Event::RecordWaits(waits) => self.record_waits = waits,
+            Event::RoomEnds => self.end_set(crate::wire::Ending::LinkLost),
             Event::Tick => {}
         }
         // What the event made due goes before the view: a stage looks at its last sign of the desk before it starts a set.

@@ -15,7 +15,8 @@ use crate::clock::World;
 use crate::config::Origin;
 use crate::database::Database;
 use crate::once::Derived;
-use crate::page::{MOST_FORM, show_errors};
+use crate::page::{MOST_FORM, answer_in_time, show_errors};
+use crate::patience::HEAD;
 use crate::seal::PracticeKey;
 use crate::security::{self, Limits};
 use crate::signin::{Closings, Role, members_only, needs_role, recognise};
@@ -120,6 +121,8 @@ pub struct Route {
 /// Collects routes and their rules together, so that none can be without.
 #[derive(Default)]
 pub struct Routes {
+    /// Asks no database, whatever cookies come: answered while there is none.
+    still: Router<App>,
     open: Router<App>,
     members: Router<App>,
     list: Vec<Route>,
@@ -144,6 +147,13 @@ impl Routes {
         self.add(Route { method: "POST", path, rule, repeats: Some(repeats) }, handler)
     }
 
+    /// A route that everybody reads and that asks no database, not even who is asking.
+    fn get_still(mut self, path: &'static str, handler: MethodRouter<App>) -> Self {
+        self.list.push(Route { method: "GET", path, rule: Rule::Anybody, repeats: None });
+        self.still = self.still.route(path, handler);
+        self
+    }
+
     fn add(mut self, route: Route, handler: MethodRouter<App>) -> Self {
         let Route { path, rule, .. } = route;
         self.list.push(route);
@@ -159,12 +169,8 @@ impl Routes {
 /// THE route list. Handlers of member routes also take `Member`, those of client routes `Seat`, and the
 /// database's policies hide the rows once more.
 fn routes(demo: bool) -> Routes {
-    use Rule::Anybody;
-    let routes = Routes::default().get("/livez", Anybody, get(|| async { "alive" })).get("/readyz", Anybody, get(ready)).get(
-        "/assets/{hash}/{name}",
-        Anybody,
-        get(assets::show),
-    );
+    let routes = Routes::default().get_still("/livez", get(|| async { "alive" })).get_still("/readyz", get(ready));
+    let routes = routes.get_still("/assets/{hash}/{name}", get(assets::show));
     let routes = signin::routes(routes, demo);
     let routes = clients::routes(routes);
     let routes = comfort::routes(routes);
@@ -195,13 +201,15 @@ pub fn build(parts: Parts) -> (App, Router) {
         closings: Closings::default(),
         rooms: live::Rooms::default(),
     }));
-    let Routes { open, members, .. } = routes(demo);
+    let Routes { still, open, members, .. } = routes(demo);
     let router = open
         .merge(members.layer(from_fn(members_only)))
         .fallback(|| async { crate::error::Error::NotFound })
         .layer(DefaultBodyLimit::max(MOST_FORM))
         .layer(from_fn_with_state(app.clone(), security::same_origin))
         .layer(from_fn_with_state(app.clone(), recognise))
+        .layer(from_fn(answer_in_time))
+        .merge(still)
         .layer(from_fn(show_errors))
         .layer(from_fn_with_state(app.clone(), security::caller))
         .layer(from_fn_with_state(app.clone(), security::headers))
@@ -222,6 +230,6 @@ pub async fn serve(router: Router, listener: std::net::TcpListener, handle: axum
     // Stops and beats are small and must not wait to be joined with what comes after them.
     let mut server = axum_server::from_tcp(listener)?.acceptor(NoDelayAcceptor::new()).handle(handle);
     // Half-sent requests do not hold a connection for long.
-    server.http_builder().http1().timer(hyper_util::rt::TokioTimer::new()).header_read_timeout(std::time::Duration::from_secs(10));
+    server.http_builder().http1().timer(hyper_util::rt::TokioTimer::new()).header_read_timeout(HEAD);
     server.serve(router.into_make_service_with_connect_info::<SocketAddr>()).await
 }

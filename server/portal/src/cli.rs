@@ -2,14 +2,14 @@
 
 use std::io::Write;
 use std::sync::Arc;
-use std::time::Duration;
 
 use clap::{Args, Parser, Subcommand};
 
-use crate::app::{self, Parts};
+use crate::app::{self, App, Parts};
 use crate::clock::{Machine, World};
 use crate::config::{AppDatabase, KeyFile, Origin, OwnerDatabase, ServeArgs};
 use crate::database::{Database, migrate};
+use crate::patience::GRACE;
 use crate::signin::{Newcomer, Role, invite_as_owner};
 use crate::{assets, demo};
 
@@ -167,10 +167,10 @@ async fn serve(args: ServeArgs, world: World) -> Result<(), String> {
     listener.set_nonblocking(true).map_err(|fault| fault.to_string())?;
     let (app, router) = app::build(Parts { database, world, key, origin: origin.clone(), proxies: args.proxies, demo: args.demo });
     let handle = axum_server::Handle::new();
-    tokio::spawn(stop_on_signal(handle.clone()));
+    tokio::spawn(stop_on_signal(handle.clone(), app.clone()));
     println!("ready on {}", origin.text);
     let served = app::serve(router, listener, handle).await;
-    // What the rooms still have to write down is written before the process ends.
+    // What the rooms still have to write down is written before the process ends, a room's too that opened meanwhile.
     app.rooms.shut().await;
     served.map_err(|fault| fault.to_string())
 }
@@ -180,7 +180,8 @@ fn start_log() {
     tracing_subscriber::fmt().with_env_filter(filter).with_writer(std::io::stderr).init();
 }
 
-async fn stop_on_signal(handle: axum_server::Handle<std::net::SocketAddr>) {
+/// Sets ease at once, not after the last page has been answered.
+async fn stop_on_signal(handle: axum_server::Handle<std::net::SocketAddr>, app: App) {
     let mut terminate = match tokio::signal::unix::signal(tokio::signal::unix::SignalKind::terminate()) {
         Ok(signal) => signal,
         Err(fault) => {
@@ -192,5 +193,6 @@ async fn stop_on_signal(handle: axum_server::Handle<std::net::SocketAddr>) {
         _ = terminate.recv() => {}
         _ = tokio::signal::ctrl_c() => {}
     }
-    handle.graceful_shutdown(Some(Duration::from_secs(3)));
+    handle.graceful_shutdown(Some(GRACE));
+    app.rooms.shut().await;
 }

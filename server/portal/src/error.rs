@@ -36,6 +36,9 @@ pub enum Error {
     /// Too many tries.
     #[error("too many tries")]
     SlowDown,
+    /// The portal is at its limit or about to stop; the text says what. Nothing was begun.
+    #[error("busy: {0}")]
+    Busy(&'static str),
     /// The database did not do it.
     #[error("database: {0}")]
     Database(#[from] sqlx::Error),
@@ -104,6 +107,7 @@ impl Error {
             Self::BadRequest(advice) => (StatusCode::BAD_REQUEST, "That could not be read", *advice),
             Self::Conflict(advice) => (StatusCode::CONFLICT, "Changed meanwhile", *advice),
             Self::SlowDown => (StatusCode::TOO_MANY_REQUESTS, "Too many tries", "Wait a minute, then try again."),
+            Self::Busy(advice) => (StatusCode::SERVICE_UNAVAILABLE, "Try again in a moment", *advice),
             Self::Database(_) => (
                 StatusCode::SERVICE_UNAVAILABLE,
                 "Not saved",

@@ -19,6 +19,7 @@ pub mod live;
 pub mod once;
 pub mod outcomes;
 pub mod page;
+pub mod patience;
 pub mod presets;
 pub mod seal;
 pub mod security;

@@ -15,6 +15,7 @@ use uuid::Uuid;
 use crate::assets::Assets;
 use crate::error::{Error, Told};
 use crate::once::{self, Once};
+use crate::patience::{BODY, REQUEST, no_answer};
 use crate::security::Nonce;
 use crate::signin::{Member, Role};
 
@@ -88,6 +89,17 @@ struct ClientErrorPage {
 #[derive(Clone, Copy, Debug)]
 pub struct FormKey(pub Uuid);
 
+/// Answers within [`REQUEST`], whatever holds the rest up.
+pub async fn answer_in_time(request: Request, next: Next) -> Response {
+    let changes = !request.method().is_safe();
+    match tokio::time::timeout(REQUEST, next.run(request)).await {
+        Ok(response) => response,
+        // How far it had come is not known.
+        Err(_) if changes => Error::Unconfirmed(no_answer()).into_response(),
+        Err(_) => Error::Database(no_answer()).into_response(),
+    }
+}
+
 /// Turns an [`Error`] that a handler or a layer returned into a page, or into JSON for a script.
 ///
 /// When a form was not saved because the database or the sign-in was gone, the page holds what was
@@ -95,7 +107,17 @@ pub struct FormKey(pub Uuid);
 pub async fn show_errors(request: Request, next: Next) -> Response {
     let wants_page = says(&request, header::ACCEPT, "text/html");
     let here = request.uri().path_and_query().map(ToString::to_string).unwrap_or_default();
-    let (request, sent) = if request.method() == Method::POST { keep_sent(request).await } else { (request, Bytes::new()) };
+    let (request, sent) = if request.method() == Method::POST {
+        match tokio::time::timeout(BODY, keep_sent(request)).await {
+            Ok(kept) => kept,
+            Err(_) => {
+                return (StatusCode::REQUEST_TIMEOUT, "The form did not arrive in time, so nothing was saved. Send it again.")
+                    .into_response();
+            }
+        }
+    } else {
+        (request, Bytes::new())
+    };
     let mut frame = Frame::of(request.extensions());
     let response = next.run(request).await;
     let Some(told) = response.extensions().get::<Told>().copied() else { return response };

@@ -55,6 +55,7 @@ function renderBand(state: DeskState, around: Surroundings): void {
   text(part("departures"), notes);
   // In a narrow window the line is cut off: the pointer reads all of it.
   attribute(part("departures"), "title", notes === "" ? null : notes);
+  shown(part("record-waits"), state.view?.record_waits ?? false);
   shown(part("band-stop"), bandStops(state, around.now));
   shown(part("keys-off"), keysOff(state));
   attribute(part("band-stop"), "data-off", keysOff(state) ? "" : null);

@@ -23,7 +23,7 @@ export function aView(changes: Partial<DeskView> = {}): DeskView {
     epoch: 1, seq: 1, state: "ready",
     needs: nothing, refused: null,
     plan: aPlan(), set: null, in_control: true, other_desk: false, seat: "admitted", seat_asked_for: false,
-    seat_id: "device", asking: null, record_refuses: false, clock_set: 0,
+    seat_id: "device", asking: null, record_refuses: false, record_waits: false, clock_set: 0,
     stage_here: true, stage_heard: 1000,
     device: {
       width_px: 1280, height_px: 720, px_per_mm: 3.8, distance_mm: 600, reduced_motion: false, sound: true, sides: true, vibration: false,

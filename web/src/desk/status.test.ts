@@ -10,6 +10,7 @@ import { step } from "./reducer";
 import type { ClockError } from "../wire/ClockError";
 import { aPlan, aSet, aShowing, aView } from "./sample.fixture";
 import { apartWords, bandStops, closeByWords, departures, holdWords, isStuck, isUnknown, keysOff, limitWords, orderedWords, progressWords, showingWords, stateWord, stripWords, titleWords } from "./status";
+import { RECORD_WAITS } from "./words";
 
 function deskWith(view: DeskView, now = 0): DeskState {
   const open = step(freshDesk(now), { kind: "line", open: true }, now).state;
@@ -300,4 +301,10 @@ test("signed out and view-only are said in the strip", () => {
   state = step(state, { kind: "action", action: { kind: "save_words" }, id: "a", words: "x" }, 0).state;
   state = step(state, { kind: "not_kept", id: "a", problem: { kind: "signed_out" } }, 0).state;
   assert.match(stripWords(state, 0, null)[0] ?? "", /sign in again/);
+});
+
+test("while the record does not answer the strip says what becomes of entries, before anything is entered", () => {
+  assert.deepEqual(stripWords(deskWith(aView({ record_waits: true })), 0, null), [RECORD_WAITS]);
+  assert.equal(stripWords(deskWith(aView({ record_waits: true, state: "running", set: aSet() })), 0, null)[0], RECORD_WAITS);
+  assert.deepEqual(stripWords(deskWith(aView()), 0, null), []);
 });

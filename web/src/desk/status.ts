@@ -10,7 +10,7 @@ import type { ClockError } from "../wire/ClockError";
 import type { Device } from "../wire/Device";
 import type { Plan } from "../wire/Plan";
 import type { RoomState } from "../wire/RoomState";
-import { cyclesWords, degrees, hertz, needsInShort, orderName, otherPlanInShort, planWords } from "./words";
+import { cyclesWords, degrees, hertz, needsInShort, orderName, otherPlanInShort, planWords, RECORD_WAITS } from "./words";
 
 export type StateWord =
   | "CONNECTING" | "UNKNOWN" | "WAITING" | "AT THE DOOR" | "CLIENT HAS LEFT" | "HOLD" | "READY" | "STARTING" | "RUNNING" | "EASING"
@@ -56,7 +56,8 @@ export function holdWords(state: DeskState, now: number): string {
   if (view === null || stateWord(state, now) !== "HOLD") return "";
   if (!view.in_control) return "needs control";
   const { refused } = view;
-  const words = [...needsInShort(view.needs), ...(refused === null ? [] : otherPlanInShort(refused))];
+  const record = refused?.kind === "not_saved" ? ["the record"] : [];
+  const words = [...needsInShort(view.needs), ...record, ...(refused === null ? [] : otherPlanInShort(refused))];
   return `needs ${words.length === 0 ? "a second" : words.join(", ")}`;
 }
 
@@ -218,6 +219,7 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   if (state.view?.record_refuses) words.push("Nothing gets into the record any more, so no set starts. Go on by voice; write down what you need.");
   if (state.sentAway) words.push("The server has closed this desk's line. Sign in again, then come back to this tab.");
   if (isSignedOut(state.queue)) words.push("You are signed out. Entries wait here; sign in again.");
+  if (state.view?.record_waits) words.push(RECORD_WAITS);
   words.push(...pendingWords(state, now));
   const limit = limitWords(state, roomNow);
   if (limit !== null) words.push(limit);

@@ -63,6 +63,9 @@ export function refusalWords(refusal: Refusal): string {
   }
 }
 
+/** While the record does not answer: what becomes of entries, and what the start key does. */
+export const RECORD_WAITS = "The record does not answer: what is entered now waits on this page, and no set starts. Stop and rate work.";
+
 /** What must happen before a set may start. */
 export function needsWords(needs: Needs): string[] {
   const words: string[] = [];

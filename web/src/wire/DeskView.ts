@@ -72,6 +72,10 @@ record_refuses: boolean,
  */
 clock_set: number, 
 /**
+ * The record does not answer: what is entered now waits, and nothing starts. What runs goes on under the desk's hand.
+ */
+record_waits: boolean, 
+/**
  * The stage's socket is open and was heard lately.
  */
 stage_here: boolean, 

@@ -122,6 +122,10 @@ pub enum Event {
     RecordRefuses(bool),
     /// The clock that the record is dated by was set, by so many seconds since this room opened.
     ClockSet(f64),
+    /// What this room does has waited for the record longer than it ever should, or waits no longer.
+    RecordWaits(bool),
+    /// The room is about to end: what runs eases to rest, and is told so before its sockets close.
+    RoomEnds,
     /// Nothing but time; see [`super::Room::next_wake`].
     Tick,
 }

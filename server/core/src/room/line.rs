@@ -24,14 +24,18 @@ const MESSAGES_PER_SECOND: u32 = 100;
 /// No page lives this long, ms (31 years).
 const LONGEST_PAGE_MS: f64 = 1e12;
 
+/// What one socket is held to. Those in the room have it there; devices that wait outside are held to the same by who keeps
+/// them.
 #[derive(Debug)]
 #[cfg_attr(test, derive(Clone))]
-pub(super) struct Line {
+pub struct Line {
+    /// It has said hello.
     pub greeted: bool,
     /// The version of the wire that its page speaks.
     pub wire: u32,
     /// A view is due to this socket even if nothing changed.
     pub wants_view: bool,
+    /// Room time at which it was heard last, ms.
     pub heard: f64,
     /// The page was there at this time, and may not have been later: when the last beat was sent that it answered, or the socket
     /// opened. How long an answer was on its way is not known, so its arrival proves nothing.
@@ -54,6 +58,7 @@ pub(super) struct Line {
 }
 
 impl Line {
+    /// A socket that opened at room time `now`, ms.
     pub fn new(now: f64) -> Self {
         Line {
             greeted: false,
@@ -75,6 +80,7 @@ impl Line {
         }
     }
 
+    /// It said hello, in this version of the wire.
     pub fn greet(&mut self, now: f64, wire: u32) {
         self.greeted = true;
         self.wire = wire;
@@ -99,6 +105,7 @@ impl Line {
         Ok(())
     }
 
+    /// The view with this `seq` went out to it.
     pub fn view_sent(&mut self, seq: u32) {
         self.wants_view = false;
         self.first_view.get_or_insert(seq);
@@ -183,10 +190,12 @@ impl Line {
         trips.get(trips.len() / 2).copied().unwrap_or(0.0)
     }
 
+    /// Nothing was heard for too long.
     pub fn is_dead(&self, now: f64) -> bool {
         now >= self.heard + DEAD_MS
     }
 
+    /// Room time at which something is due, ms.
     pub fn next_wake(&self) -> f64 {
         let dead = self.heard + DEAD_MS;
         if self.greeted { dead.min(self.next_beat) } else { dead }

@@ -81,7 +81,7 @@ impl Room {
         if self.needs() != Default::default() {
             return Err(Refusal::Needs);
         }
-        if self.record_refuses {
+        if self.record_refuses || self.record_waits {
             return Err(Refusal::NotSaved);
         }
         self.check_plan(&self.plan)

@@ -166,6 +166,9 @@ pub struct DeskView {
     /// The server's clock was set while this room was open, by so many seconds: times in the record may be wrong.
     #[serde(default)]
     pub clock_set: f64,
+    /// The record does not answer: what is entered now waits, and nothing starts. What runs goes on under the desk's hand.
+    #[serde(default)]
+    pub record_waits: bool,
     /// The stage's socket is open and was heard lately.
     pub stage_here: bool,
     /// Room time of the stage's last sign of life: when the last beat was sent that it has answered.

@@ -9,7 +9,7 @@ use chrono::{DateTime, Utc};
 use leeward_core::room::Event;
 use leeward_core::wire::{Ending, Evidence, SetView};
 use tokio::sync::mpsc::{Sender, UnboundedReceiver};
-use tokio::time::sleep;
+use tokio::time::{sleep, timeout};
 use uuid::Uuid;
 
 use super::holder::{Found, Holder};
@@ -17,11 +17,12 @@ use super::queries_room::{self as queries, EndingRow, OrderRow, Witness};
 use super::room_task::Mail;
 use super::{evidence, names};
 use crate::error::Error;
+use crate::patience::{JOB, NOTICE, within};
 use crate::subject::Tx;
 
 /// Pauses between tries: doubled from the first to the last.
 const FIRST_PAUSE: Duration = Duration::from_millis(100);
-const LAST_PAUSE: Duration = Duration::from_secs(5);
+const LAST_PAUSE: Duration = Duration::from_secs(2);
 
 /// One thing to write down, or to read after what was written before it.
 #[derive(Debug)]
@@ -42,23 +43,32 @@ pub(super) enum Job {
 
 /// Works until the room lets go of the other end and all is done.
 pub(super) async fn work(holder: Holder, mut jobs: UnboundedReceiver<Box<Job>>, mail: Sender<Mail>) {
-    let mut refused = false;
     while let Some(job) = jobs.recv().await {
-        let mut pause = FIRST_PAUSE;
         // Boxed: a clerk waits nearly all the time, and there is one for each room.
-        while let Err(fault) = Box::pin(attempt(&holder, &job, &mail)).await {
-            if !passes_by_itself(&fault) {
-                tracing::error!(%fault, job = job.name(), "a room's record was refused");
-                give_up(&job, &mail).await;
-                break;
-            }
-            tracing::warn!(%fault, job = job.name(), "a room's record waits for the database");
-            tell_refusal(&mut refused, matches!(fault, Error::NothingWritten(_)), &mail).await;
-            sleep(pause).await;
-            pause = (pause * 2).min(LAST_PAUSE);
+        let mut working = Box::pin(carry_through(&holder, &job, &mail));
+        if timeout(NOTICE, &mut working).await.is_err() {
+            let _ = mail.send(Event::RecordWaits(true).into()).await;
+            working.await;
+            let _ = mail.send(Event::RecordWaits(false).into()).await;
         }
-        tell_refusal(&mut refused, false, &mail).await;
     }
+}
+
+/// Tries until it is done, or refused for good.
+async fn carry_through(holder: &Holder, job: &Job, mail: &Sender<Mail>) {
+    let (mut refused, mut pause) = (false, FIRST_PAUSE);
+    while let Err(fault) = within(JOB, attempt(holder, job, mail)).await {
+        if !passes_by_itself(&fault) {
+            tracing::error!(%fault, job = job.name(), "a room's record was refused");
+            give_up(job, mail).await;
+            break;
+        }
+        tracing::warn!(%fault, job = job.name(), "a room's record waits for the database");
+        tell_refusal(&mut refused, matches!(fault, Error::NothingWritten(_)), mail).await;
+        sleep(pause).await;
+        pause = (pause * 2).min(LAST_PAUSE);
+    }
+    tell_refusal(&mut refused, false, mail).await;
 }
 
 /// The room hears at once that nothing it does is written any more, and when that has passed.

@@ -12,6 +12,7 @@ use crate::clients;
 use crate::comfort;
 use crate::error::Error;
 use crate::ids::{Token, new_id};
+use crate::patience::{ANSWER, START, within};
 use crate::seal::Field;
 use crate::subject::{Subject, Tx};
 
@@ -103,7 +104,10 @@ impl Holder {
     ///
     /// [`Error::NothingWritten`] when its token opens nothing any more: whatever it wrote would change nothing.
     pub(super) async fn look(&self) -> Result<Tx, Error> {
-        let mut tx = self.app.database.look(&self.subject).await?;
+        self.checked(self.app.database.look(&self.subject).await?).await
+    }
+
+    async fn checked(&self, mut tx: Tx) -> Result<Tx, Error> {
         if queries::may_write(&mut tx, self.session).await? { Ok(tx) } else { Err(Error::NothingWritten("access.room_token")) }
     }
 
@@ -152,10 +156,12 @@ impl Holder {
     }
 
     async fn write_set(&self, set: Uuid, number: u32, plan: &Plan) -> Result<Written, Error> {
-        let mut tx = self.look().await?;
-        if !self.insert(&mut tx, set, number, plan, self.app.world.now()).await? {
-            return Ok(Written::RoomLost);
-        }
+        let write = async {
+            let mut tx = self.checked(self.app.database.look_to_start(&self.subject).await?).await?;
+            let written = self.insert(&mut tx, set, number, plan, self.app.world.now()).await?;
+            Ok::<_, Error>(written.then_some(tx))
+        };
+        let Some(tx) = within(START, write).await? else { return Ok(Written::RoomLost) };
         match tx.commit().await {
             Ok(()) => Ok(Written::Yes),
             // The answer to the commit was lost: it may have happened.
@@ -177,8 +183,8 @@ impl Holder {
     async fn find_out(&self, set: Uuid, fault: Error) -> Result<Written, Error> {
         loop {
             tokio::time::sleep(std::time::Duration::from_millis(500)).await;
-            let Ok(mut tx) = self.look().await else { continue };
-            match queries::has_set(&mut tx, set).await {
+            let has = async { queries::has_set(&mut *self.look().await?, set).await };
+            match within(ANSWER, has).await {
                 Ok(true) => return Ok(Written::Yes),
                 Ok(false) => return Err(fault),
                 Err(_) => {}

@@ -57,7 +57,7 @@ impl Secrets {
     async fn keep_link(&self, app: &App, tx: &mut Tx, session: Uuid) -> Result<(), Error> {
         let open = queries::open_session(tx, session).await?;
         tx.concerns(open.client);
-        let phc = code::seal(&app.world, self.code.clone()).await?;
+        let phc = code::turn()?.seal(&app.world, self.code.clone()).await?;
         let until = app.world.now() + LINK_LASTS;
         queries::mint_link(tx, new_id(&app.world), &self.token.hash(), session, until, &phc).await
     }
@@ -65,7 +65,7 @@ impl Secrets {
     async fn keep_code(&self, app: &App, tx: &mut Tx, session: Uuid) -> Result<(), Error> {
         let open = queries::open_session(tx, session).await?;
         tx.concerns(open.client);
-        let phc = code::seal(&app.world, self.code.clone()).await?;
+        let phc = code::turn()?.seal(&app.world, self.code.clone()).await?;
         if queries::mint_code(tx, session, &phc).await? {
             return Ok(());
         }
@@ -125,7 +125,8 @@ struct Asked {
     once: Uuid,
 }
 
-/// `POST /join`: all failures look the same and take as long.
+/// `POST /join`: all failures look the same. Only a link that exists has a code to hash, so the time tells whether a link
+/// exists; to learn that, somebody would have to hit one of 2^256, and who has a link has nothing without its code.
 pub(super) async fn join(
     State(app): State<App>,
     Extension(caller): Extension<Caller>,
@@ -142,15 +143,15 @@ pub(super) async fn join(
         let _told = follows(&app, session);
         return if state == "closed" { Ok(refused()) } else { seat_given(&app, &seat, &state) };
     }
+    let turn = code::turn()?;
     let found = queries::try_code(&mut tx, &hash).await?;
     // Counted before the answer is known: a dropped connection gives no further try.
     tx.commit().await?;
-    let (phc, link) = found.map_or((None, None), |found| (Some(found.phc), Some((found.link, found.session))));
-    let right = code::matches(phc, asked.code.trim().to_owned()).await?;
-    match link {
-        Some((link, session)) if right => return take_seat(&app, &headers, link, session, &seat).await,
-        Some((_, session)) => app.database.act(&Subject::Visitor, Act::new("code.wrong").object(session)).await?.commit().await?,
-        None => {}
+    if let Some(found) = found {
+        if turn.matches(found.phc, asked.code.trim().to_owned()).await? {
+            return take_seat(&app, &headers, found.link, found.session, &seat).await;
+        }
+        app.database.act(&Subject::Visitor, Act::new("code.wrong").object(found.session)).await?.commit().await?;
     }
     own_seat(&app, &headers).await
 }

@@ -3,6 +3,7 @@
 mod admit;
 mod clerk;
 mod code;
+mod crowd;
 mod desk;
 mod evidence;
 mod follow;
@@ -17,6 +18,7 @@ mod queries_room;
 mod room_effects;
 mod room_seats;
 mod room_task;
+mod room_waiting;
 mod socket;
 mod stage;
 

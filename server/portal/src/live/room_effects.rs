@@ -24,7 +24,7 @@ impl Keeper {
     pub(super) fn tell(&mut self, event: Event) {
         let mut events = VecDeque::from([event]);
         while let Some(event) = events.pop_front() {
-            let now = self.since.elapsed().as_secs_f64() * 1_000.0;
+            let now = self.now();
             for effect in self.room.handle(event, now) {
                 events.extend(self.carry_out(effect));
             }

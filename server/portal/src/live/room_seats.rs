@@ -1,22 +1,20 @@
 //! The seat of a room: the device that has it, and those that ask for it.
 
 use leeward_core::room::{Event, Facts};
-use leeward_core::wire::{FromStage, Needs, RoomState, StageView, ToStage};
+use leeward_core::wire::FromStage;
 use tokio::time::Instant;
 use uuid::Uuid;
 
 use super::clerk::Job;
 use super::line::{Line, Out, closing};
 use super::queries_room::{SeatRow, Standing};
-use super::room_task::{Keeper, READING, WAITING_VIEW};
+use super::room_task::{Keeper, READING};
 
 impl Keeper {
     pub(super) fn stage_opened(&mut self, socket: u64, line: Line) {
         let waits = line.waits();
         self.lines.insert(socket, line);
-        if waits {
-            self.show_waiting();
-        } else {
+        if !waits {
             self.tell(Event::StageJoined { stage: socket });
         }
         // The seat may be newer than what was read, or have moved since it was asked for.
@@ -27,16 +25,11 @@ impl Keeper {
         let Some(seat) = self.lines.get(&stage).filter(|line| line.waits()).map(Line::seat) else {
             return self.tell(Event::StageSaid { stage, said });
         };
-        // A device that only asks for the seat may say who it is, and nothing else.
-        match said {
-            FromStage::Hello { .. } => self.replace_waiting(stage, seat),
-            FromStage::Device { .. } => {}
-            _ => self.close(stage, closing::NOT_YOURS),
-        }
+        self.waiting_said(stage, seat, said);
     }
 
     /// As in the room, a socket takes another's place once its page speaks.
-    fn replace_waiting(&mut self, stage: u64, seat: Option<Uuid>) {
+    pub(super) fn replace_waiting(&mut self, stage: u64, seat: Option<Uuid>) {
         let earlier = |(id, old): &(&u64, &Line)| **id != stage && old.waits() && old.seat() == seat;
         let earlier: Vec<u64> = self.lines.iter().filter(earlier).map(|(id, _)| *id).collect();
         for id in earlier {
@@ -81,27 +74,5 @@ impl Keeper {
             }
         };
         self.lines.iter().filter_map(outdated).collect()
-    }
-
-    /// All that a device learns before it has the seat.
-    pub(super) fn show_waiting(&mut self) {
-        self.next_waiting_view = Instant::now() + WAITING_VIEW;
-        self.waiting_views += 1;
-        let view = ToStage::View(StageView {
-            epoch: 0,
-            seq: self.waiting_views,
-            state: RoomState::Waiting,
-            needs: Needs::default(),
-            set: None,
-            desk_knows: false,
-            desk_here: false,
-            figure: false,
-            sides_asked: 0,
-            closing_words: None,
-        });
-        let waiting: Vec<u64> = self.lines.iter().filter(|(_, line)| line.waits()).map(|(id, _)| *id).collect();
-        for socket in waiting {
-            self.send(socket, &view);
-        }
     }
 }

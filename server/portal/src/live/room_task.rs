@@ -4,7 +4,7 @@ use std::collections::HashMap;
 use std::time::Duration;
 
 use chrono::{DateTime, Utc};
-use leeward_core::room::{Event, Facts, Room};
+use leeward_core::room::{Event, Facts, Line as Manners, Room};
 use leeward_core::wire::{FromDesk, FromStage};
 use tokio::sync::mpsc::{self, Receiver, Sender, UnboundedSender};
 use tokio::task::JoinHandle;
@@ -18,6 +18,7 @@ use super::line::{Line, Out, Outbox, closing};
 use super::queries_room::SeatRow;
 use crate::app::App;
 use crate::error::Error;
+use crate::patience::LAST_WORDS;
 use crate::subject::Subject;
 
 /// Mail that may wait for the room.
@@ -29,8 +30,6 @@ pub(super) const WAITING_VIEW: Duration = Duration::from_secs(5);
 /// Told or not, a room that somebody is in reads the record again after this time: what was committed and not told is
 /// followed within it.
 pub(super) const READING: Duration = Duration::from_secs(3);
-/// At the end, so long for what is not written yet.
-const LAST_WORDS: Duration = Duration::from_secs(10);
 
 /// What reaches a room. Large parts are boxed: a mailbox keeps places for its mail even while it is empty.
 pub(super) enum Mail {
@@ -79,7 +78,8 @@ pub(super) async fn open(app: &App, subject: &Subject, session: Uuid) -> Result<
         recording: 0,
         waiting_views: 0,
         reading: false,
-        next_reading: Instant::now() + READING,
+        // What was committed while it opened was told to nobody.
+        next_reading: Instant::now(),
         alone_since: Instant::now(),
         next_waiting_view: Instant::now(),
         over: None,
@@ -147,11 +147,17 @@ impl Keeper {
     }
 
     fn wake(&self) -> Instant {
-        let tick = self.room.next_wake().map(|at| self.since + Duration::from_secs_f64(at.max(0.0) / 1_000.0));
+        let due = [self.room.next_wake(), self.waiting_due()].into_iter().flatten().min_by(f64::total_cmp);
+        let tick = due.map(|at| self.since + Duration::from_secs_f64(at.max(0.0) / 1_000.0));
         let alone = self.is_alone().then(|| self.alone_since + ALONE);
         let waiting = self.lines.values().any(Line::waits).then_some(self.next_waiting_view);
         let reading = (!self.lines.is_empty()).then_some(self.next_reading);
         [tick, alone, waiting, reading].into_iter().flatten().min().unwrap_or_else(|| Instant::now() + ALONE)
+    }
+
+    /// Room time, ms.
+    pub(super) fn now(&self) -> f64 {
+        self.since.elapsed().as_secs_f64() * 1_000.0
     }
 
     fn is_alone(&self) -> bool {
@@ -164,9 +170,7 @@ impl Keeper {
         if now >= self.next_reading && !self.lines.is_empty() {
             self.read_record();
         }
-        if now >= self.next_waiting_view {
-            self.show_waiting();
-        }
+        self.watch_waiting();
         if self.is_alone() && now >= self.alone_since + ALONE {
             self.over = Some(closing::COME_BACK);
         }
@@ -178,7 +182,10 @@ impl Keeper {
                 self.lines.insert(socket, Line::desk(out));
                 self.tell(Event::DeskJoined { desk: socket });
             }
-            Mail::Stage { socket, seat, taken, out } => self.stage_opened(socket, Line::stage(out, seat, !taken)),
+            Mail::Stage { socket, seat, taken, out } => {
+                let waits = (!taken).then(|| Box::new(Manners::new(self.now())));
+                self.stage_opened(socket, Line::stage(out, seat, waits));
+            }
             Mail::FromDesk(desk, said) => self.tell(Event::DeskSaid { desk, said: *said }),
             Mail::FromStage(stage, said) => self.stage_said(stage, *said),
             Mail::Left(socket) => self.left(socket),
@@ -207,6 +214,7 @@ impl Keeper {
 
     /// Sockets are told first, then what is under way is written, then the next holder may come.
     async fn end(mut self: Box<Self>, mut mailbox: Receiver<Mail>, clerk: JoinHandle<()>) {
+        self.tell(Event::RoomEnds);
         let last = self.over.take().unwrap_or(closing::COME_BACK);
         let sockets: Vec<u64> = self.lines.keys().copied().collect();
         for socket in sockets {
