@@ -131,7 +131,7 @@ fn with<'a>(fields: &[(&'a str, &'a str)], more: (&'a str, &'a str)) -> Vec<(&'a
 /// # Panics
 /// For a route that it does not know: tell it what to send there.
 pub async fn sample(route: &Route) -> Sample {
-    let scene = Scene::behind_wire().await;
+    let scene = Scene::inside(House::build_behind_wire().await, &[Role::Clinician]).await;
     let who = scene.clinician.clone();
     let (client, target, session) = (scene.client, scene.target, scene.session);
     let path = route.path.replace("{client}", &client.to_string()).replace("{target}", &target.to_string());

@@ -39,12 +39,8 @@ impl Scene {
         Self::inside(House::build().await, roles).await
     }
 
-    /// See [`House::build_behind_wire`].
-    pub async fn behind_wire() -> Self {
-        Self::inside(House::build_behind_wire().await, &[Role::Clinician]).await
-    }
-
-    async fn inside(house: House, roles: &[Role]) -> Self {
+    /// In a house that is there.
+    pub async fn inside(house: House, roles: &[Role]) -> Self {
         let clinician = house.member(roles).await;
         let mut new = NewClient::default();
         new.details.name = Private::new(NAME);

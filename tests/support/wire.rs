@@ -4,6 +4,8 @@ use std::path::PathBuf;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, AtomicI64, Ordering};
 
+use leeward::clock::{Machine, World};
+use leeward::ids::new_id;
 use sqlx::postgres::PgConnectOptions;
 use tokio::io::{AsyncRead, AsyncReadExt, AsyncWrite, AsyncWriteExt};
 use tokio::net::{TcpStream, UnixListener, UnixStream};
@@ -32,7 +34,7 @@ impl Wire {
     /// When no socket can be made.
     #[must_use]
     pub fn before(options: &PgConnectOptions) -> Self {
-        let folder = std::env::temp_dir().join(format!("leeward-wire-{}", uuid::Uuid::new_v4().simple()));
+        let folder = std::env::temp_dir().join(format!("leeward-wire-{}", new_id(&(Arc::new(Machine) as World)).simple()));
         std::fs::create_dir(&folder).expect("a folder for the socket");
         let listener = UnixListener::bind(folder.join(".s.PGSQL.5432")).expect("a socket");
         let shared = Arc::new(Shared { held: watch::Sender::new(false), lose: AtomicI64::new(-1), lost: AtomicBool::new(false) });
