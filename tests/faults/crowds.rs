@@ -4,6 +4,7 @@ use std::time::{Duration, Instant};
 
 use futures_util::StreamExt;
 use leeward::clients::{Asked, Cautions};
+use leeward::ids::new_id;
 use leeward_core::wire::{FromStage, Order, RoomState};
 use leeward_tests::{House, Served};
 use serde_json::json;
@@ -92,15 +93,9 @@ async fn a_waiting_device_is_held_to_the_rate_of_an_admitted_one_and_stays_while
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn made_up_links_cost_nothing_and_an_honest_one_gets_in() {
     let mut house = House::build().await;
-    let now = chrono::Utc::now() - leeward::clock::Surroundings::now(&*house.clock);
-    house.clock.advance(now);
-    let served = Served::start(env!("CARGO_BIN_EXE_leeward-served"), &house.database.app());
-    house.origin.clone_from(&served.origin);
+    let served = Served::of(&mut house, env!("CARGO_BIN_EXE_leeward-served"));
     let mut scene = Scene::inside(house, NO).await;
-    for (name, value) in scene.clinician.cookies.clone() {
-        let family = name.rsplit_once('-').unwrap().0.to_owned();
-        scene.clinician.cookies.insert(format!("{family}-{}", served.port), value);
-    }
+    served.welcomes(&mut scene.clinician);
     // One honest round first: what the portal holds once it has done each thing.
     scene.join().await;
     let rest = served.memory();
@@ -110,10 +105,10 @@ async fn made_up_links_cost_nothing_and_an_honest_one_gets_in() {
     let flood = (0..posts).map(|number| {
         let (mut nobody, origin) = (scene.house.visitor(), served.origin.clone());
         // Each from an address of its own, so that nothing but the code's own cost holds them back.
-        let address = format!("198.51.{}.{}", number / 250, number % 250 + 1);
-        let made_up = uuid::Uuid::new_v4().simple().to_string().repeat(2);
+        let (once, address) = (new_id(&scene.house.app.world), format!("198.51.{}.{}", number / 250, number % 250 + 1));
+        let made_up = new_id(&scene.house.app.world).simple().to_string().repeat(2);
         async move {
-            let body = json!({ "link": made_up, "code": "000000", "once": uuid::Uuid::new_v4() }).to_string();
+            let body = json!({ "link": made_up, "code": "000000", "once": once }).to_string();
             let headers = [("origin", origin.as_str()), ("sec-fetch-site", "same-origin"), ("x-forwarded-for", address.as_str())];
             nobody.post_raw("/join", &headers, &body).await.status
         }

@@ -5,22 +5,13 @@ use std::time::{Duration, Instant};
 use futures_util::future::join_all;
 use leeward::clients::{Asked, Cautions};
 use leeward_core::wire::ToStage;
-use leeward_tests::{Browser, House, Served};
+use leeward_tests::{House, Served};
 
 use crate::figures::{figure, seconds, size};
 use crate::live_scene::Scene;
 use crate::page::{Desk, Stage, upgrade};
 
 const NO: Cautions = Cautions { seizures: Asked::No, eye_condition: Asked::No };
-
-/// The cookies that this house gave, under the names that the other portal on its database looks for.
-fn moved(browser: &mut Browser, port: u16) {
-    for (name, value) in browser.cookies.clone() {
-        if let Some((family, _)) = name.rsplit_once('-') {
-            browser.cookies.insert(format!("{family}-{port}"), value);
-        }
-    }
-}
 
 /// The stage has been told that its set is over, or to come back: it stops by itself then.
 fn at_rest(stage: &Stage) -> bool {
@@ -38,22 +29,18 @@ async fn rest(stage: &Stage, began: Instant) -> Duration {
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn told_to_stop_while_the_database_hangs_all_sets_rest_at_once_and_the_process_goes() {
     let mut house = House::build_behind_wire().await;
-    let now = chrono::Utc::now() - leeward::clock::Surroundings::now(&*house.clock);
-    house.clock.advance(now);
-    let over_wire = house.wire.as_ref().unwrap().over(house.database.app());
-    let mut served = Served::start(env!("CARGO_BIN_EXE_leeward-served"), &over_wire);
-    house.origin.clone_from(&served.origin);
+    let mut served = Served::of(&mut house, env!("CARGO_BIN_EXE_leeward-served"));
     let mut sets: Vec<(Desk, Stage)> = Vec::new();
     for _ in 0..size(20, 5) {
         let mut scene = Scene::inside(house, NO).await;
-        moved(&mut scene.clinician, served.port);
+        served.welcomes(&mut scene.clinician);
         let (mut desk, mut stage, epoch) = scene.ready().await;
         Scene::start(&mut desk, &mut stage, epoch).await;
         sets.push((desk, stage));
         house = scene.house;
     }
     let mut opening = Scene::inside(house, NO).await;
-    moved(&mut opening.clinician, served.port);
+    served.welcomes(&mut opening.clinician);
     opening.house.wire.as_ref().unwrap().hold(true);
     // One more room hangs in opening.
     let (path, origin, clinician) = (opening.path("desk/socket"), served.origin.clone(), opening.clinician.clone());

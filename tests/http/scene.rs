@@ -39,6 +39,7 @@ impl Scene {
         Self::inside(House::build().await, roles).await
     }
 
+    /// In a house that is there.
     pub async fn inside(house: House, roles: &[Role]) -> Self {
         let clinician = house.member(roles).await;
         let mut new = NewClient::default();

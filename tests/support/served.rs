@@ -5,28 +5,54 @@ use std::net::TcpListener;
 use std::process::{Child, Command, ExitStatus, Stdio};
 use std::time::{Duration, Instant};
 
+use leeward::clock::{Machine, Surroundings};
 use sqlx::ConnectOptions;
 use sqlx::postgres::PgConnectOptions;
+
+use crate::{Browser, House};
 
 /// `leeward serve`, running. Dropped, it is killed.
 pub struct Served {
     /// Where it is reached.
     pub origin: String,
-    /// The port alone: cookies are named by it.
-    pub port: u16,
+    port: u16,
     child: Child,
 }
 
 impl Served {
+    /// Starts `program` on the house's database, over its wire if it has one, and lets the house's browsers go there from now
+    /// on. The house's clock is set to the real one, which the program reads.
+    ///
+    /// # Panics
+    /// When it does not come up.
+    #[must_use]
+    pub fn of(house: &mut House, program: &str) -> Self {
+        house.clock.advance(Machine.now() - house.clock.now());
+        let database = house.database.app();
+        let database = house.wire.as_ref().map_or_else(|| database.clone(), |wire| wire.over(database.clone()));
+        let served = Self::start(program, &database);
+        house.origin.clone_from(&served.origin);
+        served
+    }
+
+    /// The cookies that the house gave, under the names that this portal looks for: they hold its port.
+    pub fn welcomes(&self, browser: &mut Browser) {
+        for (name, value) in browser.cookies.clone() {
+            if let Some((family, _)) = name.rsplit_once('-') {
+                browser.cookies.insert(format!("{family}-{}", self.port), value);
+            }
+        }
+    }
+
     /// Starts `program` on the database that `database` leads to; one proxy in front of it is believed.
     ///
     /// # Panics
     /// When it does not come up.
     #[must_use]
-    pub fn start(program: &str, database: &PgConnectOptions) -> Self {
+    fn start(program: &str, database: &PgConnectOptions) -> Self {
         let port = TcpListener::bind("127.0.0.1:0").and_then(|free| free.local_addr()).expect("a free port").port();
         let origin = format!("http://localhost:{port}");
-        let key = std::env::temp_dir().join(format!("leeward-key-{}", uuid::Uuid::new_v4().simple()));
+        let key = std::env::temp_dir().join(format!("leeward-key-{port}"));
         std::fs::write(&key, "5a".repeat(32)).expect("a key file");
         let mut child = Command::new(program)
             .arg("serve")
