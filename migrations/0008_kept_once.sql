@@ -196,6 +196,16 @@ BEGIN
   ORDER BY s.asked_no;
 END $$;
 
+-- A care link holds from when it is there until it is ended: both are states. Compared with the wall clock, a clock set
+-- back took the newest clients from their clinicians, and would have given back the ones that were handed over.
+CREATE OR REPLACE FUNCTION access.my_clients() RETURNS SETOF uuid
+LANGUAGE plpgsql STABLE SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
+DECLARE who uuid := access.me();
+BEGIN
+  IF who IS NULL THEN RETURN; END IF;
+  RETURN QUERY SELECT client_id FROM access.care_link WHERE member_id = who AND until IS NULL;
+END $$;
+
 REVOKE ALL ON FUNCTION access.begin_request(uuid, text, bytea), access.answer_request(uuid, text), access.last_words(),
   access.claimed_seat(bytea, bytea), access.claim_seat(uuid, uuid, bytea, text, bytea), access.leave_seat(),
   access.admit_seat(uuid, uuid), access.decide_seat(uuid, uuid, boolean), access.seats(uuid) FROM PUBLIC;

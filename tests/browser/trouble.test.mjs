@@ -107,7 +107,7 @@ test('a desk, a lead\'s page and a stage in one browser, and each keeps its plac
   await secondDeviceAsks(both);
   await stage.tap('Leave');
   await field.waitForURL('**/left');
-  await both.until('WAITING');
+  await both.until('CLIENT HAS LEFT');
   // Whoever comes next is confirmed anew.
   for (const id of ['location-confirmed', 'private']) assert.equal(await own.locator(`#${id}`).isChecked(), false, id);
   assert.equal((await lead.reload()).status(), 200);
