@@ -91,11 +91,8 @@ BEGIN
       OR EXISTS (SELECT FROM access.gate g WHERE g.session_id = l.session_id AND g.ended_at < at - seat_kept));
   GET DIAGNOSTICS links = ROW_COUNT;
 
-  request_keys := 0;
-  IF to_regclass('access.request_key') IS NOT NULL THEN
-    EXECUTE 'DELETE FROM access.request_key WHERE kept_at < $1' USING at - request_kept;
-    GET DIAGNOSTICS request_keys = ROW_COUNT;
-  END IF;
+  DELETE FROM access.request_key WHERE kept_at < at - request_kept;
+  GET DIAGNOSTICS request_keys = ROW_COUNT;
 END $$;
 
 REVOKE ALL ON FUNCTION access.keys_in_use(), access.key_check(integer), access.keys_to_try(integer),

@@ -74,8 +74,8 @@ impl Writer {
         let session = sessions::open(&self.app, &subject, NewSession { client: client.id, target }).await?;
         self.world.set(start);
         let admission = Admission { location: Private::new(&client.plan.location), call_back: Private::new(&client.plan.phone) };
-        live::sit_down(&self.app, &subject, session).await?;
-        live::admit(&self.app, &subject, session, admission).await?;
+        let (seat, _) = live::sit_down(&self.app, &subject, session).await?;
+        live::admit(&self.app, &subject, session, seat, admission).await?;
         let sets = self.record_sets(session, plan, &subject, start).await?;
         let end = self.write_entries(session, plan, &sets, &subject, start).await?;
         // The first sign-in has been idle for too long by now: the seeder sends no sign of life meanwhile.

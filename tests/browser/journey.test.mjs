@@ -90,11 +90,20 @@ test('the client joins with link and code, checks the device, waits, and is let 
   await stage.check();
   await stage.until('Please wait');
   await accessible(page, 'waiting');
+  await desk.until('AT THE DOOR');
+  assert.equal(await clinician.title(), 'AT THE DOOR - Desk, session 1');
   await desk.admit({ location: LOCATION });
   await stage.until('You are in');
   await accessible(page, 'ready');
-  await accessible(clinician, 'desk, ready');
+  // A start would be refused, so the word is not READY, and what is missing stands beside it.
+  await desk.until('HOLD');
+  await desk.untilText('progress', 'needs your sight (i)');
+  await desk.untilText('messages', /Say that you can see and hear them/);
+  assert.equal(await clinician.title(), 'HOLD - Desk, session 1');
+  await accessible(clinician, 'desk, hold');
   await desk.sight();
+  await desk.until('READY');
+  await accessible(clinician, 'desk, ready');
 });
 
 test('set 1 runs to its planned end, with two changes of its rate while it runs', async () => {
@@ -173,6 +182,14 @@ test('the session is closed with the list, and the client reads the last words',
   await list.getByRole('button', { name: 'Close the session' }).click();
   await list.waitForURL(`**/sessions/${scene.session}`);
   await desk.until('CLOSED');
+  // Nothing looks alive.
+  assert.equal(await clinician.title(), 'CLOSED - Desk, session 1');
+  for (const part of ['showing-name', 'ordered-line', 'seat', 'door']) assert.equal(await clinician.locator(`[data-part="${part}"]`).isVisible(), false, part);
+  assert.equal(await clinician.locator('.controls button:not([aria-disabled])').count(), 0);
+  assert.equal(await clinician.locator('[data-part="preview"] [data-part="dot"]').isVisible(), false);
+  await desk.press('s', 'ArrowRight', 'Escape');
+  assert.equal(await clinician.locator('[data-pad]:visible').count(), 0);
+  assert.doesNotMatch(await desk.messages(), /not sent|not confirmed/);
   await clinician.getByRole('link', { name: "Session's page" }).click();
   await clinician.waitForURL(`**/sessions/${scene.session}`);
   await stage.until('The meeting has ended.');
@@ -197,14 +214,15 @@ test('the rows in Postgres are what the session\'s page shows', async () => {
 
 test('the charts of session and target say what was rated, with stops marked and gaps kept', async () => {
   const figure = clinician.locator('figure.chart');
-  assert.match(await figure.locator('figcaption').innerText(), /SUD fell from 6 to 2/);
+  assert.match(await figure.locator('figcaption').innerText(), /SUD fell from 8 to 2/);
   assert.match(await figure.locator('svg').textContent(), /client stopped/);
   assert.match(await figure.locator('svg').textContent(), /link lost/);
   await clinician.goto(`/targets/${target}`);
   await accessible(clinician, 'target with a session');
-  assert.match(await clinician.locator('figure.chart figcaption').innerText(), /SUD fell from 6 to 2/);
+  assert.match(await clinician.locator('figure.chart figcaption').innerText(), /SUD fell from 8 to 2/);
   assert.deepEqual(await table(clinician, 'First and last ratings'), [
-    { Rating: 'SUD', 'At assessment': '8 of 10', 'Last given': '2 of 10' }, { Rating: 'VOC', 'At assessment': '2 of 7', 'Last given': '5 of 7' },
+    { Rating: 'SUD', 'First given': '8 of 10', 'Assessed last': '8 of 10', 'Last given': '2 of 10' },
+    { Rating: 'VOC', 'First given': '2 of 7', 'Assessed last': '2 of 7', 'Last given': '5 of 7' },
   ]);
   await clinician.goto(`/clients/${client}`);
   await accessible(clinician, 'record with a session');

@@ -68,8 +68,9 @@ test('the client joins, and the clinician admits', async () => {
   await tabTo(page, page.locator('#private'));
   await page.keyboard.press('Space');
   await page.keyboard.press('Enter');
-  await desk.until('READY');
+  await desk.until('HOLD');
   await desk.sight();
+  await desk.until('READY');
 });
 
 test('sets are started, changed, noted, rated, ended; and stopped by the client with Space and with Escape', async () => {

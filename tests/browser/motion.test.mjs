@@ -229,7 +229,7 @@ test('the server dies in the middle of a set: both sides stop, the card opens, a
   assert.ok((await card.innerText()).includes(CLIENT.phone) && (await card.innerText()).includes(CLIENT.contact_phone));
   await stage.until('The line is down.');
   await scene.house.tell('portal-start');
-  await desk.until('READY', 20_000);
+  await desk.until('HOLD', 20_000);
   const shapeColour = () => desk.page.locator('[data-part="shape"]').evaluate((shape) => getComputedStyle(shape).color);
   const whileNeeded = await shapeColour();
   await staysAtRest();

@@ -37,9 +37,10 @@ async function choose(key, part, wanted) {
 async function oneSet() {
   await scene.settle();
   await fresh(page);
+  // The desk says RUNNING only once it has begun to move, so the rest is awaited beside it.
+  const rests = page.waitForFunction(() => document.body.dataset.page === 'running' && performance.now() + 100).then((found) => found.jsonValue());
   await desk.start();
-  await page.waitForFunction(() => document.body.dataset.page === 'running');
-  const from = await page.evaluate(() => performance.now() + 100);
+  const from = await rests;
   await desk.until('READY', 20_000);
   // The screen may be a frame or two behind the room.
   await page.waitForFunction(() => document.body.dataset.page !== 'running');

@@ -65,6 +65,25 @@ test('without the database the desk still stops, starts nothing, and keeps each 
   assert.deepEqual(sets, [{ number: 1, ending: 'stopped_by_clinician' }, { number: 2, ending: 'stopped_by_clinician' }]);
 });
 
+/** Another device comes with a new link: it is at the door, in the band and in the tab's title, and nothing else has changed. */
+async function secondDeviceAsks(both) {
+  const { link, code } = await both.mint();
+  const other = await scene.clientPage();
+  await other.goto(link);
+  await other.getByLabel('Six numbers').fill(code);
+  await other.getByRole('button', { name: 'Join' }).click();
+  const door = both.page.locator('[data-part="door"]');
+  await door.waitFor();
+  assert.equal(await both.page.title(), 'AT THE DOOR, READY - Desk, session 1');
+  assert.equal(await both.word(), 'READY');
+  await accessible(both.page, 'desk, another device at the door');
+  await both.page.getByRole('button', { name: 'Refuse' }).click();
+  await door.waitFor({ state: 'hidden' });
+  assert.equal(await both.page.title(), 'READY - Desk, session 1');
+  other.troubles = other.troubles.filter((line) => !line.includes('409'));
+  await other.close();
+}
+
 test('a desk, a lead\'s page and a stage in one browser, and each keeps its place when another leaves', async () => {
   const own = await scene.memberPage();
   await enrol(own, await scene.house.leeward('member', 'invite', '--name', 'Sunniva Aske', '--role', 'clinician,lead'));
@@ -72,6 +91,7 @@ test('a desk, a lead\'s page and a stage in one browser, and each keeps its plac
   const client = new URL(own.url()).pathname.split('/')[2];
   await startSession(own, client);
   const both = new Desk(own);
+  await both.until('WAITING');
   const [lead, field] = [await own.context().newPage(), await own.context().newPage()];
   for (const one of [lead, field]) scene.pages.push(watchTroubles(one, scene.house.origin));
   const stage = new Stage(field);
@@ -84,9 +104,10 @@ test('a desk, a lead\'s page and a stage in one browser, and each keeps its plac
   await lead.goto('/practice/caseload');
   assert.ok((await table(lead, 'By record number')).length >= 2);
   await both.until('READY', 30_000);
+  await secondDeviceAsks(both);
   await stage.tap('Leave');
   await field.waitForURL('**/left');
-  await both.until('WAITING');
+  await both.until('CLIENT HAS LEFT');
   // Whoever comes next is confirmed anew.
   for (const id of ['location-confirmed', 'private']) assert.equal(await own.locator(`#${id}`).isChecked(), false, id);
   assert.equal((await lead.reload()).status(), 200);

@@ -95,7 +95,7 @@ impl Try {
 async fn seated(scene: &mut Scene) -> Browser {
     let (link, code) = live::mint(&scene.house.app, &scene.clinician.subject(), scene.session).await.unwrap();
     let mut client = scene.house.visitor();
-    let answer = client.post_json("/join", &json!({ "link": link.split('#').nth(1), "code": code })).await;
+    let answer = client.post_json("/join", &json!({ "link": link.split('#').nth(1), "code": code, "once": uuid::Uuid::nil() })).await;
     assert_eq!(answer.status, 200, "{}", answer.body);
     client
 }

@@ -9,4 +9,5 @@ mod records;
 mod scene;
 mod sessions;
 mod signin;
+mod upgrade;
 mod upkeep;

@@ -1,5 +1,9 @@
 //! What it adds up to: a target's course, and the lead's caseload without a word about anybody.
 
+mod counts;
+mod numbering;
+mod standing;
+
 use chrono::Duration;
 use leeward::clients::{self, NewClient};
 use leeward::sessions::{self, Closing, ClosingKind, NewSession};
@@ -58,8 +62,11 @@ async fn a_targets_page_shows_first_and_last_ratings_of_each_session() {
     a_course(&mut scene).await;
     let page = scene.clinician.get(&format!("/targets/{}", scene.target)).await;
     assert_eq!(page.status, 200);
-    assert_eq!(rows(&page.body, "over sessions</caption>"), ["3 Mar|8|6|2|3", "10 Mar|6|3|3|4", "17 Mar|4|0|4|7"]);
-    assert!(page.body.contains("SUD fell from 8 to 0 over 3 sessions."));
+    assert_eq!(
+        rows(&page.body, "over sessions</caption>"),
+        ["3 Mar, assessed|8|8|8|2|2|2", "3 Mar|8|6|6 to 9|2|3|2 to 3", "10 Mar|6|3|3 to 6|3|4|3 to 4", "17 Mar|4|0|0 to 4|4|7|4 to 7"]
+    );
+    assert!(page.body.contains("SUD went from 8 to 0, highest 9 in between (asked once outside of sessions and in 3 of 3 sessions)."));
     assert!(page.body.contains("No band of reliable change"), "and says why there is none");
 }
 
@@ -75,10 +82,10 @@ async fn a_taken_back_rating_is_not_charted_and_a_corrected_one_keeps_its_place(
     let once = scene.kept(Some(set), Some(&first), Moment::AfterSet, EntryValue::Sud { value: 9 }).await;
     scene.kept(Some(set), Some(&once), Moment::AfterSet, EntryValue::Sud { value: 7 }).await;
     let target = scene.clinician.get(&format!("/targets/{}", scene.target)).await.body;
-    assert_eq!(rows(&target, "over sessions</caption>"), ["3 Mar|7|6|not asked|not asked"]);
+    assert_eq!(rows(&target, "over sessions</caption>"), ["3 Mar, assessed|8|8|8|2|2|2", "3 Mar|7|6|6 to 7|not asked|not asked|not asked"]);
     let session = scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body;
-    assert_eq!(rows(&session, "Ratings by set</caption>"), ["1|7|not asked|as planned", "2|6|not asked|as planned"]);
-    assert!(session.contains("SUD fell from 7 to 6, last asked after set 2."));
+    assert_eq!(rows(&session, "Ratings by set</caption>"), ["start|8|2|", "1|7|not asked|as planned", "2|6|not asked|as planned"]);
+    assert!(session.contains("SUD fell from 8 to 6 (asked after 2 of 2 sets, last after set 2)."));
 }
 
 // EMDRIA's eight phases: re-evaluation opens a session and looks at the target of the one before.
@@ -94,11 +101,14 @@ async fn a_reevaluation_is_of_the_target_that_was_worked_on_last() {
     let set = scene.set(1, Some(24.0), Ending::Done).await;
     scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Sud { value: 9 }).await;
     let before = scene.clinician.get(&format!("/targets/{first}")).await.body;
-    assert_eq!(rows(&before, "over sessions</caption>"), ["3 Mar|1|1|not asked|not asked", "10 Mar|2|2|not asked|not asked"]);
+    assert_eq!(
+        rows(&before, "over sessions</caption>"),
+        ["3 Mar, assessed|8|8|8|2|2|2", "3 Mar|1|1|1|not asked|not asked|not asked", "10 Mar|2|2|2|not asked|not asked|not asked"]
+    );
     let now = scene.clinician.get(&format!("/targets/{}", scene.target)).await.body;
-    assert_eq!(rows(&now, "over sessions</caption>"), ["10 Mar|9|9|not asked|not asked"]);
+    assert_eq!(rows(&now, "over sessions</caption>"), ["3 Mar, assessed|8|8|8|2|2|2", "10 Mar|9|9|9|not asked|not asked|not asked"]);
     let session = scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body;
-    assert_eq!(rows(&session, "Ratings by set</caption>"), ["1|9|not asked|as planned"]);
+    assert_eq!(rows(&session, "Ratings by set</caption>"), ["start|8|2|", "1|9|not asked|as planned"]);
     assert!(session.contains("of the target before"));
 }
 
@@ -115,15 +125,15 @@ async fn the_lead_sees_numbers_and_no_word_about_anybody() {
         .fetch_one(&scene.house.database.superuser)
         .await
         .unwrap();
-    // targets open, complete, incomplete, unfinished; sessions; sets; dates; days since; first and last SUD
-    assert_eq!(rows(&caseload.body, "By record number"), [format!("1|{name}|0|0|1|1|3|12|3 Mar 26|17 Mar 26|0|8|0")]);
+    // targets open, of them incomplete, complete; sessions; sets; dates; days since; first and last SUD
+    assert_eq!(rows(&caseload.body, "By record number"), [format!("1|{name}|1|1|0|3|12|3 Mar 26|17 Mar 26|0|8|0")]);
     let day = |day: &str, ratings: &str, closing: &str| format!("{day} March 2026|{name}|target 1|{closing}|4|{ratings}");
     assert_eq!(
         rows(&client.body, "First and last ratings"),
         [
             format!("1|{}", day("Tuesday 3", "8|6|2|3", "incomplete")),
             format!("2|{}", day("Tuesday 10", "6|3|3|4", "incomplete")),
-            format!("3|{}", day("Tuesday 17", "4|0|4|7", "open")),
+            format!("3|{}", day("Tuesday 17", "4|0|4|7", "still open")),
         ]
     );
     let planted = [NAME, "Wilhelmina", LABEL, PICTURE, "heron", "quince", "Ottoline", "Friday", "Rest well", "marmalade"];
@@ -140,6 +150,23 @@ async fn the_lead_sees_numbers_and_no_word_about_anybody() {
             path => path.to_owned(),
         };
         assert!(matches!(lead.get(&path).await.status, 403 | 404), "{path}");
+    }
+}
+
+/// Nothing is seen of tones or taps, so they have neither a width nor a path.
+#[tokio::test]
+async fn a_set_of_tones_is_shown_without_a_width() {
+    let mut scene = Scene::build().await;
+    scene.set(1, Some(24.0), Ending::Done).await;
+    let tones = r#"{"eyes": false, "ears": true, "hands": false}"#;
+    for table in ["stimulus_set", "set_order"] {
+        let change = format!("UPDATE {table} SET plan = jsonb_set(plan, '{{channels}}', $1::jsonb)");
+        sqlx::query(sqlx::AssertSqlSafe(change)).bind(tones).execute(&scene.house.database.superuser).await.unwrap();
+    }
+    for path in [format!("/sessions/{}", scene.session), format!("/sessions/{}/sets/1", scene.session)] {
+        let page = scene.clinician.get(&path).await.body;
+        assert!(page.contains("no dot") && page.contains("tones"), "{path}");
+        assert!(!page.contains('\u{b0}') && !page.contains("across"), "{path}");
     }
 }
 

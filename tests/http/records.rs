@@ -191,12 +191,12 @@ async fn a_target_is_entered_in_the_order_of_an_assessment_edited_and_archived()
     has(&clinician.get(&format!("/clients/{client}")).await.body, &["the ferry landing", "planned", &format!(r#"<option value="{id}">"#)]);
 
     let edit = format!("/targets/{id}/edit");
-    let typed = with(&with(&with(&TARGET, "version", "1"), "sud", "7"), "picture", "gangway gone");
+    let typed = with(&with(&with(&edited(), "version", "1"), "sud", "7"), "picture", "gangway gone");
     assert_eq!(clinician.post_form(&edit, &typed).await.location, format!("/targets/{id}"));
     let page = clinician.get(&format!("/targets/{id}")).await.body;
     has(&page, &["gangway gone", "7 of 10", "powerless"]);
-    assert!(!page.contains("8 of 10"));
-    has(&clinician.get(&edit).await.body, &[r#"name="version" value="2""#, r#"value="7""#]);
+    let form = clinician.get(&edit).await.body;
+    has(&form, &[r#"name="version" value="2""#, "Assessed last: SUD 7, Tuesday 3 March 2026", r#"name="sud" value="""#]);
 
     assert_eq!(clinician.post_form(&format!("/targets/{id}/archive"), &[("version", "2")]).await.status, 303);
     let record = clinician.get(&format!("/clients/{client}")).await.body;
@@ -206,51 +206,111 @@ async fn a_target_is_entered_in_the_order_of_an_assessment_edited_and_archived()
     has(&clinician.get(&format!("/clients/{client}")).await.body, &[&format!(r#"<option value="{id}">"#)]);
 }
 
+/// What the form of a target that is there already sends when nothing was changed: no rating was asked anew.
+fn edited() -> Vec<(&'static str, &'static str)> {
+    with(&with(&TARGET, "sud", ""), "voc", "")
+}
+
+/// The ratings of the table as value and replaced value, in order of keeping.
+async fn chain(house: &House, scale: &str) -> Vec<(Option<i16>, Option<i16>)> {
+    sqlx::query_as(
+        "SELECT r.value, before.value FROM rating r LEFT JOIN rating before ON before.id = r.replaces WHERE r.scale = $1 ORDER BY r.seq",
+    )
+    .bind(scale)
+    .fetch_all(&house.database.superuser)
+    .await
+    .unwrap()
+}
+
 #[tokio::test]
-async fn a_baseline_is_replaced_never_overwritten() {
+async fn an_assessment_made_anew_leaves_the_first_as_it_was() {
+    let house = House::build().await;
+    let mut clinician = house.member(&[Role::Clinician]).await;
+    let mut lead = house.member(&[Role::Lead]).await;
+    let client = client(&mut clinician).await;
+    let id = target(&mut clinician, client).await;
+    assert_eq!(clinician.post_form(&format!("/clients/{client}/sessions"), &[("target", &id.to_string())]).await.status, 303);
+    let edit = format!("/targets/{id}/edit");
+    for (version, sud) in [("1", "6"), ("2", ""), ("3", "6")] {
+        house.clock.advance(Duration::minutes(1));
+        let answer = clinician.post_form(&edit, &with(&with(&edited(), "version", version), "sud", sud)).await;
+        assert_eq!(answer.status, 303, "{}", answer.body);
+    }
+    assert_eq!(
+        chain(&house, "sud").await,
+        [(Some(8), None), (Some(6), None), (Some(6), None)],
+        "the same value asked again is a rating too"
+    );
+    assert_eq!(chain(&house, "voc").await, [(Some(2), None)], "what was not asked anew is not kept anew");
+    has(&clinician.get(&format!("/targets/{id}")).await.body, &["<td>8 of 10</td><td>6 of 10</td><td>6 of 10</td>", "<td>2 of 7</td>"]);
+    let list = lead.get("/practice/caseload").await.body;
+    has(&list, &[r#"<td class="number">8</td><td class="number">6</td></tr>"#]);
+    let page = clinician.get(&format!("/targets/{id}")).await.body;
+    has(&page, &["SUD fell from 8 to 6 (asked once outside of sessions and in 1 of 1 session)."]);
+}
+
+#[tokio::test]
+async fn a_typing_error_is_corrected_in_its_place_and_both_values_are_kept() {
     let house = House::build().await;
     let mut clinician = house.member(&[Role::Clinician]).await;
     let client = client(&mut clinician).await;
     let id = target(&mut clinician, client).await;
     let edit = format!("/targets/{id}/edit");
-    for (version, sud) in [("1", "7"), ("2", "7"), ("3", ""), ("4", "6")] {
-        house.clock.advance(Duration::minutes(1));
-        let answer = clinician.post_form(&edit, &with(&with(&TARGET, "version", version), "sud", sud)).await;
-        assert_eq!(answer.status, 303, "{}", answer.body);
-    }
-    let chain: Vec<(Option<i16>, Option<i16>)> = sqlx::query_as(
-        "SELECT r.value, before.value FROM rating r LEFT JOIN rating before ON before.id = r.replaces WHERE r.scale = 'sud' AND r.moment = 'assessment' ORDER BY r.at",
+    house.clock.advance(Duration::minutes(1));
+    assert_eq!(clinician.post_form(&edit, &with(&with(&edited(), "version", "1"), "sud", "6")).await.status, 303);
+    let (first, voc): (Uuid, Uuid) = sqlx::query_as(
+        "SELECT (SELECT id FROM rating WHERE scale = 'sud' ORDER BY seq LIMIT 1), (SELECT id FROM rating WHERE scale = 'voc')",
     )
-    .fetch_all(&house.database.superuser)
+    .fetch_one(&house.database.superuser)
     .await
     .unwrap();
-    assert_eq!(chain, [(Some(8), None), (Some(7), Some(8)), (None, Some(7)), (Some(6), None)], "an unchanged value adds nothing");
-    let voc: i64 =
-        sqlx::query_scalar("SELECT count(*) FROM rating WHERE scale = 'voc'").fetch_one(&house.database.superuser).await.unwrap();
-    assert_eq!(voc, 1);
-    has(&clinician.get(&format!("/targets/{id}")).await.body, &["6 of 10", "2 of 7"]);
+    let (first, voc) = (first.to_string(), voc.to_string());
+    has(
+        &clinician.get(&edit).await.body,
+        &[&format!(r#"<option value="{first}">SUD 8, Tuesday 3 March 2026</option>"#), "No typing error"],
+    );
+    let slip = |version, wrong, right| with(&with(&with(&edited(), "version", version), "wrong", wrong), "right", right);
+    for (wrong, right, says) in [
+        (first.as_str(), "11", "must be a whole number from 0 to 10"),
+        (&voc, "0", "Did you mean 1?"),
+        (&first, "8", "stands already"),
+        ("", "7", "Choose the value that is wrong"),
+        ("00000000-0000-4000-8000-000000000001", "7", "corrected meanwhile"),
+    ] {
+        let answer = clinician.post_form(&edit, &slip("2", wrong, right)).await;
+        assert_eq!(answer.status, 422, "{wrong} {right}");
+        has(&answer.body, &[says]);
+    }
+    assert_eq!(chain(&house, "sud").await.len(), 2, "what was refused is not kept, in no part");
+    assert_eq!(clinician.post_form(&edit, &slip("2", &first, "9")).await.status, 303);
+    assert_eq!(chain(&house, "sud").await, [(Some(8), None), (Some(6), None), (Some(9), Some(8))]);
+    let page = clinician.get(&format!("/targets/{id}")).await.body;
+    has(&page, &["<td>9 of 10</td><td>6 of 10</td><td>6 of 10</td>", "Typing error corrected Tuesday 3 March 2026: 8 before"]);
+    assert_eq!(clinician.post_form(&edit, &slip("3", &voc, "")).await.status, 303);
+    assert_eq!(chain(&house, "voc").await, [(Some(2), None), (None, Some(2))], "what was never asked is taken back");
+    has(&clinician.get(&format!("/targets/{id}")).await.body, &["<td>not rated</td><td>not rated</td><td>not rated</td>"]);
 }
 
-/// The rating entered last counts as the latest, and correcting a baseline does not make it so.
+/// A rating that the desk took belongs to its session, also once the target's form corrects it.
 #[tokio::test]
-async fn correcting_a_baseline_leaves_the_latest_rating_alone() {
+async fn correcting_an_assessment_of_a_session_leaves_it_in_the_session() {
     let house = House::build().await;
     let mut clinician = house.member(&[Role::Clinician]).await;
     let client = client(&mut clinician).await;
     let id = target(&mut clinician, client).await;
-    house.clock.advance(Duration::minutes(10));
-    sqlx::query("INSERT INTO rating (id, client_id, target_id, scale, value, moment, entered_by, at) VALUES (gen_random_uuid(), $1, $2, 'sud', 3, 'back_at_target', $3, $4)")
-        .bind(client)
-        .bind(id)
-        .bind(clinician.member)
-        .bind(house.app.world.now())
-        .execute(&house.database.superuser)
-        .await
-        .unwrap();
-    house.clock.advance(Duration::minutes(10));
-    let answer = clinician.post_form(&format!("/targets/{id}/edit"), &with(&with(&TARGET, "version", "1"), "sud", "9")).await;
-    assert_eq!(answer.status, 303);
-    has(&clinician.get(&format!("/targets/{id}")).await.body, &["<td>9 of 10</td><td>3 of 10</td>"]);
+    let opened = clinician.post_form(&format!("/clients/{client}/sessions"), &[("target", &id.to_string())]).await.location;
+    let session = opened.trim_end_matches("/desk").to_owned();
+    let rating = Uuid::from_u128(77).to_string();
+    let entry =
+        serde_json::json!({"id": rating, "set": null, "replaces": null, "moment": "assessment", "value": {"kind": "sud", "value": 3}});
+    assert_eq!(clinician.post_json(&format!("{session}/entries"), &entry).await.status, 200);
+    let typed = with(&with(&with(&edited(), "version", "1"), "wrong", &rating), "right", "7");
+    assert_eq!(clinician.post_form(&format!("/targets/{id}/edit"), &typed).await.status, 303);
+    let page = clinician.get(&session).await.body;
+    has(&page, &["<td class=\"number\">7</td><td>assessment</td>", "corrected"]);
+    assert!(!page.contains("<td class=\"number\">3</td><td>assessment</td>"));
+    let log = clinician.get_json(&format!("{session}/entries")).await.json();
+    assert_eq!(log["entries"].as_array().unwrap().len(), 2, "the desk's log has both");
 }
 
 #[tokio::test]
@@ -282,7 +342,7 @@ async fn a_conflict_keeps_what_was_typed_and_shows_what_stands() {
     let mut again = house.sign_in(one.member).await;
     let client = client(&mut one).await;
     let target = target(&mut one, client).await;
-    let first = [with(&CLIENT, "version", "1"), with(&TARGET, "version", "1")];
+    let first = [with(&CLIENT, "version", "1"), with(&edited(), "version", "1")];
     let cases =
         [(format!("/clients/{client}/edit"), "contact_name", &first[0]), (format!("/targets/{target}/edit"), "emotions", &first[1])];
     for (path, field, fields) in cases {

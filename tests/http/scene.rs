@@ -36,7 +36,11 @@ impl Scene {
     }
 
     pub async fn with(roles: &[Role]) -> Self {
-        let house = House::build().await;
+        Self::inside(House::build().await, roles).await
+    }
+
+    /// In a house that is there.
+    pub async fn inside(house: House, roles: &[Role]) -> Self {
         let clinician = house.member(roles).await;
         let mut new = NewClient::default();
         new.details.name = Private::new(NAME);

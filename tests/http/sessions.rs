@@ -28,7 +28,7 @@ async fn a_client_has_one_open_session_at_a_time() {
     let target = scene.target.to_string();
     let again = scene.clinician.post_form(&path, &[("target", &target)]).await;
     assert_eq!((again.status, again.location), (303, format!("/sessions/{}/desk", scene.session)));
-    let closed = scene.clinician.post_form(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
+    let closed = scene.clinician.fill_in(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
     assert_eq!((closed.status, closed.location), (303, format!("/sessions/{}", scene.session)), "{}", closed.body);
     let next = scene.clinician.post_form(&path, &[("target", "")]).await;
     assert_eq!(next.status, 303);
@@ -45,7 +45,7 @@ async fn a_client_has_one_open_session_at_a_time() {
 #[tokio::test]
 async fn a_session_takes_only_its_own_clients_live_targets() {
     let mut scene = Scene::build().await;
-    scene.clinician.post_form(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
+    scene.clinician.fill_in(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
     let path = format!("/clients/{}/sessions", scene.client);
     let other = leeward::clients::create(&scene.house.app, &scene.clinician.subject(), Default::default()).await.unwrap();
     let foreign = target(&scene.house, &scene.clinician, other).await.to_string();
@@ -116,7 +116,8 @@ async fn what_is_no_good_entry_is_refused_beside_its_field() {
         ("set", json!({"set": "seven"}), "a set that is no id"),
         ("replaces", json!({"replaces": nowhere}), "an entry of nowhere"),
         ("replaces", json!({"replaces": taken}), "one corrected already"),
-        ("replaces", json!({"replaces": back}), "a taking back"),
+        ("replaces", json!({"replaces": back, "value": {"kind": "taken_back"}}), "a taking back of a taking back"),
+        ("replaces", json!({"replaces": back, "value": {"kind": "voc", "value": 3}}), "another kind put back"),
         ("replaces", json!({"replaces": kept, "value": {"kind": "voc", "value": 3}}), "another kind"),
         ("replaces", json!({"value": {"kind": "taken_back"}}), "nothing to take back"),
         ("entry", json!({"moment": "teatime"}), "a moment that is none"),
@@ -139,7 +140,7 @@ async fn what_is_no_good_entry_is_refused_beside_its_field() {
 async fn a_set_of_another_session_is_no_set_of_this_one() {
     let mut scene = Scene::build().await;
     let old = scene.set(1, Some(24.0), Ending::Done).await;
-    scene.clinician.post_form(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
+    scene.clinician.fill_in(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
     let new = NewSession { client: scene.client, target: None };
     let first = std::mem::replace(&mut scene.session, sessions::open(&scene.house.app, &scene.clinician.subject(), new).await.unwrap());
     let entry = scene.entry(Some(old), None, Moment::AfterSet, EntryValue::Sud { value: 5 });
@@ -178,11 +179,28 @@ async fn the_log_tells_everything_that_was_entered() {
     assert_eq!(sets, [(1, Some(1.2), Some(24.5), Some(Ending::Done)), (2, Some(1.2), None, Some(Ending::StoppedByClient))]);
 }
 
+/// What the desk's "put back" sends: a new entry in place of the taking back.
+#[tokio::test]
+async fn what_was_taken_back_can_be_put_back() {
+    let mut scene = Scene::build().await;
+    let set = scene.set(1, Some(24.0), Ending::Done).await;
+    for value in
+        [EntryValue::Sud { value: 6 }, EntryValue::Words { words: "cold hands".into() }, EntryValue::Change { change: Change::Same }]
+    {
+        let first = scene.kept(Some(set), None, Moment::AfterSet, value.clone()).await;
+        let back = scene.kept(Some(set), Some(&first), Moment::AfterSet, EntryValue::TakenBack).await;
+        scene.kept(Some(set), Some(&back), Moment::AfterSet, value).await;
+    }
+    let page = scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body;
+    assert_eq!(rows(&page, "Ratings by set</caption>"), ["start|8|2|", "1|6|not asked|as planned"]);
+    assert!(page.contains("cold hands"));
+}
+
 #[tokio::test]
 async fn words_are_sealed_in_the_database() {
     let mut scene = Scene::build().await;
     scene.kept(None, None, Moment::AfterSet, EntryValue::Words { words: "the railing again".into() }).await;
-    scene.clinician.post_form(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
+    scene.clinician.fill_in(&format!("/sessions/{}/close", scene.session), &CLOSING).await;
     let rows: Vec<String> = sqlx::query_scalar(
         "SELECT encode(words, 'escape') FROM process_note
          UNION ALL SELECT encode(note || client_words || companion || resource || next_contact || leaving_state, 'escape') FROM session_words",
@@ -190,7 +208,7 @@ async fn words_are_sealed_in_the_database() {
     .fetch_all(&scene.house.database.superuser)
     .await
     .unwrap();
-    assert_eq!(rows.len(), 2);
+    assert_eq!(rows.len(), 3, "the report, and the words before and after the closing");
     for row in rows {
         for clear in ["railing", "Phase 4", "done for today", "sister", "calm place", "Friday", "Tired"] {
             assert!(!row.contains(clear), "{clear}");

@@ -3,6 +3,8 @@
 use std::time::Duration;
 
 use leeward::clients::{Asked, Cautions};
+use leeward::seal::Private;
+use leeward::sessions::{self, Closing, ClosingKind};
 use leeward_core::wire::{Channels, Ending, Evidence, Fact, FromStage, Order, Plan, Refusal, RoomState, SeatState, Timeline, ToStage};
 use sqlx::PgPool;
 use tokio::time::sleep;
@@ -43,11 +45,11 @@ async fn a_session_from_the_link_to_the_second_set_is_in_the_record_as_it_was() 
     scene.join().await;
     desk.view("somebody waits", |view| view.seat == SeatState::Waiting).await;
     let mut stage = scene.stage().await;
-    stage.view("waiting", |view| view.state == RoomState::Waiting && view.set.is_none()).await;
+    stage.view("waiting", |view| view.state == RoomState::AtTheDoor && view.set.is_none()).await;
     assert_eq!(desk.order(epoch, Order::Start).await, Some(Refusal::WrongState), "before admission");
 
     scene.admit().await;
-    stage.view("admitted", |view| view.state == RoomState::Ready).await;
+    stage.view("admitted", |view| view.state == RoomState::Hold).await;
     let view = desk.view("admitted", |view| view.seat == SeatState::Admitted && view.stage_here).await;
     assert!(view.needs.sight);
     assert_eq!(desk.order(epoch, Order::Start).await, Some(Refusal::Needs), "before the clinician sees the client");
@@ -112,15 +114,21 @@ async fn a_session_from_the_link_to_the_second_set_is_in_the_record_as_it_was() 
 async fn cautions_that_were_not_asked_lock_the_eyes_until_the_record_says_otherwise() {
     let mut scene = Scene::with(Cautions { seizures: Asked::NotAsked, eye_condition: Asked::No }).await;
     let (mut desk, mut stage, epoch) = scene.ready().await;
-    assert_eq!(desk.order(epoch, Order::Start).await, Some(Refusal::EyesLocked));
-    leeward::live::tell(&scene.house.app, scene.client_id, false).await;
+    let held = desk.view("what is missing", |view| view.refused == Some(Refusal::EyesLocked)).await;
+    assert_eq!((held.state, desk.order(epoch, Order::Start).await), (RoomState::Hold, Some(Refusal::EyesLocked)));
+    // Nobody tells the room: it reads the record by itself.
+    answer_seizures(&scene, "no").await;
     desk.view("eyes free", |view| !view.eyes_locked).await;
     let set = Scene::start(&mut desk, &mut stage, epoch).await;
-    leeward::live::tell(&scene.house.app, scene.client_id, true).await;
+    answer_seizures(&scene, "yes").await;
     let view = desk.view("the set ended", |view| view.set.as_ref().is_some_and(|own| own.id == set && own.ended.is_some())).await;
     assert!(view.eyes_locked);
     let plan = Plan { channels: Channels { eyes: false, ears: true, hands: false }, ..view.plan };
     assert_eq!(desk.order(epoch, Order::Plan { plan }).await, None, "the ears stay free");
+}
+
+async fn answer_seizures(scene: &Scene, answer: &str) {
+    sqlx::query("UPDATE client SET seizures = $1").bind(answer).execute(&scene.house.database.superuser).await.unwrap();
 }
 
 #[tokio::test]
@@ -139,11 +147,18 @@ async fn closing_the_session_stops_the_set_tells_both_and_ends_the_room() {
     let mut scene = Scene::new().await;
     let (mut desk, mut stage, epoch) = scene.ready().await;
     Scene::start(&mut desk, &mut stage, epoch).await;
-    sqlx::query("UPDATE session SET ended_at = '2026-03-03T09:00:00Z', closing = 'incomplete'")
-        .execute(&scene.house.database.superuser)
-        .await
-        .unwrap();
-    leeward::live::close(&scene.house.app, scene.session, Some("We will talk on Thursday.".into())).await;
+    let closing = Closing {
+        kind: ClosingKind::Incomplete,
+        target_status: None,
+        resource: Private::default(),
+        leaving_state: Private::default(),
+        companion: Private::new("nobody"),
+        next_contact: Private::new("on Thursday"),
+        client_words: Private::new("We will talk on Thursday."),
+        note: Private::default(),
+        sud: None,
+    };
+    sessions::close(&scene.house.app, &scene.clinician.subject(), scene.session, closing).await.unwrap();
     let view = stage.view("the end", |view| view.state == RoomState::Closed).await;
     assert_eq!(view.closing_words.as_deref(), Some("We will talk on Thursday."));
     assert_eq!(view.set.unwrap().ended, Some(Ending::StoppedByClinician));

@@ -81,7 +81,7 @@ async fn a_client_may_not_order_and_not_act_before_admission() {
     for (what, message) in [
         ("an order of the desk", r#"{"type":"order","epoch":1,"id":1,"order":{"kind":"start"}}"#),
         ("evidence before admission", r#"{"type":"evidence","facts":[]}"#),
-        ("stop before admission", r#"{"type":"stop"}"#),
+        ("an interruption before admission", r#"{"type":"interrupted","cause":"hidden"}"#),
     ] {
         let stage = scene.stage().await;
         stage.raw(text(message));

@@ -10,4 +10,5 @@ mod page;
 mod restart;
 mod scene;
 mod seats;
+mod states;
 mod trouble;

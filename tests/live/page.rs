@@ -1,12 +1,13 @@
 //! One page's socket, played by the test: answers beats as a page does, keeps all it hears.
 
+use std::collections::HashSet;
 use std::fmt::Debug;
 use std::marker::PhantomData;
 use std::sync::{Arc, Mutex};
 use std::time::{Duration, Instant};
 
 use futures_util::{SinkExt, StreamExt};
-use leeward_core::wire::{FromDesk, FromStage, Order, Refusal, ToDesk, ToStage, WIRE_VERSION};
+use leeward_core::wire::{FromDesk, FromStage, Order, Refusal, RoomState, ToDesk, ToStage, WIRE_VERSION};
 use leeward_tests::{Browser, device};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
@@ -129,6 +130,7 @@ impl<In: DeserializeOwned + Debug, Out: Serialize> Page<In, Out> {
 async fn live(mut socket: Socket, mut queue: mpsc::UnboundedReceiver<Message>, heard: Arc<Mutex<Heard>>) {
     let born = Instant::now();
     let mut drawn = 0;
+    let mut shown = HashSet::new();
     let code = loop {
         tokio::select! {
             message = socket.next() => match message {
@@ -136,6 +138,9 @@ async fn live(mut socket: Socket, mut queue: mpsc::UnboundedReceiver<Message>, h
                     let value: Value = serde_json::from_str(&text).unwrap();
                     if value["type"] == "view" {
                         drawn = value["seq"].as_u64().unwrap();
+                        if let Some(showing) = showing(&value).filter(|showing| shown.insert(showing.clone())) {
+                            let _ = socket.send(Message::text(showing)).await;
+                        }
                     }
                     if value["type"] == "beat" {
                         let page = born.elapsed().as_secs_f64() * 1_000.0;
@@ -158,6 +163,14 @@ async fn live(mut socket: Socket, mut queue: mpsc::UnboundedReceiver<Message>, h
     heard.lock().unwrap().closed = Some(code);
     // Answers the close, so that nothing is reset.
     let _ = timeout(Duration::from_millis(200), socket.next()).await;
+}
+
+/// What a client's page says of the set in a view: that it moves, or rests. A desk's view, or none of a set, brings nothing.
+fn showing(view: &Value) -> Option<String> {
+    let (set, moving) = (view["set"]["id"].as_str()?, view["set"]["ended"].is_null());
+    let at = view["set"]["timeline"]["segments"][0]["starts_at"].as_f64().unwrap_or_default();
+    let showing = json!({ "type": "showing", "set": set, "moving": moving, "at": at, "phase": 0.1, "rate": if moving { 0.2 } else { 0.0 }, "width": 18 });
+    view.get("desk_knows").map(|_| showing.to_string())
 }
 
 impl Desk {
@@ -202,6 +215,16 @@ impl Desk {
             if let Some(code) = closed {
                 return Err(code);
             }
+            sleep(Duration::from_millis(5)).await;
+        }
+    }
+
+    /// Waits until the last view says READY; passes over nothing.
+    pub async fn until_ready(&self) {
+        let end = Instant::now() + PATIENCE;
+        let last = || self.all().into_iter().rev().find_map(|message| if let ToDesk::View(view) = message { Some(view) } else { None });
+        while last().is_none_or(|view| view.state != RoomState::Ready) {
+            assert!(Instant::now() < end, "never ready: {:#?}", last());
             sleep(Duration::from_millis(5)).await;
         }
     }

@@ -73,9 +73,25 @@ impl Scene {
     }
 
     pub async fn admit(&mut self) {
-        let body = json!({ "location": "12 Fjordgata, Tromsø", "call_back": "+47 22 00 00 00", "private": true });
+        let seat = self.seat().await;
+        let body = json!({ "location": "12 Fjordgata, Tromsø", "call_back": "+47 22 00 00 00", "private": true, "seat": seat });
         let answer = self.clinician.post_json(&self.path("admit"), &body).await;
         assert_eq!(answer.status, 204, "{}", answer.body);
+    }
+
+    /// The device that has the seat.
+    pub async fn seat(&self) -> Uuid {
+        self.device("taken_at IS NOT NULL").await
+    }
+
+    /// The device that asks for the seat.
+    pub async fn asking(&self) -> Uuid {
+        self.device("taken_at IS NULL").await
+    }
+
+    async fn device(&self, which: &str) -> Uuid {
+        let query = format!("SELECT id FROM access.seat WHERE session_id = $1 AND closed_at IS NULL AND {which}");
+        sqlx::query_scalar(sqlx::AssertSqlSafe(query)).bind(self.session).fetch_one(&self.house.database.superuser).await.unwrap()
     }
 
     pub async fn desk(&self) -> Desk {
@@ -105,6 +121,7 @@ impl Scene {
 
     /// Starts a set and waits until both ends have it; returns its id.
     pub async fn start(desk: &mut Desk, stage: &mut Stage, epoch: u32) -> String {
+        desk.until_ready().await;
         desk.order_only(epoch, Order::Start);
         let running = desk.view("a running set", |view| view.state == RoomState::Running).await;
         let set = running.set.expect("a running set is in the view");
@@ -115,5 +132,6 @@ impl Scene {
 }
 
 pub async fn join(browser: &mut Browser, link: &str, code: &str) -> Answer {
-    browser.post_json("/join", &json!({ "link": link, "code": code })).await
+    let once = leeward::ids::new_id(&(std::sync::Arc::new(leeward::clock::Machine) as leeward::clock::World));
+    browser.post_json("/join", &json!({ "link": link, "code": code, "once": once })).await
 }

@@ -21,29 +21,39 @@ async fn a_second_device_is_refused_then_moved_and_never_let_in_silently() {
     let view = waiting.view("waiting", |_| true).await;
     assert_eq!((view.state, view.set, view.desk_here), (RoomState::Waiting, None, false), "it learns nothing");
 
-    let refused = scene.clinician.post_json(&scene.path("seat"), &json!({ "decision": "refuse" })).await;
+    let asking = scene.asking().await;
+    let refuse = json!({ "decision": "refuse", "seat": asking });
+    let refused = scene.clinician.post_json(&scene.path("seat"), &refuse).await;
     assert_eq!(refused.status, 204, "{}", refused.body);
     assert_eq!(waiting.closed().await, Some(4004));
     desk.view("nobody asks", |view| !view.seat_asked_for).await;
     assert_eq!(tablet.get("/stage").await.status, 401);
     assert!(stage.is_open(), "the first device noticed nothing");
-    let again = scene.clinician.post_json(&scene.path("seat"), &json!({ "decision": "refuse" })).await;
-    assert_eq!(again.status, 409, "nobody asks any more");
+    let again = scene.clinician.post_json(&scene.path("seat"), &refuse).await;
+    assert_eq!(again.status, 204, "sent again, it stands as it was decided");
+    let late = scene.clinician.post_json(&scene.path("seat"), &json!({ "decision": "move", "seat": asking })).await;
+    assert_eq!(late.status, 409, "that device does not ask any more");
 
     let code = scene.new_code().await;
     assert_eq!(join(&mut tablet, &link, &code).await.status, 409);
     let waiting = Stage::open(&tablet, &scene.house.origin).await;
     desk.view("another device asks again", |view| view.seat_asked_for).await;
-    let moved = scene.clinician.post_json(&scene.path("seat"), &json!({ "decision": "move" })).await;
-    assert_eq!(moved.status, 204, "{}", moved.body);
+    let first = scene.seat().await;
+    let to_tablet = json!({ "decision": "move", "seat": scene.asking().await });
+    for _ in 0..2 {
+        let moved = scene.clinician.post_json(&scene.path("seat"), &to_tablet).await;
+        assert_eq!(moved.status, 204, "{}", moved.body);
+    }
+    let body = json!({ "location": "x", "call_back": "112", "private": true, "seat": first });
+    assert_eq!(scene.clinician.post_json(&scene.path("admit"), &body).await.status, 409, "the first device has not got the seat any more");
     assert_eq!(stage.closed().await, Some(4004), "the first device has lost the seat");
     assert_eq!(waiting.closed().await, Some(1012), "the second one comes in by the ordinary door");
     assert_eq!(scene.client.get("/stage").await.status, 401);
     let mut tablet_stage = Stage::open(&tablet, &scene.house.origin).await;
-    tablet_stage.view("waiting to be admitted", |view| view.state == RoomState::Waiting).await;
+    tablet_stage.view("waiting to be admitted", |view| view.state == RoomState::AtTheDoor).await;
     desk.view("admission anew", |view| view.seat == SeatState::Waiting && view.needs.sight).await;
     scene.admit().await;
-    tablet_stage.view("admitted", |view| view.state == RoomState::Ready).await;
+    tablet_stage.view("admitted", |view| view.state == RoomState::Hold).await;
     assert_eq!(join(&mut tablet, &link, "000000").await.status, 200, "pressing Join again on the device that has the seat");
 }
 
@@ -68,7 +78,7 @@ async fn a_newer_socket_of_the_seat_replaces_the_older_one() {
     let old = scene.stage().await;
     let mut new = scene.stage().await;
     assert_eq!(old.closed().await, Some(4001));
-    new.view("its view", |view| view.state == RoomState::Waiting).await;
+    new.view("its view", |view| view.state == RoomState::AtTheDoor).await;
 }
 
 #[tokio::test]

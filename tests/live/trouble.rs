@@ -89,3 +89,31 @@ async fn many_doors_at_once_lead_into_one_room() {
     let epoch: i32 = sqlx::query_scalar("SELECT room_epoch FROM session").fetch_one(&scene.house.database.superuser).await.unwrap();
     assert_eq!(epoch, 1);
 }
+
+/// Rows that a room can no longer write are not passed over in silence, and neither is the clock that is to blame.
+#[tokio::test]
+async fn a_clock_set_forward_past_the_rooms_right_to_write_is_said_and_nothing_starts() {
+    let mut scene = Scene::new().await;
+    let (mut desk, mut stage, epoch) = scene.ready().await;
+    Scene::start(&mut desk, &mut stage, epoch).await;
+    scene.house.clock.advance(chrono::Duration::hours(25));
+    let view = desk.view("the record refuses", |view| view.record_refuses).await;
+    assert!(view.clock_set > 89_000.0, "{}", view.clock_set);
+    assert!(view.set.unwrap().ended.is_some(), "nothing moves without a record");
+    assert_ne!(view.state, RoomState::Ready);
+    scene.house.clock.advance(chrono::Duration::hours(-25));
+    let back = desk.view("the record again", |view| !view.record_refuses && view.clock_set.abs() < 60.0).await;
+    assert_eq!(back.epoch, epoch, "the same room: its right was only covered");
+    counted(&scene.house.database.superuser, "SELECT count(*) FROM set_ending WHERE ending = 'stopped_by_clinician'", 1).await;
+}
+
+/// Who is at the door is told by states, not by comparing times.
+#[tokio::test]
+async fn a_clock_set_back_leaves_an_admitted_client_admitted() {
+    let mut scene = Scene::new().await;
+    scene.join().await;
+    scene.house.clock.advance(chrono::Duration::minutes(-10));
+    scene.admit().await;
+    let mut desk = scene.desk().await;
+    desk.view("the client is in", |view| view.seat == leeward_core::wire::SeatState::Admitted).await;
+}

@@ -1,8 +1,11 @@
 //! A small browser: keeps cookies, sends what a page of the portal would send, follows nothing.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
-use leeward::ids::Token;
+use leeward::clock::{Machine, World};
+use leeward::ids::{Token, new_id};
+use leeward::once;
 use leeward::subject::Subject;
 use uuid::Uuid;
 
@@ -76,16 +79,36 @@ impl Browser {
         self.send(self.http.get(self.url(path)).header("accept", "application/json")).await
     }
 
-    /// Sends a form as a page of the portal would.
+    /// Sends a form as a page of the portal would: with a key of its own, unless `fields` has one.
     pub async fn post_form(&mut self, path: &str, fields: &[(&str, &str)]) -> Answer {
-        let body = fields.iter().map(|(name, value)| format!("{}={}", encode(name), encode(value))).collect::<Vec<_>>().join("&");
+        let once = fresh_key();
+        let key = (!fields.iter().any(|(name, _)| *name == once::FIELD)).then_some((once::FIELD, once.as_str()));
+        let body = fields.iter().copied().chain(key).collect::<Vec<_>>();
+        let body = body.iter().map(|(name, value)| format!("{}={}", encode(name), encode(value))).collect::<Vec<_>>().join("&");
         let request = self.own(path).header("accept", "text/html").header("content-type", "application/x-www-form-urlencoded").body(body);
         self.send(request).await
     }
 
-    /// Sends JSON as a script of the portal would.
+    /// Opens the page of a form, fills these fields in and sends it, with what the page put into its hidden fields.
+    pub async fn fill_in(&mut self, page: &str, fields: &[(&str, &str)]) -> Answer {
+        let shown = self.get(page).await.body;
+        let form = shown.split(&format!("action=\"{page}\"")).nth(1).and_then(|rest| rest.split("</form>").next()).unwrap_or_default();
+        let attribute = |tag: &str, name: &str| Some(tag.split_once(&format!("{name}=\""))?.1.split_once('"')?.0.to_owned());
+        let hidden =
+            form.split("<input type=\"hidden\"").skip(1).filter_map(|tag| Some((attribute(tag, " name")?, attribute(tag, " value")?)));
+        let hidden: Vec<(String, String)> = hidden.filter(|(name, _)| !fields.iter().any(|(typed, _)| typed == name)).collect();
+        let all = hidden.iter().map(|(name, value)| (name.as_str(), value.as_str())).chain(fields.iter().copied()).collect::<Vec<_>>();
+        self.post_form(page, &all).await
+    }
+
+    /// Sends JSON as a script of the portal would, with a key of its own.
     pub async fn post_json(&mut self, path: &str, value: &impl serde::Serialize) -> Answer {
-        let request = self.own(path).header("accept", "application/json").json(value);
+        self.post_json_once(path, value, &fresh_key()).await
+    }
+
+    /// Sends JSON under this key.
+    pub async fn post_json_once(&mut self, path: &str, value: &impl serde::Serialize, key: &str) -> Answer {
+        let request = self.own(path).header("accept", "application/json").header(once::HEADER, key).json(value);
         self.send(request).await
     }
 
@@ -129,6 +152,12 @@ impl Browser {
             self.cookies.insert(name.to_owned(), value.to_owned());
         }
     }
+}
+
+/// A key as a page of the portal would carry one.
+fn fresh_key() -> String {
+    let world: World = Arc::new(Machine);
+    new_id(&world).to_string()
 }
 
 /// Percent-encodes all but the unreserved characters of RFC 3986.

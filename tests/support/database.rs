@@ -1,5 +1,6 @@
 //! A database of one's own, copied from a template that is migrated once.
 
+use std::path::Path;
 use std::process::Command;
 use std::str::FromStr;
 use std::sync::Arc;
@@ -35,6 +36,46 @@ impl TestDatabase {
         Self::open(name).await
     }
 
+    /// One without anything in it.
+    async fn empty() -> Self {
+        // The roles come with the template.
+        template().await;
+        let world: World = Arc::new(Machine);
+        let name = format!("leeward_test_{}", new_id(&world).simple());
+        let mut connection = PgConnection::connect_with(&server().database("postgres")).await.expect("the server answers");
+        run(&mut connection, format!("CREATE DATABASE {name} OWNER leeward_owner")).await;
+        Self::open(name).await
+    }
+
+    /// A practice as an earlier version left it: restored from this dump, then brought to this version's shape by its owner.
+    pub async fn from_dump(path: &Path) -> Self {
+        let database = Self::empty().await;
+        let mut psql = database.client("psql");
+        psql.args(["--no-psqlrc", "--quiet", "--set=ON_ERROR_STOP=1", "--single-transaction", "--file"]).arg(path);
+        let output = psql.arg(&database.name).output().expect("psql is installed with Postgres");
+        assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+        migrate(database.owner().to_url_lossy().as_str()).await.expect("the migrations run on what was there");
+        database
+    }
+
+    /// One with the migrations before this version alone, to put into it what an older portal kept.
+    pub async fn before(version: i64) -> Self {
+        let database = Self::empty().await;
+        for migration in MIGRATIONS.iter().filter(|migration| migration.version < version) {
+            database.migrate_one(migration.version).await;
+        }
+        database
+    }
+
+    /// Runs the migration of this version as the owner.
+    pub async fn migrate_one(&self, version: i64) {
+        let migration = MIGRATIONS.iter().find(|migration| migration.version == version).expect("there is such a migration");
+        let mut owner = PgConnection::connect_with(&self.owner()).await.expect("the database answers");
+        let mut tx = owner.begin().await.expect("a transaction begins");
+        sqlx::raw_sql(migration.sql.clone()).execute(&mut *tx).await.expect("the migration runs");
+        tx.commit().await.expect("the migration is kept");
+    }
+
     /// The same database over connections of the present runtime: the old ones may hang on one that has ended.
     pub async fn reopened(&self) -> Self {
         Self::open(self.name.clone()).await
@@ -60,14 +101,18 @@ impl TestDatabase {
     /// All of it as SQL, as a backup holds it.
     #[must_use]
     pub fn dump(&self) -> String {
-        let server = server();
-        let host = server.get_socket().map_or_else(|| server.get_host().to_owned(), |folder| folder.display().to_string());
-        let output = Command::new("pg_dump")
-            .args(["--host", &host, "--port", &server.get_port().to_string(), "--username", server.get_username(), &self.name])
-            .output()
-            .expect("pg_dump is installed with Postgres");
+        let output = self.client("pg_dump").arg(&self.name).output().expect("pg_dump is installed with Postgres");
         assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
         String::from_utf8(output.stdout).expect("the database is in UTF-8")
+    }
+
+    /// One of Postgres' own programs, as a superuser of the tests' server.
+    fn client(&self, program: &str) -> Command {
+        let server = server();
+        let host = server.get_socket().map_or_else(|| server.get_host().to_owned(), |folder| folder.display().to_string());
+        let mut command = Command::new(program);
+        command.args(["--host", &host, "--port", &server.get_port().to_string(), "--username", server.get_username()]);
+        command
     }
 }
 

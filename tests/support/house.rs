@@ -14,7 +14,7 @@ use leeward::signin::Role;
 use sqlx::{Connection, PgConnection};
 use uuid::Uuid;
 
-use crate::{Browser, TestDatabase, TestWorld};
+use crate::{Browser, TestDatabase, TestWorld, Wire};
 
 /// A practice with its portal running. Dropped, the portal stops.
 pub struct House {
@@ -26,45 +26,61 @@ pub struct House {
     pub clock: Arc<TestWorld>,
     /// Its database.
     pub database: TestDatabase,
+    /// What lies between it and the portal, if the test asked for it.
+    pub wire: Option<Wire>,
     handle: axum_server::Handle<SocketAddr>,
     demo: bool,
 }
 
-/// The practice's key in tests.
-fn key() -> PracticeKey {
+/// The practice's key in tests, and of the dumps under `tests/dumps`.
+#[must_use]
+pub fn key() -> PracticeKey {
     PracticeKey::parse(&"5a".repeat(32)).expect("64 digits")
 }
 
 impl House {
     /// A fresh practice without members.
     pub async fn build() -> Self {
-        Self::on(TestDatabase::new().await, Arc::new(TestWorld::default()), false).await
+        Self::on(TestDatabase::new().await, Arc::default(), false, None).await
     }
 
     /// A fresh practice served as the demo is.
     pub async fn build_demo() -> Self {
-        Self::on(TestDatabase::new().await, Arc::new(TestWorld::default()), true).await
+        Self::on(TestDatabase::new().await, Arc::default(), true, None).await
     }
 
-    async fn on(database: TestDatabase, clock: Arc<TestWorld>, demo: bool) -> Self {
+    /// A fresh practice, served as the demo is, whose database lies behind a wire that the test holds.
+    pub async fn build_behind_wire() -> Self {
+        let database = TestDatabase::new().await;
+        let wire = Wire::before(&database.app());
+        Self::on(database, Arc::default(), true, Some(wire)).await
+    }
+
+    /// A practice that an earlier version kept, opened by this one. See [`TestDatabase::from_dump`].
+    pub async fn from_dump(path: &std::path::Path) -> Self {
+        Self::on(TestDatabase::from_dump(path).await, Arc::default(), false, None).await
+    }
+
+    async fn on(database: TestDatabase, clock: Arc<TestWorld>, demo: bool, wire: Option<Wire>) -> Self {
         let listener = TcpListener::bind("127.0.0.1:0").expect("a free port");
         listener.set_nonblocking(true).expect("the socket takes it");
         let port = listener.local_addr().expect("it has an address").port();
         let origin = Origin::parse(&format!("http://localhost:{port}")).expect("a good origin");
         let world: World = clock.clone();
-        let connected = Database::connect_with(database.app(), world.clone()).await.expect("the database is fit");
+        let options = wire.as_ref().map_or_else(|| database.app(), |wire| wire.over(database.app()));
+        let connected = Database::connect_with(options, world.clone()).await.expect("the database is fit");
         let text = origin.text.clone();
         let key = key_check::check(&connected, key()).await.expect("the key is this practice's");
         let (app, router) = app::build(Parts { database: connected, world, key, origin, proxies: 0, demo });
         let handle = axum_server::Handle::new();
         tokio::spawn(app::serve(router, listener, handle.clone()));
-        Self { app, origin: text, clock, database, handle, demo }
+        Self { app, origin: text, clock, database, wire, handle, demo }
     }
 
     /// Stops the portal at once, as a crash would, and starts another on the same database (and another port).
     pub async fn restart(self) -> Self {
         self.handle.shutdown();
-        Self::on(self.database.reopened().await, self.clock.clone(), self.demo).await
+        Self::on(self.database.reopened().await, self.clock.clone(), self.demo, None).await
     }
 
     /// Somebody who has not signed in.

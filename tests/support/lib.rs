@@ -9,10 +9,16 @@ mod browser;
 mod database;
 mod device;
 mod house;
+mod sealed;
+mod served;
+mod wire;
 mod world;
 
 pub use browser::{Answer, Browser};
 pub use database::TestDatabase;
 pub use device::device;
-pub use house::House;
+pub use house::{House, key};
+pub use sealed::{SEALED, open_all};
+pub use served::Served;
+pub use wire::Wire;
 pub use world::TestWorld;

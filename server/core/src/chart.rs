@@ -8,11 +8,12 @@ mod by_second;
 mod by_session;
 mod by_set;
 mod draw;
+mod finding;
 mod layout;
 mod words;
 
 pub use by_second::{Heard, LONG_GAP_MS, SetCourse, ShownStretch, Stretch, set_by_second, stretches};
-pub use by_session::{SessionSpan, course_over_sessions};
+pub use by_session::{Occasion, SessionSpan, course_over_sessions};
 pub use by_set::{SetStep, ratings_by_set};
 pub use words::{NO_BAND, ending};
 
@@ -89,7 +90,7 @@ pub struct Chart {
     pub height: f64,
     /// In order of drawing.
     pub elements: Vec<Element>,
-    /// For `<figcaption>`: one sentence that says the finding.
+    /// For `<figcaption>`: the finding, a sentence for each scale.
     pub caption: String,
     /// What the chart leaves out, and why.
     pub note: Option<&'static str>,
@@ -99,5 +100,7 @@ pub struct Chart {
     pub rows: Vec<Vec<String>>,
 }
 
+#[cfg(test)]
+mod captions;
 #[cfg(test)]
 mod tests;

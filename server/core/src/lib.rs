@@ -11,5 +11,6 @@ pub mod path;
 pub mod room;
 pub mod safety;
 pub mod scale;
+pub mod standing;
 pub mod timeline;
 pub mod wire;

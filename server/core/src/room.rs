@@ -24,7 +24,8 @@ mod set;
 mod stage;
 mod view;
 
-pub use event::{Cause, Effect, Event, MomentKind, Start, Why};
+pub use event::{Cause, Effect, Event, Facts, LastWords, MomentKind, Start, Why};
+pub use line::Line;
 
 use std::collections::HashSet;
 
@@ -49,6 +50,7 @@ const EPOCHS: u32 = 4_000;
 
 /// One live session. See the module.
 #[derive(Debug)]
+#[cfg_attr(test, derive(Clone))]
 pub struct Room {
     epoch: u32,
     seq: u32,
@@ -61,7 +63,14 @@ pub struct Room {
     /// How often the desk asked for the check of left and right.
     sides_asked: u32,
     seat: SeatState,
-    seat_asked_for: bool,
+    seat_id: Option<String>,
+    asking: Option<String>,
+    /// Nothing is written down any more; see [`Event::RecordRefuses`].
+    record_refuses: bool,
+    /// See [`Event::ClockSet`].
+    clock_set: f64,
+    /// See [`Event::RecordWaits`].
+    record_waits: bool,
     closed: Option<Option<String>>,
 
     desks: Vec<Desk>,
@@ -111,7 +120,11 @@ impl Room {
             eyes_locked: start.eyes_locked,
             sides_asked: 0,
             seat: start.seat,
-            seat_asked_for: start.seat_asked_for,
+            seat_id: start.seat_id,
+            asking: start.asking,
+            record_refuses: false,
+            clock_set: 0.0,
+            record_waits: false,
             closed: None,
             desks: Vec::new(),
             control: None,
@@ -150,12 +163,14 @@ impl Room {
             Event::StageJoined { stage } => self.stage_joined(stage),
             Event::StageSaid { stage, said } => self.stage_said(stage, said),
             Event::StageLeft { stage } => self.stage_left(stage),
-            Event::Seat { state, asked_for } => self.seat_changed(state, asked_for),
             Event::SetRecorded { number, id } => self.set_recorded(number, id),
             Event::SetNotRecorded { number } => self.set_not_recorded(number),
             Event::Kept { set, seq } => self.kept(set, seq),
-            Event::EyesLocked(locked) => self.lock_eyes(locked),
-            Event::Close { words } => self.close(words),
+            Event::Facts(facts) => self.take_facts(facts),
+            Event::RecordRefuses(refuses) => self.record_refuses(refuses),
+            Event::ClockSet(seconds) => self.clock_set = seconds,
+            Event::RecordWaits(waits) => self.record_waits = waits,
+            Event::RoomEnds => self.end_set(crate::wire::Ending::LinkLost),
             Event::Tick => {}
         }
         // What the event made due goes before the view: a stage looks at its last sign of the desk before it starts a set.
@@ -168,7 +183,7 @@ impl Room {
     pub fn next_wake(&self) -> Option<f64> {
         let pause = Some(self.pause_until).filter(|&until| until > self.now);
         let lines = self.lines().map(|line| line.next_wake());
-        [pause, self.desk_due(), self.stage_due(), self.starting_due(), self.set_due()]
+        [pause, self.desk_due(), self.stage_due(), self.fresh_due(), self.starting_due(), self.set_due()]
             .into_iter()
             .flatten()
             .chain(lines)
@@ -185,6 +200,11 @@ impl Room {
         self.seat == SeatState::Admitted && self.closed.is_none()
     }
 
+    /// Somebody sits at the client's end, admitted or at the door, and the session goes on.
+    fn is_open(&self) -> bool {
+        self.closed.is_none() && matches!(self.seat, SeatState::Admitted | SeatState::Waiting)
+    }
+
     /// What time alone has done since the last event.
     fn advance(&mut self) {
         self.finish_set();
@@ -194,10 +214,34 @@ impl Room {
         self.send_beats();
     }
 
-    fn seat_changed(&mut self, state: SeatState, asked_for: bool) {
+    fn take_facts(&mut self, facts: Facts) {
+        let Facts { ended, eyes_locked, seat, seat_id, asking } = facts;
+        if let Some(words) = ended {
+            self.close(words);
+        }
+        self.lock_eyes(eyes_locked);
+        if seat_id != self.seat_id {
+            // Whoever sits there now is somebody else, however they came in.
+            self.seat_changed(SeatState::Empty);
+        }
+        (self.seat_id, self.asking) = (seat_id, asking);
+        self.seat_changed(seat);
+    }
+
+    fn record_refuses(&mut self, refuses: bool) {
+        self.record_refuses = refuses;
+        if refuses {
+            // Stimulation without a record is not to be; the desk reads why.
+            self.end_set(crate::wire::Ending::StoppedByClinician);
+        }
+    }
+
+    fn seat_changed(&mut self, state: SeatState) {
         let was_live = self.is_live();
+        if state == SeatState::Left && self.seat != state {
+            self.client_left();
+        }
         self.seat = state;
-        self.seat_asked_for = asked_for;
         if self.is_live() && !was_live {
             self.go_live();
         }
@@ -207,6 +251,13 @@ impl Room {
             self.need_sight = true;
             self.need_ready = self.number > 0;
         }
+    }
+
+    /// Who leaves has stopped whatever runs, even if their page had no time to say so.
+    fn client_left(&mut self) {
+        self.end_set(crate::wire::Ending::StoppedByClient);
+        self.stopped = None;
+        self.record_moment(MomentKind::ClientLeft);
     }
 
     fn go_live(&mut self) {
@@ -225,7 +276,7 @@ impl Room {
         }
     }
 
-    fn close(&mut self, words: Option<String>) {
+    fn close(&mut self, words: LastWords) {
         self.end_set(crate::wire::Ending::StoppedByClinician);
         self.closed = Some(words);
     }

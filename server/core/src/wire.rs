@@ -9,6 +9,7 @@
 
 mod comfort;
 mod desk;
+mod earlier;
 mod entries;
 mod preset;
 mod room;
@@ -18,7 +19,7 @@ mod stage;
 
 pub use comfort::{Colours, Comfort, Sweep, Timbre};
 pub use desk::{DeskView, FromDesk, Order, Refusal, SeatState, ToDesk};
-pub use entries::{Change, Entry, EntryValue, Kept, KeptEntry, LogSet, Moment, SessionLog};
+pub use entries::{Change, Entry, EntryValue, Kept, KeptEntry, LogSet, Moment, SessionLog, Start};
 pub use preset::{Preset, Purpose};
 pub use room::{Needs, RoomState};
 pub use set::{Channels, Ending, Length, Path, Plan, Segment, SetView, Timeline};
@@ -26,4 +27,4 @@ pub use signs::{Beat, BeatReply, Echo};
 pub use stage::{ClockError, Device, Evidence, Fact, FromStage, Interruption, Showing, StageView, ToStage};
 
 /// The version a page names in its first message. The server accepts this one and the one before.
-pub const WIRE_VERSION: u32 = 1;
+pub const WIRE_VERSION: u32 = 2;

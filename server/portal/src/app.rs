@@ -16,7 +16,9 @@ use crate::config::Origin;
 use crate::database::Database;
 use crate::key_check::CheckedKey;
 use crate::observe::{self, Counts};
-use crate::page::{MOST_FORM, show_errors};
+use crate::once::Derived;
+use crate::page::{MOST_FORM, answer_in_time, show_errors};
+use crate::patience::HEAD;
 use crate::security::{self, Limits};
 use crate::signin::{Closings, Role, members_only, needs_role, recognise};
 use crate::{assets, clients, comfort, live, outcomes, presets, sessions, signin, targets};
@@ -53,6 +55,8 @@ pub struct Shared {
     pub origin: Origin,
     #[expect(missing_docs, reason = "see Parts")]
     pub proxies: usize,
+    /// Makes links, codes and seats from the keys of requests.
+    pub derived: Derived,
     /// Limits on tries.
     pub limits: Limits,
     /// Sign-ins as they are closed.
@@ -92,6 +96,18 @@ pub enum Rule {
     Care,
 }
 
+/// What becomes of a request that is sent again because its answer was lost. Every route that changes
+/// something says so; the test of this is generated from the list.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Repeats {
+    /// It carries a key: see `once`. The second time has the first one's answer.
+    Keyed,
+    /// What it says names its one effect, as here.
+    ByNature(&'static str),
+    /// It does not repeat, for this reason.
+    Not(&'static str),
+}
+
 /// One route, for the list.
 #[derive(Clone, Copy, Debug)]
 pub struct Route {
@@ -101,11 +117,15 @@ pub struct Route {
     pub path: &'static str,
     /// Who may.
     pub rule: Rule,
+    /// Whether it may be sent again; nothing for what is only read.
+    pub repeats: Option<Repeats>,
 }
 
 /// Collects routes and their rules together, so that none can be without.
 #[derive(Default)]
 pub struct Routes {
+    /// Asks no database, whatever cookies come: answered while there is none.
+    still: Router<App>,
     open: Router<App>,
     members: Router<App>,
     list: Vec<Route>,
@@ -115,17 +135,31 @@ impl Routes {
     /// A route that is read.
     #[must_use]
     pub fn get(self, path: &'static str, rule: Rule, handler: MethodRouter<App>) -> Self {
-        self.add("GET", path, rule, handler)
+        self.add(Route { method: "GET", path, rule, repeats: None }, handler)
     }
 
-    /// A route that changes something.
+    /// A route that changes something, once for its key.
     #[must_use]
     pub fn post(self, path: &'static str, rule: Rule, handler: MethodRouter<App>) -> Self {
-        self.add("POST", path, rule, handler)
+        self.post_repeated(path, rule, Repeats::Keyed, handler)
     }
 
-    fn add(mut self, method: &'static str, path: &'static str, rule: Rule, handler: MethodRouter<App>) -> Self {
-        self.list.push(Route { method, path, rule });
+    /// A route that changes something without a key.
+    #[must_use]
+    pub fn post_repeated(self, path: &'static str, rule: Rule, repeats: Repeats, handler: MethodRouter<App>) -> Self {
+        self.add(Route { method: "POST", path, rule, repeats: Some(repeats) }, handler)
+    }
+
+    /// A route that everybody reads and that asks no database, not even who is asking.
+    fn get_still(mut self, path: &'static str, handler: MethodRouter<App>) -> Self {
+        self.list.push(Route { method: "GET", path, rule: Rule::Anybody, repeats: None });
+        self.still = self.still.route(path, handler);
+        self
+    }
+
+    fn add(mut self, route: Route, handler: MethodRouter<App>) -> Self {
+        let Route { path, rule, .. } = route;
+        self.list.push(route);
         match rule {
             Rule::Anybody | Rule::Seat => self.open = self.open.route(path, handler),
             Rule::Member | Rule::Care => self.members = self.members.route(path, handler),
@@ -138,12 +172,8 @@ impl Routes {
 /// THE route list. Handlers of member routes also take `Member`, those of client routes `Seat`, and the
 /// database's policies hide the rows once more.
 fn routes(demo: bool) -> Routes {
-    use Rule::Anybody;
-    let routes = Routes::default().get("/livez", Anybody, get(|| async { "alive" })).get("/readyz", Anybody, get(ready)).get(
-        "/assets/{hash}/{name}",
-        Anybody,
-        get(assets::show),
-    );
+    let routes = Routes::default().get_still("/livez", get(|| async { "alive" })).get_still("/readyz", get(ready));
+    let routes = routes.get_still("/assets/{hash}/{name}", get(assets::show));
     let routes = signin::routes(routes, demo);
     let routes = clients::routes(routes);
     let routes = comfort::routes(routes);
@@ -163,8 +193,9 @@ pub fn route_list() -> Vec<Route> {
 /// Builds the portal.
 pub fn build(parts: Parts) -> (App, Router) {
     let Parts { database, world, key, origin, proxies, demo } = parts;
-    let Routes { open, members, list } = routes(demo);
+    let Routes { still, open, members, list } = routes(demo);
     let app = App(Arc::new(Shared {
+        derived: key.derived(),
         database,
         world,
         key,
@@ -181,6 +212,8 @@ pub fn build(parts: Parts) -> (App, Router) {
         .layer(DefaultBodyLimit::max(MOST_FORM))
         .layer(from_fn_with_state(app.clone(), security::same_origin))
         .layer(from_fn_with_state(app.clone(), recognise))
+        .layer(from_fn(answer_in_time))
+        .merge(still)
         .layer(from_fn(show_errors))
         .layer(from_fn_with_state(app.clone(), security::caller))
         .layer(from_fn_with_state(app.clone(), security::headers))
@@ -202,6 +235,6 @@ pub async fn serve(router: Router, listener: std::net::TcpListener, handle: axum
     // Stops and beats are small and must not wait to be joined with what comes after them.
     let mut server = axum_server::from_tcp(listener)?.acceptor(NoDelayAcceptor::new()).handle(handle);
     // Half-sent requests do not hold a connection for long.
-    server.http_builder().http1().timer(hyper_util::rt::TokioTimer::new()).header_read_timeout(std::time::Duration::from_secs(10));
+    server.http_builder().http1().timer(hyper_util::rt::TokioTimer::new()).header_read_timeout(HEAD);
     server.serve(router.into_make_service_with_connect_info::<SocketAddr>()).await
 }

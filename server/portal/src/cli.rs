@@ -2,15 +2,15 @@
 
 use std::io::Write;
 use std::sync::Arc;
-use std::time::Duration;
 
 use clap::{Args, Parser, Subcommand};
 use tracing_subscriber::util::SubscriberInitExt;
 
-use crate::app::{self, Parts};
+use crate::app::{self, App, Parts};
 use crate::clock::{Machine, World};
 use crate::config::{AppDatabase, KeyFile, Origin, OwnerDatabase, ServeArgs};
 use crate::database::{Database, Unfit, migrate};
+use crate::patience::GRACE;
 use crate::signin::{Newcomer, Role, invite_as_owner};
 use crate::{assets, demo, key_check, log, notify, observe, upkeep, waiting};
 
@@ -180,7 +180,7 @@ async fn serve(args: ServeArgs, world: World) -> Result<(), String> {
     listener.set_nonblocking(true).map_err(|fault| fault.to_string())?;
     let (app, router) = app::build(Parts { database, world, key, origin: origin.clone(), proxies: args.proxies, demo: args.demo });
     let handle = axum_server::Handle::new();
-    tokio::spawn(stop_on_signal(handle.clone()));
+    tokio::spawn(stop_on_signal(handle.clone(), app.clone()));
     tokio::spawn(upkeep::keep_tidy(app.clone()));
     tokio::spawn(notify::keep_alive());
     if let Some(address) = args.metrics {
@@ -191,7 +191,7 @@ async fn serve(args: ServeArgs, world: World) -> Result<(), String> {
     }
     tokio::spawn(say_when_ready(handle.clone(), origin.text));
     let served = app::serve(router, listener, handle).await;
-    // What the rooms still have to write down is written before the process ends.
+    // What the rooms still have to write down is written before the process ends, a room's too that opened meanwhile.
     app.rooms.shut().await;
     served.map_err(|fault| fault.to_string())
 }
@@ -208,7 +208,8 @@ async fn say_when_ready(handle: axum_server::Handle<std::net::SocketAddr>, origi
     }
 }
 
-async fn stop_on_signal(handle: axum_server::Handle<std::net::SocketAddr>) {
+/// Sets ease at once, not after the last page has been answered.
+async fn stop_on_signal(handle: axum_server::Handle<std::net::SocketAddr>, app: App) {
     let mut terminate = match tokio::signal::unix::signal(tokio::signal::unix::SignalKind::terminate()) {
         Ok(signal) => signal,
         Err(fault) => {
@@ -220,5 +221,6 @@ async fn stop_on_signal(handle: axum_server::Handle<std::net::SocketAddr>) {
         _ = terminate.recv() => {}
         _ = tokio::signal::ctrl_c() => {}
     }
-    handle.graceful_shutdown(Some(Duration::from_secs(3)));
+    handle.graceful_shutdown(Some(GRACE));
+    app.rooms.shut().await;
 }

@@ -1,9 +1,11 @@
-//! The pool, the migrations, and the check that refuses to serve on an unsafe database.
+//! The pools, the migrations, and the check that refuses to serve on an unsafe database.
 
 use sqlx::postgres::{PgConnectOptions, PgPoolOptions};
 use sqlx::{ConnectOptions, Connection, PgConnection, PgPool};
 
 use crate::clock::World;
+use crate::patience::{CONNECTION, IDLE_IN_TRANSACTION, LOCK, READY, STATEMENT};
+use crate::subject::Subject;
 
 /// All migrations, embedded.
 pub static MIGRATIONS: sqlx::migrate::Migrator = sqlx::migrate!("../../migrations");
@@ -11,8 +13,19 @@ pub static MIGRATIONS: sqlx::migrate::Migrator = sqlx::migrate!("../../migration
 /// The database as the portal sees it. Connections are only to be had through `subject.rs`.
 #[derive(Clone)]
 pub struct Database {
-    pub(crate) pool: PgPool,
+    pub(crate) pools: Pools,
     pub(crate) world: World,
+}
+
+/// Connections, kept apart by who would suffer from the wait of another: no flood of pages holds up a room's record, and
+/// neither holds up the start of a set. 20 in all, of the 100 that Postgres has by default.
+#[derive(Clone)]
+pub(crate) struct Pools {
+    pub pages: PgPool,
+    /// What rooms write down and read again.
+    pub rooms: PgPool,
+    /// New sets.
+    pub starts: PgPool,
 }
 
 /// Why the portal does not serve on this database.
@@ -57,25 +70,39 @@ impl Database {
     /// # Errors
     /// See [`Unfit`].
     pub async fn connect_with(options: PgConnectOptions, world: World) -> Result<Self, Unfit> {
-        // Compiling a statement to machine code takes longer than any statement here runs.
-        let options = options.application_name("leeward").options([("jit", "off")]).disable_statement_logging();
-        let pool =
-            PgPoolOptions::new().max_connections(16).acquire_timeout(std::time::Duration::from_secs(4)).connect_with(options).await?;
-        check(&pool).await?;
-        Ok(Self { pool, world })
+        let options = options.application_name("leeward").options(settings()).disable_statement_logging();
+        let pool = |most| PgPoolOptions::new().max_connections(most).acquire_timeout(CONNECTION);
+        let pages = pool(10).connect_with(options.clone()).await?;
+        check(&pages).await?;
+        let (rooms, starts) = (pool(6).connect_lazy_with(options.clone()), pool(4).connect_lazy_with(options));
+        Ok(Self { pools: Pools { pages, rooms, starts }, world })
     }
 
-    /// Connections that are open, and those of them in use.
+    /// Connections that are open, and those of them in use, over all pools.
     #[must_use]
     pub fn connections(&self) -> (u32, u32) {
-        let open = self.pool.size();
-        (open, open.saturating_sub(u32::try_from(self.pool.num_idle()).unwrap_or(open)))
+        let Pools { pages, rooms, starts } = &self.pools;
+        let used = |pool: &PgPool| pool.size().saturating_sub(u32::try_from(pool.num_idle()).unwrap_or(u32::MAX));
+        let both = |pool: &PgPool| (pool.size(), used(pool));
+        [pages, rooms, starts].map(both).into_iter().fold((0, 0), |(open, busy), (size, used)| (open + size, busy + used))
     }
 
-    /// Whether the database answers within the pool's patience.
+    /// Whether the database answers in time.
     pub async fn answers(&self) -> bool {
-        sqlx::query_scalar!("SELECT 1 AS \"one!\"").fetch_one(&self.pool).await.is_ok()
+        tokio::time::timeout(READY, self.look(&Subject::Visitor)).await.is_ok_and(|opened| opened.is_ok())
     }
+}
+
+/// What each connection asks of the server. Its limits free what a portal that died had locked, and come before ours.
+fn settings() -> [(&'static str, String); 4] {
+    let ms = |limit: std::time::Duration| limit.as_millis().to_string();
+    [
+        // Compiling a statement to machine code takes longer than any statement here runs.
+        ("jit", "off".into()),
+        ("statement_timeout", ms(STATEMENT)),
+        ("lock_timeout", ms(LOCK)),
+        ("idle_in_transaction_session_timeout", ms(IDLE_IN_TRANSACTION)),
+    ]
 }
 
 /// Runs the migrations as the owner.

@@ -6,6 +6,7 @@
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
 
+use crate::once::Answer;
 use crate::seal::SealError;
 
 /// What a person is told went wrong.
@@ -35,12 +36,27 @@ pub enum Error {
     /// Too many tries.
     #[error("too many tries")]
     SlowDown,
-    /// The database did not do it, or did not say that it did.
+    /// The portal is at its limit or about to stop; the text says what. Nothing was begun.
+    #[error("busy: {0}")]
+    Busy(&'static str),
+    /// The database did not do it.
     #[error("database: {0}")]
     Database(Fault),
+    /// It was sent to be kept, and no answer came: it is kept, or it is not.
+    #[error("commit without an answer: {0}")]
+    Unconfirmed(Fault),
+    /// The same was sent before and is done; this is the answer it had. No fault of anybody's.
+    #[error("sent before")]
+    Before(Answer),
+    /// Something else was sent and kept under the same key.
+    #[error("another body under the same key")]
+    OtherBody,
     /// A sealed value did not open.
     #[error("sealed value: {0}")]
     Seal(#[from] SealError),
+    /// The database took a change that changed no row, where there must be one; the text names the table.
+    #[error("nothing was written: {0}")]
+    NothingWritten(&'static str),
     /// A row does not say what it must; the text names table and column.
     #[error("inconsistent row: {0}")]
     Inconsistent(&'static str),
@@ -91,9 +107,15 @@ impl std::fmt::Debug for Fault {
     }
 }
 
+impl From<sqlx::Error> for Fault {
+    fn from(fault: sqlx::Error) -> Self {
+        Self(fault)
+    }
+}
+
 impl From<sqlx::Error> for Error {
     fn from(fault: sqlx::Error) -> Self {
-        Self::Database(Fault(fault))
+        Self::Database(fault.into())
     }
 }
 
@@ -145,18 +167,30 @@ impl Error {
                 "The disk or memory of the database is full, so count this as not saved. What was shown as saved before is safe. \
                  Tell the administrator; once there is room again, send this again.",
             ),
+            Self::Busy(advice) => (StatusCode::SERVICE_UNAVAILABLE, "Try again in a moment", *advice),
             Self::Database(_) => (
                 StatusCode::SERVICE_UNAVAILABLE,
                 "Not saved",
-                "The database did not confirm this, so count it as not saved. Try again in a moment.",
+                "The database did not answer, so nothing of this was saved. Try again in a moment.",
             ),
+            Self::Unconfirmed(_) => (
+                StatusCode::SERVICE_UNAVAILABLE,
+                "Not known whether this was saved",
+                "The database's answer was lost. Send it again: it is done once, whether or not the first sending got through.",
+            ),
+            Self::OtherBody => (
+                StatusCode::CONFLICT,
+                "Saved before, and not the same",
+                "This form was saved when it was sent first. What it says now differs and was not saved: open the record, look, and enter the change there.",
+            ),
+            Self::Before(_) => (StatusCode::OK, "Done before", "This was done when it was sent first."),
             Self::Seal(_) => (
                 StatusCode::INTERNAL_SERVER_ERROR,
                 "This entry does not open",
                 "A part of it does not open with the practice's key, so nothing was changed: saving would replace what could not be \
                  shown. Tell the administrator, who can put it back from a backup.",
             ),
-            Self::Inconsistent(_) | Self::Inner(_) => (
+            Self::NothingWritten(_) | Self::Inconsistent(_) | Self::Inner(_) => (
                 StatusCode::INTERNAL_SERVER_ERROR,
                 "Something went wrong",
                 "Nothing of this was saved. Try again; if it comes back, tell the administrator.",
@@ -168,6 +202,9 @@ impl Error {
 
 impl IntoResponse for Error {
     fn into_response(self) -> Response {
+        if let Self::Before(answer) = self {
+            return answer.into_response();
+        }
         let told = self.told();
         if told.status.is_server_error() {
             tracing::error!(fault = %self, "request failed");

@@ -27,6 +27,12 @@ impl Token {
         Self(bytes)
     }
 
+    /// One that the portal can make again.
+    #[must_use]
+    pub const fn of(bytes: [u8; 32]) -> Self {
+        Self(bytes)
+    }
+
     /// Reads the 43 characters of unpadded base64url that [`Token::reveal`] writes; `None` for anything else.
     #[must_use]
     pub fn parse(text: &str) -> Option<Self> {
@@ -60,16 +66,9 @@ impl std::fmt::Debug for Token {
     }
 }
 
-/// Six decimal digits for a spoken code, each equally likely.
+/// Six decimal digits for a spoken code. Of 2^256 numbers, so no code is likelier than another by more than 10^-70.
 #[must_use]
-pub fn spoken_code(world: &World) -> String {
-    // Rejection keeps the million codes equally likely.
-    loop {
-        let mut bytes = [0; 4];
-        world.fill(&mut bytes);
-        let drawn = u32::from_be_bytes(bytes) >> 8;
-        if drawn < 16_000_000 {
-            return format!("{:06}", drawn % 1_000_000);
-        }
-    }
+pub fn spoken_code(random: [u8; 32]) -> String {
+    let rest = random.iter().fold(0_u64, |rest, byte| (rest * 256 + u64::from(*byte)) % 1_000_000);
+    format!("{rest:06}")
 }

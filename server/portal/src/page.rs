@@ -10,10 +10,13 @@ use axum::http::request::Parts;
 use axum::http::{Method, StatusCode};
 use axum::middleware::Next;
 use axum::response::{Html, IntoResponse, Response};
+use uuid::Uuid;
 
 use crate::assets::Assets;
 use crate::error::{Error, Told};
 use crate::observe::Number;
+use crate::once::{self, Once};
+use crate::patience::{BODY, REQUEST, no_answer};
 use crate::security::Nonce;
 use crate::signin::{Member, Role};
 
@@ -29,6 +32,8 @@ pub struct Frame {
     pub assets: Assets,
     /// Who is signed in.
     pub member: Option<Member>,
+    /// The key of the forms on this page: a new one, or on a page that shows again what was sent, that one's.
+    pub once: Uuid,
 }
 
 impl Frame {
@@ -37,6 +42,7 @@ impl Frame {
             nonce: extensions.get::<Nonce>().map(|nonce| nonce.0.clone()).unwrap_or_default(),
             assets: Assets,
             member: extensions.get::<Member>().cloned(),
+            once: extensions.get::<FormKey>().map(|key| key.0).unwrap_or_default(),
         }
     }
 
@@ -82,17 +88,41 @@ struct ClientErrorPage {
     assets: Assets,
 }
 
+/// The key that the forms of a page carry; see `once`.
+#[derive(Clone, Copy, Debug)]
+pub struct FormKey(pub Uuid);
+
+/// Answers within [`REQUEST`], whatever holds the rest up.
+pub async fn answer_in_time(request: Request, next: Next) -> Response {
+    let changes = !request.method().is_safe();
+    match tokio::time::timeout(REQUEST, next.run(request)).await {
+        Ok(response) => response,
+        // How far it had come is not known.
+        Err(_) if changes => Error::Unconfirmed(no_answer()).into_response(),
+        Err(_) => Error::Database(no_answer()).into_response(),
+    }
+}
+
 /// Turns an [`Error`] that a handler or a layer returned into a page, or into JSON for a script.
 ///
 /// When a form was not saved because the database or the sign-in was gone, or something in here failed, the
 /// page holds what was typed and offers to send it again.
 pub async fn show_errors(request: Request, next: Next) -> Response {
-    let mut frame = Frame::of(request.extensions());
     let number = request.extensions().get::<Number>().cloned().unwrap_or_default().0;
     let wants_page = says(&request, header::ACCEPT, "text/html");
-    let is_form = request.method() == Method::POST && says(&request, header::CONTENT_TYPE, "application/x-www-form-urlencoded");
     let here = request.uri().path_and_query().map(ToString::to_string).unwrap_or_default();
-    let (request, sent) = if is_form { keep_form(request).await } else { (request, Bytes::new()) };
+    let (request, sent) = if request.method() == Method::POST {
+        match tokio::time::timeout(BODY, keep_sent(request)).await {
+            Ok(kept) => kept,
+            Err(_) => {
+                return (StatusCode::REQUEST_TIMEOUT, "The form did not arrive in time, so nothing was saved. Send it again.")
+                    .into_response();
+            }
+        }
+    } else {
+        (request, Bytes::new())
+    };
+    let mut frame = Frame::of(request.extensions());
     let response = next.run(request).await;
     let Some(told) = response.extensions().get::<Told>().copied() else { return response };
     frame.member = response.extensions().get::<Member>().cloned();
@@ -120,12 +150,20 @@ fn says(request: &Request, name: HeaderName, what: &str) -> bool {
     request.headers().get(name).and_then(|value| value.to_str().ok()).is_some_and(|value| value.contains(what))
 }
 
-/// Reads the form that was sent and puts it back for the handler. One that is too large is left to the
-/// handler's own limit.
-async fn keep_form(request: Request) -> (Request, Bytes) {
-    let (parts, body) = request.into_parts();
-    match axum::body::to_bytes(body, MOST_FORM).await {
-        Ok(bytes) => (Request::from_parts(parts, Body::from(bytes.clone())), bytes),
-        Err(_) => (Request::from_parts(parts, Body::from(vec![b'x'; MOST_FORM + 1])), Bytes::new()),
+/// Reads what was sent and puts it back for the handler, with the key it was sent under. Something too large is
+/// left to the handler's own limit. Returns the fields of a form alone.
+async fn keep_sent(request: Request) -> (Request, Bytes) {
+    let is_form = says(&request, header::CONTENT_TYPE, "application/x-www-form-urlencoded");
+    let (mut parts, body) = request.into_parts();
+    let Ok(bytes) = axum::body::to_bytes(body, MOST_FORM).await else {
+        return (Request::from_parts(parts, Body::from(vec![b'x'; MOST_FORM + 1])), Bytes::new());
+    };
+    if is_form && let Some(key) = once::key_in(&bytes) {
+        parts.extensions.insert(FormKey(key));
     }
+    if let Some(once) = Once::read(parts.uri.path(), &parts.headers, is_form, &bytes) {
+        parts.extensions.insert(once);
+    }
+    let sent = if is_form { bytes.clone() } else { Bytes::new() };
+    (Request::from_parts(parts, Body::from(bytes)), sent)
 }

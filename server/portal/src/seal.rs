@@ -11,6 +11,7 @@ use aes_gcm::{Aes256Gcm, Key, Nonce};
 use uuid::Uuid;
 
 use crate::clock::World;
+use crate::once::Derived;
 
 const FORMAT: u8 = 1;
 const NONCE: usize = 12;
@@ -89,8 +90,11 @@ impl Opened {
     }
 }
 
-/// Which field a sealed value belongs to. The numbers are part of what is sealed: never reuse or
-/// change one.
+/// Which field a sealed value belongs to. The numbers are part of what is sealed: never reuse or change one.
+///
+/// Each feature has a range of its own: 1 to 9 keys and what checks them, 10 to 19 clients, 20 to 29 targets, 30 to 39
+/// sessions, 40 to 49 process notes, 50 to 59 the plan of treatment, 60 to 69 intake and consent, 70 to 79 measures,
+/// 80 to 89 what a client writes between sessions, 90 to 99 appointments, 100 to 109 handing over and cover.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(u16)]
 #[expect(missing_docs, reason = "each is the column of the same name")]
@@ -131,7 +135,7 @@ pub enum SealError {
     Closed,
 }
 
-/// The practice's key: wraps the clients' keys, opens nothing else.
+/// The practice's key: wraps the clients' keys, and opens nothing else.
 #[derive(Clone)]
 pub struct PracticeKey {
     key: Key<Aes256Gcm>,
@@ -156,6 +160,12 @@ impl PracticeKey {
             *byte = u8::from_str_radix(pair, 16).map_err(|_| SealError::Form)?;
         }
         Ok(Self { key: bytes.into() })
+    }
+
+    /// What links, codes and seats are made from: a secret of its own, by HMAC-SHA-256 of the key.
+    #[must_use]
+    pub fn derived(&self) -> Derived {
+        Derived::under(&Derived::under(&self.key.into()).bytes("links, codes and seats", &[]))
     }
 
     /// A new key for a client, and the same wrapped for the database.
@@ -321,6 +331,36 @@ mod tests {
         assert_eq!(Opened::Unreadable.shown(), DOES_NOT_OPEN);
         assert!(!Opened::Unreadable.is_empty() && Opened::Unreadable.text().is_err());
         assert!(Opened::Text(Private::new("")).is_empty());
+    }
+
+    #[test]
+    fn every_field_has_a_number_of_its_features_range_and_no_two_share_one() {
+        use Field::*;
+        let ranges: [(std::ops::RangeInclusive<u16>, &[Field]); 5] = [
+            (1..=9, &[ClientKey]),
+            (10..=19, &[ClientName, ClientAddressedAs, ClientPhone, ClientContactName, ClientContactPhone, ClientUsualLocation]),
+            (20..=29, &[TargetLabel, TargetPicture, TargetNegativeBelief, TargetPositiveBelief, TargetEmotions, TargetBodyLocation]),
+            (
+                30..=39,
+                &[
+                    SessionLocation,
+                    SessionCallBack,
+                    SessionResource,
+                    SessionLeavingState,
+                    SessionCompanion,
+                    SessionNextContact,
+                    SessionClientWords,
+                    SessionNote,
+                ],
+            ),
+            (40..=49, &[ProcessWords]),
+        ];
+        let mut numbers = std::collections::HashSet::new();
+        for (range, fields) in ranges {
+            for field in fields {
+                assert!(range.contains(&(*field as u16)) && numbers.insert(*field as u16), "{field:?}");
+            }
+        }
     }
 
     #[test]

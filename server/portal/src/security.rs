@@ -12,6 +12,8 @@ use governor::{DefaultKeyedRateLimiter, Quota, RateLimiter};
 
 use crate::app::App;
 use crate::error::Error;
+use crate::ids::new_id;
+use crate::page::FormKey;
 
 /// The nonce that this response's scripts carry.
 #[derive(Clone, Debug)]
@@ -27,6 +29,7 @@ pub async fn headers(State(app): State<App>, mut request: Request, next: Next) -
     app.world.fill(&mut bytes);
     let nonce: String = bytes.iter().map(|byte| format!("{byte:02x}")).collect();
     request.extensions_mut().insert(Nonce(nonce.clone()));
+    request.extensions_mut().insert(FormKey(new_id(&app.world)));
     let mut response = next.run(request).await;
     add_headers(response.headers_mut(), &nonce);
     response

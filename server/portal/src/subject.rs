@@ -5,12 +5,16 @@
 
 use std::ops::{Deref, DerefMut};
 
-use sqlx::{PgConnection, Postgres, Transaction};
+use sqlx::pool::PoolConnection;
+use sqlx::postgres::{PgPool, PgTransactionManager as Manager};
+use sqlx::{PgConnection, Postgres};
+use sqlx_core::transaction::TransactionManager;
 use uuid::Uuid;
 
 use crate::database::Database;
 use crate::error::Error;
 use crate::ids::Token;
+use crate::patience::{ANSWER, TIDY, no_answer, within};
 
 /// Who acts.
 #[derive(Clone, Debug)]
@@ -51,6 +55,12 @@ impl Act {
         Self { name, client: None, object: None }
     }
 
+    /// Its name.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        self.name
+    }
+
     /// The client it concerns.
     #[must_use]
     pub const fn client(mut self, id: Uuid) -> Self {
@@ -67,8 +77,13 @@ impl Act {
 }
 
 /// A transaction of one subject. Dropped without [`Tx::commit`], nothing of it happened.
+///
+/// Dropped in the middle of a query, its connection is given back only once it is known to be clean. sqlx's own transaction
+/// would wait for that without an end, and the pool would run out of connections while a database hangs.
 pub struct Tx {
-    inner: Transaction<'static, Postgres>,
+    connection: PoolConnection<Postgres>,
+    /// False until the server has said that a transaction is open: before that, nobody knows.
+    begun: bool,
     act: Option<Act>,
 }
 
@@ -80,30 +95,58 @@ impl Tx {
         }
     }
 
+    /// Names the row that the act made, once it has its id.
+    pub fn is_about(&mut self, object: Uuid) {
+        if let Some(act) = &mut self.act {
+            act.object = Some(object);
+        }
+    }
+
     /// Writes the audit row and commits. Only now may anything be called saved.
     ///
     /// # Errors
-    /// [`Error::Database`]: nothing was kept.
+    /// [`Error::Database`]: nothing was kept. [`Error::Unconfirmed`]: whether it was kept is not known.
     pub async fn commit(mut self) -> Result<(), Error> {
         if let Some(Act { name, client, object }) = self.act {
             // Last, because the row that puts the audit in order stays locked until the commit.
-            sqlx::query!("SELECT access.audit($1, $2, $3)", name, client, object).execute(&mut *self.inner).await?;
+            let row = sqlx::query!("SELECT access.audit($1, $2, $3)", name, client, object);
+            within(ANSWER, row.execute(&mut *self.connection)).await?;
         }
-        self.inner.commit().await?;
-        Ok(())
+        match tokio::time::timeout(ANSWER, Manager::commit(&mut self.connection)).await {
+            Ok(done) => done.map_err(|fault| Error::Unconfirmed(fault.into())),
+            Err(_) => Err(Error::Unconfirmed(no_answer())),
+        }
+    }
+}
+
+impl Drop for Tx {
+    fn drop(&mut self) {
+        // After a commit there is none, and this does nothing.
+        Manager::start_rollback(&mut self.connection);
+        let back = self.connection.return_to_pool();
+        // What is not given back is closed: in a state that nobody knows, or without a runtime to ask in.
+        if self.begun
+            && let Ok(runtime) = tokio::runtime::Handle::try_current()
+        {
+            runtime.spawn(async move {
+                if tokio::time::timeout(TIDY, back).await.is_err() {
+                    tracing::warn!("a connection to the database did not come back clean and was closed");
+                }
+            });
+        }
     }
 }
 
 impl Deref for Tx {
     type Target = PgConnection;
     fn deref(&self) -> &PgConnection {
-        &self.inner
+        &self.connection
     }
 }
 
 impl DerefMut for Tx {
     fn deref_mut(&mut self) -> &mut PgConnection {
-        &mut self.inner
+        &mut self.connection
     }
 }
 
@@ -125,17 +168,34 @@ impl Database {
         self.open(subject, None).await
     }
 
+    /// As [`Database::look`], for a room that writes a new set: before all that waits for the other connections.
+    ///
+    /// # Errors
+    /// [`Error::Database`] when there is no connection.
+    pub async fn look_to_start(&self, subject: &Subject) -> Result<Tx, Error> {
+        self.open_on(&self.pools.starts, subject, None).await
+    }
+
     async fn open(&self, subject: &Subject, act: Option<Act>) -> Result<Tx, Error> {
-        let mut inner = self.pool.begin().await?;
+        let pool = match subject {
+            Subject::Room(_) => &self.pools.rooms,
+            Subject::Visitor | Subject::Member(_) | Subject::Seat(_) => &self.pools.pages,
+        };
+        self.open_on(pool, subject, act).await
+    }
+
+    async fn open_on(&self, pool: &PgPool, subject: &Subject, act: Option<Act>) -> Result<Tx, Error> {
+        let mut tx = Tx { connection: pool.acquire().await?, begun: false, act };
+        within(ANSWER, Manager::begin(&mut tx.connection, None)).await?;
+        tx.begun = true;
         let (kind, token) = subject.settings();
-        sqlx::query!(
+        let settings = sqlx::query!(
             "SELECT set_config('leeward.kind', $1, true) AS a, set_config('leeward.token', $2, true) AS b, set_config('leeward.now', $3, true) AS c",
             kind,
             token,
             self.world.now().to_rfc3339()
-        )
-        .fetch_one(&mut *inner)
-        .await?;
-        Ok(Tx { inner, act })
+        );
+        within(ANSWER, settings.fetch_one(&mut *tx.connection)).await?;
+        Ok(tx)
     }
 }

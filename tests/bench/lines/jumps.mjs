@@ -86,7 +86,7 @@ function playSet(random, { Watchdog, Player, phaseAt }, watch) {
   const silentFrom = random() < 0.1 ? between(random, 3_000, 6_000) : Infinity;
   for (let now = 0; !page.rested; now++) {
     clock.pass(now);
-    if (now % 250 === 0 && now < silentFrom) page.beat({ id: now, sent: clock.roomTime(now), echo: null, desk_silent: 0 }, now);
+    if (now % 250 === 0 && now < silentFrom) page.beat({ id: now, sent: clock.roomTime(now), echo: null, desk_silent: 0, desk_trip: 0 }, now);
     if (now === 0) {
       page.play(page.view(segments), now);
       watch.begin(page.phase(now));

@@ -2,7 +2,7 @@
 // one when somebody was.
 
 import { atMost, chance } from '../support/judge.mjs';
-import { BEAT, Lane, LINKS, transit } from '../support/link.mjs';
+import { BEAT, Lane, LINKS, signsOf, toldOf, transit } from '../support/link.mjs';
 import { restAfterCut } from '../support/stage.mjs';
 
 const HOURS = 100;
@@ -11,7 +11,10 @@ const LESS_HOURS = 20;
 const HOUR = 3_600_000;
 /** How often the page looks, ms: TICK of web/src/stage/main.ts. */
 const TICK = 100;
-/** Without a sign for this long the room gives up the desk, and the stage, ms: SILENCE_MS and STAGE_SILENCE_MS of leeward_core. */
+/**
+ * Without a sign for this long and what is borne of its round trip the room gives up the desk, and the stage, ms: SILENCE_MS and
+ * STAGE_SILENCE_MS of leeward_core.
+ */
 const DESK_LOST = 1_500;
 const STAGE_LOST = 2_000;
 /** Stops nearer to each other than this are one: a set has to be started again first. */
@@ -62,8 +65,8 @@ function stopsInHour(link, random, dog, least, outages) {
   const away = outages(random);
   const desk = exchanges(link, random, 0, () => false);
   const stage = exchanges(link, random, BEAT * random(), away);
-  const signs = desk.map(({ heard }) => heard);
-  return [...silences(signs, DESK_LOST), ...silences(stage.map(({ heard }) => heard), STAGE_LOST), ...stopsOfPage(stage, signs, dog, least, TICK * random())];
+  const signs = signsOf(desk);
+  return [...silences(signs, DESK_LOST), ...silences(signsOf(stage), STAGE_LOST), ...stopsOfPage(stage, signs, dog, least, TICK * random())];
 }
 
 /** An hour of beats to one page: sent, arrived there, its answer heard. */
@@ -76,7 +79,12 @@ function exchanges(link, random, phase, away) {
   });
 }
 
-const silences = (signs, limit) => signs.filter((at, i) => i > 0 && at - signs[i - 1] >= limit);
+/** When the room gave a page up: by the age of its last sign, not by when that arrived. */
+const silences = (signs, limit) =>
+  signs.flatMap((sign, i) => {
+    const last = signs[i - 1];
+    return last !== undefined && sign.heard - last.alive >= limit + last.trip ? [sign.heard] : [];
+  });
 
 /** The page hears of the desk what the server had heard when it sent the beat. */
 function stopsOfPage(beats, signs, dog, least, phase) {
@@ -85,8 +93,9 @@ function stopsOfPage(beats, signs, dog, least, phase) {
   for (let now = phase; now < HOUR; now += TICK) {
     for (; next < beats.length && beats[next].arrived <= now; next++) {
       const { sent, arrived } = beats[next];
-      while (signs[sign + 1] <= sent) sign++;
-      dog.onBeat(sent, arrived, sign < 0 ? null : sent - signs[sign], true);
+      while (signs[sign + 1]?.heard <= sent) sign++;
+      const { desk_silent, desk_trip } = toldOf(signs[sign], sent);
+      dog.onBeat(sent, arrived, desk_silent, desk_trip, true);
     }
     const silence = dog.silence(now);
     // No limit is lower than `least`: so most of the time it need not be asked.

@@ -70,10 +70,10 @@ async fn room(app: &App, subject: &Subject, desk: &str, admit: bool) -> Room {
     let cautions = Cautions { seizures: Asked::No, eye_condition: Asked::No };
     let client = clients::create(app, subject, NewClient { details, cautions }).await.expect("a client");
     let session = sessions::open(app, subject, NewSession { client, target: None }).await.expect("a session");
-    let seat = live::sit_down(app, subject, session).await.expect("a seat");
+    let (seat, token) = live::sit_down(app, subject, session).await.expect("a seat");
     if admit {
         let admission = Admission { location: Private::new("At home"), call_back: Private::new("+47 22 00 00 00") };
-        live::admit(app, subject, session, admission).await.expect("the client is admitted");
+        live::admit(app, subject, session, seat, admission).await.expect("the client is admitted");
     }
-    Room { session, desk: desk.to_owned(), stage: format!("{}={}", app.origin.seat_cookie(), seat.reveal()) }
+    Room { session, desk: desk.to_owned(), stage: format!("{}={}", app.origin.seat_cookie(), token.reveal()) }
 }

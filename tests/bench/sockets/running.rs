@@ -195,7 +195,7 @@ async fn follow(mut socket: Socket, relayed: Trips, echoed: Trips, lost: Arc<Ato
                     ToStage::Beat(beat) => say(&mut socket, &answers.beat(beat.id)).await,
                     ToStage::View(view) => {
                         answers.drawn = view.seq;
-                        set = view.set.filter(|_| view.state == RoomState::Running).map(|set| set.id);
+                        set = view.set.filter(|set| set.ended.is_none()).map(|set| set.id);
                     }
                     ToStage::Kept { .. } | ToStage::Reload => {}
                 },

@@ -104,6 +104,28 @@ export function heardBeats(trace, clock) {
     while (exchanges[answered].heard <= sent) answered++;
     const last = exchanges[answered - 1];
     const echo = last ? { id: last.id, page: clock.page(last.arrival), heard: last.heard } : null;
-    return { arrival, heard, beat: { id, sent, echo, desk_silent: 0 } };
+    return { arrival, heard, beat: { id, sent, echo, desk_silent: 0, desk_trip: 0 } };
   });
 }
+
+/** Round trips that the server remembers of a line, by how much one may exceed their median, and the most of it that is borne, ms. */
+const TRIPS = 15;
+const USUAL = 1.5;
+const MOST_TRIP = 500;
+
+/**
+ * What the server knows of a page by its answers, in order: when each was heard (`heard`), when the page was there for sure (`alive`: the
+ * answer's beat was sent then), and how much of that round trip is borne (`trip`): TRIPS, USUAL and MOST_TRIP_MS of leeward_core.
+ */
+export function signsOf(exchanges) {
+  const trips = [];
+  return exchanges.map(({ sent, heard }) => {
+    trips.push(heard - sent);
+    if (trips.length > TRIPS) trips.shift();
+    const sorted = [...trips].sort((a, b) => a - b);
+    return { heard, alive: sent, trip: Math.min(heard - sent, USUAL * sorted[Math.floor(sorted.length / 2)], MOST_TRIP) };
+  });
+}
+
+/** What a beat that is sent at `sent` tells the stage of the desk, if `sign` was the last one heard. */
+export const toldOf = (sign, sent) => ({ desk_silent: sign === undefined ? null : sent - sign.alive, desk_trip: sign?.trip ?? 0 });

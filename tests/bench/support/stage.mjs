@@ -1,7 +1,7 @@
 // The client's page without a browser: the real clock, watchdog and player, and a screen that plays windows by itself, as a
 // compositor does.
 
-import { anyClock, BEAT, heardBeats, traceOf, transit } from './link.mjs';
+import { anyClock, BEAT, heardBeats, signsOf, toldOf, traceOf, transit } from './link.mjs';
 import { started } from './orders.mjs';
 
 /** How often the page drives its player, ms: TICK of web/src/stage/frames.ts. */
@@ -30,7 +30,8 @@ export function restAfterCut(link, random, end, { RoomClock, Watchdog, Player, p
   const cut = LEARNING + 4_000 + 2_000 * random();
   const until = cut + 5_000;
   const [pageClock, deskPage] = [anyClock(random), anyClock(random)];
-  const signs = heardBeats(traceOf(until, takes, takes), deskPage).map(({ heard }) => heard).filter((at) => end === 'stage' || at < cut);
+  const answers = heardBeats(traceOf(until, takes, takes), deskPage).map(({ beat, heard }) => ({ sent: beat.sent, heard }));
+  const signs = signsOf(answers.filter(({ heard }) => end === 'stage' || heard < cut));
   // The room does not beat to both pages at the same moment.
   const beats = heardBeats(traceOf(until, takes, takes, BEAT * random()), pageClock).filter(({ arrival }) => end === 'desk' || arrival < cut);
   const page = new Page(new RoomClock(), new Watchdog(), Player, phaseAt);
@@ -39,8 +40,8 @@ export function restAfterCut(link, random, end, { RoomClock, Watchdog, Player, p
   for (let at = 0; at < until; at += at < LEARNING ? TICK : LOOK) {
     for (; next < beats.length && beats[next].arrival <= at; next++) {
       const { beat, arrival } = beats[next];
-      while (signs[sign + 1] <= beat.sent) sign++;
-      page.beat({ ...beat, desk_silent: sign < 0 ? null : beat.sent - signs[sign] }, pageClock.page(arrival));
+      while (signs[sign + 1]?.heard <= beat.sent) sign++;
+      page.beat({ ...beat, ...toldOf(signs[sign], beat.sent) }, pageClock.page(arrival));
     }
     if (at < LEARNING) continue;
     const now = pageClock.page(at);
@@ -105,7 +106,7 @@ export class Page {
   beat(beat, pageNow) {
     this.#clock.onBeat(beat, pageNow);
     const left = this.#clock.known ? this.#clock.pageTime(beat.sent, pageNow) : pageNow;
-    this.#dog.onBeat(left, pageNow, beat.desk_silent, true);
+    this.#dog.onBeat(left, pageNow, beat.desk_silent, beat.desk_trip, true);
   }
 
   /** A set as the room shows it to the page, with these segments. */

@@ -35,8 +35,9 @@ export class Desk {
   async mint() {
     const button = this.page.getByRole('button', { name: 'New link' });
     if (!(await button.isVisible())) await this.press('c');
+    const before = await this.page.locator('#join-link').inputValue();
     await button.click();
-    await this.untilText('join-code', /^\d{6}$/);
+    await this.page.waitForFunction((old) => !['', old].includes(document.querySelector('#join-link').value), before);
     return { link: await this.page.locator('#join-link').inputValue(), code: await this.text('join-code') };
   }
 
@@ -48,7 +49,7 @@ export class Desk {
     if (callBack) await this.page.locator('#call-back').fill(callBack);
     await this.page.locator('#private').check();
     await this.page.getByRole('button', { name: 'Admit' }).click();
-    await this.untilText('word', /^(READY|STOPPED)/);
+    await this.untilText('word', /^(HOLD|READY|STOPPED)/);
   }
 
   /** Says that the client is seen and heard, where that is still needed. */
@@ -69,11 +70,11 @@ export class Desk {
     assert.fail(`no way to ${wanted} cycles, only to ${await this.text('length')}`);
   }
 
-  /** Starts the next set as soon as it may, and waits until the dot moves. */
+  /** Starts the next set as soon as it may, and waits until the client's page has said that it moves: a second of rest comes first. */
   async start() {
     await this.page.waitForSelector('[data-part="start"]:not([aria-disabled])');
     await this.press('Space');
-    await this.until('RUNNING', 3_000);
+    await this.until('RUNNING', 5_000);
   }
 
   /** Waits until the client's page shows cycle `cycle` (counted from 1) or a later one. */

@@ -43,7 +43,7 @@ export function asShown(row) {
   return {
     Set: String(row.number),
     'Ordered cycles': String(plan.length.cycles),
-    'Ordered path': `${plan.path}, ${[plan.channels.eyes && 'eyes', plan.channels.ears && 'tones'].filter(Boolean).join(' and ')}`,
+    'Ordered how': `${plan.path}, ${[plan.channels.eyes && 'eyes', plan.channels.ears && 'tones'].filter(Boolean).join(' and ')}`,
     'Ordered rate, Hz': first.rate === plan.rate ? hertz(plan.rate) : `${hertz(first.rate)} to ${hertz(plan.rate)}`,
     'Ordered width': `${plan.width}°`,
     'Shown cycles': row.cycles.toFixed(1),

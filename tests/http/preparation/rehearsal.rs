@@ -156,7 +156,7 @@ async fn each_page_says_that_it_is_a_rehearsal() {
 async fn stage(scene: &Scene, session: Uuid) -> String {
     let (link, code) = live::mint(&scene.house.app, &scene.clinician.subject(), session).await.unwrap();
     let mut client = scene.house.visitor();
-    let joined = client.post_json("/join", &json!({ "link": link.split('#').nth(1), "code": code })).await;
+    let joined = client.post_json("/join", &json!({ "link": link.split('#').nth(1), "code": code, "once": uuid::Uuid::nil() })).await;
     assert_eq!(joined.status, 200, "{}", joined.body);
     client.get("/stage").await.body
 }

@@ -47,7 +47,7 @@ async fn a_session_closes_whatever_the_number_says() {
     let path = format!("/sessions/{}/close", scene.session);
     let mut closing = CLOSING.to_vec();
     closing.push(("sud", "10"));
-    assert_eq!(scene.clinician.post_form(&path, &closing).await.status, 303);
+    assert_eq!(scene.clinician.fill_in(&path, &closing).await.status, 303);
     let page = scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body;
     for part in
         ["incomplete", "calm place. Settled after it", "Tired or tearful", "sister in the next room", "Friday by phone", "Phase 4 begun."]
@@ -93,4 +93,52 @@ async fn a_note_is_saved_against_its_version() {
     let torn = scene.clinician.post_form(&path, &[("note", "Without its version.")]).await;
     assert!(torn.status == 409 && torn.body.contains("Without its version."));
     assert!(scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body.contains("Both."));
+}
+
+#[tokio::test]
+async fn a_note_written_before_the_closing_is_still_there_after_it() {
+    let mut scene = Scene::build().await;
+    let (note, close) = (format!("/sessions/{}/note", scene.session), format!("/sessions/{}/close", scene.session));
+    assert_eq!(scene.clinician.fill_in(&note, &[("note", "Began with the calm place.")]).await.status, 303);
+    let form = scene.clinician.get(&close).await.body;
+    assert!(form.contains("Began with the calm place."), "the list starts from what is there");
+
+    // Somebody goes on writing in another tab while the list is open.
+    let version = form.split(r#"name="version" value=""#).nth(1).unwrap().split('"').next().unwrap().to_owned();
+    assert_eq!(scene.clinician.fill_in(&note, &[("note", "Began with the calm place. Then phase 4.")]).await.status, 303);
+    let typed =
+        |note: &'static str| [&closing_with("note", note)[..], &[("version", version.as_str()), ("target_was", "planned")]].concat();
+    let both = scene.clinician.post_form(&close, &typed("Began elsewhere.")).await;
+    assert_eq!(both.status, 409, "both were changed: a person has to look");
+    assert!(both.body.contains("Began elsewhere.") && both.body.contains("The record now says “Began with the calm place. Then phase 4.”"));
+    assert_eq!(scene.clinician.post_form(&close, &typed("Began with the calm place.")).await.status, 303);
+    let page = scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body;
+    assert!(page.contains("Then phase 4."), "what was not touched in the list gives way to what was written meanwhile");
+}
+
+#[tokio::test]
+async fn every_version_of_a_note_stays_and_can_be_read() {
+    let mut scene = Scene::build().await;
+    let note = format!("/sessions/{}/note", scene.session);
+    for text in ["First.", "Second.", "Third."] {
+        assert_eq!(scene.clinician.fill_in(&note, &[("note", text)]).await.status, 303);
+    }
+    let page = scene.clinician.get(&note).await.body;
+    assert!(page.contains("First.") && page.contains("Second.") && page.contains("As it stood before"));
+    let pool = &scene.house.database.superuser;
+    let rows: i64 = sqlx::query_scalar("SELECT count(*) FROM session_words").fetch_one(pool).await.unwrap();
+    assert_eq!(rows, 4, "the empty first one and three");
+    let mut tx = scene.house.app.database.look(&scene.clinician.subject()).await.unwrap();
+    let refused = sqlx::query("UPDATE session_words SET note = ''").execute(&mut *tx).await.unwrap_err();
+    assert!(refused.to_string().contains("permission denied"), "{refused}");
+}
+
+#[tokio::test]
+async fn a_target_whose_status_changed_meanwhile_is_not_closed_over() {
+    let mut scene = Scene::build().await;
+    let close = format!("/sessions/{}/close", scene.session);
+    sqlx::query("UPDATE target SET status = 'reopened'").execute(&scene.house.database.superuser).await.unwrap();
+    let late = scene.clinician.post_form(&close, &[&CLOSING[..], &[("version", "1"), ("target_was", "planned")]].concat()).await;
+    assert_eq!(late.status, 409);
+    assert!(late.body.contains("The record now says “Reopened"), "{}", late.body);
 }

@@ -179,3 +179,37 @@ async fn a_comfort_sheet_of_another_version_is_shown_as_such_and_not_replaced() 
     let kept: String = sqlx::query_scalar("SELECT comfort::text FROM comfort").fetch_one(&database).await.unwrap();
     assert_eq!(kept, "{\"colours\": \"odd\"}");
 }
+
+/// A session can always be closed: every version of its words stays, so closing over one that does not open replaces nothing.
+#[tokio::test]
+async fn a_session_whose_words_do_not_open_is_closed_all_the_same_and_they_stay() {
+    let mut scene = Scene::build().await;
+    let database = scene.house.database.superuser.clone();
+    let note = format!("/sessions/{}/note", scene.session);
+    assert_eq!(scene.clinician.post_form(&note, &[("note", "written before"), ("version", "1")]).await.status, 303);
+    let versions = "SELECT count(*) FROM session_words WHERE session_id = $1";
+    let count: i64 = sqlx::query_scalar(versions).bind(scene.session).fetch_one(&database).await.unwrap();
+    let done = sqlx::query(
+        "UPDATE session_words SET note = set_byte(note, length(note) - 1, get_byte(note, length(note) - 1) # 1)
+         WHERE session_id = $1 AND version = (SELECT max(version) FROM session_words WHERE session_id = $1)",
+    );
+    assert_eq!(done.bind(scene.session).execute(&database).await.unwrap().rows_affected(), 1);
+
+    let close = format!("/sessions/{}/close", scene.session);
+    shows(&scene.clinician.get(&close).await, &["What was written about this session before does not open"]);
+    let typed = [
+        ("kind", "incomplete"),
+        ("target_status", "incomplete"),
+        ("resource", "the orchard"),
+        ("effect", "settled"),
+        ("state", "calm"),
+        ("companion", "her brother"),
+        ("next_contact", "Thursday, by phone"),
+        ("note", "closed after the outage"),
+    ];
+    let closed = scene.clinician.fill_in(&close, &typed).await;
+    assert_eq!(closed.status, 303, "{}", closed.body);
+    let after: i64 = sqlx::query_scalar(versions).bind(scene.session).fetch_one(&database).await.unwrap();
+    assert_eq!(after, count + 1, "beside the version that does not open");
+    shows(&scene.clinician.get(&note).await, &["closed after the outage", DOES_NOT_OPEN]);
+}

@@ -6,7 +6,7 @@ const full: Admission = { location: " 4 Quay Lane, flat 2 ", confirmed: true, ca
 
 test("a complete form passes and is sent trimmed", () => {
   assert.deepEqual(checkAdmission(full), {});
-  assert.deepEqual(admissionBody(full), { location: "4 Quay Lane, flat 2", call_back: "555 0100", private: true });
+  assert.deepEqual(admissionBody(full, "device"), { location: "4 Quay Lane, flat 2", call_back: "555 0100", private: true, seat: "device" });
 });
 
 test("the location must be confirmed actively: a text filled in from last time is not enough", () => {

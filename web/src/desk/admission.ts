@@ -28,9 +28,9 @@ export function checkAdmission(form: Admission): FieldErrors {
   return errors;
 }
 
-/** The request's body. */
-export const admissionBody = (form: Admission): { location: string; call_back: string; private: boolean } => ({
-  location: form.location.trim(), call_back: form.callBack.trim(), private: form.alone,
+/** The request's body. It names the device at the door, so that nobody else is let in. */
+export const admissionBody = (form: Admission, seat: string): { location: string; call_back: string; private: boolean; seat: string } => ({
+  location: form.location.trim(), call_back: form.callBack.trim(), private: form.alone, seat,
 });
 
 const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === "object" && value !== null;

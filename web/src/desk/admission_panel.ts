@@ -30,9 +30,18 @@ function showErrors(errors: FieldErrors): void {
   if (first !== undefined) field(INPUTS[first]).focus();
 }
 
+/** The devices of the room's view, by the ids that the record has for them. */
+export interface Devices {
+  atTheDoor: string | null;
+  asking: string | null;
+}
+
 /** Binds the panel. `onAdmitted` hears what was confirmed, once the server has taken it. */
 export class AdmissionPanel {
   private seat: SeatState | undefined;
+  private devices: Devices = { atTheDoor: null, asking: null };
+  /** Of a request that has had no answer yet: pressed again, it is the same request. */
+  private readonly once = new Map<string, string>();
 
   constructor(private readonly session: string, private readonly onAdmitted: (location: string, callBack: string) => void) {
     part("admission").addEventListener("submit", (event) => {
@@ -47,13 +56,17 @@ export class AdmissionPanel {
   }
 
   /** What was confirmed of one client counts for nobody who comes after. */
-  follow(seat: SeatState | undefined): void {
+  follow(seat: SeatState | undefined, devices: Devices): void {
+    if (devices.atTheDoor !== this.devices.atTheDoor) this.forgetConfirmed();
+    this.devices = devices;
     if (seat === undefined || seat === this.seat) return;
-    if (this.seat === "admitted" || seat === "empty") {
-      for (const id of ["location-confirmed", "private"]) field(id).checked = false;
-      text(part("admission-status"), "");
-    }
+    if (this.seat === "admitted" || seat === "empty" || seat === "left") this.forgetConfirmed();
     this.seat = seat;
+  }
+
+  private forgetConfirmed(): void {
+    for (const id of ["location-confirmed", "private"]) field(id).checked = false;
+    text(part("admission-status"), "");
   }
 
   private async admit(): Promise<void> {
@@ -62,7 +75,9 @@ export class AdmissionPanel {
     showErrors(errors);
     text(part("admission-status"), Object.keys(errors).length === 0 ? "Asking the server." : "Not admitted yet: see the fields above.");
     if (Object.keys(errors).length > 0) return;
-    const body = admissionBody(form);
+    const { atTheDoor } = this.devices;
+    if (atTheDoor === null) return text(part("admission-status"), "Nobody has used the link and the code yet, so there is nobody to admit.");
+    const body = admissionBody(form, atTheDoor);
     const answer = await ask("POST", `/sessions/${this.session}/admit`, body);
     if (answer.status >= 200 && answer.status < 300) {
       text(part("admission-status"), "Admitted.");
@@ -87,7 +102,10 @@ export class AdmissionPanel {
 
   /** A new link comes with a new code; a new code leaves the link. */
   private async renew(what: "link" | "code"): Promise<void> {
-    const answer = await ask("POST", `/sessions/${this.session}/${what}`);
+    const once = this.once.get(what) ?? crypto.randomUUID();
+    this.once.set(what, once);
+    const answer = await ask("POST", `/sessions/${this.session}/${what}`, undefined, once);
+    if (answer.status > 0 && answer.status < 500) this.once.delete(what);
     const code = readText(answer.body, "code");
     const link = readText(answer.body, "link");
     const complete = answer.status >= 200 && answer.status < 300 && code !== null && (what === "code" || link !== null);
@@ -110,7 +128,7 @@ export class AdmissionPanel {
   }
 
   private async decide(decision: string): Promise<void> {
-    const answer = await ask("POST", `/sessions/${this.session}/seat`, { decision });
+    const answer = await ask("POST", `/sessions/${this.session}/seat`, { decision, seat: this.devices.asking });
     text(part("seat-status"), answer.status >= 200 && answer.status < 300 ? "" : failureWords(answer));
   }
 }

@@ -1,21 +1,31 @@
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { test } from "node:test";
 import type { Entry } from "../wire/Entry";
 import type { LogSet } from "../wire/LogSet";
-import { course, finding, heightOf, SIZE, stepLine } from "./course";
+import type { SessionLog } from "../wire/SessionLog";
+import { caption, course, heightOf, SIZE, stepLine } from "./course";
+import { EMPTY_LOG } from "./model";
 import { aPlan } from "./sample.fixture";
 
 const sets: LogSet[] = [1, 2, 3].map((number) => ({ id: `set-${number}`, number, plan: aPlan(), cycles: 24, ending: number === 2 ? "stopped_by_client" : "done" }));
-const sud = (set: string | null, value: number): Entry => ({ id: `${set}-${value}`, set, replaces: null, moment: "after_set", value: { kind: "sud", value } });
+const sud = (set: string | null, value: number, moment: Entry["moment"] = "after_set"): Entry => ({ id: `${set}-${value}`, set, replaces: null, moment, value: { kind: "sud", value } });
+const log = (of: LogSet[], start: number | null = null, changes: Partial<SessionLog> = {}): SessionLog => ({ ...EMPTY_LOG, sets: of, start: { sud: start, voc: null }, ...changes });
 
-test("one point a set, led by the baseline; a set without a rating has none", () => {
-  const points = course(sets, [sud("set-1", 7), sud("set-3", 5)], "sud", 8);
+test("one point a set, led by the start; a set without a rating has none", () => {
+  const points = course(log(sets, 8), [sud("set-1", 7), sud("set-3", 5)], "sud");
   assert.deepEqual(points.map((point) => point.value), [8, 7, null, 5]);
-  assert.deepEqual(points.map((point) => point.stopped), [false, false, true, false]);
+  assert.deepEqual(points.map((point) => point.mark), ["", "", "×", ""]);
 });
 
-test("what was asked before the first set takes the place of the recorded baseline; the last rating of a set counts", () => {
-  assert.deepEqual(course(sets.slice(0, 1), [sud(null, 9), sud("set-1", 7), sud("set-1", 6)], "sud", 8).map((point) => point.value), [9, 6]);
+test("what was asked before the first set takes the place of the assessment; the last rating of a set counts", () => {
+  assert.deepEqual(course(log(sets.slice(0, 1), 8), [sud(null, 9), sud("set-1", 7), sud("set-1", 6)], "sud").map((point) => point.value), [9, 6]);
+});
+
+test("a re-evaluation of another target is no part of the course", () => {
+  const again = sud(null, 2, "reevaluation");
+  assert.deepEqual(course(log([], 8, { other_reevaluated: true }), [again], "sud").map((point) => point.value), [8]);
+  assert.deepEqual(course(log([], 8), [again], "sud").map((point) => point.value), [2]);
 });
 
 test("the axis is fixed: 0 to 10 for SUD, 1 to 7 for VOC", () => {
@@ -26,15 +36,32 @@ test("the axis is fixed: 0 to 10 for SUD, 1 to 7 for VOC", () => {
 });
 
 test("the line steps and breaks over a gap", () => {
-  const points = course(sets, [sud("set-1", 7), sud("set-3", 5)], "sud", 8);
+  const points = course(log(sets, 8), [sud("set-1", 7), sud("set-3", 5)], "sud");
   const line = stepLine(points, "sud");
   assert.equal((line.match(/M/g) ?? []).length, 2);
   assert.equal((line.match(/L/g) ?? []).length, 1);
-  assert.equal(stepLine(course([], [], "sud", null), "sud"), "");
+  assert.equal(stepLine(course(EMPTY_LOG, [], "sud"), "sud"), "");
 });
 
-test("the caption says the finding", () => {
-  assert.equal(finding(course(sets, [sud("set-1", 7), sud("set-3", 5)], "sud", 8), "sud"), "SUD 8 before the first set, 5 after set 3; asked after 2 of 3 sets. × marks a set that was broken off.");
-  assert.equal(finding(course(sets.slice(0, 1), [], "voc", 3), "voc"), "VOC 3 before the first set; asked after 0 of 1 set.");
-  assert.equal(finding(course([], [], "sud", null), "sud"), "SUD: none asked yet.");
+/** Computed by an independent script, tests/reference/ratings.py; the captions of the session's page are bound to them too. */
+interface Vectors {
+  captions: { start: number | null; sets: (number | null)[]; close: number | null; says: string }[];
+}
+const vectors = JSON.parse(readFileSync("../tests/reference/ratings.json", "utf8")) as Vectors;
+
+test("the caption says what the session's page will say", () => {
+  assert.ok(vectors.captions.length > 10);
+  for (const { start, sets: values, close, says } of vectors.captions) {
+    const done = values.map((_, index): LogSet => ({ id: `set-${index + 1}`, number: index + 1, plan: aPlan(), cycles: 24, ending: "done" }));
+    const entries = values.flatMap((value, index) => (value === null ? [] : [sud(`set-${index + 1}`, value)]));
+    const all = close === null ? entries : [...entries, sud(null, close, "closing")];
+    assert.equal(caption(course(log(done, start), all, "sud"), "sud"), says);
+  }
+});
+
+test("a set that was stopped and one whose end is not known are marked apart, and a time limit not at all", () => {
+  const ended = (["done", "hard_limit", "link_lost", "unknown"] as const).map((ending, index): LogSet => ({ id: `set-${index + 1}`, number: index + 1, plan: aPlan(), cycles: 24, ending }));
+  const points = course(log(ended), [], "sud");
+  assert.deepEqual(points.map((point) => point.mark), ["", "", "", "×", "?"]);
+  assert.equal(caption(points, "sud"), "SUD was not asked. × marks a set that was stopped. ? marks a set whose end is not known.");
 });

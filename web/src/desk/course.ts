@@ -1,16 +1,19 @@
 // The course of this session as a step line: a rating holds for its set, a set without one is a gap. Pure geometry.
 import type { Entry } from "../wire/Entry";
 import type { LogSet } from "../wire/LogSet";
+import type { SessionLog } from "../wire/SessionLog";
+import { finding } from "./finding";
+import { ofTarget } from "./log";
 import { isBrokenOff } from "./words";
 
 export type Scale = "sud" | "voc";
 
 export interface Point {
-  /** 0 is the baseline or what was asked before the first set. */
-  set: number;
+  /** A set's number; "start" for what was asked before the first set, or else the assessment; "close" for the close. */
+  place: number | "start" | "close";
   value: number | null;
-  /** The set was stopped or broken off. */
-  stopped: boolean;
+  /** "×": the set was stopped or broken off; "?": its end is not known. */
+  mark: "" | "×" | "?";
 }
 
 /** Both ends of each scale. */
@@ -18,18 +21,21 @@ export const ENDS: Record<Scale, [number, number]> = { sud: [0, 10], voc: [1, 7]
 /** The drawing, in its own units. */
 export const SIZE = { width: 300, height: 120, left: 24, right: 8, top: 10, bottom: 22 };
 
-function valueOf(entries: Entry[], set: string | null, scale: Scale): number | null {
-  const entry = entries.filter((one) => one.set === set && one.value.kind === scale).at(-1);
+function valueOf(entries: Entry[], scale: Scale, fits: (entry: Entry) => boolean): number | null {
+  const entry = entries.filter((one) => one.value.kind === scale && fits(one)).at(-1);
   return entry !== undefined && "value" in entry.value ? entry.value.value : null;
 }
 
-/** One point a set, led by the baseline. `standing` are the entries that stand. */
-export function course(sets: LogSet[], standing: Entry[], scale: Scale, baseline: number | null): Point[] {
-  const first: Point = { set: 0, value: valueOf(standing, null, scale) ?? baseline, stopped: false };
-  const others = sets.map((set) => ({
-    set: set.number, value: valueOf(standing, set.id, scale), stopped: isBrokenOff(set.ending),
-  }));
-  return [first, ...others];
+const markOf = ({ ending }: LogSet): Point["mark"] => (ending === "unknown" ? "?" : isBrokenOff(ending) ? "×" : "");
+
+/** One point a set, led by the start and, if it was asked then, followed by the close. `standing` are the entries that stand. */
+export function course(log: SessionLog, standing: Entry[], scale: Scale): Point[] {
+  const own = ofTarget(log, standing);
+  const atClose = (entry: Entry): boolean => entry.set === null && entry.moment === "closing";
+  const start: Point = { place: "start", value: valueOf(own, scale, (entry) => entry.set === null && !atClose(entry)) ?? log.start[scale], mark: "" };
+  const sets = log.sets.map((set): Point => ({ place: set.number, value: valueOf(own, scale, (entry) => entry.set === set.id), mark: markOf(set) }));
+  const close: Point = { place: "close", value: valueOf(own, scale, atClose), mark: "" };
+  return close.value === null ? [start, ...sets] : [start, ...sets, close];
 }
 
 const slot = (points: Point[]): number => (SIZE.width - SIZE.left - SIZE.right) / Math.max(1, points.length);
@@ -57,17 +63,20 @@ export function stepLine(points: Point[], scale: Scale): string {
     .join("");
 }
 
-/** What the line says, in one sentence. */
-export function finding(points: Point[], scale: Scale): string {
-  const name = scale.toUpperCase();
-  const rated = points.filter((point) => point.value !== null);
-  const first = rated[0];
+const placeWords = (point: Point): string => (typeof point.place === "number" ? `after set ${point.place}` : `at the ${point.place}`);
+
+/** What the line says, as the session's page will. */
+export function caption(points: Point[], scale: Scale): string {
+  const rated = points.flatMap((point) => (point.value === null ? [] : [{ point, value: point.value }]));
+  const isSet = (point: Point): boolean => typeof point.place === "number";
+  const sets = points.filter(isSet).length;
+  const says = finding(scale.toUpperCase(), rated.map(({ value }) => value));
   const last = rated.at(-1);
-  if (first === undefined || last === undefined) return `${name}: none asked yet.`;
-  const sets = points.length - 1;
-  const asked = rated.filter((point) => point.set > 0).length;
-  const where = (point: Point): string => (point.set === 0 ? "before the first set" : `after set ${point.set}`);
-  const change = first === last ? `${first.value} ${where(first)}` : `${first.value} ${where(first)}, ${last.value} ${where(last)}`;
-  const broken = points.some((point) => point.stopped) ? " × marks a set that was broken off." : "";
-  return `${name} ${change}; asked after ${asked} of ${sets} ${sets === 1 ? "set" : "sets"}.${broken}`;
+  const marks = [
+    points.some((point) => point.mark === "×") ? " × marks a set that was stopped." : "", points.some((point) => point.mark === "?") ? " ? marks a set whose end is not known." : "",
+  ].join("");
+  if (last === undefined) return `${says}.${marks}`;
+  if (rated.length === 1) return `${says}, ${placeWords(last.point)}.${marks}`;
+  const asked = sets === 0 ? "" : `asked after ${rated.filter(({ point }) => isSet(point)).length} of ${sets} ${sets === 1 ? "set" : "sets"}, `;
+  return `${says} (${asked}last ${sets === 0 ? "asked " : ""}${placeWords(last.point)}).${marks}`;
 }

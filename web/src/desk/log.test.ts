@@ -4,13 +4,14 @@ import type { Entry } from "../wire/Entry";
 import type { LogSet } from "../wire/LogSet";
 import type { SessionLog } from "../wire/SessionLog";
 import { add, failed } from "./entries";
-import { mergeLogs, rows, standing, withSet, written } from "./log";
+import { lastRating, mergeLogs, rows, standing, withSet, written } from "./log";
+import { EMPTY_LOG, freshDesk } from "./model";
 import { aPlan, aSet } from "./sample.fixture";
 
 const at = new Date(2030, 0, 2, 14, 7, 31).toISOString();
 const entry = (id: string, value: Entry["value"], replaces: string | null = null, set: string | null = "set-1"): Entry => ({ id, set, replaces, moment: "after_set", value });
 const aLogSet = (changes: Partial<LogSet> = {}): LogSet => ({ id: "set-1", number: 1, plan: aPlan(), cycles: 24.02, ending: "done", ...changes });
-const log = (entries: Entry[], sets: LogSet[] = [aLogSet()]): SessionLog => ({ sets, entries: entries.map((one) => ({ entry: one, at })) });
+const log = (entries: Entry[], sets: LogSet[] = [aLogSet()]): SessionLog => ({ ...EMPTY_LOG, sets, entries: entries.map((one) => ({ entry: one, at })) });
 
 test("rows come latest first, with cycles shown of cycles planned, and what came before the first set last", () => {
   const sets = [aLogSet(), aLogSet({ id: "set-2", number: 2, cycles: 11.4, ending: "stopped_by_client" }), aLogSet({ id: "set-3", number: 3, cycles: null, ending: "unknown" })];
@@ -53,6 +54,31 @@ test("a taken-back entry stays readable; put back, it stands again once", () => 
   assert.deepEqual(standing(written(log(again), [])).map((one) => one.id), ["c"]);
 });
 
+test("what was refused does not count: the entry it would have replaced stands", () => {
+  const refused = (one: Entry) => failed(add([], one, 0), one.id, { kind: "refused", words: "Corrected already." }, 0);
+  const rated = [entry("a", { kind: "sud", value: 5 })];
+  const better = refused(entry("b", { kind: "sud", value: 6 }, "a"));
+  assert.deepEqual(standing(written(log(rated), better)).map((one) => one.id), ["a"]);
+  assert.deepEqual(rows(log(rated), better, 0, null)[0]?.chips.map((chip) => [chip.id, chip.standing]), [["a", "current"], ["b", "current"]]);
+  const away = refused(entry("b", { kind: "taken_back" }, "a"));
+  assert.deepEqual(rows(log(rated), away, 0, null)[0]?.chips.map((chip) => [chip.standing, chip.saving, chip.status]), [["current", "failed", "not taken back, not saved: Corrected already."]]);
+});
+
+test("a correction counts where its first entry was asked, and an early one is not the latest", () => {
+  const early = entry("a", { kind: "sud", value: 9 }, null, "set-1");
+  const late = entry("b", { kind: "sud", value: 4 }, null, "set-2");
+  const corrected: Entry = { ...entry("c", { kind: "sud", value: 8 }, "a", null), moment: "closing" };
+  const kept = standing(written(log([early, late, corrected]), []));
+  assert.deepEqual(kept.map((one) => [one.id, one.set, one.moment]), [["c", "set-1", "after_set"], ["b", "set-2", "after_set"]]);
+  assert.equal(lastRating({ ...freshDesk(0), log: log([early, late, corrected]) }, "sud"), 4);
+});
+
+test("a re-evaluation of another target is not this target's last rating", () => {
+  const again: Entry = { ...entry("a", { kind: "sud", value: 2 }, null, null), moment: "reevaluation" };
+  const at = (other_reevaluated: boolean) => lastRating({ ...freshDesk(0), log: { ...log([again]), other_reevaluated } }, "sud");
+  assert.deepEqual([at(true), at(false)], [null, 2]);
+});
+
 test("an entry in the record and in the queue is drawn once", () => {
   const both = rows(log([entry("a", { kind: "sud", value: 5 })]), add([], entry("a", { kind: "sud", value: 5 }), 0), 0, null);
   assert.equal(both[0]?.chips.length, 1);
@@ -64,7 +90,7 @@ test("a rating asked at another moment than after a set says when", () => {
 });
 
 test("the room's set joins the log; the server's log keeps what only this page has heard", () => {
-  const here = withSet({ sets: [], entries: [] }, aSet({ ended: "done" }), 24);
+  const here = withSet(EMPTY_LOG, aSet({ ended: "done" }), 24);
   assert.equal(here.sets[0]?.cycles, 24);
   assert.equal(mergeLogs(log([], [aLogSet({ cycles: null })]), here).sets[0]?.cycles, 24);
   assert.equal(mergeLogs(log([], [aLogSet({ cycles: 23 })]), here).sets[0]?.cycles, 23);
@@ -72,7 +98,7 @@ test("the room's set joins the log; the server's log keeps what only this page h
     assert.equal(mergeLogs(log([], [aLogSet({ cycles: 23, ending })]), here).sets[0]?.cycles, 24);
     assert.equal(mergeLogs(log([], [aLogSet({ cycles: 25, ending })]), here).sets[0]?.cycles, 25);
   }
-  assert.equal(mergeLogs({ sets: [], entries: [] }, here).sets.length, 1);
+  assert.equal(mergeLogs(EMPTY_LOG, here).sets.length, 1);
 });
 
 test("what does not open is said so, leaves the rest alone, and is neither undone nor corrected unseen", () => {

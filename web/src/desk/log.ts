@@ -7,6 +7,7 @@ import type { SessionLog } from "../wire/SessionLog";
 import type { SetView } from "../wire/SetView";
 import { savingOf, type Item, type Queue, type Saving } from "./entries";
 import type { DeskState } from "./model";
+import { corrections, standing as stands, type Link } from "./standing";
 import { clockTime, ENDING_WORDS, hertz, isBrokenOff, MOMENT_WORDS } from "./words";
 
 /** An entry with what is true of its saving. */
@@ -45,12 +46,22 @@ export function written(log: SessionLog, queue: Queue): Written[] {
   return [...recorded, ...underWay];
 }
 
-const successor = (all: Written[], id: string): Written | undefined => all.filter((one) => one.entry.replaces === id).at(-1);
+interface Linked extends Link { one: Written }
 
-/** Entries that stand: neither replaced nor taken back. */
+const isRefused = (one: Written): boolean => one.item?.problem?.kind === "refused";
+
+/** What is in the record or on its way there; what was refused will not be unless it is sent again. */
+const links = (all: Written[]): Linked[] =>
+  all.filter((one) => !isRefused(one)).map((one) => ({ id: one.entry.id, replaces: one.entry.replaces, says: one.entry.value.kind !== "taken_back", one }));
+
+/** Entries that stand, in the order and in the place they were asked: see standing.ts. */
 export function standing(all: Written[]): Entry[] {
-  const replaced = new Set(all.map((one) => one.entry.replaces));
-  return all.map((one) => one.entry).filter((entry) => entry.value.kind !== "taken_back" && !replaced.has(entry.id));
+  return stands(links(all)).map(({ entry, first }) => ({ ...entry.one.entry, set: first.one.entry.set, moment: first.one.entry.moment }));
+}
+
+/** Those of them that are of this session's target. */
+export function ofTarget(log: SessionLog, entries: Entry[]): Entry[] {
+  return entries.filter((entry) => entry.moment !== "reevaluation" || !log.other_reevaluated);
 }
 
 /** The set that a new entry belongs to: the one that runs, or the last one. */
@@ -67,9 +78,9 @@ export function currentChanges(state: DeskState): (Change | null)[] {
   });
 }
 
-/** The last standing value of a scale, for the button that asks for it again. */
+/** The last standing value of a scale, of this session's target, for the button that asks for it again. */
 export function lastRating(state: DeskState, scale: "sud" | "voc"): number | null {
-  const entry = standing(written(state.log, state.queue)).filter((one) => one.value.kind === scale).at(-1);
+  const entry = ofTarget(state.log, standing(written(state.log, state.queue))).filter((one) => one.value.kind === scale).at(-1);
   return entry !== undefined && "value" in entry.value ? entry.value.value : null;
 }
 
@@ -94,14 +105,23 @@ function statusOf(one: Written, now: number): { saving: Saving; status: string }
 
 function chipOf(one: Written, all: Written[], now: number): Chip | null {
   if (one.entry.value.kind === "taken_back") return null;
-  const next = successor(all, one.entry.id);
+  const next = corrections(links(all));
+  const later = next.get(one.entry.id)?.one;
   const unreadable = one.entry.value.kind === "unreadable";
-  const chip = { id: one.entry.id, text: valueWords(one.entry), refused: one.item?.problem?.kind === "refused", unreadable, ...statusOf(one, now) };
-  if (next === undefined) return { ...chip, standing: "current" };
-  if (next.entry.value.kind !== "taken_back") return { ...chip, standing: "replaced" };
-  if (successor(all, next.entry.id) !== undefined) return null;
-  const taken = statusOf(next, now);
+  const chip = { id: one.entry.id, text: valueWords(one.entry), refused: isRefused(one), unreadable, ...statusOf(one, now) };
+  if (later === undefined) return { ...chip, ...notTakenBack(one, all, now), standing: "current" };
+  if (later.entry.value.kind !== "taken_back") return { ...chip, standing: "replaced" };
+  if (next.has(later.entry.id)) return null;
+  const taken = statusOf(later, now);
   return { ...chip, ...taken, status: `taken back, ${taken.status}`, standing: "taken_back" };
+}
+
+/** A taking back that was refused has no chip of its own: its entry's says so. */
+function notTakenBack(one: Written, all: Written[], now: number): Partial<Chip> {
+  const refused = all.filter((other) => isRefused(other) && other.entry.replaces === one.entry.id && other.entry.value.kind === "taken_back").at(-1);
+  if (refused === undefined) return {};
+  const { saving, status } = statusOf(refused, now);
+  return { saving, status: `not taken back, ${status}` };
 }
 
 const chipsFor = (set: string | null, all: Written[], now: number): Chip[] =>
@@ -140,7 +160,7 @@ export function mergeLogs(server: SessionLog, here: SessionLog): SessionLog {
   const known = new Set(server.sets.map((set) => set.id));
   const sets = server.sets.map((set) => ({ ...set, cycles: cyclesOf(set, here.sets.find((one) => one.id === set.id)?.cycles ?? null) }));
   const unknown = here.sets.filter((set) => !known.has(set.id));
-  return { entries: server.entries, sets: [...sets, ...unknown].sort((a, b) => a.number - b.number) };
+  return { ...server, sets: [...sets, ...unknown].sort((a, b) => a.number - b.number) };
 }
 
 /** Where the client's page has not told how the set ended, the server keeps what it wrote down last: once in a while. */

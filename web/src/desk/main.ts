@@ -23,9 +23,9 @@ const desk = part("desk-state");
 const words = part<HTMLInputElement>("words");
 const session = desk.dataset.session ?? "";
 const closeBy = Date.parse(desk.dataset.closeBy ?? "");
-const numberOf = (value: string | undefined): number | null => (value === undefined || value === "" ? null : Number(value));
-const baseline = { sud: numberOf(desk.dataset.baselineSud), voc: numberOf(desk.dataset.baselineVoc) };
 
+/** As the page came: the state goes before it. */
+const title = document.title;
 const wide = matchMedia("(min-width: 1100px)");
 
 const clock = new RoomClock();
@@ -42,7 +42,7 @@ function roomNow(pageNow: number): number | null {
 const preview = new Preview(part("preview"), (pageNow) => {
   const room = roomNow(pageNow);
   const { view } = state;
-  return view === null || room === null || !state.preview || isUnknown(state, pageNow) ? null : { view, room };
+  return view === null || room === null || !state.preview || view.state === "closed" || isUnknown(state, pageNow) ? null : { view, room };
 });
 
 const admission = new AdmissionPanel(session, (location, callBack) => {
@@ -57,8 +57,8 @@ const admission = new AdmissionPanel(session, (location, callBack) => {
 function draw(): void {
   const now = performance.now();
   const callBack = desk.dataset.callBack ?? "";
-  render(state, { now, wall: Date.now(), room: roomNow(now), clock: clock.error(now), closeBy: Number.isNaN(closeBy) ? null : closeBy, callBack, baseline, wide: wide.matches });
-  admission.follow(state.view?.seat);
+  render(state, { now, wall: Date.now(), room: roomNow(now), clock: clock.error(now), closeBy: Number.isNaN(closeBy) ? null : closeBy, callBack, page: title, wide: wide.matches });
+  admission.follow(state.view?.seat, { atTheDoor: state.view?.seat_id ?? null, asking: state.view?.asking ?? null });
   preview.draw();
   // A page nobody can see has drawn nothing: the client must not be told that the desk knows.
   if (document.visibilityState === "visible") drawn = state.view?.seq ?? 0;

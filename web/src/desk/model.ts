@@ -8,6 +8,7 @@ import type { Moment } from "../wire/Moment";
 import type { Order } from "../wire/Order";
 import type { Plan } from "../wire/Plan";
 import type { Preset } from "../wire/Preset";
+import type { RoomState } from "../wire/RoomState";
 import type { SessionLog } from "../wire/SessionLog";
 import type { Showing } from "../wire/Showing";
 import type { ToDesk } from "../wire/ToDesk";
@@ -126,13 +127,16 @@ export interface Step {
   commands: Command[];
 }
 
+/** A session's log before it was read. */
+export const EMPTY_LOG: SessionLog = { sets: [], entries: [], start: { sud: null, voc: null }, other_reevaluated: false };
+
 /** The desk before anything was heard. */
 export function freshDesk(now: number): DeskState {
   return {
     line: { open: false, synced: false, heardAt: now }, view: null, stateSince: now, showing: null, stoppedAt: -Infinity,
     pending: [], nextOrder: 1, wanted: null, earlierPlans: [], lastStep: null, taps: [], notice: null,
     focus: { here: true, since: -Infinity }, shortcuts: true, preview: true, armed: null, lower: "log", presets: [], wordsFor: undefined,
-    queue: [], log: { sets: [], entries: [] }, logRead: false, logIs: "due", logDue: now, sentAway: false, reload: false,
+    queue: [], log: EMPTY_LOG, logRead: false, logIs: "due", logDue: now, sentAway: false, reload: false,
   };
 }
 
@@ -140,6 +144,17 @@ export function freshDesk(now: number): DeskState {
 export function shownPlan(state: DeskState): Plan | null {
   return state.wanted?.plan ?? state.view?.plan ?? null;
 }
+
+const OUTSIDE: readonly RoomState[] = ["waiting", "at_the_door", "left", "closed"];
+/** The client is admitted and the session goes on. */
+export const isLive = ({ view }: DeskState): boolean => view !== null && !OUTSIDE.includes(view.state);
+
+/** A set that takes orders: in the record and not over. */
+export const hasSet = ({ view }: DeskState): boolean => view?.set?.ended === null && (view.state === "starting" || view.state === "running");
+
+/** Somebody waits to be let in, or another device asks. */
+export const isAtTheDoor = ({ view }: DeskState): boolean =>
+  view !== null && view.state !== "closed" && (view.state === "at_the_door" || view.seat_asked_for);
 
 /** A set runs, eases or is about to. */
 export function isBusy(state: DeskState): boolean {

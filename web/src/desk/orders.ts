@@ -3,10 +3,10 @@ import type { DeskView } from "../wire/DeskView";
 import type { Order } from "../wire/Order";
 import type { Plan } from "../wire/Plan";
 import type { Refusal } from "../wire/Refusal";
-import { isBusy, shownPlan, type DeskState, type Step } from "./model";
+import { isBusy, isLive, shownPlan, type DeskState, type Step } from "./model";
 import { sameButRate, samePlan, stepPlan, toggleOpen, withPreset, type Direction, type Setting } from "./plan";
 import { offeredRate } from "./rhythm";
-import { needsWords, orderName, refusalWords } from "./words";
+import { isOfPlan, needsWords, orderName, refusalWords } from "./words";
 
 /** No set starts sooner than this after a stop, ms. */
 export const PAUSE_AFTER_STOP = 1000;
@@ -64,11 +64,11 @@ export function orderAnswered(state: DeskState, id: number, refused: Refusal | n
   if (refused === null) return unchanged(rest);
   // A stop with nothing running is refused by the room and is what the clinician wanted all the same.
   if (answered.order.kind === "stop" && refused.kind === "wrong_state") return unchanged(rest);
-  const missing = refused.kind === "needs" && answered.order.kind === "start" && rest.view !== null ? missingWords(rest.view) : null;
-  return missing === null ? say(rest, `${orderName(answered.order)}: ${refusalWords(refused)}`, now) : say(rest, missing, now, true);
+  const missed = refused.kind === "needs" && answered.order.kind === "start" && rest.view !== null ? missingWords(rest.view) : null;
+  return missed === null ? say(rest, `${orderName(answered.order)}: ${refusalWords(refused)}`, now) : say(rest, missed, now, true);
 }
 
-const isOnItsWay = (state: DeskState, kind: Order["kind"]): boolean => state.pending.some((pending) => pending.order.kind === kind);
+export const isOnItsWay = (state: DeskState, kind: Order["kind"]): boolean => state.pending.some((pending) => pending.order.kind === kind);
 
 /** Why no set may start now: words, or "" when the press is simply not meant (one runs, or is starting). Null: it may. */
 export function whyNoStart(state: DeskState, now: number): string | null {
@@ -76,18 +76,28 @@ export function whyNoStart(state: DeskState, now: number): string | null {
   if (isBusy(state) || isOnItsWay(state, "start")) return "";
   if (view === null || !canSend(state)) return "Nothing was started: no connection to the server.";
   if (view.state === "closed") return "The session is closed.";
-  if (view.state === "waiting") return "The client has not been admitted.";
+  if (view.state === "left") return "The client has left.";
+  if (!isLive(state)) return "The client has not been admitted.";
   if (!view.in_control) return refusalWords({ kind: "not_in_control" });
-  const missing = missingWords(view);
-  if (missing !== null) return missing;
+  const missed = missingWords(view, state.wanted !== null);
+  if (missed !== null) return missed;
   // The room counts from when it heard of a stop, which is later when the client's line was down.
   return view.needs.pause || now - state.stoppedAt < PAUSE_AFTER_STOP ? "Not within a second of a stop. Press again." : null;
 }
 
-/** What a start still needs, as the answer to a press; null: nothing. */
-export function missingWords(view: DeskView): string | null {
-  const needs = needsWords({ ...view.needs, pause: false });
-  return needs.length === 0 ? null : `Not started. ${needs.join(" ")}`;
+/** What a start still needs, sentence by sentence. What the room has against its plan counts for nothing when another is on its way. */
+export function missing(view: DeskView, otherPlan = false): string[] {
+  const ofPlan = otherPlan ? { motion: false, sound: false } : {};
+  // The second after a stop is the answer while it lasts; the client's page needs less of it to come to rest.
+  const rest = view.needs.rest && !view.needs.pause;
+  const words = needsWords({ ...view.needs, ...ofPlan, rest, pause: false });
+  return view.refused !== null && isOfPlan(view.refused) && !otherPlan ? [...words, refusalWords(view.refused)] : words;
+}
+
+/** The same as the answer to a press; null: nothing. */
+export function missingWords(view: DeskView, otherPlan = false): string | null {
+  const words = missing(view, otherPlan);
+  return words.length === 0 ? null : `Not started. ${words.join(" ")}`;
 }
 
 /** Starts the next set, the newest plan first. */
@@ -104,6 +114,8 @@ export function start(state: DeskState, now: number): Step {
 
 /** Stops at once. Always sent: the view may be a moment behind the room. A held key does not flood the line. */
 export function stop(state: DeskState, now: number): Step {
+  // No room is left to answer it.
+  if (state.view?.state === "closed") return say(state, "The session is closed: nothing moves.", now);
   const held = state.pending.some((pending) => pending.order.kind === "stop" && now - pending.since < HELD_KEY);
   if (held) return unchanged({ ...state, stoppedAt: now });
   return sendOrder({ ...state, stoppedAt: now }, { kind: "stop" }, now);

@@ -1,7 +1,9 @@
 import assert from "node:assert/strict";
+import { nothing } from "../live/needs.fixture";
 import { test } from "node:test";
 import type { DeskView } from "../wire/DeskView";
 import { Desk, kinds, running } from "./desk.fixture";
+import { EMPTY_LOG, type Command } from "./model";
 import { aSet, aShowing, aView } from "./sample.fixture";
 import { stateWord, stripWords } from "./status";
 
@@ -56,13 +58,21 @@ test("no start within a second of the client's stop or a lost link", () => {
 
 test("a start that something is needed for is answered in words, not sent", () => {
   const cases: [Partial<DeskView>, RegExp][] = [
-    [{ needs: { sight: true, client_ready: false, stage: false, check: false, pause: false } }, /see and hear/],
-    [{ needs: { sight: false, client_ready: true, stage: false, check: false, pause: false } }, /tap "I am ready"/],
-    [{ needs: { sight: false, client_ready: false, stage: true, check: false, pause: false } }, /not connected/],
-    [{ needs: { sight: false, client_ready: false, stage: false, check: true, pause: false } }, /asks about their device/],
-    [{ needs: { sight: false, client_ready: false, stage: false, check: false, pause: true } }, /within a second of a stop/],
+    [{ needs: { ...nothing, sight: true } }, /see and hear/],
+    [{ needs: { ...nothing, client_ready: true } }, /tap "I am ready"/],
+    [{ needs: { ...nothing, stage: true } }, /page is not heard/],
+    [{ needs: { ...nothing, check: true } }, /asks about their device/],
+    [{ needs: { ...nothing, pause: true } }, /within a second of a stop/],
     [{ in_control: false }, /view-only/],
+    [{ needs: { ...nothing, desk: true } }, /line to the server is slow/],
+    [{ needs: { ...nothing, rest: true } }, /not said that it rests/],
+    [{ needs: { ...nothing, motion: true } }, /less motion/],
+    [{ needs: { ...nothing, sound: true } }, /test sound/],
+    [{ refused: { kind: "eyes_locked" } }, /eyes are locked/],
+    [{ refused: { kind: "too_wide", widest: 1.5 } }, /widest that fits is 1\.5°/],
     [{ state: "waiting" }, /not been admitted/],
+    [{ state: "at_the_door" }, /not been admitted/],
+    [{ state: "left" }, /has left/],
     [{ state: "closed" }, /closed/],
   ];
   for (const [changes, words] of cases) {
@@ -93,7 +103,21 @@ test("a stop without a line waits and goes first thing, with the new epoch and t
   assert.equal(desk.state.pending.length, 1);
   desk.event({ kind: "line", open: true });
   const commands = desk.event({ kind: "heard", message: { type: "view", ...running(), epoch: 2, seq: 1 } });
-  assert.deepEqual(commands, [{ kind: "send", message: { type: "order", epoch: 2, id: 1, order: { kind: "stop" } } }]);
+  assert.deepEqual(commands[0], { kind: "send", message: { type: "order", epoch: 2, id: 1, order: { kind: "stop" } } });
+});
+
+test("what a room that is gone had shown last is handed back to the next one, once", () => {
+  const stopped = aSet({ ended: "stopped_by_client" });
+  const desk = Desk.with(aView({ state: "stopped_by_client", set: stopped, epoch: 1 }));
+  const again = (epoch: number): Command[] => {
+    desk.event({ kind: "line", open: false });
+    desk.event({ kind: "line", open: true });
+    return desk.event({ kind: "heard", message: { type: "view", ...aView({ state: "hold", epoch, seq: 9 }) } });
+  };
+  assert.deepEqual(again(1), [], "the same room");
+  desk.sees({ set: stopped, epoch: 1, seq: 10 });
+  assert.deepEqual(again(2), [{ kind: "send", message: { type: "hand_back", set: stopped } }]);
+  assert.deepEqual(again(3), [], "nothing that the room before this one had shown");
 });
 
 test("a start that broke with the line is never sent again, and said so", () => {
@@ -152,7 +176,7 @@ test("end and extend want a set that runs", () => {
 });
 
 test("I can see and hear them is sent when it is needed; I can't see them always", () => {
-  const needs = { sight: true, client_ready: false, stage: false, check: false, pause: false };
+  const needs = { ...nothing, sight: true };
   assert.deepEqual(kinds(Desk.with(aView({ needs })).does({ kind: "sight" })), ["sight"]);
   const said = Desk.with(aView());
   assert.deepEqual(said.does({ kind: "sight" }), []);
@@ -178,7 +202,7 @@ test("the lower panels toggle, and the emergency card needs no server", () => {
 test("after a set's end the server's log is read once the evidence had time to arrive", () => {
   const desk = Desk.with(aView());
   desk.event({ kind: "tick" });
-  desk.event({ kind: "log", log: { sets: [], entries: [] } });
+  desk.event({ kind: "log", log: EMPTY_LOG });
   desk.sees({ state: "running", set: aSet() });
   desk.event({ kind: "heard", message: { type: "showing", ...aShowing({ phase: 23.99 }) } });
   desk.sees({ state: "ready", set: aSet({ ended: "done" }) });

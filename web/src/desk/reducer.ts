@@ -4,7 +4,7 @@ import type { Showing } from "../wire/Showing";
 import type { ToDesk } from "../wire/ToDesk";
 import { failed, hurry, kept } from "./entries";
 import { mergeLogs, presentSet, withSet } from "./log";
-import { isBusy, type Action, type DeskEvent, type DeskState, type Lower, type Step } from "./model";
+import { isBusy, type Action, type Command, type DeskEvent, type DeskState, type Lower, type Step } from "./model";
 import { applyPreset, changeSetting, orderAnswered, resendAfterBreak, say, sendOrder, setTapped, start, stop, undoSetting, unchanged } from "./orders";
 import { samePlan } from "./plan";
 import { tapped } from "./rhythm";
@@ -25,8 +25,13 @@ function enterState(state: DeskState, view: DeskView, now: number): DeskState {
   if (was === view.state) return state;
   const stopped = isBusy(state) && STOPS.includes(view.state);
   const begins = view.state === "running" || view.state === "starting";
-  const lower: Lower = view.state === "waiting" ? "join" : state.lower === "join" ? "log" : state.lower;
-  return { ...state, stateSince: now, stoppedAt: stopped ? now : state.stoppedAt, armed: begins ? null : state.armed, lower };
+  const closed = view.state === "closed";
+  // Who has left is called; the log says how far they came.
+  const joins = view.state === "waiting" || view.state === "at_the_door";
+  const lower: Lower = joins ? "join" : state.lower === "join" ? "log" : state.lower;
+  // The room of a session that is closed answers nothing more.
+  const pending = closed ? [] : state.pending;
+  return { ...state, stateSince: now, stoppedAt: stopped ? now : state.stoppedAt, armed: begins || closed ? null : state.armed, lower, pending };
 }
 
 const heardCycles = (state: DeskState, set: string): number | null =>
@@ -54,7 +59,14 @@ function hearView(state: DeskState, view: DeskView, now: number): Step {
   const entered = settleWanted(recordSet(enterState(state, view, now), view, now), view);
   const next = { ...entered, view };
   if (state.line.synced) return unchanged(next);
-  return resendAfterBreak({ ...next, line: { ...next.line, synced: true } }, view, now);
+  const step = resendAfterBreak({ ...next, line: { ...next.line, synced: true } }, view, now);
+  return { ...step, commands: [...step.commands, ...handBack(state.view, view)] };
+}
+
+/** The room before this one may have gone before it had written down what it showed here last. */
+function handBack(before: DeskView | null, view: DeskView): Command[] {
+  if (before === null || before.set === null || before.epoch === view.epoch || view.state === "closed") return [];
+  return [{ kind: "send", message: { type: "hand_back", set: before.set } }];
 }
 
 function hearShowing(state: DeskState, reading: Showing, now: number): DeskState {
@@ -85,7 +97,8 @@ function lineChanged(state: DeskState, { open, sentAway = false, over = false }:
   const queue = open ? hurry(state.queue, now) : state.queue;
   // Closed in another window while this one was away: no view came to say so.
   const view = over && state.view !== null ? { ...state.view, state: "closed" as const } : state.view;
-  return unchanged({ ...state, queue, sentAway, view, line: { ...state.line, open, synced: false } });
+  const entered = view === null ? state : enterState(state, view, now);
+  return unchanged({ ...entered, queue, sentAway, view, line: { ...state.line, open, synced: false } });
 }
 
 function pageFocus(state: DeskState, here: boolean, now: number): Step {
@@ -104,7 +117,13 @@ function toggleLower(state: DeskState, shown: Lower): Step {
 const withoutPresets = (step: Step): Step =>
   step.state.armed !== null && step.state.lower === "presets" ? { ...step, state: { ...step.state, lower: "log" } } : step;
 
+/** What still has a meaning in a session that is closed: to look, and to keep what was written. */
+const AFTER_CLOSING: readonly Action["kind"][] = [
+  "stop", "lower", "toggle_preview", "toggle_shortcuts", "to_words", "save_words", "mark", "take_back", "put_back", "retry", "edit",
+];
+
 function act(state: DeskState, action: Action, id: string, words: string, now: number): Step {
+  if (state.view?.state === "closed" && !AFTER_CLOSING.includes(action.kind)) return say(state, "The session is closed.", now);
   switch (action.kind) {
     case "stop": return stop(state, now);
     case "start": return start(state, now);

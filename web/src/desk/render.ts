@@ -1,14 +1,16 @@
 // Draws the state: one function, no decisions beyond what to show where. Words come from status.ts and words.ts.
 import type { ClockError } from "../wire/ClockError";
+import type { SeatState } from "../wire/SeatState";
 import { hasUnsaved, isSignedOut } from "./entries";
 import { lastRating, rows, standing, written } from "./log";
-import { isBusy, shownPlan, type DeskState, type Lower, type Scale } from "./model";
-import { missingWords, whyNoStart } from "./orders";
+import { hasSet, isAtTheDoor, isBusy, isLive, shownPlan, type DeskState, type Lower, type Scale } from "./model";
+import { whyNoStart } from "./orders";
 import { attribute, part, shown, text } from "./dom";
 import { renderCourse } from "./render_course";
 import { renderLog } from "./render_log";
 import {
-  apartWords, bandStops, closeByWords, departures, isStuck, isUnknown, keysOff, orderedWords, progressWords, showingWords, stateWord, stripWords, type StateWord,
+  apartWords, bandStops, closeByWords, departures, holdWords, isStuck, isUnknown, keysOff, orderedWords, progressWords, showingWords, stateWord, stripWords,
+  titleWords, type StateWord,
 } from "./status";
 import { channelWords, degrees, hertz, lengthWords, MOMENT_WORDS, PATH_WORDS } from "./words";
 
@@ -23,7 +25,8 @@ export interface Surroundings {
   clock: ClockError | null;
   closeBy: number | null;
   callBack: string;
-  baseline: Record<Scale, number | null>;
+  /** What the page is called, for the tab's title. */
+  page: string;
   /** The window is wide enough for the target card and the course beside the column. */
   wide: boolean;
 }
@@ -35,21 +38,24 @@ function renderBand(state: DeskState, around: Surroundings): void {
   text(part("word"), word);
   attribute(part("shape"), "href", shapeOf(word));
   attribute(part("desk-state"), "data-word", word.toLowerCase().replaceAll(" ", "-"));
-  // The ready shape is green only when nothing has to happen before a set.
-  attribute(part("desk-state"), "data-needs", state.view !== null && missingWords(state.view) !== null ? "" : null);
-  text(part("progress"), word === "UNKNOWN" ? "" : progressWords(state));
+  const title = titleWords(state, around.now, around.page);
+  if (document.title !== title) document.title = title;
+  shown(part("door"), isAtTheDoor(state) && word !== "AT THE DOOR");
+  text(part("progress"), word === "HOLD" ? holdWords(state, around.now) : word === "UNKNOWN" ? "" : progressWords(state));
   text(part("close-by"), closeByWords(around.closeBy, around.wall));
   attribute(part("close-by"), "data-now", around.closeBy !== null && around.wall >= around.closeBy ? "" : null);
-  const lost = word === "LINK LOST" || (word === "UNKNOWN" && state.view !== null);
-  shown(part("showing-name"), !lost);
-  shown(part("ordered-line"), !lost);
+  const closed = word === "CLOSED";
+  const lost = word === "LINK LOST" || word === "CLIENT HAS LEFT" || (word === "UNKNOWN" && state.view !== null);
+  shown(part("showing-name"), !lost && !closed);
+  shown(part("ordered-line"), !lost && !closed);
   attribute(part("showing-line"), "data-lost", lost ? "" : null);
   text(part("showing"), showingWords(state, around.now, around.callBack));
   text(part("ordered"), orderedWords(state));
-  const notes = [...departures(state), ...apartWords(state, around.clock)].join("; ");
+  const notes = closed ? "" : [...departures(state), ...apartWords(state, around.clock)].join("; ");
   text(part("departures"), notes);
   // In a narrow window the line is cut off: the pointer reads all of it.
   attribute(part("departures"), "title", notes === "" ? null : notes);
+  shown(part("record-waits"), state.view?.record_waits ?? false);
   shown(part("band-stop"), bandStops(state, around.now));
   shown(part("keys-off"), keysOff(state));
   attribute(part("band-stop"), "data-off", keysOff(state) ? "" : null);
@@ -64,17 +70,19 @@ function renderStrip(state: DeskState, around: Surroundings): void {
   shown(part("record"), state.view?.state === "closed");
   shown(part("sign-in"), isSignedOut(state.queue) || state.sentAway);
   // Seconds that count up are for the eye only; a reader hears each message once.
-  const spoken = [stateWord(state, around.now), keysOff(state) ? "keys off" : "", state.view?.seat_asked_for ? "Another device asks to join" : "", ...words.slice(0, 2)];
+  const spoken = [stateWord(state, around.now), keysOff(state) ? "keys off" : "", state.view?.seat_asked_for ? "At the door: another device asks to join" : "", holdWords(state, around.now), ...words.slice(0, 2)];
   text(part("announce"), spoken.filter((one) => one !== "").map((one) => one.replace(/\.$/, "")).join(". ").replace(/, \d+ s/g, "").replace(/in \d+ s/g, "soon"));
 }
 
 function renderControls(state: DeskState, around: Surroundings): void {
-  const running = state.view?.state === "running";
+  const closed = state.view?.state === "closed";
+  const running = hasSet(state);
   const off = (name: string, unavailable: boolean): void => attribute(part(name), "aria-disabled", unavailable ? "true" : null);
+  for (const control of document.querySelectorAll(".controls [data-act]:not([data-part]), .marks [data-act=arm]")) attribute(control, "aria-disabled", closed ? "true" : null);
   off("start", whyNoStart(state, around.now) !== null);
   off("end", !running);
   off("extend", !running || shownPlan(state)?.length.kind === "open");
-  const live = state.view !== null && state.view.state !== "waiting" && state.view.state !== "closed";
+  const live = isLive(state);
   const sight = live && state.view?.needs.sight === true;
   off("sight", !sight);
   off("cannot-see", !live);
@@ -122,8 +130,11 @@ function renderPanels(state: DeskState, wide: boolean): void {
     if (button !== null) attribute(button, "aria-pressed", String(lower === name));
   }
   attribute(part("desk-state"), "data-lower", lower);
-  shown(part("seat"), state.view?.seat_asked_for ?? false);
-  const seats = { empty: "Nobody has used the link yet.", waiting: "Somebody waits. Confirm who it is and where, then admit.", admitted: "The client is admitted." };
+  shown(part("seat"), (state.view?.seat_asked_for ?? false) && state.view?.state !== "closed");
+  const seats: Record<SeatState, string> = {
+    empty: "Nobody is in the client's seat. Send the link, then say the code.", waiting: "Somebody waits. Confirm who it is and where, then admit.",
+    admitted: "The client is admitted.", left: "The client has left. They can come back by the link and a new code.",
+  };
   text(part("seat-state"), state.view === null ? "" : seats[state.view.seat]);
   attribute(part("shortcuts"), "aria-pressed", String(state.shortcuts));
   text(part("shortcuts"), state.shortcuts ? "single keys are on" : "single keys are off");
@@ -143,5 +154,5 @@ export function render(state: DeskState, around: Surroundings): void {
   const running = isBusy(state) && !isUnknown(state, around.now) ? state.view?.set?.id ?? null : null;
   renderLog(rows(state.log, state.queue, around.now, running), hint, hasUnsaved(state.queue));
   const entries = standing(written(state.log, state.queue));
-  for (const scale of SCALES) renderCourse(part(`course-${scale}`), state.log.sets, entries, scale, around.baseline[scale]);
+  for (const scale of SCALES) renderCourse(part(`course-${scale}`), state.log, entries, scale);
 }

@@ -1,7 +1,7 @@
 // Draws one panel of the course so far: step line, marks and the figures in a table.
 import type { Entry } from "../wire/Entry";
-import type { LogSet } from "../wire/LogSet";
-import { course, ENDS, finding, heightOf, middleOf, SIZE, stepLine, type Point, type Scale } from "./course";
+import type { SessionLog } from "../wire/SessionLog";
+import { caption, course, ENDS, heightOf, middleOf, SIZE, stepLine, type Point, type Scale } from "./course";
 import { make, makeSvg } from "./dom";
 
 const drawn = new WeakMap<Element, string>();
@@ -20,9 +20,9 @@ function marks(points: Point[], scale: Scale): SVGElement[] {
   const foot = SIZE.height - 6;
   return points.flatMap((point, index) => {
     const x = middleOf(points, index);
-    const label = point.stopped ? `${point.set} ×` : point.set === 0 ? "start" : String(point.set);
+    const label = `${point.place} ${point.mark}`.trim();
     const every = Math.ceil(points.length / 12);
-    const foots = index % every === 0 || point.stopped ? [makeSvg("text", { x, y: foot, "text-anchor": "middle" }, label)] : [];
+    const foots = index % every === 0 || point.mark !== "" ? [makeSvg("text", { x, y: foot, "text-anchor": "middle" }, label)] : [];
     if (point.value === null) return foots;
     return [...foots, makeSvg("circle", { cx: x, cy: heightOf(point.value, scale), r: 3 })];
   });
@@ -36,8 +36,8 @@ function table(points: Point[], scale: Scale): HTMLElement {
   body.append(head, ...points.map((point) => {
     const line = make("tr", "");
     line.append(
-      make("td", point.set === 0 ? "start" : String(point.set)), make("td", point.value === null ? "not asked" : String(point.value)),
-      make("td", point.stopped ? "broken off" : ""),
+      make("td", String(point.place)), make("td", point.value === null ? "not asked" : String(point.value)),
+      make("td", { "×": "stopped", "?": "not known", "": "" }[point.mark]),
     );
     return line;
   }));
@@ -46,13 +46,13 @@ function table(points: Point[], scale: Scale): HTMLElement {
 }
 
 /** Redraws the figure when the course changed. */
-export function renderCourse(figure: Element, sets: LogSet[], standing: Entry[], scale: Scale, baseline: number | null): void {
-  const points = course(sets, standing, scale, baseline);
+export function renderCourse(figure: Element, log: SessionLog, standing: Entry[], scale: Scale): void {
+  const points = course(log, standing, scale);
   const key = JSON.stringify(points);
   if (drawn.get(figure) === key) return;
   drawn.set(figure, key);
-  const caption = make("figcaption", finding(points, scale));
-  const svg = makeSvg("svg", { viewBox: `0 0 ${SIZE.width} ${SIZE.height}`, role: "img", "aria-label": finding(points, scale) });
+  const says = caption(points, scale);
+  const svg = makeSvg("svg", { viewBox: `0 0 ${SIZE.width} ${SIZE.height}`, role: "img", "aria-label": says });
   svg.append(...axis(scale), makeSvg("path", { d: stepLine(points, scale), class: "line" }), ...marks(points, scale));
-  figure.replaceChildren(caption, svg, table(points, scale));
+  figure.replaceChildren(make("figcaption", says), svg, table(points, scale));
 }

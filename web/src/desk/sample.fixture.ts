@@ -1,5 +1,6 @@
 // Rooms and plans for the tests beside the pure modules. Invented; not part of any page.
 import { usual } from "../live/comfort.fixture";
+import { nothing } from "../live/needs.fixture";
 import type { DeskView } from "../wire/DeskView";
 import type { Plan } from "../wire/Plan";
 import type { SetView } from "../wire/SetView";
@@ -20,8 +21,9 @@ export function aSet(changes: Partial<SetView> = {}): SetView {
 export function aView(changes: Partial<DeskView> = {}): DeskView {
   return {
     epoch: 1, seq: 1, state: "ready",
-    needs: { sight: false, client_ready: false, stage: false, check: false, pause: false },
+    needs: nothing, refused: null,
     plan: aPlan(), set: null, in_control: true, other_desk: false, seat: "admitted", seat_asked_for: false,
+    seat_id: "device", asking: null, record_refuses: false, record_waits: false, clock_set: 0,
     stage_here: true, stage_heard: 1000,
     device: {
       width_px: 1280, height_px: 720, px_per_mm: 3.8, distance_mm: 600, reduced_motion: false, sound: true, sides: true, vibration: false,

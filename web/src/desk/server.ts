@@ -19,11 +19,16 @@ async function bodyOf(response: Response): Promise<unknown> {
   return response.json();
 }
 
-/** One request to this host. Status 0: no answer. A redirect (to the sign-in) reads as 401. */
-export async function ask(method: "GET" | "POST", path: string, body?: unknown): Promise<Answer> {
+/**
+ * One request to this host. Status 0: no answer. A redirect (to the sign-in) reads as 401. Sent again under the same `once`
+ * it is done once and has the first answer; the same holds without one where the body itself names what is to be.
+ */
+export async function ask(method: "GET" | "POST", path: string, body?: unknown, once?: string): Promise<Answer> {
   const given = new AbortController();
   const timer = setTimeout(() => given.abort(), PATIENCE);
-  const headers: Record<string, string> = body === undefined ? { accept: "application/json" } : { accept: "application/json", "content-type": "application/json" };
+  const headers: Record<string, string> = { accept: "application/json" };
+  if (body !== undefined) headers["content-type"] = "application/json";
+  if (once !== undefined) headers["idempotency-key"] = once;
   try {
     const response = await fetch(path, {
       method, headers, cache: "no-store", redirect: "manual", signal: given.signal, ...(body === undefined ? {} : { body: JSON.stringify(body) }),
@@ -31,7 +36,7 @@ export async function ask(method: "GET" | "POST", path: string, body?: unknown):
     if (response.type === "opaqueredirect") return { status: 401, body: null };
     return { status: response.status, body: await bodyOf(response) };
   } catch {
-    // Every way to fail here (no network, given up, unreadable answer) means the same: nothing is known to have happened.
+    // Every way to fail here (no network, given up, unreadable answer) means the same: it may have happened or not.
     return { status: 0, body: null };
   } finally {
     clearTimeout(timer);
@@ -58,9 +63,9 @@ function refusedWords(status: number): string {
 export function failureWords(answer: Answer): string {
   const problem = problemOf(answer);
   switch (problem.kind) {
-    case "offline": return "No answer from the server. Nothing was changed; try again.";
+    case "offline": return "No answer from the server, so it is not known whether this was done. Press again: it is done once.";
     case "signed_out": return "You are signed out. Sign in again in another tab, then press again.";
-    case "server": return "The server could not do it. Nothing was changed; try again.";
+    case "server": return "The server could not say whether this was done. Press again: it is done once.";
     case "refused": return `Not done: ${problem.words}`;
   }
 }

@@ -1,22 +1,29 @@
 // What the upper band and the message strip say: pure functions of the state and the time.
 import { currentChanges } from "./log";
 import { isSignedOut } from "./entries";
-import { isBusy, shownPlan, type DeskState } from "./model";
+import { isAtTheDoor, isBusy, isLive, shownPlan, type DeskState } from "./model";
 import { likelyWords } from "./calibration";
 import { peakSpeed, speedAdvice } from "./plan";
 import { rhythmWords } from "./rhythm";
-import { canSend, missingWords } from "./orders";
+import { canSend, isOnItsWay, missing, missingWords, whyNoStart } from "./orders";
 import type { ClockError } from "../wire/ClockError";
 import type { Device } from "../wire/Device";
 import type { Plan } from "../wire/Plan";
-import { cyclesWords, degrees, hertz, needsWords, orderName, planWords } from "./words";
+import type { RoomState } from "../wire/RoomState";
+import { cyclesWords, degrees, hertz, needsInShort, orderName, otherPlanInShort, planWords, RECORD_WAITS } from "./words";
 
 export type StateWord =
-  | "CONNECTING" | "UNKNOWN" | "WAITING" | "READY" | "STARTING" | "RUNNING" | "EASING" | "STOPPED BY CLIENT" | "STOPPED" | "LINK LOST" | "CLOSED";
+  | "CONNECTING" | "UNKNOWN" | "WAITING" | "AT THE DOOR" | "CLIENT HAS LEFT" | "HOLD" | "READY" | "STARTING" | "RUNNING" | "EASING"
+  | "STOPPED BY CLIENT" | "STOPPED" | "LINK LOST" | "CLOSED";
+
+const WORDS: Record<RoomState, StateWord> = {
+  waiting: "WAITING", at_the_door: "AT THE DOOR", left: "CLIENT HAS LEFT", hold: "HOLD", ready: "READY", starting: "STARTING", running: "RUNNING",
+  easing: "EASING", stopped_by_client: "STOPPED BY CLIENT", stopped: "STOPPED", link_lost: "LINK LOST", closed: "CLOSED",
+};
 
 /** The invariant of the live session: nothing moves later than this after the last sign of the desk, ms. */
 export const STOPS_BY_ITSELF = 3000;
-/** Beats come four a second from READY to EASING, else one in 5 s: silence beyond these is two of them missed and more. */
+/** Beats come four a second once the client is admitted, else one in 5 s: silence beyond these is two of them missed and more. */
 const SILENCE_WHILE_LIVE = 1500;
 const SILENCE_OTHERWISE = 11000;
 const NOTICE_LASTS = 8000;
@@ -27,27 +34,38 @@ const SPREAD_WORTH_SAYING = 15;
 
 /** Nothing was heard of the server for so long that the room's state is unknown. */
 export function isUnknown(state: DeskState, now: number): boolean {
-  const live = state.view !== null && (isBusy(state) || state.view.state === "ready");
   const silence = now - state.line.heardAt;
   if (state.view === null) return silence > STOPS_BY_ITSELF;
-  return !state.line.open || silence > (live ? SILENCE_WHILE_LIVE : SILENCE_OTHERWISE);
+  // Of a line that has just come back the view is still that of the old one.
+  return !canSend(state) || silence > (isLive(state) ? SILENCE_WHILE_LIVE : SILENCE_OTHERWISE);
 }
 
 /** The one state word. */
 export function stateWord(state: DeskState, now: number): StateWord {
   if (state.view?.state === "closed") return "CLOSED";
   if (isUnknown(state, now)) return "UNKNOWN";
-  switch (state.view?.state) {
-    case undefined: return "CONNECTING";
-    case "waiting": return "WAITING";
-    case "ready": return "READY";
-    case "starting": return "STARTING";
-    case "running": return "RUNNING";
-    case "easing": return "EASING";
-    case "stopped_by_client": return "STOPPED BY CLIENT";
-    case "stopped": return "STOPPED";
-    case "link_lost": return "LINK LOST";
-  }
+  if (state.view === null) return "CONNECTING";
+  // Never kinder than the key: a start that is on its way, or that this page would not send, is not READY.
+  if (state.view.state !== "ready" || whyNoStart(state, now) === null) return WORDS[state.view.state];
+  return isOnItsWay(state, "start") ? "STARTING" : "HOLD";
+}
+
+/** Beside HOLD: what is missing, in a word or two each. */
+export function holdWords(state: DeskState, now: number): string {
+  const { view } = state;
+  if (view === null || stateWord(state, now) !== "HOLD") return "";
+  if (!view.in_control) return "needs control";
+  const { refused } = view;
+  const record = refused?.kind === "not_saved" ? ["the record"] : [];
+  const words = [...needsInShort(view.needs), ...record, ...(refused === null ? [] : otherPlanInShort(refused))];
+  return `needs ${words.length === 0 ? "a second" : words.join(", ")}`;
+}
+
+/** The tab's title: the state first, since a narrow tab shows no more; `page` is what the page is called. */
+export function titleWords(state: DeskState, now: number, page: string): string {
+  const word = stateWord(state, now);
+  const words = isAtTheDoor(state) && word !== "AT THE DOOR" ? ["AT THE DOOR", word] : [word];
+  return `${words.join(", ")} - ${page}`;
 }
 
 /** The page has no keyboard: keys do nothing here. */
@@ -61,6 +79,8 @@ const call = (callBack: string): string => (callBack === "" ? "Call the client."
 /** Second line of the band: what is true at the client, never more than was heard. */
 export function showingWords(state: DeskState, now: number, callBack: string): string {
   const word = stateWord(state, now);
+  if (word === "CLOSED") return "";
+  if (word === "CLIENT HAS LEFT") return `${call(callBack)} The client has left the meeting. They can come back by the link.`;
   if (word === "UNKNOWN" && state.view !== null) {
     const still = now - state.line.heardAt < STOPS_BY_ITSELF;
     return `${call(callBack)} No word from the server: the client's page ${still ? "stops by itself within 3 s" : "has stopped by itself"}.`;
@@ -78,6 +98,8 @@ function clientShows(state: DeskState, now: number): string {
   if (!view.stage_here) return "the client's page is not connected";
   if (showing === null || showing.reading.set !== view.set?.id) return isBusy(state) ? "nothing shown yet" : "at rest";
   const { moving, rate, width, phase } = showing.reading;
+  // The room has heard that it rests, or that it is another page by now: this reading is of before.
+  if (moving && !isBusy(state) && !view.needs.rest) return "at rest";
   if (!moving) return isBusy(state) ? "at rest" : `at rest after ${cyclesWords(Math.floor(phase + 0.01))}`;
   // A set without the dot has no width.
   const wide = width > 0 ? `, ${degrees(Math.round(width * 10) / 10)}` : "";
@@ -110,7 +132,7 @@ export function departures(state: DeskState): string[] {
   }
   if (state.view?.eyes_locked) words.push("eyes locked by a caution");
   if (device) {
-    if (device.reduced_motion) words.push("client's device asks for less motion: tones or taps (n)");
+    if (device.reduced_motion && !state.view?.needs.motion) words.push("client's device asks for less motion: tones or taps (n)");
     if (!device.wake_lock) words.push("client's screen may sleep");
   }
   if (!state.shortcuts) words.push("single keys are off");
@@ -183,13 +205,21 @@ function noticeWords({ view, notice }: DeskState, now: number): string | null {
   return stale ? null : notice.words;
 }
 
+const spanWords = (seconds: number): string =>
+  seconds < 120 ? `${Math.round(seconds)} s` : seconds < 7200 ? `${Math.round(seconds / 60)} min` : `${Math.round(seconds / 3600)} h`;
+
 /** The reserved message strip, most pressing first. */
 export function stripWords(state: DeskState, now: number, roomNow: number | null): string[] {
   const words: string[] = [];
   const idle = !isBusy(state);
+  const notReadyAtTheDoor = state.view?.state === "at_the_door" && state.view.needs.client_ready;
   if (state.view?.state === "closed") words.push("The session is closed.");
+  const set = state.view?.clock_set ?? 0;
+  if (set !== 0) words.push(`The server's clock was set ${set > 0 ? "forward" : "back"} by ${spanWords(Math.abs(set))}: times in this record may be wrong.`);
+  if (state.view?.record_refuses) words.push("Nothing gets into the record any more, so no set starts. Go on by voice; write down what you need.");
   if (state.sentAway) words.push("The server has closed this desk's line. Sign in again, then come back to this tab.");
   if (isSignedOut(state.queue)) words.push("You are signed out. Entries wait here; sign in again.");
+  if (state.view?.record_waits) words.push(RECORD_WAITS);
   words.push(...pendingWords(state, now));
   const limit = limitWords(state, roomNow);
   if (limit !== null) words.push(limit);
@@ -198,9 +228,10 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   const notice = noticeWords(state, now);
   if (notice !== null) words.push(notice);
   if (state.reload && idle) words.push("This page is older than the server. Reload it now.");
-  if (state.view !== null && !state.view.in_control) words.push("View only: another desk has control.");
-  if (state.view !== null && idle && notice !== missingWords(state.view) && ["ready", "stopped", "stopped_by_client"].includes(state.view.state)) {
-    words.push(...needsWords({ ...state.view.needs, pause: false }));
+  if (state.view !== null && !state.view.in_control && state.view.state !== "closed") words.push("View only: another desk has control.");
+  if (notReadyAtTheDoor) words.push("They pressed Stop: they must tap \"I am ready\" before a set.");
+  if (state.view !== null && idle && notice !== missingWords(state.view) && ["hold", "ready", "stopped", "stopped_by_client"].includes(state.view.state)) {
+    words.push(...missing(state.view));
   }
   return words;
 }

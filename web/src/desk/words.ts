@@ -40,7 +40,7 @@ export const ENDING_WORDS: Record<Ending, string> = {
 };
 
 const MEANT: (Ending | null)[] = [null, "done", "ended_by_clinician", "hard_limit"];
-/** Whether a set was stopped or broken off; null while it runs. */
+/** Whether a set was stopped, broken off, or its end is not known; null while it runs. */
 export const isBrokenOff = (ending: Ending | null): boolean => !MEANT.includes(ending);
 
 const ORDER_NAMES: Record<Order["kind"], string> = {
@@ -63,16 +63,45 @@ export function refusalWords(refusal: Refusal): string {
   }
 }
 
+/** While the record does not answer: what becomes of entries, and what the start key does. */
+export const RECORD_WAITS = "The record does not answer: what is entered now waits on this page, and no set starts. Stop and rate work.";
+
 /** What must happen before a set may start. */
 export function needsWords(needs: Needs): string[] {
   const words: string[] = [];
-  if (needs.stage) words.push("The client's page is not connected.");
+  if (needs.stage) words.push("The client's page is not heard.");
   if (needs.client_ready) words.push("The client must tap \"I am ready\".");
   if (needs.check) words.push("The client's page asks about their device.");
+  if (needs.motion) words.push("The client's device asks for less motion: use tones or taps (n).");
+  if (needs.sound) words.push("The client has not heard the test sound: ask (q), or use the dot (n).");
   if (needs.sight) words.push("Say that you can see and hear them (i).");
+  if (needs.rest) words.push("The client's page has not said that it rests.");
+  if (needs.desk) words.push("This desk's line to the server is slow: the client's page would take you for lost.");
   if (needs.pause) words.push("A second must pass after a stop.");
   return words;
 }
+
+/** The same in a word or two each, for beside the state word. */
+export function needsInShort(needs: Needs): string[] {
+  const short: [boolean, string][] = [
+    [needs.stage, "client's page"], [needs.client_ready, "client's Ready"], [needs.check, "device check"], [needs.motion, "tones or taps (n)"],
+    [needs.sound, "test sound (q)"], [needs.sight, "your sight (i)"], [needs.rest, "their rest"], [needs.desk, "your line"], [needs.pause, "a second"],
+  ];
+  return short.flatMap(([missing, words]) => (missing ? [words] : []));
+}
+
+/** What plan would be taken instead of one that was refused; nothing when it was not the plan. */
+export function otherPlanInShort({ kind }: Refusal): string[] {
+  switch (kind) {
+    case "eyes_locked": return ["tones or taps (n)"];
+    case "too_wide": return ["less width"];
+    case "limit": return ["a plan within the limits"];
+    default: return [];
+  }
+}
+
+/** The refusals that the plan itself brings: another plan may start. */
+export const isOfPlan = (refusal: Refusal): boolean => otherPlanInShort(refusal).length > 0;
 
 /** A set in one line: what was asked for. Without the dot there is no width. */
 export const planWords = (plan: Plan): string => `${hertz(plan.rate)}${plan.channels.eyes ? `, ${degrees(plan.width)}` : ""}`;

@@ -43,7 +43,7 @@ async function join(): Promise<void> {
 
 async function post(link: string, digits: string): Promise<string> {
   try {
-    const body = JSON.stringify({ link, code: digits });
+    const body = JSON.stringify({ link, code: digits, once: byId<HTMLInputElement>("once").value });
     const response = await fetch("/join", { method: "POST", headers: { "content-type": "application/json" }, body });
     return answerTo(response.status);
   } catch {

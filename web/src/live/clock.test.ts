@@ -34,7 +34,7 @@ class Link {
     for (let i = 0; i < count; i++) {
       this.page += every;
       const arrival = this.page + this.down();
-      this.clock.onBeat({ id: ++this.id, sent: this.truth(this.page), echo: this.echo, desk_silent: null }, arrival);
+      this.clock.onBeat({ id: ++this.id, sent: this.truth(this.page), echo: this.echo, desk_silent: null, desk_trip: 0 }, arrival);
       this.echo = { id: this.id, page: arrival, heard: this.truth(arrival + this.up()) };
       look(arrival);
     }
@@ -147,10 +147,10 @@ test("one exchange gives the offset and half the delay of RFC 5905, section 8, w
   ];
   for (const { T1, T2, T4, theta, delta } of exchanges) {
     const clock = new RoomClock();
-    clock.onBeat({ id: 0, sent: T1, echo: null, desk_silent: null }, T2);
+    clock.onBeat({ id: 0, sent: T1, echo: null, desk_silent: null, desk_trip: 0 }, T2);
     // The next beat, 200 ms later and slower than the first, brings the echo and proves nothing more.
     const now = T2 + 200 + 50;
-    clock.onBeat({ id: 1, sent: T1 + 200, echo: { id: 0, page: T2, heard: T4 }, desk_silent: null }, now);
+    clock.onBeat({ id: 1, sent: T1 + 200, echo: { id: 0, page: T2, heard: T4 }, desk_silent: null, desk_trip: 0 }, now);
     assert.ok(Math.abs(clock.roomTime(now) - now + theta) < 0.01, `${clock.roomTime(now) - now}`);
     // Both proofs are 250 ms old: 100 ppm of that is 0.025 ms.
     assert.ok(Math.abs(clock.bound(now) - delta / 2 - 0.025) < 0.01, `${clock.bound(now)}`);
@@ -211,10 +211,10 @@ test("a beat replayed from yesterday changes nothing", () => {
   const before = link.clock.roomTime(now);
   const sent = link.truth(now) - day;
   // Of this page and of another room: neither its room time nor its page time is of today.
-  link.clock.onBeat({ id: 3, sent, echo: { id: 2, page: now - day, heard: sent }, desk_silent: 0 }, now);
-  link.clock.onBeat({ id: 4, sent, echo: { id: 3, page: now - day, heard: sent + 7_000 }, desk_silent: 0 }, now);
+  link.clock.onBeat({ id: 3, sent, echo: { id: 2, page: now - day, heard: sent }, desk_silent: 0, desk_trip: 0 }, now);
+  link.clock.onBeat({ id: 4, sent, echo: { id: 3, page: now - day, heard: sent + 7_000 }, desk_silent: 0, desk_trip: 0 }, now);
   // An echo of the future cannot be either.
-  link.clock.onBeat({ id: 5, sent, echo: { id: 4, page: now + day, heard: sent }, desk_silent: 0 }, now);
+  link.clock.onBeat({ id: 5, sent, echo: { id: 4, page: now + day, heard: sent }, desk_silent: 0, desk_trip: 0 }, now);
   assert.ok(Math.abs(link.clock.roomTime(now) - before) < 0.01, `${link.clock.roomTime(now) - before}`);
   assert.ok(link.clock.bound(now) < 20.1, `${link.clock.bound(now)}`);
   link.run(4, 250);
@@ -227,10 +227,10 @@ test("times that are no numbers change nothing", () => {
   const now = link.page + 20;
   const [room, bound] = [link.clock.roomTime(now), link.clock.bound(now)];
   for (const none of [NaN, Infinity, -Infinity]) {
-    link.clock.onBeat({ id: 900, sent: none, echo: null, desk_silent: 0 }, now);
-    link.clock.onBeat({ id: 901, sent: now - 20, echo: null, desk_silent: 0 }, none);
-    link.clock.onBeat({ id: 902, sent: now - 20, echo: { id: 900, page: none, heard: now }, desk_silent: 0 }, now);
-    link.clock.onBeat({ id: 903, sent: now - 20, echo: { id: 901, page: now - 40, heard: none }, desk_silent: 0 }, now);
+    link.clock.onBeat({ id: 900, sent: none, echo: null, desk_silent: 0, desk_trip: 0 }, now);
+    link.clock.onBeat({ id: 901, sent: now - 20, echo: null, desk_silent: 0, desk_trip: 0 }, none);
+    link.clock.onBeat({ id: 902, sent: now - 20, echo: { id: 900, page: none, heard: now }, desk_silent: 0, desk_trip: 0 }, now);
+    link.clock.onBeat({ id: 903, sent: now - 20, echo: { id: 901, page: now - 40, heard: none }, desk_silent: 0, desk_trip: 0 }, now);
   }
   assert.ok(Math.abs(link.clock.roomTime(now) - room) < 0.01);
   assert.ok(Math.abs(link.clock.bound(now) - bound) < 0.01);

@@ -1,5 +1,6 @@
 // What the machine's tests feed it and read off it. Not part of any page.
 import { usual } from "../live/comfort.fixture";
+import { nothing } from "../live/needs.fixture";
 import type { RoomState } from "../wire/RoomState";
 import type { SetView } from "../wire/SetView";
 import type { StageView } from "../wire/StageView";
@@ -14,7 +15,7 @@ export function setView(id: string, change: Partial<SetView> = {}): SetView {
 }
 
 export function view(state: RoomState, change: Partial<StageView> = {}): StageView {
-  const needs = { sight: false, client_ready: false, stage: false, check: false, pause: false };
+  const needs = nothing;
   return { epoch: 1, seq: ++seq, state, needs, set: null, desk_knows: false, desk_here: true, figure: true, sides_asked: 0, closing_words: null, ...change };
 }
 

@@ -1,5 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { nothing } from "../live/needs.fixture";
 import type { RoomState } from "../wire/RoomState";
 import type { SetView } from "../wire/SetView";
 import { type Event, opened, reduce } from "./machine";
@@ -51,7 +52,7 @@ test("Stop cuts at once with the line down, is told when it is back, and is repe
   assert.deepEqual(plays(stillRuns.all), []);
   assert.deepEqual(sent(stillRuns.last), ["stop"]);
 
-  const needs = { sight: false, client_ready: true, stage: false, check: false, pause: false };
+  const needs = { ...nothing, client_ready: true };
   const shown = run([seen(view("stopped_by_client", { set: setView("a", { ended: "stopped_by_client" }), needs })), { type: "again" }], stillRuns.state);
   assert.deepEqual(sent(shown.all), []);
   assert.equal((pageOf(shown.state) as { told: boolean }).told, false, "the desk has not drawn it yet");
@@ -68,7 +69,7 @@ test("a set that the room ended for a lost line does not hide the client's Stop"
 
 test("the answer to what was repeated may be the same view again", () => {
   const before = run(running());
-  const ended = view("stopped", { set: setView("a", { ended: "link_lost" }) });
+  const ended = view("stopped", { set: setView("a", { ended: "link_lost" }), needs: { ...nothing, client_ready: true } });
   const told = run([seen(ended), { type: "interrupted", cause: "hidden" }], before.state);
   assert.deepEqual(told.state.untold?.message, { type: "interrupted", cause: "hidden" });
   assert.equal(run([seen(ended)], told.state).state.untold, undefined);

@@ -9,6 +9,7 @@ import type { SocketState } from "../live/socket";
 import type { Ending } from "../wire/Ending";
 import type { FromStage } from "../wire/FromStage";
 import type { Interruption } from "../wire/Interruption";
+import type { RoomState } from "../wire/RoomState";
 import type { SetView } from "../wire/SetView";
 import type { StageView } from "../wire/StageView";
 import { type Abilities, type Step, stepAfter, stepAfterSkippingAll, stepsFor } from "./check";
@@ -138,13 +139,27 @@ function onLink(state: State, link: SocketState): Outcome {
 
 function onView(state: State, view: StageView, obstacle: Interruption | undefined): Outcome {
   if (state.view && isOlder(view, state.view)) return [state, []];
-  const seen = { ...state, view, readySaid: false, untold: stillUntold(state.untold, view), check: asksSides(state, view) ? ("sides" as const) : state.check };
+  const seen = { ...agreed({ ...state, view, untold: stillUntold(state.untold, view) }, view), readySaid: false, check: asksSides(state, view) ? ("sides" as const) : state.check };
   const set = view.set ?? undefined;
   const anew = state.view !== undefined && view.epoch > state.view.epoch;
   const ending = cutBy(seen, set, anew);
   if (ending === undefined) return follow(seen, set, obstacle);
   const [next, effects] = follow({ ...spend(seen, seen.playing), playing: undefined }, set, obstacle);
   return [next, [{ do: "cut", ending }, ...effects]];
+}
+
+/**
+ * This page's hold and the room's word for it. Once the room is ready and has heard why, a hold that needed no tap is over: the client must
+ * not read that they can rest while the next press at the desk starts a set. And a hold that the room does not know of, because it began
+ * anew or the news was lost, is told again: it must not say that it is ready while this page would refuse.
+ */
+function agreed(state: State, view: StageView): State {
+  const { halt, untold } = state;
+  if (halt === undefined || untold !== undefined) return state;
+  if (!waitsForClient(state)) return view.state === "ready" ? { ...state, halt: undefined } : state;
+  if (!hears(view) || view.needs.client_ready || state.readySaid) return state;
+  const message: Untold["message"] = halt === "stop" ? { type: "stop" } : { type: "interrupted", cause: halt };
+  return { ...state, untold: { message, set: undefined, sent: false } };
 }
 
 /** How a view ends what moves here there and then: the set that plays, or one that eases to rest by itself. */
@@ -189,7 +204,7 @@ function onReady(state: State): Outcome {
   // Before the client was let in, or with the line down, Ready only takes back this page's own hold.
   if (state.link !== "open") return [state, []];
   const free = { ...state, halt: undefined, readySaid: true };
-  return admitted(state.view) ? [free, [{ do: "send", message: { type: "ready" } }]] : [{ ...free, untold: undefined }, []];
+  return hears(state.view) ? [free, [{ do: "send", message: { type: "ready" } }]] : [{ ...free, untold: undefined }, []];
 }
 
 function onAnswer(state: State, step: Step, motion: Motion | undefined): Outcome {
@@ -210,7 +225,8 @@ function onReducedMotion(state: State): Outcome {
 }
 
 function tell(state: State): Outcome {
-  if (!state.untold || state.link !== "open" || !admitted(state.view)) return [state, []];
+  const heard = state.untold?.message.type === "stop" ? hears(state.view) : admitted(state.view);
+  if (!state.untold || state.link !== "open" || !heard) return [state, []];
   return [{ ...state, untold: { ...state.untold, sent: true } }, [{ do: "send", message: state.untold.message }]];
 }
 
@@ -247,11 +263,16 @@ export const isChecking = ({ check }: State): boolean => check !== undefined && 
 const isOlder = (view: StageView, than: StageView): boolean =>
   view.epoch < than.epoch || (view.epoch === than.epoch && view.seq < than.seq);
 
-/** A set is shown to the client while the room is in one of these. */
-const moves = (view: StageView | undefined): boolean => view?.state === "running" || view?.state === "easing";
+/** A set is shown to the client while the room is in one of these. It is starting until this page says that it moves. */
+const moves = (view: StageView | undefined): boolean => view?.state === "starting" || view?.state === "running" || view?.state === "easing";
 
-/** The room takes nothing but answers from a page that was not let in. */
-export const admitted = (view: StageView | undefined): boolean => view !== undefined && view.state !== "waiting" && view.state !== "closed";
+const OUTSIDE: readonly RoomState[] = ["waiting", "at_the_door", "left", "closed"];
+
+/** The client was let in. Before that the room takes little but answers. */
+export const admitted = (view: StageView | undefined): boolean => view !== undefined && !OUTSIDE.includes(view.state);
+
+/** The room takes a Stop and a Ready: at the door as well. */
+const hears = (view: StageView | undefined): boolean => admitted(view) || view?.state === "at_the_door";
 
 /** Whether a set was ended there and then; other ends are in its timeline, and come by themselves. */
 export function endedAtOnce({ ended }: SetView): boolean {

@@ -190,7 +190,7 @@ function hear(message: ToStage, pageNow: number): void {
     case "beat": {
       clock.onBeat(message, pageNow);
       const left = clock.known ? clock.pageTime(message.sent, pageNow) : pageNow;
-      return watchdog.onBeat(left, pageNow, message.desk_silent, admitted(state.view));
+      return watchdog.onBeat(left, pageNow, message.desk_silent, message.desk_trip, admitted(state.view));
     }
     case "view":
       return hearView(message, pageNow);

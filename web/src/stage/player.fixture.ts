@@ -90,8 +90,8 @@ export class Room {
 
   private beat(id: number, at: number) {
     const echo = id === 0 ? null : { id: id - 1, page: at, heard: at + OFFSET };
-    this.clock.onBeat({ id, sent: at + OFFSET, echo, desk_silent: 0 }, at);
-    this.dog.onBeat(at, at, 0, true);
+    this.clock.onBeat({ id, sent: at + OFFSET, echo, desk_silent: 0, desk_trip: 0 }, at);
+    this.dog.onBeat(at, at, 0, 0, true);
     this.lastSign = at;
   }
 

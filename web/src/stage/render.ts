@@ -47,7 +47,8 @@ function content(page: Page, asking: Asking): HTMLElement[] {
     case "ready":
       return speech("ready_heading", "ready_text");
     case "ready-tones":
-      return speech("ready_heading", "ready_tones_text");
+      // The desk cannot start the dot now, so the way back to it is here.
+      return [...speech("ready_heading", "ready_tones_text"), element("div", { class: "answers" }, showDot(asking))];
     case "ready-alone":
       return speech("ready_heading", "ready_alone_text");
     case "between":
@@ -59,17 +60,20 @@ function content(page: Page, asking: Asking): HTMLElement[] {
   }
 }
 
-function held(page: Extract<Page, { name: "held" }>, { act, device }: Asking): HTMLElement[] {
+/** For whom no moving dot was welcome, and now is. */
+const showDot = ({ act, device }: Asking): HTMLElement =>
+  button("declined_show", () => {
+    device.learn({ reduced_motion: false });
+    act({ type: "answered", step: "motion", motion: "welcome" });
+  });
+
+function held(page: Extract<Page, { name: "held" }>, asking: Asking): HTMLElement[] {
   const parts = page.why === "page" ? speech("paused_heading", "paused_text") : speech("stopped_heading");
   if (page.why === "declined") parts.push(element("p", {}, say("declined_text")));
   parts.push(element("p", {}, say(page.asksReady ? "stopped_text" : "paused_wait")));
   if (page.why !== "page") parts.push(element("p", { role: "status" }, say(page.told ? "stopped_told" : "stopped_untold")));
   if (!page.online) return [...parts, element("p", {}, say("reconnecting"))];
   if (!page.asksReady) return parts;
-  const showDot = () => {
-    device.learn({ reduced_motion: false });
-    act({ type: "answered", step: "motion", motion: "welcome" });
-  };
-  const choice = page.why === "declined" ? [button("declined_show", showDot)] : [];
-  return [...parts, element("div", { class: "answers" }, button("ready_button", () => act({ type: "ready" }), "main"), ...choice)];
+  const choice = page.why === "declined" ? [showDot(asking)] : [];
+  return [...parts, element("div", { class: "answers" }, button("ready_button", () => asking.act({ type: "ready" }), "main"), ...choice)];
 }

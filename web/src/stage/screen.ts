@@ -22,7 +22,7 @@ export function pageOf(state: State): Page {
   if (state.check !== undefined) return { name: "check", step: state.check };
   if (state.link !== "open") return state.wasOpen ? { name: "lost" } : { name: "connecting" };
   if (!view) return { name: "connecting" };
-  if (view.state === "waiting") return { name: view.desk_here ? "waiting" : "waiting-alone" };
+  if (view.state === "waiting" || view.state === "at_the_door" || view.state === "left") return { name: view.desk_here ? "waiting" : "waiting-alone" };
   if (view.state === "link_lost" || (state.halt === "silence" && !view.desk_here)) return { name: "lost" };
   if (state.halt !== undefined || (view.needs.client_ready && !state.readySaid)) return held(state);
   if (!view.desk_here) return { name: "ready-alone" };

@@ -20,6 +20,12 @@ sent: number,
  */
 echo: Echo | null, 
 /**
- * To the stage alone: ms since the desk in control was last heard, `None` if there is none.
+ * To the stage alone: ms since the desk in control was last known to be there, which is when the beat was sent that it
+ * answered last. However long the answer took, the desk was there no earlier. `None`: there is no desk.
  */
-desk_silent: number | null, };
+desk_silent: number | null, 
+/**
+ * To the stage alone: how much of that was the way of the beat and its answer, as far as it is usual on the desk's line, ms.
+ * So much silence is no silence.
+ */
+desk_trip: number, };

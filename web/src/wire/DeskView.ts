@@ -2,6 +2,7 @@
 import type { Device } from "./Device";
 import type { Needs } from "./Needs";
 import type { Plan } from "./Plan";
+import type { Refusal } from "./Refusal";
 import type { RoomState } from "./RoomState";
 import type { SeatState } from "./SeatState";
 import type { SetView } from "./SetView";
@@ -27,6 +28,10 @@ state: RoomState,
  */
 needs: Needs, 
 /**
+ * How a start by this desk would be answered at this moment; `None`: it would be carried out.
+ */
+refused: Refusal | null, 
+/**
  * The plan of the next set; while one runs, of that one.
  */
 plan: Plan, 
@@ -51,11 +56,31 @@ seat: SeatState,
  */
 seat_asked_for: boolean, 
 /**
+ * The device that has the seat: what is to be admitted.
+ */
+seat_id: string | null, 
+/**
+ * The device that asks for the seat: what the seat is to be moved to.
+ */
+asking: string | null, 
+/**
+ * Nothing gets into the record any more. Nothing starts; what ran was stopped.
+ */
+record_refuses: boolean, 
+/**
+ * The server's clock was set while this room was open, by so many seconds: times in the record may be wrong.
+ */
+clock_set: number, 
+/**
+ * The record does not answer: what is entered now waits, and nothing starts. What runs goes on under the desk's hand.
+ */
+record_waits: boolean, 
+/**
  * The stage's socket is open and was heard lately.
  */
 stage_here: boolean, 
 /**
- * Room time when the stage was last heard.
+ * Room time of the stage's last sign of life: when the last beat was sent that it has answered.
  */
 stage_heard: number | null, 
 /**

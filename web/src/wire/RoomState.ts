@@ -3,4 +3,4 @@
 /**
  * The one state word of the room.
  */
-export type RoomState = "waiting" | "ready" | "starting" | "running" | "easing" | "stopped_by_client" | "stopped" | "link_lost" | "closed";
+export type RoomState = "waiting" | "at_the_door" | "left" | "hold" | "ready" | "starting" | "running" | "easing" | "stopped_by_client" | "stopped" | "link_lost" | "closed";

@@ -3,4 +3,4 @@
 /**
  * Who sits at the client's end, as the server knows it.
  */
-export type SeatState = "empty" | "waiting" | "admitted";
+export type SeatState = "empty" | "waiting" | "admitted" | "left";

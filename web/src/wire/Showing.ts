@@ -11,7 +11,7 @@ export type Showing = {
  */
 set: string, 
 /**
- * Whether anything moves or sounds.
+ * Whether a set is shown: the rest before its first motion included.
  */
 moving: boolean, 
 /**

@@ -13,7 +13,7 @@ const BELOW: f64 = 28.0;
 /// One column: a set, or a moment outside of any set.
 #[derive(Clone, Debug, PartialEq)]
 pub struct SetStep {
-    /// The set's number, or a word such as "before" or "close".
+    /// The set's number, or [`SetStep::START`] or [`SetStep::CLOSE`].
     pub label: String,
     /// `None` when it was not asked.
     pub sud: Option<Sud>,
@@ -21,6 +21,18 @@ pub struct SetStep {
     pub voc: Option<Voc>,
     /// How the set ended; `None` outside of sets.
     pub ending: Option<Ending>,
+}
+
+impl SetStep {
+    /// The label of what was asked before the first set, or else at the assessment.
+    pub const START: &str = "start";
+    /// The label of what was asked at the close.
+    pub const CLOSE: &str = "close";
+
+    /// It is a set, not a moment outside of any.
+    pub fn is_set(&self) -> bool {
+        self.label != Self::START && self.label != Self::CLOSE
+    }
 }
 
 /// Step chart of SUD by set, stops in words above it, and VOC in a panel of its own when it was

@@ -14,16 +14,23 @@ fn step(label: &str, sud: Option<u8>, voc: Option<u8>, ending: Option<Ending>) -
     SetStep { label: label.into(), sud: sud.map(|value| Sud::new(value).unwrap()), voc: voc.map(|value| Voc::new(value).unwrap()), ending }
 }
 
-fn span(label: &str, sud: Option<(u8, u8)>, voc: Option<(u8, u8)>) -> SessionSpan {
-    let sud = sud.map(|(a, b)| (Sud::new(a).unwrap(), Sud::new(b).unwrap()));
-    let voc = voc.map(|(a, b)| (Voc::new(a).unwrap(), Voc::new(b).unwrap()));
-    SessionSpan { label: label.into(), sud, voc }
+fn span(label: &str, sud: &[u8], voc: &[u8]) -> SessionSpan {
+    SessionSpan {
+        label: label.into(),
+        occasion: Occasion::Session,
+        sud: sud.iter().map(|value| Sud::new(*value).unwrap()).collect(),
+        voc: voc.iter().map(|value| Voc::new(*value).unwrap()).collect(),
+    }
+}
+
+fn assessed(label: &str, sud: &[u8], voc: &[u8]) -> SessionSpan {
+    SessionSpan { occasion: Occasion::Assessment, ..span(label, sud, voc) }
 }
 
 fn a_session() -> Vec<SetStep> {
     let done = Some(Ending::Done);
     vec![
-        step("before", Some(8), Some(2), None),
+        step(SetStep::START, Some(8), Some(2), None),
         step("1", Some(8), None, done),
         step("2", Some(7), None, done),
         step("3", None, None, Some(Ending::StoppedByClient)),
@@ -32,16 +39,17 @@ fn a_session() -> Vec<SetStep> {
         step("6", Some(3), None, Some(Ending::EndedByClinician)),
         step("7", Some(1), Some(5), done),
         step("8", Some(0), Some(7), done),
-        step("close", Some(0), None, None),
+        step(SetStep::CLOSE, Some(0), None, None),
     ]
 }
 
 fn sessions() -> Vec<SessionSpan> {
     vec![
-        span("3 Mar", Some((8, 5)), Some((2, 2))),
-        span("10 Mar", Some((6, 6)), None),
-        span("17 Mar", None, None),
-        span("24 Mar", Some((5, 1)), Some((3, 6))),
+        assessed("2 Mar", &[8], &[2]),
+        span("3 Mar", &[8, 9, 5], &[2, 2]),
+        span("10 Mar", &[6, 6], &[]),
+        span("17 Mar", &[], &[]),
+        span("24 Mar", &[5, 3, 1], &[3, 6]),
     ]
 }
 
@@ -82,8 +90,8 @@ fn a_session_is_drawn_as_kept() {
     golden("session", &chart);
     assert_eq!(
         chart.caption,
-        "SUD fell from 8 to 0, last asked at \u{201c}close\u{201d}; VOC rose from 2 to 7, last \
-         asked after set 8; 2 sets were stopped."
+        "SUD fell from 8 to 0 (asked after 6 of 8 sets, last at the close). VOC rose from 2 to 7 \
+         (asked after 2 of 8 sets, last after set 8). 2 sets were stopped."
     );
     assert_eq!(chart.rows[3], ["3", "not asked", "not asked", "stopped by the client"]);
 }
@@ -92,8 +100,14 @@ fn a_session_is_drawn_as_kept() {
 fn a_course_is_drawn_as_kept() {
     let chart = course_over_sessions(&sessions());
     golden("course", &chart);
-    assert_eq!(chart.caption, "SUD fell from 8 to 1 over 3 sessions.");
-    assert_eq!(chart.rows[2], ["17 Mar", "not asked", "not asked", "not asked", "not asked"]);
+    assert_eq!(
+        chart.caption,
+        "SUD went from 8 to 1, highest 9 in between (asked once outside of sessions and in 3 of 4 sessions). \
+         VOC rose from 2 to 6 (asked once outside of sessions and in 2 of 4 sessions)."
+    );
+    assert_eq!(chart.rows[0], ["2 Mar, assessed", "8", "8", "8", "2", "2", "2"]);
+    assert_eq!(chart.rows[1], ["3 Mar", "8", "5", "5 to 9", "2", "2", "2"]);
+    assert_eq!(chart.rows[3], ["17 Mar", "not asked", "not asked", "not asked", "not asked", "not asked", "not asked"]);
     assert_eq!(chart.note, Some(NO_BAND));
 }
 
@@ -114,16 +128,16 @@ fn nothing_asked_is_said_and_not_drawn() {
     let chart = ratings_by_set(&[step("1", None, None, Some(Ending::Done))]);
     assert_eq!(chart.caption, "SUD was not asked.");
     assert!(!chart.elements.iter().any(|e| matches!(e, Element::Path { .. })));
-    assert_eq!(course_over_sessions(&[]).caption, "SUD was not asked in any session of this target.");
+    assert_eq!(course_over_sessions(&[]).caption, "SUD was not asked.");
     assert_eq!(ratings_by_set(&[]).rows.len(), 0);
 }
 
 #[test]
 fn a_rating_that_stays_or_stands_alone_is_said_so() {
     let stays = [step("1", Some(4), None, None), step("2", Some(4), None, None)];
-    assert_eq!(ratings_by_set(&stays).caption, "SUD stayed at 4, last asked after set 2.");
+    assert_eq!(ratings_by_set(&stays).caption, "SUD stayed at 4 (asked after 2 of 2 sets, last after set 2).");
     let once = [step("1", Some(4), None, Some(Ending::HardLimit))];
-    assert_eq!(ratings_by_set(&once).caption, "SUD was asked once, after set 1 (4); one set was stopped.");
+    assert_eq!(ratings_by_set(&once).caption, "SUD was asked once: 4, after set 1. One set reached the time limit.");
 }
 
 fn step_paths(chart: &Chart) -> Vec<String> {

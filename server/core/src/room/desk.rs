@@ -3,13 +3,15 @@
 use std::collections::VecDeque;
 
 use super::line::Line;
+use super::set::MOST_SEGMENTS;
 use super::{Effect, MomentKind, Room, Why};
-use crate::wire::{BeatReply, FromDesk, Refusal, ToDesk, WIRE_VERSION};
+use crate::wire::{BeatReply, FromDesk, Refusal, SetView, ToDesk, WIRE_VERSION};
 
 /// Answers remembered for orders that come twice.
 const ANSWERS: usize = 64;
 
 #[derive(Debug)]
+#[cfg_attr(test, derive(Clone))]
 pub(super) struct Desk {
     pub id: u64,
     pub line: Line,
@@ -18,6 +20,7 @@ pub(super) struct Desk {
 
 /// Orders by their id. An order without an answer yet is `None`.
 #[derive(Debug, Default)]
+#[cfg_attr(test, derive(Clone))]
 struct OrderLog {
     highest: Option<u32>,
     answers: VecDeque<(u32, Option<Answer>)>,
@@ -30,8 +33,10 @@ type Answer = Option<Refusal>;
 enum Seen {
     New,
     Answered(Answer),
-    /// Its answer is still to come, or long forgotten.
-    Silent,
+    /// Its answer is still to come.
+    Open,
+    /// It lies so far back that its answer is forgotten.
+    Forgotten,
 }
 
 impl OrderLog {
@@ -39,10 +44,10 @@ impl OrderLog {
         if self.highest.is_none_or(|highest| id > highest) {
             return Seen::New;
         }
-        let known = self.answers.iter().find(|(known, _)| *known == id);
-        match known.and_then(|(_, answer)| answer.clone()) {
-            Some(answer) => Seen::Answered(answer),
-            None => Seen::Silent,
+        match self.answers.iter().find(|(known, _)| *known == id) {
+            Some((_, Some(answer))) => Seen::Answered(answer.clone()),
+            Some((_, None)) => Seen::Open,
+            None => Seen::Forgotten,
         }
     }
 
@@ -99,12 +104,10 @@ impl Room {
             return self.close_desk(id, Why::Breach(words));
         }
         let greeted = desk.line.greeted;
-        if self.control == Some(id) {
-            self.desk_sign();
-        }
         match said {
             FromDesk::Hello { wire } if !greeted => self.greet_desk(id, wire),
             FromDesk::Beat(reply) if greeted => self.desk_answered(id, reply),
+            FromDesk::HandBack { set } if greeted => self.handed_back(*set),
             FromDesk::Order { epoch, id: order, order: what } if greeted => {
                 self.desk_ordered(id, epoch, order, what);
             }
@@ -119,7 +122,7 @@ impl Room {
         }
         let now = self.now;
         if let Some(desk) = self.desk_mut(id) {
-            desk.line.greet(now);
+            desk.line.greet(now, wire);
         }
         // A socket that went silent is a ghost of the same desk, as a rule.
         let alone = (self.desks.iter()).filter(|desk| desk.id != id && desk.line.greeted).all(|desk| !self.heard_lately(&desk.line));
@@ -128,6 +131,14 @@ impl Room {
             self.desk_sign();
         }
         self.send_beats();
+    }
+
+    /// Only of a set that the record has and that is not this room's own: that one writes for itself.
+    fn handed_back(&mut self, set: SetView) {
+        let own = self.set.as_ref().is_some_and(|own| own.id == set.id);
+        if self.known_sets.contains(&set.id) && !own && set.timeline.segments.len() <= MOST_SEGMENTS {
+            self.effects.push(Effect::KeepHandedBack(set));
+        }
     }
 
     fn desk_answered(&mut self, id: u64, reply: BeatReply) {
@@ -140,6 +151,7 @@ impl Room {
         }
         let drawn = desk.line.drawn;
         if self.control == Some(id) {
+            self.desk_sign();
             self.stop_news.desk_drew(drawn);
         }
     }
@@ -150,7 +162,12 @@ impl Room {
         };
         match desk.orders.seen(order) {
             Seen::New => desk.orders.note(order),
-            Seen::Silent => return,
+            Seen::Open => return,
+            // Whatever became of it then, nothing is done now.
+            Seen::Forgotten => {
+                let answer = ToDesk::Answer { id: order, refused: Some(Refusal::WrongState) };
+                return self.effects.push(Effect::ToDesk(id, answer));
+            }
             Seen::Answered(refused) => {
                 let answer = ToDesk::Answer { id: order, refused };
                 return self.effects.push(Effect::ToDesk(id, answer));

@@ -1,7 +1,7 @@
 //! What goes into a room and what comes out.
 
 use crate::safety;
-use crate::wire::{Ending, Evidence, FromDesk, FromStage, Interruption, Plan, SeatState, Timeline, ToDesk, ToStage};
+use crate::wire::{Ending, Evidence, FromDesk, FromStage, Interruption, Plan, SeatState, SetView, Timeline, ToDesk, ToStage};
 
 /// What a room starts from, taken from the record.
 #[derive(Clone, Debug)]
@@ -18,8 +18,10 @@ pub struct Start {
     pub eyes_locked: bool,
     /// Who sits at the client's end.
     pub seat: SeatState,
-    /// A second device asks for the seat.
-    pub seat_asked_for: bool,
+    /// The device that has the seat.
+    pub seat_id: Option<String>,
+    /// The device that asks for it while another has it.
+    pub asking: Option<String>,
 }
 
 impl Start {
@@ -32,10 +34,30 @@ impl Start {
             known_sets: Vec::new(),
             eyes_locked: false,
             seat: SeatState::Empty,
-            seat_asked_for: false,
+            seat_id: None,
+            asking: None,
         }
     }
 }
+
+/// What the record says of a session, as far as its room has to follow it. The room is told whenever something
+/// may have changed, and from time to time without that; the same facts again change nothing.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Facts {
+    /// The session has ended: then this, with the words that the client sees.
+    pub ended: Option<LastWords>,
+    /// The eyes channel is locked by the client's cautions.
+    pub eyes_locked: bool,
+    /// Who sits at the client's end.
+    pub seat: SeatState,
+    /// The device that has the seat, by its id in the record.
+    pub seat_id: Option<String>,
+    /// The device that asked for the seat last, while another has it.
+    pub asking: Option<String>,
+}
+
+/// What a client reads at the end; `None`: nothing was written for them.
+pub type LastWords = Option<String>;
 
 /// What happened. `desk` and `stage` number sockets: every new socket has a new one.
 #[derive(Clone, Debug, PartialEq)]
@@ -74,13 +96,6 @@ pub enum Event {
         /// The socket.
         stage: u64,
     },
-    /// The seat changed hands or state.
-    Seat {
-        /// Who sits there now.
-        state: SeatState,
-        /// A second device asks for it.
-        asked_for: bool,
-    },
     /// The set of [`Effect::RecordSet`] is in the record.
     SetRecorded {
         /// Its number.
@@ -101,19 +116,23 @@ pub enum Event {
         /// The highest `seq` below which nothing is missing.
         seq: u32,
     },
-    /// The client's cautions changed.
-    EyesLocked(bool),
-    /// The session is over.
-    Close {
-        /// The words the client sees.
-        words: Option<String>,
-    },
+    /// See [`Facts`].
+    Facts(Facts),
+    /// Nothing that this room does gets into the record any more, or it does again.
+    RecordRefuses(bool),
+    /// The clock that the record is dated by was set, by so many seconds since this room opened.
+    ClockSet(f64),
+    /// What this room does has waited for the record longer than it ever should, or waits no longer.
+    RecordWaits(bool),
+    /// The room is about to end: what runs eases to rest, and is told so before its sockets close.
+    RoomEnds,
     /// Nothing but time; see [`super::Room::next_wake`].
     Tick,
 }
 
 /// What to do. Messages to one socket keep their order.
 #[derive(Clone, Debug, PartialEq)]
+#[expect(clippy::large_enum_variant, reason = "what is large is most of what comes")]
 pub enum Effect {
     /// Send to this desk.
     ToDesk(u64, ToDesk),
@@ -154,6 +173,8 @@ pub enum Effect {
         /// Room time, ms.
         at: f64,
     },
+    /// A desk hands back what an earlier room showed of its last set: keep what of it is not in the record.
+    KeepHandedBack(SetView),
     /// Keep these facts once each, then send [`Event::Kept`]. All are of this session's sets.
     KeepEvidence(Vec<Evidence>),
     /// Write down something that happened beside the sets.
@@ -201,6 +222,8 @@ pub enum MomentKind {
     ClientReady,
     /// The client stopped.
     ClientStop,
+    /// The client left by their own press of Leave.
+    ClientLeft,
     /// The client's page stopped by itself.
     Interrupted(Interruption),
 }

@@ -2,7 +2,7 @@
 
 use std::collections::VecDeque;
 
-use crate::wire::{Beat, BeatReply, Echo};
+use crate::wire::{Beat, BeatReply, Echo, WIRE_VERSION};
 
 /// Beats while a client is admitted, ms.
 pub(super) const LIVE_BEAT_MS: f64 = 250.0;
@@ -15,6 +15,8 @@ const QUICK_BEATS: u32 = 20;
 const DEAD_MS: f64 = 20_000.0;
 /// Round trips remembered for the delay.
 const TRIPS: usize = 15;
+/// A round trip may exceed the median by this factor and still be the line's, not somebody's silence.
+const USUAL: f64 = 1.5;
 /// Beats without answer that are remembered.
 const UNANSWERED: usize = 128;
 /// Far above what a page sends; a page that sends more is broken or hostile.
@@ -22,12 +24,27 @@ const MESSAGES_PER_SECOND: u32 = 100;
 /// No page lives this long, ms (31 years).
 const LONGEST_PAGE_MS: f64 = 1e12;
 
+/// What one socket is held to. Those in the room have it there; devices that wait outside are held to the same by who keeps
+/// them.
 #[derive(Debug)]
-pub(super) struct Line {
+#[cfg_attr(test, derive(Clone))]
+pub struct Line {
+    /// It has said hello.
     pub greeted: bool,
+    /// The version of the wire that its page speaks.
+    pub wire: u32,
     /// A view is due to this socket even if nothing changed.
     pub wants_view: bool,
+    /// Room time at which it was heard last, ms.
     pub heard: f64,
+    /// The page was there at this time, and may not have been later: when the last beat was sent that it answered, or the socket
+    /// opened. How long an answer was on its way is not known, so its arrival proves nothing.
+    pub alive: f64,
+    /// So much of the silence since `alive` was the way of that beat and its answer, ms, as far as that is usual here. By it a sign is
+    /// as old when it is heard, though nobody was silent.
+    pub trip: f64,
+    /// A beat went out that carried an echo: with it a page knows the room's time.
+    pub in_step: bool,
     /// The highest `seq` that this page has drawn of those sent to this socket.
     pub drawn: u32,
     first_view: Option<u32>,
@@ -41,11 +58,16 @@ pub(super) struct Line {
 }
 
 impl Line {
+    /// A socket that opened at room time `now`, ms.
     pub fn new(now: f64) -> Self {
         Line {
             greeted: false,
+            wire: WIRE_VERSION,
             wants_view: false,
             heard: now,
+            alive: now,
+            trip: 0.0,
+            in_step: false,
             drawn: 0,
             first_view: None,
             next_id: 0,
@@ -58,8 +80,10 @@ impl Line {
         }
     }
 
-    pub fn greet(&mut self, now: f64) {
+    /// It said hello, in this version of the wire.
+    pub fn greet(&mut self, now: f64, wire: u32) {
         self.greeted = true;
+        self.wire = wire;
         self.wants_view = true;
         self.next_beat = now;
     }
@@ -81,6 +105,7 @@ impl Line {
         Ok(())
     }
 
+    /// The view with this `seq` went out to it.
     pub fn view_sent(&mut self, seq: u32) {
         self.wants_view = false;
         self.first_view.get_or_insert(seq);
@@ -92,7 +117,8 @@ impl Line {
     }
 
     /// The beat that is due, if one is. The first comes after the first view: by that a page learns that room time began anew.
-    pub fn beat(&mut self, now: f64, live: bool, desk_silent: Option<f64>) -> Option<Beat> {
+    /// `desk`: what the stage is told of the desk's silence and round trip.
+    pub fn beat(&mut self, now: f64, live: bool, desk: (Option<f64>, f64)) -> Option<Beat> {
         if self.first_view.is_none() || now < self.next_beat {
             return None;
         }
@@ -103,7 +129,9 @@ impl Line {
             self.unanswered.pop_front();
         }
         self.unanswered.push_back((id, now));
-        Some(Beat { id, sent: now, echo: self.echo, desk_silent })
+        self.in_step |= self.echo.is_some();
+        let (desk_silent, desk_trip) = desk;
+        Some(Beat { id, sent: now, echo: self.echo, desk_silent, desk_trip })
     }
 
     fn pace(&self, live: bool) -> f64 {
@@ -137,6 +165,7 @@ impl Line {
             self.trips.pop_front();
         }
         self.trips.push_back(now - sent);
+        (self.alive, self.trip) = (sent, (now - sent).min(USUAL * self.usual_trip()));
         self.echo = Some(Echo { id: reply.id, page: reply.page, heard: now });
         Ok(())
     }
@@ -151,15 +180,22 @@ impl Line {
 
     /// Median one-way delay, half of the round trip, ms.
     pub fn delay(&self) -> f64 {
-        let mut trips: Vec<f64> = self.trips.iter().copied().collect();
-        trips.sort_by(f64::total_cmp);
-        trips.get(trips.len() / 2).map_or(0.0, |trip| trip / 2.0)
+        self.usual_trip() / 2.0
     }
 
+    /// Median round trip, ms; 0 while none is known.
+    fn usual_trip(&self) -> f64 {
+        let mut trips: Vec<f64> = self.trips.iter().copied().collect();
+        trips.sort_by(f64::total_cmp);
+        trips.get(trips.len() / 2).copied().unwrap_or(0.0)
+    }
+
+    /// Nothing was heard for too long.
     pub fn is_dead(&self, now: f64) -> bool {
         now >= self.heard + DEAD_MS
     }
 
+    /// Room time at which something is due, ms.
     pub fn next_wake(&self) -> f64 {
         let dead = self.heard + DEAD_MS;
         if self.greeted { dead.min(self.next_beat) } else { dead }

@@ -65,15 +65,26 @@ impl Room {
     }
 
     fn order_start(&mut self, desk: u64, id: u32) -> Done {
+        self.may_start(Some(desk))?;
+        self.begin_set(desk, id);
+        Ok(Carried::AnsweredLater)
+    }
+
+    /// Whether a start by `desk` would be carried out at this moment: the one rule behind the order and the word READY.
+    pub(super) fn may_start(&self, desk: Option<u64>) -> Result<(), Refusal> {
         if !self.is_live() || self.is_active() {
             return Err(Refusal::WrongState);
+        }
+        if desk.is_none() || desk != self.control {
+            return Err(Refusal::NotInControl);
         }
         if self.needs() != Default::default() {
             return Err(Refusal::Needs);
         }
-        self.check_plan(&self.plan)?;
-        self.begin_set(desk, id);
-        Ok(Carried::AnsweredLater)
+        if self.record_refuses || self.record_waits {
+            return Err(Refusal::NotSaved);
+        }
+        self.check_plan(&self.plan)
     }
 
     /// Nothing moves afterwards, which is all that was asked for; so it is never refused.

@@ -9,30 +9,47 @@ use crate::wire::{Ending, ToDesk, ToStage};
 const STAGE_SILENCE_MS: f64 = SILENCE_MS + 2.0 * LIVE_BEAT_MS;
 /// A change is not put off for a slow line by more than this, ms.
 const MOST_LEAD_MS: f64 = 250.0;
-/// After a silence of the desk that was longer than this, its sign goes to the stage at once, ms.
+/// After a silence of the desk that was longer than this and its round trip, its sign goes to the stage at once, ms.
 const NEWS_MS: f64 = 2.0 * LIVE_BEAT_MS;
+/// No set starts after a silence of the desk that was longer than this and its round trip, ms: the stage may bear no more than 750,
+/// and the way there counts as well.
+const START_SILENCE_MS: f64 = 600.0;
+/// Of a round trip no more than this is borne on top of the limits, ms: with the easing, the stage must be at rest within 3 s.
+pub(super) const MOST_TRIP_MS: f64 = 500.0;
 
 /// Whether one end is there, over all its sockets.
 #[derive(Clone, Copy, Debug, Default)]
 pub(super) struct Presence {
-    /// Room time of its last sign, ms.
+    /// Room time of its last sign, ms: see [`Line::alive`].
     pub heard: Option<f64>,
     pub here: bool,
+    /// See [`Line::trip`].
+    trip: f64,
 }
 
 impl Presence {
-    /// Notes a sign; the gap in ms when it had been lost.
-    fn hear(&mut self, now: f64) -> Option<f64> {
-        let gap = self.heard.filter(|_| !self.here).map(|heard| now - heard);
-        self.heard = Some(now);
+    /// Notes a sign of `line`; the gap in ms when it had been lost. A sign that is older than `limit` is none: it was on its way
+    /// for so long that nobody knows who is there.
+    fn hear(&mut self, line: &Line, now: f64, limit: f64) -> Option<f64> {
+        let (last, sign) = (self.heard, line.alive);
+        self.trip = line.trip.min(MOST_TRIP_MS);
+        self.heard = Some(last.map_or(sign, |last| last.max(sign)));
+        if self.here || now - sign >= limit + self.trip {
+            return None;
+        }
         self.here = true;
-        gap
+        last.map(|last| sign - last)
     }
 
     /// When it counts as lost.
     fn due(&self, live_since: f64, limit: f64) -> Option<f64> {
         let heard = self.heard.filter(|_| self.here)?;
-        Some(heard.max(live_since) + limit)
+        Some(heard.max(live_since) + limit + self.trip)
+    }
+
+    /// Until when its last sign is no older than `limit` and the round trip.
+    fn fresh_until(&self, limit: f64) -> Option<f64> {
+        self.heard.filter(|_| self.here).map(|heard| heard + limit + self.trip)
     }
 }
 
@@ -73,9 +90,27 @@ impl Room {
         if self.is_live() { limit } else { limit + SLOW_BEAT_MS }
     }
 
-    /// Whether a socket was heard within the limit for desks.
+    /// Whether the page of a socket was there within the limit for desks.
     pub(super) fn heard_lately(&self, line: &Line) -> bool {
-        self.now - line.heard <= self.patience(SILENCE_MS)
+        self.now - line.alive <= self.patience(SILENCE_MS) + line.trip.min(MOST_TRIP_MS)
+    }
+
+    /// The desk's last sign is so new that the stage would start a set on it.
+    pub(super) fn desk_is_fresh(&self) -> bool {
+        self.desk_presence.fresh_until(START_SILENCE_MS).is_some_and(|until| self.now < until)
+    }
+
+    /// The stage was heard lately, by the measure of a live room, and knows the room's time.
+    pub(super) fn stage_is_fresh(&self) -> bool {
+        self.stage.as_ref().is_some_and(|stage| stage.line.in_step)
+            && self.stage_presence.fresh_until(STAGE_SILENCE_MS).is_some_and(|until| self.now < until)
+    }
+
+    /// When either of the two ends by time alone.
+    pub(super) fn fresh_due(&self) -> Option<f64> {
+        let desk = self.desk_presence.fresh_until(START_SILENCE_MS);
+        let stage = self.stage_presence.fresh_until(STAGE_SILENCE_MS);
+        [desk, stage].into_iter().flatten().filter(|&until| until > self.now).min_by(f64::total_cmp)
     }
 
     pub(super) fn notice_silence(&mut self) {
@@ -109,24 +144,41 @@ impl Room {
         }
     }
 
-    /// A sign of the desk in control. The stage starts nothing and soon stops while the last it knows of is old, so it does not wait
-    /// for its next beat.
+    /// Takes in the last sign of the desk in control. The stage starts nothing and soon stops while the last it knows of is old, so it
+    /// does not wait for its next beat.
     pub(super) fn desk_sign(&mut self) {
-        let silent = self.desk_presence.heard.is_none_or(|heard| self.now - heard > NEWS_MS);
-        if silent
-            && self.is_live()
-            && let Some(stage) = &mut self.stage
-        {
-            stage.line.beat_at(self.now);
+        let (now, limit) = (self.now, self.patience(SILENCE_MS));
+        let Some(desk) = self.desks.iter().find(|desk| Some(desk.id) == self.control) else {
+            return;
+        };
+        let known = self.desk_presence.heard;
+        let silent = known.is_none_or(|heard| now - heard > NEWS_MS + self.desk_presence.trip);
+        let gap = self.desk_presence.hear(&desk.line, now, limit);
+        if silent && self.desk_presence.heard > known {
+            self.beat_to_stage();
         }
-        if let Some(gap) = self.desk_presence.hear(self.now) {
+        if let Some(gap) = gap {
             self.came_back(gap, MomentKind::DeskBack);
         }
     }
 
-    /// A sign of the stage.
+    /// The stage hears at once how long the desk has been silent.
+    pub(super) fn beat_to_stage(&mut self) {
+        let now = self.now;
+        if self.is_live()
+            && let Some(stage) = &mut self.stage
+        {
+            stage.line.beat_at(now);
+        }
+    }
+
+    /// Takes in the last sign of the stage.
     pub(super) fn stage_sign(&mut self) {
-        if let Some(gap) = self.stage_presence.hear(self.now) {
+        let (now, limit) = (self.now, self.patience(STAGE_SILENCE_MS));
+        let Some(stage) = &self.stage else {
+            return;
+        };
+        if let Some(gap) = self.stage_presence.hear(&stage.line, now, limit) {
             self.came_back(gap, MomentKind::StageBack);
         }
     }
@@ -156,13 +208,14 @@ impl Room {
     pub(super) fn send_beats(&mut self) {
         let (now, live) = (self.now, self.is_live());
         for desk in &mut self.desks {
-            if let Some(beat) = desk.line.beat(now, live, None) {
+            if let Some(beat) = desk.line.beat(now, live, (None, 0.0)) {
                 self.effects.push(Effect::ToDesk(desk.id, ToDesk::Beat(beat)));
             }
         }
         let silent = self.desk_presence.heard.map(|heard| now - heard);
+        let of_desk = (silent, self.desk_presence.trip);
         if let Some(stage) = &mut self.stage
-            && let Some(beat) = stage.line.beat(now, live, silent)
+            && let Some(beat) = stage.line.beat(now, live, of_desk)
         {
             self.effects.push(Effect::ToStage(stage.id, ToStage::Beat(beat)));
         }

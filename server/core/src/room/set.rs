@@ -3,13 +3,14 @@
 use super::{Cause, Effect, PAUSE_MS, RECORD_WAIT_MS, Room, StopNews, StoppedBy};
 use crate::safety::REST_MS;
 use crate::timeline::{Goal, NoRoom};
-use crate::wire::{Ending, Length, Plan, Refusal, SetView, Timeline};
+use crate::wire::{Ending, Length, Plan, Refusal, RoomState, SetView, Timeline};
 
 /// More pieces than this in one set come from a held key, not from a decision.
-const MOST_SEGMENTS: usize = 240;
+pub(super) const MOST_SEGMENTS: usize = 240;
 
 /// A set that is being written to the record.
 #[derive(Debug)]
+#[cfg_attr(test, derive(Clone))]
 pub(super) struct Starting {
     number: u32,
     plan: Plan,
@@ -20,6 +21,7 @@ pub(super) struct Starting {
 
 /// A set that was given up before it was known to be in the record.
 #[derive(Debug)]
+#[cfg_attr(test, derive(Clone))]
 pub(super) struct Orphan {
     number: u32,
     ending: Ending,
@@ -27,6 +29,7 @@ pub(super) struct Orphan {
 
 /// A set that runs or ran.
 #[derive(Debug)]
+#[cfg_attr(test, derive(Clone))]
 pub(super) struct LiveSet {
     pub id: String,
     pub number: u32,
@@ -37,6 +40,8 @@ pub(super) struct LiveSet {
     pub base_cycles: Option<u32>,
     pub end_asked: bool,
     pub ended: Option<Ending>,
+    /// The client's page has said that it moves, sounds or taps.
+    pub seen: bool,
     orders: u32,
 }
 
@@ -55,6 +60,7 @@ impl LiveSet {
             base_cycles,
             end_asked: false,
             ended: None,
+            seen: false,
             orders: 0,
         }
     }
@@ -63,8 +69,14 @@ impl LiveSet {
         SetView { id: self.id.clone(), number: self.number, plan: self.plan, timeline: self.timeline.clone(), ended: self.ended }
     }
 
-    pub fn is_easing(&self, now: f64) -> bool {
-        self.end_asked || self.timeline.eases_at().is_some_and(|at| now >= at)
+    /// The state word while it runs.
+    pub fn state(&self, now: f64) -> RoomState {
+        let eases = self.end_asked || self.timeline.eases_at().is_some_and(|at| now >= at);
+        match (self.seen, eases) {
+            (false, _) => RoomState::Starting,
+            (true, false) => RoomState::Running,
+            (true, true) => RoomState::Easing,
+        }
     }
 
     /// Whether the timeline changed.
@@ -153,6 +165,8 @@ impl Room {
         self.set = Some(LiveSet::new(id, number, starting.plan, at));
         self.stopped = None;
         self.stop_news = StopNews::None;
+        // What the stage knows of the desk must be new when it looks whether it may show this.
+        self.beat_to_stage();
         self.record_ordered(Cause::Started);
         self.answer(starting.desk, starting.order, None);
     }

@@ -20,15 +20,19 @@ const MOST_MS: f64 = 1e12;
 const ARRIVING: usize = 4;
 
 #[derive(Debug)]
+#[cfg_attr(test, derive(Clone))]
 pub(super) struct Stage {
     pub id: u64,
     pub line: Line,
     pub device: Device,
+    /// Its page has said that it shows the last set, and not yet that this is at rest.
+    pub shows: bool,
 }
 
 /// A client's socket that has not said hello. A page that gave up waiting for one has opened another since, and on a slow
 /// line the one it gave up may open later: so a socket takes a page's place only once a page speaks through it.
 #[derive(Debug)]
+#[cfg_attr(test, derive(Clone))]
 pub(super) struct Arriving {
     pub id: u64,
     pub line: Line,
@@ -84,8 +88,8 @@ impl Room {
         }
         if let Some(at) = self.arriving.iter().position(|one| one.id == id) {
             let Arriving { id, mut line } = self.arriving.remove(at);
-            line.greet(self.now);
-            self.stage = Some(Stage { id, line, device });
+            line.greet(self.now, wire);
+            self.stage = Some(Stage { id, line, device, shows: false });
         }
         self.fit_plan();
         self.stage_sign();
@@ -94,12 +98,20 @@ impl Room {
     }
 
     fn greeted_said(&mut self, said: FromStage) -> Result<(), &'static str> {
-        self.stage_sign();
         match said {
             FromStage::Hello { .. } => Err("hello comes once"),
             FromStage::Beat(reply) => self.stage_answered(reply),
             FromStage::Device { device } => self.device_changed(device),
             said if self.seat == SeatState::Admitted => self.admitted_said(said),
+            // Somebody at the door may say that it is too much: the desk reads it before it admits them.
+            FromStage::Ready if self.seat == SeatState::Waiting => {
+                self.client_ready();
+                Ok(())
+            }
+            FromStage::Stop if self.seat == SeatState::Waiting => {
+                self.client_stop();
+                Ok(())
+            }
             _ => Err("not admitted"),
         }
     }
@@ -118,10 +130,11 @@ impl Room {
 
     fn stage_answered(&mut self, reply: BeatReply) -> Result<(), &'static str> {
         let (now, seq) = (self.now, self.seq);
-        match &mut self.stage {
-            Some(stage) => stage.line.answered(reply, now, seq),
-            None => Ok(()),
+        if let Some(stage) = &mut self.stage {
+            stage.line.answered(reply, now, seq)?;
+            self.stage_sign();
         }
+        Ok(())
     }
 
     fn device_changed(&mut self, device: Device) -> Result<(), &'static str> {
@@ -137,7 +150,7 @@ impl Room {
     }
 
     fn client_ready(&mut self) {
-        if self.is_live() && self.need_ready {
+        if self.is_open() && self.need_ready {
             self.need_ready = false;
             self.record_moment(MomentKind::ClientReady);
         }
@@ -146,7 +159,7 @@ impl Room {
     /// The page repeats its stop until a view shows it; only the first one counts.
     fn client_stop(&mut self) {
         let known = !self.is_active() && self.need_ready && self.stopped == Some(StoppedBy::Client);
-        if self.is_live() && !known {
+        if self.is_open() && !known {
             self.end_set(Ending::StoppedByClient);
             self.note_stop(Ending::StoppedByClient);
             self.need_ready = true;
@@ -158,7 +171,7 @@ impl Room {
 
     fn interrupted(&mut self, cause: Interruption) {
         let active = self.is_active();
-        let tap = needs_tap(cause, active);
+        let tap = needs_tap(cause);
         if self.is_live() && (active || (tap && !self.need_ready)) {
             self.end_set(ending_of(cause));
             self.need_ready |= tap;
@@ -184,7 +197,11 @@ impl Room {
         if !sane {
             return Err("an impossible showing");
         }
-        if self.set.as_ref().is_some_and(|set| set.id == showing.set) {
+        if let Some(set) = self.set.as_mut().filter(|set| set.id == showing.set) {
+            set.seen |= showing.moving && (showing.rate > 0.0 || showing.phase > 0.0);
+            if let Some(stage) = &mut self.stage {
+                stage.shows = showing.moving;
+            }
             for desk in self.desks.iter().filter(|desk| desk.line.greeted) {
                 let message = ToDesk::Showing(showing.clone());
                 self.effects.push(Effect::ToDesk(desk.id, message));
@@ -203,10 +220,26 @@ impl Room {
         if !facts.iter().all(|fact| self.known_sets.contains(&fact.set)) {
             return Err("evidence of a set of another session");
         }
+        for fact in &facts {
+            self.seen_by(fact);
+        }
         if !facts.is_empty() {
             self.effects.push(Effect::KeepEvidence(facts));
         }
         Ok(())
+    }
+
+    /// The first motion and the rest are told as facts too, and may come sooner.
+    fn seen_by(&mut self, evidence: &Evidence) {
+        if let Some(set) = self.set.as_mut().filter(|set| set.id == evidence.set)
+            && let Some(stage) = &mut self.stage
+        {
+            // The page tells facts again until they are kept, so one that says that it moved says nothing of this moment.
+            match evidence.fact {
+                Fact::Shown { .. } | Fact::Second { .. } => set.seen = true,
+                Fact::Rested { .. } => stage.shows = false,
+            }
+        }
     }
 
     pub(super) fn kept(&mut self, set: String, seq: u32) {
@@ -218,11 +251,11 @@ impl Room {
 }
 
 /// Whether the client taps Ready before the next set. A lost full screen may be the client's
-/// Escape, which browsers keep to themselves, so during a set it counts like a Stop.
-fn needs_tap(cause: Interruption, during_set: bool) -> bool {
+/// Escape, which browsers keep to themselves, so it counts like a Stop: the page tells it only of a set that it shows, and
+/// waits for the tap though the room may have seen that set end a moment before.
+fn needs_tap(cause: Interruption) -> bool {
     match cause {
-        Interruption::Hidden | Interruption::SoundLost => true,
-        Interruption::FullScreenLeft => during_set,
+        Interruption::Hidden | Interruption::SoundLost | Interruption::FullScreenLeft => true,
         Interruption::Resized | Interruption::Silence => false,
     }
 }

@@ -1,10 +1,14 @@
 //! The room in virtual time, with pages that answer as real ones do.
 
+mod answers;
 mod breaches;
 mod changes;
+mod earlier;
 mod joining;
 mod play;
 mod schedules;
+mod shown;
 mod silence;
 mod starting;
 mod stopping;
+mod witness;

@@ -2,7 +2,7 @@
 
 use super::{Effect, Room, StoppedBy};
 use crate::optics;
-use crate::wire::{DeskView, Device, Needs, Plan, RoomState, SeatState, SetView, StageView, ToDesk, ToStage};
+use crate::wire::{DeskView, Device, Ending, Needs, Plan, Refusal, RoomState, SeatState, SetView, StageView, ToDesk, ToStage};
 
 /// How far the news of the client's stop has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -33,6 +33,7 @@ impl StopNews {
 pub(super) struct Face {
     state: RoomState,
     needs: Needs,
+    refused: Option<Refusal>,
     plan: Plan,
     set: Option<SetView>,
     control: Option<u64>,
@@ -40,7 +41,11 @@ pub(super) struct Face {
     desk_here: bool,
     desk_knows: bool,
     seat: SeatState,
-    seat_asked_for: bool,
+    seat_id: Option<String>,
+    asking: Option<String>,
+    record_refuses: bool,
+    clock_set: f64,
+    record_waits: bool,
     stage_here: bool,
     device: Option<Device>,
     eyes_locked: bool,
@@ -50,37 +55,61 @@ pub(super) struct Face {
 
 impl Room {
     pub(super) fn needs(&self) -> Needs {
+        let device = self.stage.as_ref().map(|stage| stage.device);
+        let Plan { channels, comfort, .. } = self.plan;
+        // While a set runs, silence ends it. It is no longer a matter of starting one.
+        let idle = self.is_live() && !self.is_active();
         Needs {
             sight: self.need_sight,
             client_ready: self.need_ready,
-            stage: !self.stage_presence.here,
-            check: self.stage.as_ref().is_some_and(|stage| stage.device.checking),
+            stage: !self.stage_presence.here || (idle && !self.stage_is_fresh()),
+            check: device.is_some_and(|device| device.checking),
             pause: self.now < self.pause_until,
+            desk: idle && !self.desk_is_fresh(),
+            rest: idle && self.stage.as_ref().is_some_and(|stage| stage.shows),
+            motion: channels.eyes && device.is_some_and(|device| device.reduced_motion),
+            sound: !channels.eyes
+                && device.is_some_and(|device| !(device.sound || channels.hands && comfort.vibration && device.vibration)),
         }
     }
 
+    /// The state word. `Ready` is what [`Room::may_start`] says and nothing else.
     pub(super) fn state(&self) -> RoomState {
-        let idle = || match (self.stage_presence.here, self.stopped) {
-            (false, _) => RoomState::LinkLost,
-            (true, Some(StoppedBy::Client)) => RoomState::StoppedByClient,
-            (true, Some(StoppedBy::Other)) => RoomState::Stopped,
-            (true, None) => RoomState::Ready,
-        };
         if self.closed.is_some() {
-            RoomState::Closed
-        } else if self.seat != SeatState::Admitted {
-            RoomState::Waiting
-        } else if self.starting.is_some() {
-            RoomState::Starting
-        } else {
-            self.running().map_or_else(idle, |set| if set.is_easing(self.now) { RoomState::Easing } else { RoomState::Running })
+            return RoomState::Closed;
         }
+        match self.seat {
+            SeatState::Empty => RoomState::Waiting,
+            SeatState::Waiting => RoomState::AtTheDoor,
+            SeatState::Left => RoomState::Left,
+            SeatState::Admitted if self.starting.is_some() => RoomState::Starting,
+            SeatState::Admitted => self.running().map_or_else(|| self.standing(), |set| set.state(self.now)),
+        }
+    }
+
+    /// The word while no set runs.
+    fn standing(&self) -> RoomState {
+        match self.stopped {
+            _ if !self.stage_presence.here => RoomState::LinkLost,
+            Some(StoppedBy::Client) => RoomState::StoppedByClient,
+            Some(StoppedBy::Other) => RoomState::Stopped,
+            None if self.still_eases() => RoomState::Easing,
+            None if self.may_start(self.control).is_ok() => RoomState::Ready,
+            None => RoomState::Hold,
+        }
+    }
+
+    /// The last set came to its end here, and the client's page has still to say so.
+    fn still_eases(&self) -> bool {
+        let meant = self.set.as_ref().is_some_and(|set| matches!(set.ended, Some(Ending::Done | Ending::EndedByClinician)));
+        meant && self.stage.as_ref().is_some_and(|stage| stage.shows)
     }
 
     fn face(&self) -> Face {
         Face {
             state: self.state(),
             needs: self.needs(),
+            refused: self.may_start(self.control).err(),
             plan: self.active_plan().unwrap_or(self.plan),
             set: self.set.as_ref().map(|set| set.view()),
             control: self.control,
@@ -88,7 +117,11 @@ impl Room {
             desk_here: self.desk_presence.here,
             desk_knows: self.stop_news == StopNews::Known,
             seat: self.seat,
-            seat_asked_for: self.seat_asked_for,
+            seat_id: self.seat_id.clone(),
+            asking: self.asking.clone(),
+            record_refuses: self.record_refuses,
+            clock_set: self.clock_set,
+            record_waits: self.record_waits,
             stage_here: self.stage_presence.here,
             device: self.stage.as_ref().map(|stage| stage.device),
             eyes_locked: self.eyes_locked,
@@ -99,8 +132,8 @@ impl Room {
 
     /// Sends the whole to everybody when anything changed, and to those who wait for it.
     pub(super) fn publish(&mut self) {
-        let Needs { sight, client_ready, pause, .. } = self.needs();
-        if !(sight || client_ready || pause) {
+        let Needs { sight, client_ready, pause, rest, .. } = self.needs();
+        if !(sight || client_ready || pause || rest) {
             self.stopped = None;
         }
         let face = self.face();
@@ -121,7 +154,7 @@ impl Room {
             let line = &self.desks[i].line;
             if line.greeted && (changed || line.wants_view) {
                 let id = self.desks[i].id;
-                let view = self.desk_view(face, id);
+                let view = self.desk_view(face, id).for_page(line.wire);
                 self.desks[i].line.view_sent(seq);
                 self.effects.push(Effect::ToDesk(id, ToDesk::View(view)));
             }
@@ -132,23 +165,36 @@ impl Room {
             && (changed || stage.line.wants_view)
         {
             stage.line.view_sent(seq);
-            self.effects.push(Effect::ToStage(stage.id, ToStage::View(view)));
+            self.effects.push(Effect::ToStage(stage.id, ToStage::View(view.for_page(stage.line.wire))));
         }
     }
 
     fn desk_view(&self, face: &Face, desk: u64) -> DeskView {
         let plan = face.plan;
+        let in_control = face.control == Some(desk);
+        // What is true of the desk in control is not of one that watches: its key starts nothing.
+        let (state, refused) = match face.state {
+            RoomState::Ready if !in_control => (RoomState::Hold, Some(Refusal::NotInControl)),
+            state if !in_control => (state, Some(Refusal::NotInControl)),
+            state => (state, face.refused.clone()),
+        };
         DeskView {
             epoch: self.epoch,
             seq: self.seq,
-            state: face.state,
+            state,
             needs: face.needs,
+            refused,
             plan,
             set: face.set.clone(),
-            in_control: face.control == Some(desk),
+            in_control,
             other_desk: face.desks > 1,
             seat: face.seat,
-            seat_asked_for: face.seat_asked_for,
+            seat_asked_for: face.asking.is_some(),
+            seat_id: face.seat_id.clone(),
+            asking: face.asking.clone(),
+            record_refuses: face.record_refuses,
+            clock_set: face.clock_set,
+            record_waits: face.record_waits,
             stage_here: face.stage_here,
             stage_heard: self.stage_presence.heard,
             device: face.device,

@@ -44,6 +44,11 @@ pub enum FromDesk {
     },
     /// The answer to a beat.
     Beat(BeatReply),
+    /// What the room before this one showed of its last set and may not have been able to write down.
+    HandBack {
+        /// As it was shown last.
+        set: Box<SetView>,
+    },
     /// An order. Refused when `epoch` is not the room's. The same `id` twice acts once.
     Order {
         /// The room's epoch that the desk saw when the key was pressed.
@@ -88,6 +93,7 @@ pub enum Refusal {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS), ts(export))]
 #[serde(rename_all = "snake_case", tag = "type")]
+#[expect(clippy::large_enum_variant, reason = "nothing else is sent as often as what is large")]
 pub enum ToDesk {
     /// See [`Beat`].
     Beat(Beat),
@@ -111,12 +117,14 @@ pub enum ToDesk {
 #[cfg_attr(test, derive(ts_rs::TS), ts(export))]
 #[serde(rename_all = "snake_case")]
 pub enum SeatState {
-    /// Nobody has used the link.
+    /// Nobody has it.
     Empty,
     /// Somebody waits to be admitted.
     Waiting,
     /// Admitted.
     Admitted,
+    /// The client gave it up by their own press of Leave.
+    Left,
 }
 
 /// The room as the desk knows it.
@@ -131,6 +139,9 @@ pub struct DeskView {
     pub state: RoomState,
     /// See [`Needs`].
     pub needs: Needs,
+    /// How a start by this desk would be answered at this moment; `None`: it would be carried out.
+    #[serde(default)]
+    pub refused: Option<Refusal>,
     /// The plan of the next set; while one runs, of that one.
     pub plan: Plan,
     /// The set that runs, or the last one.
@@ -143,9 +154,24 @@ pub struct DeskView {
     pub seat: SeatState,
     /// A second device asks for the seat.
     pub seat_asked_for: bool,
+    /// The device that has the seat: what is to be admitted.
+    #[serde(default)]
+    pub seat_id: Option<String>,
+    /// The device that asks for the seat: what the seat is to be moved to.
+    #[serde(default)]
+    pub asking: Option<String>,
+    /// Nothing gets into the record any more. Nothing starts; what ran was stopped.
+    #[serde(default)]
+    pub record_refuses: bool,
+    /// The server's clock was set while this room was open, by so many seconds: times in the record may be wrong.
+    #[serde(default)]
+    pub clock_set: f64,
+    /// The record does not answer: what is entered now waits, and nothing starts. What runs goes on under the desk's hand.
+    #[serde(default)]
+    pub record_waits: bool,
     /// The stage's socket is open and was heard lately.
     pub stage_here: bool,
-    /// Room time when the stage was last heard.
+    /// Room time of the stage's last sign of life: when the last beat was sent that it has answered.
     pub stage_heard: Option<f64>,
     /// What the stage found out about itself.
     pub device: Option<Device>,

@@ -129,4 +129,18 @@ pub struct SessionLog {
     pub sets: Vec<LogSet>,
     /// In order of keeping, corrected and taken-back ones included.
     pub entries: Vec<KeptEntry>,
+    /// What the course of the session starts from.
+    pub start: Start,
+    /// A re-evaluation in this session is of another target than the session's, and no part of its course.
+    pub other_reevaluated: bool,
+}
+
+/// The assessment of the session's target, where nothing was rated between it and the session.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+pub struct Start {
+    /// SUD, 0 to 10.
+    pub sud: Option<u8>,
+    /// VOC, 1 to 7.
+    pub voc: Option<u8>,
 }

@@ -67,6 +67,13 @@ pub struct Plan {
     pub comfort: Comfort,
 }
 
+impl Channels {
+    /// `width` where a dot moves, which is for the eyes alone; tones and taps have none.
+    pub fn seen(self, width: f64) -> Option<f64> {
+        self.eyes.then_some(width)
+    }
+}
+
 /// One piece of the stimulus: the rate goes linearly from `rate_from` to `rate_to`.
 ///
 /// Within a segment, with `s` = seconds since `starts_at` and `d` = `lasts` in seconds,
@@ -118,6 +125,17 @@ pub enum Ending {
     HardLimit,
     /// Nothing was heard of its end: the server stopped meanwhile.
     Unknown,
+}
+
+impl Ending {
+    /// It was stopped, by somebody or by a guard, before an end that was foreseen. The time limit eases a set
+    /// out like any planned end, and what is not known is not counted as a stop.
+    pub const fn is_stop(self) -> bool {
+        match self {
+            Self::Done | Self::EndedByClinician | Self::HardLimit | Self::Unknown => false,
+            Self::StoppedByClinician | Self::StoppedByClient | Self::CannotSee | Self::PageInterrupted | Self::LinkLost => true,
+        }
+    }
 }
 
 /// A set as both pages see it.

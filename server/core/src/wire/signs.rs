@@ -14,8 +14,13 @@ pub struct Beat {
     pub sent: f64,
     /// The last answer the server has from this page.
     pub echo: Option<Echo>,
-    /// To the stage alone: ms since the desk in control was last heard, `None` if there is none.
+    /// To the stage alone: ms since the desk in control was last known to be there, which is when the beat was sent that it
+    /// answered last. However long the answer took, the desk was there no earlier. `None`: there is no desk.
     pub desk_silent: Option<f64>,
+    /// To the stage alone: how much of that was the way of the beat and its answer, as far as it is usual on the desk's line, ms.
+    /// So much silence is no silence.
+    #[serde(default)]
+    pub desk_trip: f64,
 }
 
 /// What the server knows of a page's answer to an earlier beat: the page-to-server half of the

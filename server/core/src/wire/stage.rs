@@ -43,7 +43,7 @@ pub struct Device {
 pub struct Showing {
     /// The set it belongs to.
     pub set: String,
-    /// Whether anything moves or sounds.
+    /// Whether a set is shown: the rest before its first motion included.
     pub moving: bool,
     /// Page's own estimate of the room time of this reading.
     pub at: f64,

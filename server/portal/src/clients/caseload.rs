@@ -5,15 +5,15 @@ use axum::extract::State;
 use axum::response::Html;
 use uuid::Uuid;
 
-use super::request::Asks;
-use super::{my_rehearsal, queries, zone};
+use super::{my_rehearsal, queries};
 use crate::app::App;
 use crate::error::Error;
+use crate::forms::Asks;
 use crate::page::{Frame, page};
 use crate::seal::Field;
-use crate::sessions::When;
 use crate::signin::{Member, Role};
 use crate::subject::Act;
+use crate::when::When;
 
 /// What the list is narrowed to.
 #[derive(Default, serde::Deserialize)]
@@ -60,7 +60,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     member.needs(Role::Clinician)?;
     let archived = wanted.archived == "1";
     let mut tx = app.database.act(&member.subject, Act::new("caseload.view")).await?;
-    let when = When::in_zone(zone(&mut tx).await?.name());
+    let when = When::in_practice(&mut tx).await?;
     let rows = queries::caseload(&mut tx, archived).await?;
     let rehearsal = my_rehearsal(&mut tx).await?;
     tx.commit().await?;

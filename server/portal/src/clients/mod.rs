@@ -6,16 +6,11 @@ mod form;
 mod queries;
 mod record;
 mod rehearsal;
-mod request;
-
-pub(crate) use form::{list, notice, now_stands};
-pub(crate) use request::{Against, Id, Sent, version};
 
 pub use change::archive_client;
 pub use rehearsal::{is_rehearsal, my_rehearsal, rehearsal};
 
 use axum::routing::{get, post};
-use chrono_tz::Tz;
 use uuid::Uuid;
 
 use crate::app::{App, Routes, Rule};
@@ -24,6 +19,7 @@ use crate::ids::new_id;
 use crate::seal::{ClientKey, Field, Opened, PracticeKey, Private, SealError};
 use crate::signin::Role;
 use crate::subject::{Act, Subject, Tx};
+use crate::when::When;
 
 /// Who a client is and how to reach somebody. All of it is sealed; an empty text means "not given". As it is
 /// read, each may turn out not to open.
@@ -174,7 +170,7 @@ enum Kind {
 async fn add(tx: &mut Tx, app: &App, client: Uuid, new: &NewClient, kind: Kind) -> Result<(), Error> {
     let (key, wrapped) = app.key.new_client_key(&app.world, client)?;
     let sealed = seal(app, &key, client, 1, &new.details)?;
-    let opened_on = app.world.now().with_timezone(&zone(tx).await?).date_naive();
+    let opened_on = When::in_practice(tx).await?.date(&app.world.now());
     queries::take_on(tx, new_id(&app.world), client, kind).await.map_err(refused)?;
     queries::insert_client(tx, client, opened_on, new.cautions).await?;
     queries::insert_key(tx, client, PracticeKey::ID, &wrapped).await?;
@@ -216,14 +212,6 @@ pub async fn must_be_open(tx: &mut Tx, client: Uuid) -> Result<(), Error> {
         return Err(Error::Conflict("This client's record is archived, so nothing new can be added. Restore the record first."));
     }
     Ok(())
-}
-
-/// The time zone of the practice's days.
-///
-/// # Errors
-/// [`Error::Inconsistent`] when the practice names a zone that does not exist.
-pub async fn zone(tx: &mut Tx) -> Result<Tz, Error> {
-    queries::zone(tx).await?.parse().map_err(|_| Error::Inconsistent("practice.zone"))
 }
 
 /// The details of one row at one version, sealed.

@@ -103,10 +103,6 @@ pub(super) async fn lock(tx: &mut Tx, client: Uuid) -> Result<Option<bool>, sqlx
         .await
 }
 
-pub(super) async fn zone(tx: &mut Tx) -> Result<String, sqlx::Error> {
-    sqlx::query_scalar!("SELECT zone FROM practice").fetch_one(&mut **tx).await
-}
-
 /// What stands in clear about a client.
 pub(super) struct ClientRow {
     pub(super) number: i32,
@@ -195,9 +191,8 @@ pub(super) struct CaseRow {
 pub(super) async fn caseload(tx: &mut Tx, archived: bool) -> Result<Vec<CaseRow>, Error> {
     let rows = sqlx::query!(
         r#"SELECT c.id, c.number, c.seizures, c.eye_condition, k.wrapped, d.name, d.addressed_as, d.version AS details_version,
-             (SELECT count(*) FROM target t WHERE t.client_id = c.id AND t.archived_at IS NULL AND t.status <> 'complete') AS "open_targets!",
-             (SELECT max(s.opened_at) FROM session s WHERE s.client_id = c.id) AS last_session
-           FROM client c JOIN client_key k ON k.client_id = c.id JOIN client_details d ON d.client_id = c.id
+             n.open AS "open_targets!", n.last_at AS last_session
+           FROM client c JOIN client_count n ON n.client_id = c.id JOIN client_key k ON k.client_id = c.id JOIN client_details d ON d.client_id = c.id
            WHERE c.id IN (SELECT access.my_clients()) AND c.id NOT IN (SELECT access.rehearsals()) AND (c.archived_at IS NOT NULL) = $1"#,
         archived
     )
@@ -238,7 +233,7 @@ pub(super) async fn sessions(tx: &mut Tx, client: Uuid) -> Result<Vec<SessionRow
         SessionRow,
         r#"SELECT id, number, target_id, zone, opened_at, ended_at, closing,
              (SELECT count(*) FROM stimulus_set WHERE session_id = session.id) AS "sets!"
-           FROM session WHERE client_id = $1 ORDER BY opened_at DESC"#,
+           FROM session WHERE client_id = $1 ORDER BY seq DESC"#,
         client
     )
     .fetch_all(&mut **tx)

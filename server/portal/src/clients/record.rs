@@ -6,17 +6,18 @@ use axum::response::Html;
 use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
 
-use super::request::Id;
 use super::{Cautions, Details, details, is_rehearsal, key, queries};
 use crate::app::App;
 use crate::comfort;
 use crate::error::Error;
+use crate::forms::Id;
 use crate::page::{Frame, page};
 use crate::seal::{DOES_NOT_OPEN, Opened};
-use crate::sessions::When;
+use crate::sessions::closing_words;
 use crate::signin::Member;
 use crate::subject::Act;
 use crate::targets::{self, Target};
+use crate::when::When;
 
 #[derive(Template)]
 #[template(path = "clients/record.html")]
@@ -129,12 +130,6 @@ fn session_line(session: queries::SessionRow, targets: &[Target]) -> SessionLine
         zone: when.zone(&at),
         target: target.map(|target| target.words.label.shown().to_owned()).unwrap_or_default(),
         sets: session.sets,
-        closing: match (session.ended_at, session.closing.as_deref()) {
-            (None, _) => "still open",
-            (_, Some("complete")) => "complete",
-            (_, Some("incomplete")) => "incomplete",
-            (_, Some("no_reprocessing")) => "no reprocessing",
-            _ => "not recorded",
-        },
+        closing: closing_words(session.ended_at.is_some(), session.closing.as_deref()),
     }
 }

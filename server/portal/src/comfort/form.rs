@@ -2,20 +2,20 @@
 
 use askama::Template;
 use axum::extract::State;
-use axum::http::StatusCode;
-use axum::response::{IntoResponse, Redirect, Response};
+use axum::response::{IntoResponse, Response};
 use leeward_core::safety;
 use leeward_core::wire::{Comfort, Length, Plan};
 use uuid::Uuid;
 
-use super::{COLOURS, Choice, PATHS, SWEEPS, Sheet, TIMBRES, keep, named, of, sheet};
+use super::{COLOURS, Choice, PATHS, SWEEPS, Sheet, TIMBRES, change, named, of, sheet};
 use crate::app::App;
-use crate::clients::{self, Id, Sent, list, notice, now_stands, version};
+use crate::clients;
 use crate::error::Error;
-use crate::forms::Problems;
+use crate::forms::{Again, Edit, Fields, Id, Problems, Sent, answer, list, version};
+use crate::once::{Answer, Once};
 use crate::page::{Frame, page};
 use crate::signin::Member;
-use crate::subject::Act;
+use crate::subject::{Act, Tx};
 
 /// As it was typed.
 #[derive(Clone, Default, serde::Deserialize)]
@@ -85,24 +85,38 @@ impl Typed {
         };
         sheet().ok_or(problems)
     }
+}
 
-    /// Beside each field that now stands differently in the record: how it stands there.
-    fn differences(&self, kept: &Self) -> Problems {
-        let mut problems = Problems::default();
-        for (name, typed, kept) in [
-            ("path", &self.path, &kept.path),
-            ("dot", &self.dot, &kept.dot),
-            ("sweep", &self.sweep, &kept.sweep),
-            ("colours", &self.colours, &kept.colours),
-            ("timbre", &self.timbre, &kept.timbre),
-            ("pitch", &self.pitch, &kept.pitch),
-            ("tone_ms", &self.tone_ms, &kept.tone_ms),
-            ("level", &self.level, &kept.level),
-            ("vibration", &self.vibration, &kept.vibration),
-        ] {
-            now_stands(&mut problems, name, &typed.replace('_', " "), &kept.replace('_', " "));
-        }
-        problems
+impl Fields for Typed {
+    const LABELS: &'static [(&'static str, &'static str)] = &[
+        ("path", "Path"),
+        ("dot", "Dot"),
+        ("sweep", "Sweep"),
+        ("colours", "Colours"),
+        ("timbre", "Timbre"),
+        ("pitch", "Pitch"),
+        ("tone_ms", "Length of a tone"),
+        ("level", "Level"),
+        ("vibration", "Vibration"),
+    ];
+
+    fn shown(&self, name: &str) -> String {
+        let field = match name {
+            "path" => &self.path,
+            "dot" => &self.dot,
+            "sweep" => &self.sweep,
+            "colours" => &self.colours,
+            "timbre" => &self.timbre,
+            "pitch" => &self.pitch,
+            "tone_ms" => &self.tone_ms,
+            "level" => &self.level,
+            _ => &self.vibration,
+        };
+        field.replace('_', " ")
+    }
+
+    fn version(&mut self) -> &mut String {
+        &mut self.version
     }
 }
 
@@ -118,40 +132,30 @@ struct FormPage {
 
 impl FormPage {
     fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
-        const LABELS: [(&str, &str); 9] = [
-            ("path", "Path"),
-            ("dot", "Dot"),
-            ("sweep", "Sweep"),
-            ("colours", "Colours"),
-            ("timbre", "Timbre"),
-            ("pitch", "Pitch"),
-            ("tone_ms", "Length of a tone"),
-            ("level", "Level"),
-            ("vibration", "Vibration"),
-        ];
-        list(&LABELS, &self.problems)
+        list::<Typed>(&self.problems)
     }
 
-    fn answer(&self, status: StatusCode) -> Result<Response, Error> {
-        Ok((status, page(self)?).into_response())
+    fn show(frame: Frame, client: Uuid, again: Again<Typed>) -> Result<Response, Error> {
+        let Again { typed, problems, notice, status } = again;
+        Ok((status, page(&Self { frame, client, typed, problems, notice })?).into_response())
     }
 }
 
 /// The form as the record fills it, or with the usual settings.
-async fn kept(member: &Member, app: &App, client: Uuid) -> Result<Typed, Error> {
-    let mut tx = app.database.act(&member.subject, Act::new("comfort.view").client(client)).await?;
-    clients::key(&mut tx, app, client).await?;
-    let kept = sheet(&mut tx, client).await?;
-    tx.commit().await?;
+async fn kept(tx: &mut Tx, client: Uuid) -> Result<Typed, Error> {
     let usual = safety::default_plan();
-    let (sheet, version) = kept.unwrap_or((Sheet { path: usual.path, dot: usual.dot, comfort: usual.comfort }, 0));
+    let usual = (Sheet { path: usual.path, dot: usual.dot, comfort: usual.comfort }, 0);
+    let (sheet, version) = sheet(tx, client).await?.unwrap_or(usual);
     Ok(Typed::of(&sheet, version))
 }
 
 /// `GET /clients/{client}/comfort`
 pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, Id(client): Id) -> Result<Response, Error> {
-    let typed = kept(&member, &app, client).await?;
-    FormPage { frame, client, typed, problems: Problems::default(), notice: "" }.answer(StatusCode::OK)
+    let mut tx = app.database.act(&member.subject, Act::new("comfort.view").client(client)).await?;
+    clients::key(&mut tx, &app, client).await?;
+    let typed = kept(&mut tx, client).await?;
+    tx.commit().await?;
+    FormPage::show(frame, client, Again::first(typed))
 }
 
 /// `POST /clients/{client}/comfort`
@@ -160,44 +164,23 @@ pub(super) async fn save(
     State(app): State<App>,
     frame: Frame,
     Id(client): Id,
-    Sent(mut typed): Sent<Typed>,
+    once: Once,
+    Sent(typed): Sent<Typed>,
 ) -> Result<Response, Error> {
-    let page = |typed, problems, notice| FormPage { frame, client, typed, problems, notice };
-    match try_save(&member, &app, client, &typed).await {
-        Ok(Edit::Saved) => Ok(Redirect::to(&format!("/clients/{client}")).into_response()),
-        Ok(Edit::Refused(problems)) => page(typed, problems, notice::LOOK).answer(StatusCode::UNPROCESSABLE_ENTITY),
-        Ok(Edit::ChangedMeanwhile(kept)) => {
-            let problems = typed.differences(&kept);
-            typed.version = kept.version;
-            page(typed, problems, notice::CHANGED).answer(StatusCode::CONFLICT)
-        }
-        Err(Error::Database(fault)) => {
-            tracing::error!(%fault, "a comfort sheet was not saved");
-            page(typed, Problems::default(), notice::unsaved(&fault)).answer(StatusCode::SERVICE_UNAVAILABLE)
-        }
-        Err(fault) => Err(fault),
-    }
+    let tried = try_save(&member, &app, client, &once, &typed).await;
+    answer(typed, tried, |again| FormPage::show(frame, client, again))
 }
 
-/// How an edit went.
-enum Edit {
-    Saved,
-    Refused(Problems),
-    ChangedMeanwhile(Box<Typed>),
-}
-
-async fn try_save(member: &Member, app: &App, client: Uuid, typed: &Typed) -> Result<Edit, Error> {
+async fn try_save(member: &Member, app: &App, client: Uuid, once: &Once, typed: &Typed) -> Result<Edit<Typed>, Error> {
+    let mut tx = app.database.act_once(&member.subject, Act::new("comfort.change").client(client), once).await?;
+    // To those who do not treat the client, the form is not there at all.
+    clients::key(&mut tx, app, client).await?;
     let sheet = match typed.check() {
         Ok(sheet) => sheet,
-        Err(problems) => {
-            // To those who do not treat the client, the form is not there at all.
-            let mut tx = app.database.look(&member.subject).await?;
-            clients::key(&mut tx, app, client).await?;
-            return Ok(Edit::Refused(problems));
-        }
+        Err(problems) => return Ok(Edit::Refused(problems)),
     };
-    if keep(app, &member.subject, client, &sheet, version(&typed.version)?).await? {
-        return Ok(Edit::Saved);
+    if !change(&mut tx, app, client, &sheet, version(&typed.version)?).await? {
+        return Ok(Edit::Changed(Box::new(kept(&mut tx, client).await?)));
     }
-    Ok(Edit::ChangedMeanwhile(Box::new(kept(member, app, client).await?)))
+    Ok(Edit::Saved(tx.commit(Answer::see(format!("/clients/{client}"))).await?))
 }

@@ -94,18 +94,22 @@ pub async fn sheet(tx: &mut Tx, client: Uuid) -> Result<Option<(Sheet, i32)>, Er
 /// [`Error::NotFound`] when the one who asks does not treat the client, [`Error::Conflict`] when the record is
 /// archived, [`Error::BadRequest`] for a sheet outside of the limits of a set, [`Error::Database`]: nothing was kept.
 pub async fn keep(app: &App, subject: &Subject, client: Uuid, sheet: &Sheet, version: i32) -> Result<bool, Error> {
-    safety::check(&sheet.applied_to(safety::default_plan()), false)
-        .map_err(|_| Error::BadRequest("These settings lie outside of the limits of a set."))?;
     let mut tx = app.database.act(subject, Act::new("comfort.change").client(client)).await?;
     clients::key(&mut tx, app, client).await?;
-    clients::must_be_open(&mut tx, client).await?;
-    // A sheet that could not be shown is not replaced.
-    queries::sheet(&mut tx, client).await?;
-    if !queries::keep(&mut tx, client, sheet, version, app.world.now()).await? {
+    if !change(&mut tx, app, client, sheet, version).await? {
         return Ok(false);
     }
     tx.commit().await?;
     Ok(true)
+}
+
+async fn change(tx: &mut Tx, app: &App, client: Uuid, sheet: &Sheet, version: i32) -> Result<bool, Error> {
+    safety::check(&sheet.applied_to(safety::default_plan()), false)
+        .map_err(|_| Error::BadRequest("These settings lie outside of the limits of a set."))?;
+    clients::must_be_open(tx, client).await?;
+    // A sheet that could not be shown is not replaced.
+    queries::sheet(tx, client).await?;
+    queries::keep(tx, client, sheet, version, app.world.now()).await
 }
 
 /// The plan that a session of `client` starts from: what the client was comfortable with last, and the

@@ -61,7 +61,7 @@ pub(super) async fn last_comfortable(tx: &mut Tx, client: Uuid) -> Result<Option
              SELECT coalesce((SELECT o.plan FROM set_order o WHERE o.set_id = s.id ORDER BY o.seq DESC LIMIT 1), s.plan) AS plan) p
            CROSS JOIN LATERAL (
              SELECT array_agg(ending) AS endings FROM (
-               SELECT ending FROM set_ending WHERE set_id = s.id
+               SELECT ending FROM set_ending WHERE set_id = s.id AND ending <> 'unknown'
                UNION ALL SELECT ending FROM set_evidence WHERE set_id = s.id AND kind = 'rested') heard) e
            WHERE s.client_id = $1 AND e.endings <@ ARRAY['done', 'ended_by_clinician']
              AND (p.plan #>> '{length,kind}' = 'open' OR (p.plan #>> '{length,cycles}')::integer > $2)

@@ -2,16 +2,16 @@
 
 use axum::Json;
 use axum::body::Bytes;
-use axum::extract::{Path, State};
+use axum::extract::State;
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
 use serde::Deserialize;
 use uuid::Uuid;
 
-use super::queries;
+use super::{follows, queries};
 use crate::app::App;
 use crate::error::Error;
-use crate::forms::{Lines, Need, Problems};
+use crate::forms::{Id, Lines, Need, Problems};
 use crate::seal::Private;
 use crate::signin::Member;
 use crate::subject::{Act, Subject};
@@ -28,17 +28,18 @@ pub struct Admission {
     pub call_back: Private,
 }
 
-/// Admits the client. Not in effect before it returns.
+/// Admits the client at this device. Not in effect before it returns. Asked again, nothing happens twice.
 ///
 /// # Errors
 /// [`Error::NotFound`] unless `subject` treats the session's client and the session is open;
-/// [`Error::Conflict`] while nobody has the seat.
-pub async fn admit(app: &App, subject: &Subject, session: Uuid, admission: Admission) -> Result<(), Error> {
+/// [`Error::Conflict`] when that device does not have the seat.
+pub async fn admit(app: &App, subject: &Subject, session: Uuid, seat: Uuid, admission: Admission) -> Result<(), Error> {
+    let _told = follows(app, session);
     let mut tx = app.database.act(subject, Act::new("session.admit").object(session)).await?;
     let open = queries::open_session(&mut tx, session).await?;
     tx.concerns(open.client);
-    if !queries::seat_taken(&mut tx, session).await? {
-        return Err(Error::Conflict("Nobody has used the link and the code yet, so there is nobody to admit."));
+    if !queries::admit_seat(&mut tx, session, seat).await? {
+        return Err(Error::Conflict("Another device has the seat now, or nobody has. Look who is at the door, then admit them."));
     }
     let key = clients::key(&mut tx, app, open.client).await?;
     sessions::change_words(&mut tx, app, &key, session, |words| {
@@ -46,10 +47,9 @@ pub async fn admit(app: &App, subject: &Subject, session: Uuid, admission: Admis
         words.call_back = admission.call_back;
     })
     .await?;
-    queries::admit(&mut tx, session, open.client, app.world.now()).await?;
-    tx.commit().await?;
-    app.rooms.look_at_seats(session).await;
-    Ok(())
+    // A seat is admitted once, so its own id names the moment.
+    queries::admit(&mut tx, session, seat, app.world.now()).await?;
+    tx.commit().await
 }
 
 #[derive(Deserialize)]
@@ -60,6 +60,8 @@ struct Typed {
     call_back: String,
     #[serde(default)]
     private: bool,
+    /// The device that the desk shows as waiting.
+    seat: Uuid,
 }
 
 impl Typed {
@@ -75,11 +77,11 @@ impl Typed {
 }
 
 /// `POST /sessions/{session}/admit`
-pub(super) async fn post(State(app): State<App>, member: Member, Path(session): Path<Uuid>, body: Bytes) -> Result<Response, Error> {
+pub(super) async fn post(State(app): State<App>, member: Member, Id(session): Id, body: Bytes) -> Result<Response, Error> {
     let typed: Typed = super::read(&body)?;
     match typed.check() {
         Ok(admission) => {
-            admit(&app, &member.subject, session, admission).await?;
+            admit(&app, &member.subject, session, typed.seat, admission).await?;
             Ok(StatusCode::NO_CONTENT.into_response())
         }
         Err(problems) => {
@@ -94,6 +96,8 @@ pub(super) async fn post(State(app): State<App>, member: Member, Path(session): 
 #[derive(Deserialize)]
 struct Decided {
     decision: Decision,
+    /// The device that the desk shows as asking.
+    seat: Uuid,
 }
 
 /// What becomes of a second device that asks for the seat.
@@ -102,13 +106,14 @@ struct Decided {
 enum Decision {
     /// It gets the seat; the first one loses it, and the client is admitted anew.
     Move,
-    /// All that ask are sent away.
+    /// It is sent away, and whatever asked before it.
     Refuse,
 }
 
 /// `POST /sessions/{session}/seat`
-pub(super) async fn decide(State(app): State<App>, member: Member, Path(session): Path<Uuid>, body: Bytes) -> Result<StatusCode, Error> {
-    let Decided { decision } = super::read(&body)?;
+pub(super) async fn decide(State(app): State<App>, member: Member, Id(session): Id, body: Bytes) -> Result<StatusCode, Error> {
+    let _told = follows(&app, session);
+    let Decided { decision, seat } = super::read(&body)?;
     let act = match decision {
         Decision::Move => Act::new("seat.move"),
         Decision::Refuse => Act::new("seat.refuse"),
@@ -116,10 +121,9 @@ pub(super) async fn decide(State(app): State<App>, member: Member, Path(session)
     let mut tx = app.database.act(&member.subject, act.object(session)).await?;
     let open = queries::open_session(&mut tx, session).await?;
     tx.concerns(open.client);
-    if !queries::decide_seat(&mut tx, session, decision == Decision::Move).await? {
-        return Err(Error::Conflict("No other device asks for the seat any more."));
+    if !queries::decide_seat(&mut tx, session, seat, decision == Decision::Move).await? {
+        return Err(Error::Conflict("That device does not ask for the seat any more. Look who asks now."));
     }
     tx.commit().await?;
-    app.rooms.look_at_seats(session).await;
     Ok(StatusCode::NO_CONTENT)
 }

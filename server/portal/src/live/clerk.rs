@@ -7,51 +7,75 @@ use std::time::Duration;
 
 use chrono::{DateTime, Utc};
 use leeward_core::room::Event;
-use leeward_core::wire::Evidence;
+use leeward_core::wire::{Ending, Evidence, SetView};
 use tokio::sync::mpsc::{Sender, UnboundedReceiver};
-use tokio::time::sleep;
+use tokio::time::{sleep, timeout};
 use uuid::Uuid;
 
-use super::queries_room::{self as queries, OrderRow};
+use super::holder::{Found, Holder};
+use super::queries_room::{self as queries, EndingRow, OrderRow, Witness};
 use super::room_task::Mail;
-use super::{evidence, holder::Holder};
+use super::{evidence, names};
 use crate::error::Error;
+use crate::patience::{JOB, NOTICE, within};
+use crate::subject::Tx;
 
 /// Pauses between tries: doubled from the first to the last.
 const FIRST_PAUSE: Duration = Duration::from_millis(100);
-const LAST_PAUSE: Duration = Duration::from_secs(5);
+const LAST_PAUSE: Duration = Duration::from_secs(2);
 
 /// One thing to write down, or to read after what was written before it.
 #[derive(Debug)]
 pub(super) enum Job {
     /// What was ordered.
     Order(OrderRow),
-    /// How a set ended.
-    Ending { set: Uuid, ending: &'static str, at: f64, recorded_at: DateTime<Utc> },
+    /// How a set ended, by the room's own word.
+    Ending(EndingRow),
+    /// What a desk hands back of a set of an earlier room.
+    HandedBack { set: SetView, recorded_at: DateTime<Utc> },
     /// What the screen showed; the room hears when it is kept.
     Evidence { facts: Vec<Evidence>, recorded_at: DateTime<Utc> },
-    /// What happened beside the sets.
-    Moment { kind: &'static str, at: DateTime<Utc> },
-    /// Who has the seat, and who asks for it.
-    Seats,
+    /// What happened beside the sets; `once` is its name in the record.
+    Moment { kind: &'static str, once: Uuid, at: DateTime<Utc> },
+    /// Read what the record says now.
+    Facts,
 }
 
 /// Works until the room lets go of the other end and all is done.
 pub(super) async fn work(holder: Holder, mut jobs: UnboundedReceiver<Box<Job>>, mail: Sender<Mail>) {
     while let Some(job) = jobs.recv().await {
-        let mut pause = FIRST_PAUSE;
         // Boxed: a clerk waits nearly all the time, and there is one for each room.
-        while let Err(fault) = Box::pin(attempt(&holder, &job, &mail)).await {
-            if !passes_by_itself(&fault) {
-                tracing::error!(%fault, job = job.name(), "a room's record was refused");
-                give_up(&job, &mail).await;
-                break;
-            }
-            tracing::warn!(%fault, job = job.name(), "a room's record waits for the database");
-            sleep(pause).await;
-            pause = (pause * 2).min(LAST_PAUSE);
+        let mut working = Box::pin(carry_through(&holder, &job, &mail));
+        if timeout(NOTICE, &mut working).await.is_err() {
+            let _ = mail.send(Event::RecordWaits(true).into()).await;
+            working.await;
+            let _ = mail.send(Event::RecordWaits(false).into()).await;
         }
         holder.app.rooms.row_done();
+    }
+}
+
+/// Tries until it is done, or refused for good.
+async fn carry_through(holder: &Holder, job: &Job, mail: &Sender<Mail>) {
+    let (mut refused, mut pause) = (false, FIRST_PAUSE);
+    while let Err(fault) = within(JOB, attempt(holder, job, mail)).await {
+        if !passes_by_itself(&fault) {
+            tracing::error!(%fault, job = job.name(), "a room's record was refused");
+            give_up(job, mail).await;
+            break;
+        }
+        tracing::warn!(%fault, job = job.name(), "a room's record waits for the database");
+        tell_refusal(&mut refused, matches!(fault, Error::NothingWritten(_)), mail).await;
+        sleep(pause).await;
+        pause = (pause * 2).min(LAST_PAUSE);
+    }
+    tell_refusal(&mut refused, false, mail).await;
+}
+
+/// The room hears at once that nothing it does is written any more, and when that has passed.
+async fn tell_refusal(known: &mut bool, refused: bool, mail: &Sender<Mail>) {
+    if std::mem::replace(known, refused) != refused {
+        let _ = mail.send(Event::RecordRefuses(refused).into()).await;
     }
 }
 
@@ -66,22 +90,31 @@ impl Job {
     fn name(&self) -> &'static str {
         match self {
             Self::Order(_) => "order",
-            Self::Ending { .. } => "ending",
+            Self::Ending(_) => "ending",
+            Self::HandedBack { .. } => "handed back",
             Self::Evidence { .. } => "evidence",
             Self::Moment { .. } => "moment",
-            Self::Seats => "seats",
+            Self::Facts => "facts",
         }
     }
 }
 
 async fn attempt(holder: &Holder, job: &Job, mail: &Sender<Mail>) -> Result<(), Error> {
+    if let Job::Facts = job {
+        let found = match holder.find().await? {
+            Found::Facts(facts, seats) => Mail::Facts(Box::new((facts, seats))),
+            Found::RoomLost => Mail::RoomLost,
+        };
+        let _ = mail.send(found).await;
+        return Ok(());
+    }
     let mut tx = holder.look().await?;
     let mut answers = Vec::new();
     match job {
         Job::Order(order) => queries::insert_order(&mut tx, order).await?,
-        Job::Ending { set, ending, at, recorded_at } => queries::insert_ending(&mut tx, *set, ending, *at, *recorded_at).await?,
-        Job::Moment { kind, at } => queries::insert_moment(&mut tx, holder.session, holder.client, kind, *at).await?,
-        Job::Seats => answers.push(Mail::Seats(queries::seats(&mut tx, holder.session).await?)),
+        Job::Ending(ending) => queries::insert_ending(&mut tx, ending).await?,
+        Job::HandedBack { set, recorded_at } => hand_back(&mut tx, set, *recorded_at).await?,
+        Job::Moment { kind, once, at } => queries::insert_moment(&mut tx, holder.session, holder.client, kind, *once, *at).await?,
         Job::Evidence { facts, recorded_at } => {
             evidence::keep(&mut tx, facts, *recorded_at).await?;
             answers.push(Mail::EvidenceDone);
@@ -89,11 +122,25 @@ async fn attempt(holder: &Holder, job: &Job, mail: &Sender<Mail>) -> Result<(), 
                 answers.extend(evidence::kept_up_to(&mut tx, set).await?.map(|seq| kept(set, seq)));
             }
         }
+        Job::Facts => {}
     }
     tx.commit().await?;
     for answer in answers {
         // The room is gone when nobody takes this; its pages are told by the next one.
         let _ = mail.send(answer).await;
+    }
+    Ok(())
+}
+
+/// Keeps what an earlier room had shown and could not write: what was ordered last, and how it ended.
+async fn hand_back(tx: &mut Tx, view: &SetView, recorded_at: DateTime<Utc>) -> Result<(), Error> {
+    let set = view.id.parse().map_err(|_| Error::BadRequest("This names no set."))?;
+    let json = |fault| Error::Inner(format!("a set handed back: {fault}"));
+    let (plan, timeline) = (serde_json::to_value(view.plan).map_err(json)?, serde_json::to_value(&view.timeline).map_err(json)?);
+    queries::insert_handed_back(tx, set, &plan, &timeline, recorded_at).await?;
+    if let Some(ending) = view.ended.filter(|ending| *ending != Ending::Unknown) {
+        let row = EndingRow { set, witness: Witness::Desk, ending: names::ending(ending), at: None, recorded_at };
+        queries::insert_ending(tx, &row).await?;
     }
     Ok(())
 }
@@ -116,6 +163,8 @@ fn passes_by_itself(fault: &Error) -> bool {
             // PostgreSQL, appendix A: 22 data exception, 23 integrity constraint, 42 syntax or access rule.
             !fault.code().is_some_and(|code| ["22", "23", "42"].iter().any(|class| code.starts_with(class)))
         }
+        // What a lost answer left open is written again; no row is doubled by that. A token may open its session again.
+        Error::Unconfirmed(_) | Error::NothingWritten(_) => true,
         _ => false,
     }
 }

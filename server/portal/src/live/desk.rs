@@ -15,10 +15,11 @@ use crate::error::Error;
 use crate::page::{Frame, page};
 use crate::presets;
 use crate::seal::{ClientKey, Opened};
-use crate::sessions::{self, When};
+use crate::sessions;
 use crate::signin::Member;
 use crate::subject::{Act, Tx};
 use crate::targets::{self, Target};
+use crate::when::When;
 
 #[derive(Template)]
 #[template(path = "live/desk.html")]
@@ -138,8 +139,8 @@ impl TargetCard {
             positive: text(&words.positive_belief),
             emotions: text(&words.emotions),
             body: text(&words.body_location),
-            sud: target.baseline_sud.map(Sud::get),
-            voc: target.baseline_voc.map(Voc::get),
+            sud: target.assessed_sud.map(Sud::get),
+            voc: target.assessed_voc.map(Voc::get),
         }
     }
 }

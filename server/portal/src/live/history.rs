@@ -8,7 +8,7 @@ use serde_json::Value;
 use uuid::Uuid;
 
 use super::holder::{self, Holder};
-use super::queries_room::{self as queries, OrderRow};
+use super::queries_room::{self as queries, EndingRow, OrderRow, Witness};
 use super::{evidence, names, queries as queries_join};
 use crate::app::App;
 use crate::error::Error;
@@ -48,21 +48,21 @@ pub struct PastOrder {
 }
 
 /// Lets a client take the seat of an open session without a link and a code, so that they can be admitted:
-/// for a practice that is set up from what it has. Returns the token of the seat, for the cookie of a page
-/// that is to sit there.
+/// for a practice that is set up from what it has. Returns the seat, to be admitted, and its token, for the cookie of
+/// a page that is to sit there.
 ///
 /// # Errors
 /// [`Error::NotFound`] unless `subject` treats the session's client; [`Error::Database`].
-pub async fn sit_down(app: &App, subject: &Subject, session: Uuid) -> Result<Token, Error> {
+pub async fn sit_down(app: &App, subject: &Subject, session: Uuid) -> Result<(Uuid, Token), Error> {
     let (link, now) = (new_id(&app.world), app.world.now());
     let mut tx = app.database.act(subject, Act::new("link.make").object(session)).await?;
     let open = queries_join::open_session(&mut tx, session).await?;
     tx.concerns(open.client);
     queries_join::mint_link(&mut tx, link, &Token::new(&app.world).hash(), session, now, "no code opens this").await?;
-    let seat = Token::new(&app.world);
-    queries_join::claim_seat(&mut tx, link, new_id(&app.world), &seat.hash(), "a device of the past").await?;
+    let (seat, token) = (new_id(&app.world), Token::new(&app.world));
+    queries_join::claim_seat(&mut tx, link, seat, &token.hash(), "a device of the past", None).await?;
     tx.commit().await?;
-    Ok(seat)
+    Ok((seat, token))
 }
 
 /// Keeps sets of an open session whose room began at `began`, all or none.
@@ -98,7 +98,8 @@ async fn keep_one(holder: &Holder, tx: &mut Tx, began: DateTime<Utc>, set: &Past
         queries::insert_order(tx, &row).await?;
     }
     evidence::keep(tx, &set.evidence, time(set.ended_at)).await?;
-    queries::insert_ending(tx, set.id, names::ending(set.ending), set.ended_at, time(set.ended_at)).await
+    let (at, recorded_at) = (Some(set.ended_at), time(set.ended_at));
+    queries::insert_ending(tx, &EndingRow { set: set.id, witness: Witness::Room, ending: names::ending(set.ending), at, recorded_at }).await
 }
 
 fn json(value: &impl serde::Serialize) -> Result<Value, Error> {

@@ -1,17 +1,19 @@
 //! Holding a room: acting in the database under the room's own token, and starting a set there.
 
 use chrono::{DateTime, Utc};
-use leeward_core::room::{Event, Start};
+use leeward_core::room::{Event, Facts, LastWords, Start};
 use leeward_core::wire::{Plan, SeatState};
 use uuid::Uuid;
 
-use super::queries_room::{self as queries, Hold, SeatRow};
+use super::queries_room::{self as queries, Hold, SeatRow, Standing};
 use super::room_task::Mail;
 use crate::app::App;
 use crate::clients;
 use crate::comfort;
 use crate::error::Error;
 use crate::ids::{Token, new_id};
+use crate::patience::{ANSWER, START, within};
+use crate::seal::Field;
 use crate::subject::{Subject, Tx};
 
 /// Who holds a room, with the right to act for it.
@@ -40,7 +42,6 @@ pub(super) async fn take(app: &App, subject: &Subject, session: Uuid) -> Result<
     let (subject, id) = (Subject::Room(token), new_id(&app.world));
     let mut tx = app.database.look(&subject).await?;
     let Hold { session, client, epoch } = queries::take_hold(&mut tx, session, id).await?.ok_or(Error::NotFound)?;
-    queries::end_unknown(&mut tx, session, epoch, app.world.now()).await?;
     let (start, seats) = read_start(&mut tx, session, client, epoch).await?;
     tx.commit().await?;
     Ok((Holder { app: app.clone(), session, client, epoch, id, subject }, start, seats))
@@ -54,27 +55,46 @@ async fn read_start(tx: &mut Tx, session: Uuid, client: Uuid, epoch: i32) -> Res
         Some(plan) => plan,
         None => comfort::first_plan(tx, client).await?,
     };
-    let (seat, seat_asked_for) = seat_state(&seats);
+    let Seated { state, id, asking } = seated(&seats);
     let start = Start {
         epoch: epoch.unsigned_abs(),
         plan,
         sets_so_far: sets.last().map_or(0, |last| last.number.unsigned_abs()),
         known_sets: sets.iter().map(|set| set.id.to_string()).collect(),
         eyes_locked: clients::cautions(tx, client).await?.eyes_locked(),
-        seat,
-        seat_asked_for,
+        seat: state,
+        seat_id: id,
+        asking,
     };
     Ok((start, seats))
 }
 
-/// Who sits at the client's end, and whether another device asks for the seat.
-pub(super) fn seat_state(seats: &[SeatRow]) -> (SeatState, bool) {
-    let state = match seats.iter().find(|seat| seat.taken) {
-        None => SeatState::Empty,
-        Some(seat) if seat.admitted => SeatState::Admitted,
-        Some(_) => SeatState::Waiting,
+/// Who sits at the client's end, by the devices' ids.
+struct Seated {
+    state: SeatState,
+    id: Option<String>,
+    /// The device that asked last.
+    asking: Option<String>,
+}
+
+fn seated(seats: &[SeatRow]) -> Seated {
+    let place = seats.iter().rfind(|seat| seat.standing != Standing::Asks);
+    let state = match place.map(|seat| seat.standing) {
+        Some(Standing::Admitted) => SeatState::Admitted,
+        Some(Standing::Has) => SeatState::Waiting,
+        Some(Standing::Left) => SeatState::Left,
+        Some(Standing::Asks) | None => SeatState::Empty,
     };
-    (state, seats.iter().any(|seat| !seat.taken))
+    let asking = seats.iter().rfind(|seat| seat.standing == Standing::Asks);
+    Seated { state, id: place.map(|seat| seat.id.to_string()), asking: asking.map(|seat| seat.id.to_string()) }
+}
+
+/// What a room finds in the record.
+pub(super) enum Found {
+    /// What to follow, and the devices it is about.
+    Facts(Facts, Vec<SeatRow>),
+    /// Another holder has the room.
+    RoomLost,
 }
 
 impl Holder {
@@ -82,8 +102,45 @@ impl Holder {
     ///
     /// # Errors
     /// [`Error::Database`].
+    ///
+    /// [`Error::NothingWritten`] when its token opens nothing any more: whatever it wrote would change nothing.
     pub(super) async fn look(&self) -> Result<Tx, Error> {
-        self.app.database.look(&self.subject).await
+        self.checked(self.app.database.look(&self.subject).await?).await
+    }
+
+    async fn checked(&self, mut tx: Tx) -> Result<Tx, Error> {
+        if queries::may_write(&mut tx, self.session).await? { Ok(tx) } else { Err(Error::NothingWritten("access.room_token")) }
+    }
+
+    /// Reads all that the room has to follow. The one way in which a room learns what was committed beside it.
+    ///
+    /// # Errors
+    /// As [`Holder::look`].
+    pub(super) async fn find(&self) -> Result<Found, Error> {
+        let mut tx = self.look().await?;
+        let held = queries::held(&mut tx, self.session).await?.ok_or(Error::NothingWritten("session"))?;
+        if held.by != Some(self.id) {
+            return Ok(Found::RoomLost);
+        }
+        let seats = queries::seats(&mut tx, self.session).await?;
+        let Seated { state, id, asking } = seated(&seats);
+        let ended = if held.ended { Some(self.last_words(&mut tx).await) } else { None };
+        let eyes_locked = clients::cautions(&mut tx, self.client).await?.eyes_locked();
+        Ok(Found::Facts(Facts { ended, eyes_locked, seat: state, seat_id: id, asking }, seats))
+    }
+
+    /// A session ends whether or not its last words open: then the page shows its own neutral ones.
+    async fn last_words(&self, tx: &mut Tx) -> LastWords {
+        let opened = async {
+            let Some(row) = queries::last_words(tx).await? else { return Ok(None) };
+            let key = self.app.key.unwrap(self.client, &row.wrapped);
+            let words = key.row(self.session, row.version).open(Field::SessionClientWords, &row.words).text()?;
+            Ok::<_, Error>(Some(words.reveal().to_owned()).filter(|words| !words.is_empty()))
+        };
+        opened.await.unwrap_or_else(|fault| {
+            tracing::error!(%fault, "the last words of a session could not be read");
+            None
+        })
     }
 
     /// Writes a new set and says what became of it; nothing while that is not known.
@@ -100,10 +157,12 @@ impl Holder {
     }
 
     async fn write_set(&self, set: Uuid, number: u32, plan: &Plan) -> Result<Written, Error> {
-        let mut tx = self.look().await?;
-        if !self.insert(&mut tx, set, number, plan, self.app.world.now()).await? {
-            return Ok(Written::RoomLost);
-        }
+        let write = async {
+            let mut tx = self.checked(self.app.database.look_to_start(&self.subject).await?).await?;
+            let written = self.insert(&mut tx, set, number, plan, self.app.world.now()).await?;
+            Ok::<_, Error>(written.then_some(tx))
+        };
+        let Some(tx) = within(START, write).await? else { return Ok(Written::RoomLost) };
         match tx.commit().await {
             Ok(()) => Ok(Written::Yes),
             // The answer to the commit was lost: it may have happened.
@@ -125,8 +184,8 @@ impl Holder {
     async fn find_out(&self, set: Uuid, fault: Error) -> Result<Written, Error> {
         loop {
             tokio::time::sleep(std::time::Duration::from_millis(500)).await;
-            let Ok(mut tx) = self.look().await else { continue };
-            match queries::has_set(&mut tx, set).await {
+            let has = async { queries::has_set(&mut *self.look().await?, set).await };
+            match within(ANSWER, has).await {
                 Ok(true) => return Ok(Written::Yes),
                 Ok(false) => return Err(fault),
                 Err(_) => {}

@@ -4,9 +4,11 @@ use std::collections::HashMap;
 use std::sync::atomic::{AtomicI64, AtomicU64, Ordering};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
+use futures_util::future::join_all;
 use tokio::sync::{Mutex as Turn, mpsc};
 use uuid::Uuid;
 
+use super::crowd::Crowd;
 use super::room_task::{self, Mail};
 use crate::app::App;
 use crate::error::Error;
@@ -21,22 +23,44 @@ pub(super) struct Door {
     pub mail: mpsc::Sender<Mail>,
 }
 
-/// One session's place: whoever opens its room has its turn, the others wait and find it open.
-type Place = Arc<Turn<Option<Door>>>;
+/// One session's place. Whoever opens its room has its turn; others that want it open wait and find it so. Whoever only
+/// looks waits for nobody: a room may hang in opening.
+#[derive(Default)]
+struct Place {
+    turn: Turn<()>,
+    door: Mutex<Option<Door>>,
+}
+
+impl Place {
+    /// The room's door, while there is a room.
+    fn door(&self) -> Option<Door> {
+        unpoisoned(&self.door).clone().filter(|door| !door.mail.is_closed())
+    }
+}
+
+fn unpoisoned<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
+    // Nothing in here can be left half done.
+    mutex.lock().unwrap_or_else(PoisonError::into_inner)
+}
 
 /// See the head of this file.
 #[derive(Default)]
 pub struct Rooms {
-    places: Mutex<HashMap<Uuid, Place>>,
+    places: Mutex<HashMap<Uuid, Arc<Place>>>,
     sockets: AtomicU64,
     /// Rows that clerks were given and have not written: signed, since a quick one may be done before it is counted.
     rows: AtomicI64,
+    crowd: Crowd,
 }
 
 impl Rooms {
-    fn places(&self) -> MutexGuard<'_, HashMap<Uuid, Place>> {
-        // Nothing in here can be left half done.
-        self.places.lock().unwrap_or_else(PoisonError::into_inner)
+    fn places(&self) -> MutexGuard<'_, HashMap<Uuid, Arc<Place>>> {
+        unpoisoned(&self.places)
+    }
+
+    /// Those who have not been let in yet.
+    pub(super) fn crowd(&self) -> &Crowd {
+        &self.crowd
     }
 
     /// How many are open, or just being opened or ended.
@@ -70,20 +94,18 @@ impl Rooms {
     /// [`Error::NotFound`] when `subject` may not open it or the session has ended; [`Error::Database`].
     pub(super) async fn enter(&self, app: &App, subject: &Subject, session: Uuid) -> Result<Door, Error> {
         let place = self.places().entry(session).or_default().clone();
-        let mut turn = place.lock().await;
-        if let Some(door) = turn.as_ref().filter(|door| !door.mail.is_closed()) {
-            return Ok(door.clone());
+        let _turn = place.turn.lock().await;
+        if let Some(door) = place.door() {
+            return Ok(door);
         }
         let door = room_task::open(app, subject, session).await?;
-        *turn = Some(door.clone());
+        *unpoisoned(&place.door) = Some(door.clone());
         Ok(door)
     }
 
-    /// The room of `session`, if it is open; waits for one that is just being opened.
-    pub(super) async fn find(&self, session: Uuid) -> Option<Door> {
-        let place = self.places().get(&session).cloned()?;
-        let door = place.lock().await.clone();
-        door.filter(|door| !door.mail.is_closed())
+    /// The room of `session`, if it is open. One that is just being opened reads the record once it is.
+    pub(super) fn find(&self, session: Uuid) -> Option<Door> {
+        self.places().get(&session)?.door()
     }
 
     /// A room has ended. Its place stays if somebody is about to open it again.
@@ -94,37 +116,30 @@ impl Rooms {
         }
     }
 
-    /// Something about the seats of `session` was committed: its room looks at them again.
-    pub(super) async fn look_at_seats(&self, session: Uuid) {
-        self.post(session, Mail::SeatsChanged).await;
-    }
-
-    /// Sends to the room of `session`; without one there is nobody to tell.
-    pub(super) async fn post(&self, session: Uuid, mail: Mail) {
-        if let Some(door) = self.find(session).await {
+    /// Something of `session` may have been committed: its room, if there is one, reads the record again.
+    pub(super) async fn read_again(&self, session: Uuid) {
+        if let Some(door) = self.find(session) {
             // A room that ends at this moment reads all of this anew when it opens again.
-            let _ = door.mail.send(mail).await;
+            let _ = door.mail.send(Mail::ReadRecord).await;
         }
     }
 
-    /// The rooms of this client's sessions.
-    pub(super) async fn of_client(&self, client: Uuid) -> Vec<Door> {
-        let places: Vec<Place> = self.places().values().cloned().collect();
-        let mut doors = Vec::new();
-        for place in places {
-            doors.extend(place.lock().await.clone().filter(|door| door.client == client && !door.mail.is_closed()));
-        }
-        doors
+    /// As [`Rooms::read_again`], for each session of a client.
+    pub(super) async fn read_again_for(&self, client: Uuid) {
+        let doors = self.doors().into_iter().filter(|door| door.client == client);
+        join_all(doors.map(|door| async move { door.mail.send(Mail::ReadRecord).await })).await;
     }
 
-    /// Ends all rooms: what is not written yet is written, sockets are told to come back later.
+    fn doors(&self) -> Vec<Door> {
+        self.places().values().filter_map(|place| place.door()).collect()
+    }
+
+    /// Ends all rooms, side by side: what runs eases, what is not written yet is written, sockets are told to come back.
     pub async fn shut(&self) {
-        let sessions: Vec<Uuid> = self.places().keys().copied().collect();
-        for session in sessions {
-            if let Some(door) = self.find(session).await {
-                let _ = door.mail.send(Mail::Shut).await;
-                door.mail.closed().await;
-            }
-        }
+        let shut = |door: Door| async move {
+            let _ = door.mail.send(Mail::Shut).await;
+            door.mail.closed().await;
+        };
+        join_all(self.doors().into_iter().map(shut)).await;
     }
 }

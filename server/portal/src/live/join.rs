@@ -5,20 +5,22 @@
 
 use axum::Json;
 use axum::body::Bytes;
-use axum::extract::{Extension, Path, State};
+use axum::extract::{Extension, State};
 use axum::http::{HeaderMap, StatusCode, header};
 use axum::response::{IntoResponse, Response};
 use chrono::TimeDelta;
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
-use super::{code, queries};
+use super::{code, follows, queries};
 use crate::app::App;
 use crate::error::Error;
+use crate::forms::Id;
 use crate::ids::{Token, new_id, spoken_code};
+use crate::once::{Answer, Once};
 use crate::security::Caller;
 use crate::signin::{Member, token_cookie, token_in};
-use crate::subject::{Act, Subject};
+use crate::subject::{Act, Subject, Tx};
 
 /// A link ends by itself after this time; the end of the session ends it earlier.
 const LINK_LASTS: TimeDelta = TimeDelta::hours(4);
@@ -28,33 +30,55 @@ const LINK_LASTS: TimeDelta = TimeDelta::hours(4);
 /// # Errors
 /// [`Error::NotFound`] unless `subject` treats the session's client and the session is open.
 pub async fn mint(app: &App, subject: &Subject, session: Uuid) -> Result<(String, String), Error> {
-    let (token, digits) = (Token::new(&app.world), spoken_code(&app.world));
-    let phc = code::seal(&app.world, digits.clone()).await?;
+    let secrets = Secrets::of(app, session, new_id(&app.world));
     let mut tx = app.database.act(subject, Act::new("link.make").object(session)).await?;
-    let open = queries::open_session(&mut tx, session).await?;
-    tx.concerns(open.client);
-    let until = app.world.now() + LINK_LASTS;
-    queries::mint_link(&mut tx, new_id(&app.world), &token.hash(), session, until, &phc).await?;
+    secrets.keep_link(app, &mut tx, session).await?;
     tx.commit().await?;
-    Ok((format!("{}/j#{}", app.origin.text, token.reveal()), digits))
+    Ok((secrets.link(app), secrets.code))
 }
 
-/// Makes a new code for the link that is open.
-///
-/// # Errors
-/// [`Error::NotFound`] unless `subject` treats the session's client and the session is open;
-/// [`Error::Conflict`] when there is no open link to make a code for.
-pub async fn mint_code(app: &App, subject: &Subject, session: Uuid) -> Result<String, Error> {
-    let digits = spoken_code(&app.world);
-    let phc = code::seal(&app.world, digits.clone()).await?;
-    let mut tx = app.database.act(subject, Act::new("code.make").object(session)).await?;
-    let open = queries::open_session(&mut tx, session).await?;
-    tx.concerns(open.client);
-    if !queries::mint_code(&mut tx, session, &phc).await? {
-        return Err(Error::Conflict("The link has ended. Make a new link; it comes with a code."));
+/// A link and its code, made from the key of the request that asks for them: sent again, they come out the same, though
+/// the database has nothing but their hashes.
+struct Secrets {
+    token: Token,
+    code: String,
+}
+
+impl Secrets {
+    fn of(app: &App, session: Uuid, key: Uuid) -> Self {
+        let derived = |purpose| app.derived.bytes(purpose, &[session.as_bytes(), key.as_bytes()]);
+        Self { token: Token::of(derived("link")), code: spoken_code(derived("code")) }
     }
-    tx.commit().await?;
-    Ok(digits)
+
+    fn link(&self, app: &App) -> String {
+        format!("{}/j#{}", app.origin.text, self.token.reveal())
+    }
+
+    async fn keep_link(&self, app: &App, tx: &mut Tx, session: Uuid) -> Result<(), Error> {
+        let open = queries::open_session(tx, session).await?;
+        tx.concerns(open.client);
+        let phc = code::turn()?.seal(&app.world, self.code.clone()).await?;
+        let until = app.world.now() + LINK_LASTS;
+        queries::mint_link(tx, new_id(&app.world), &self.token.hash(), session, until, &phc).await
+    }
+
+    async fn keep_code(&self, app: &App, tx: &mut Tx, session: Uuid) -> Result<(), Error> {
+        let open = queries::open_session(tx, session).await?;
+        tx.concerns(open.client);
+        let phc = code::turn()?.seal(&app.world, self.code.clone()).await?;
+        if queries::mint_code(tx, session, &phc).await? {
+            return Ok(());
+        }
+        Err(Error::Conflict("The link has ended. Make a new link; it comes with a code."))
+    }
+}
+
+/// Whether a request is done, or was before: then what it makes is made again.
+fn or_before(kept: Result<Answer, Error>) -> Result<(), Error> {
+    match kept {
+        Ok(_) | Err(Error::Before(_)) => Ok(()),
+        Err(fault) => Err(fault),
+    }
 }
 
 #[derive(Serialize)]
@@ -64,9 +88,15 @@ pub(super) struct Minted {
 }
 
 /// `POST /sessions/{session}/link`
-pub(super) async fn make_link(State(app): State<App>, member: Member, Path(session): Path<Uuid>) -> Result<Json<Minted>, Error> {
-    let (link, code) = mint(&app, &member.subject, session).await?;
-    Ok(Json(Minted { link, code }))
+pub(super) async fn make_link(State(app): State<App>, member: Member, Id(session): Id, once: Once) -> Result<Json<Minted>, Error> {
+    let secrets = Secrets::of(&app, session, once.key);
+    let keep = async {
+        let mut tx = app.database.act_once(&member.subject, Act::new("link.make").object(session), &once).await?;
+        secrets.keep_link(&app, &mut tx, session).await?;
+        tx.commit(Answer::Done).await
+    };
+    or_before(keep.await)?;
+    Ok(Json(Minted { link: secrets.link(&app), code: secrets.code }))
 }
 
 #[derive(Serialize)]
@@ -75,9 +105,15 @@ pub(super) struct MintedCode {
 }
 
 /// `POST /sessions/{session}/code`
-pub(super) async fn make_code(State(app): State<App>, member: Member, Path(session): Path<Uuid>) -> Result<Json<MintedCode>, Error> {
-    let code = mint_code(&app, &member.subject, session).await?;
-    Ok(Json(MintedCode { code }))
+pub(super) async fn make_code(State(app): State<App>, member: Member, Id(session): Id, once: Once) -> Result<Json<MintedCode>, Error> {
+    let secrets = Secrets::of(&app, session, once.key);
+    let keep = async {
+        let mut tx = app.database.act_once(&member.subject, Act::new("code.make").object(session), &once).await?;
+        secrets.keep_code(&app, &mut tx, session).await?;
+        tx.commit(Answer::Done).await
+    };
+    or_before(keep.await)?;
+    Ok(Json(MintedCode { code: secrets.code }))
 }
 
 /// What the page of the link sends.
@@ -85,9 +121,12 @@ pub(super) async fn make_code(State(app): State<App>, member: Member, Path(sessi
 struct Asked {
     link: String,
     code: String,
+    /// The key of the page: sending the same again asks for the same seat.
+    once: Uuid,
 }
 
-/// `POST /join`: all failures look the same and take as long.
+/// `POST /join`: all failures look the same. Only a link that exists has a code to hash, so the time tells whether a link
+/// exists; to learn that, somebody would have to hit one of 2^256, and who has a link has nothing without its code.
 pub(super) async fn join(
     State(app): State<App>,
     Extension(caller): Extension<Caller>,
@@ -97,38 +136,40 @@ pub(super) async fn join(
     app.limits.count(caller)?;
     let asked: Asked = super::read(&body)?;
     let hash = Token::parse(&asked.link).map_or_else(Vec::new, |token| token.hash());
+    let seat = Token::of(app.derived.bytes("seat", &[&hash, asked.once.as_bytes()]));
     let mut tx = app.database.look(&Subject::Visitor).await?;
+    if let Some((session, state)) = queries::claimed_seat(&mut tx, &hash, &seat.hash()).await? {
+        // Its answer was lost the first time.
+        let _told = follows(&app, session);
+        return if state == "closed" { Ok(refused()) } else { seat_given(&app, &seat, &state) };
+    }
+    let turn = code::turn()?;
     let found = queries::try_code(&mut tx, &hash).await?;
     // Counted before the answer is known: a dropped connection gives no further try.
     tx.commit().await?;
-    let (phc, link) = found.map_or((None, None), |found| (Some(found.phc), Some((found.link, found.session))));
-    let right = code::matches(phc, asked.code.trim().to_owned()).await?;
-    match link {
-        Some((link, session)) if right => return take_seat(&app, &headers, link, session).await,
-        Some((_, session)) => app.database.act(&Subject::Visitor, Act::new("code.wrong").object(session)).await?.commit().await?,
-        None => {}
+    if let Some(found) = found {
+        if turn.matches(found.phc, asked.code.trim().to_owned()).await? {
+            return take_seat(&app, &headers, found.link, found.session, &seat).await;
+        }
+        app.database.act(&Subject::Visitor, Act::new("code.wrong").object(found.session)).await?.commit().await?;
     }
     own_seat(&app, &headers).await
 }
 
-async fn take_seat(app: &App, headers: &HeaderMap, link: Uuid, session: Uuid) -> Result<Response, Error> {
-    leave_own(app, headers).await?;
-    let token = Token::new(&app.world);
+/// Somebody who joins once more on the same device takes their own place, not a second one.
+async fn take_seat(app: &App, headers: &HeaderMap, link: Uuid, session: Uuid, seat: &Token) -> Result<Response, Error> {
+    let _told = follows(app, session);
+    let earlier = token_in(headers, &app.origin.seat_cookie()).map(|token| token.hash());
     let mut tx = app.database.act(&Subject::Visitor, Act::new("seat.claim").object(session)).await?;
-    let claim = queries::claim_seat(&mut tx, link, new_id(&app.world), &token.hash(), device(headers)).await?;
+    let claim = queries::claim_seat(&mut tx, link, new_id(&app.world), &seat.hash(), device(headers), earlier.as_deref()).await?;
     let Some(claim) = claim else { return Ok(refused()) };
     tx.commit().await?;
-    app.rooms.look_at_seats(session).await;
-    let cookie = token_cookie(&app.origin.seat_cookie(), Some(&token))?;
-    Ok(([(header::SET_COOKIE, cookie)], seat_answer(&claim)).into_response())
+    seat_given(app, seat, &claim)
 }
 
-/// Somebody who joins once more on the same device takes their own place, not a second one.
-async fn leave_own(app: &App, headers: &HeaderMap) -> Result<(), Error> {
-    let Some(token) = token_in(headers, &app.origin.seat_cookie()) else { return Ok(()) };
-    let mut tx = app.database.look(&Subject::Seat(token)).await?;
-    queries::leave_seat(&mut tx).await?;
-    tx.commit().await
+fn seat_given(app: &App, seat: &Token, state: &str) -> Result<Response, Error> {
+    let cookie = token_cookie(&app.origin.seat_cookie(), Some(seat))?;
+    Ok(([(header::SET_COOKIE, cookie)], seat_answer(state)).into_response())
 }
 
 /// A device that has asked for the seat, or has it, hears how that stands: its code is used up.

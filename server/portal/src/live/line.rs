@@ -1,6 +1,6 @@
 //! A room's end of one socket.
 
-use leeward_core::room::Event;
+use leeward_core::room::{Event, Line as Manners};
 use tokio::sync::mpsc;
 use uuid::Uuid;
 
@@ -30,8 +30,6 @@ pub(super) mod closing {
     pub const SEAT_CLOSED: Out = Out::Close(4004, "this device has no seat");
     /// The member's sign-in has ended, or the client is not theirs any more.
     pub const SIGNED_OUT: Out = Out::Close(4005, "signed out");
-    /// Something a device without the seat may not say.
-    pub const NOT_YOURS: Out = Out::Close(1008, "this device has no seat yet");
     /// The room starts anew: connect again.
     pub const COME_BACK: Out = Out::Close(1012, "connect again");
     /// The page did not take what it was sent.
@@ -79,7 +77,11 @@ pub(super) struct Line {
 
 enum End {
     Desk,
-    Stage { seat: Uuid, waits: bool },
+    /// With manners of its own while it only asks for the seat; for the others the room has them.
+    Stage {
+        seat: Uuid,
+        waits: Option<Box<Manners>>,
+    },
 }
 
 impl Line {
@@ -88,12 +90,28 @@ impl Line {
     }
 
     /// `waits`: it only asks for the seat.
-    pub(super) fn stage(out: Outbox, seat: Uuid, waits: bool) -> Self {
+    pub(super) fn stage(out: Outbox, seat: Uuid, waits: Option<Box<Manners>>) -> Self {
         Self { out, end: End::Stage { seat, waits } }
     }
 
     pub(super) fn waits(&self) -> bool {
-        matches!(self.end, End::Stage { waits: true, .. })
+        matches!(self.end, End::Stage { waits: Some(_), .. })
+    }
+
+    /// Of a device that only asks for the seat.
+    pub(super) fn manners(&mut self) -> Option<&mut Manners> {
+        match &mut self.end {
+            End::Stage { waits, .. } => waits.as_deref_mut(),
+            End::Desk => None,
+        }
+    }
+
+    /// Room time at which something is due to such a device, ms.
+    pub(super) fn waiting_due(&self) -> Option<f64> {
+        match &self.end {
+            End::Stage { waits, .. } => waits.as_deref().map(Manners::next_wake),
+            End::Desk => None,
+        }
     }
 
     pub(super) fn seat(&self) -> Option<Uuid> {
@@ -107,8 +125,8 @@ impl Line {
     pub(super) fn left(&self, socket: u64) -> Option<Event> {
         match self.end {
             End::Desk => Some(Event::DeskLeft { desk: socket }),
-            End::Stage { waits: false, .. } => Some(Event::StageLeft { stage: socket }),
-            End::Stage { waits: true, .. } => None,
+            End::Stage { waits: None, .. } => Some(Event::StageLeft { stage: socket }),
+            End::Stage { waits: Some(_), .. } => None,
         }
     }
 }

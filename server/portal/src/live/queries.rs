@@ -78,21 +78,40 @@ pub async fn try_code(db: &mut PgConnection, hash: &[u8]) -> Result<Option<Try>,
     Ok(found.fetch_optional(db).await?)
 }
 
-/// Takes the seat, or asks for it: "taken", "asked", or nothing when the link has gone.
-pub async fn claim_seat(db: &mut PgConnection, link: Uuid, seat: Uuid, hash: &[u8], device: &str) -> Result<Option<String>, Error> {
-    let claim = sqlx::query_scalar!("SELECT access.claim_seat($1, $2, $3, $4)", link, seat, hash, device);
+/// Where a seat stands that was claimed before, by the hashes of its link and its own: its session, and "taken", "asked"
+/// or "closed".
+pub async fn claimed_seat(db: &mut PgConnection, link: &[u8], seat: &[u8]) -> Result<Option<(Uuid, String)>, Error> {
+    let row = sqlx::query!(r#"SELECT session_id AS "session!", state AS "state!" FROM access.claimed_seat($1, $2)"#, link, seat);
+    Ok(row.fetch_optional(db).await?.map(|row| (row.session, row.state)))
+}
+
+/// Takes the seat, or asks for it: "taken", "asked", or nothing when the link has gone. Gives up the seat that the same
+/// browser had before.
+pub async fn claim_seat(
+    db: &mut PgConnection,
+    link: Uuid,
+    seat: Uuid,
+    hash: &[u8],
+    device: &str,
+    earlier: Option<&[u8]>,
+) -> Result<Option<String>, Error> {
+    let claim = sqlx::query_scalar!("SELECT access.claim_seat($1, $2, $3, $4, $5)", link, seat, hash, device, earlier);
     Ok(claim.fetch_one(db).await?)
 }
 
-/// Closes the asker's own seat.
-pub async fn leave_seat(db: &mut PgConnection) -> Result<(), Error> {
-    sqlx::query!("SELECT access.leave_seat()").execute(db).await?;
-    Ok(())
+/// Closes the asker's own seat; false when it was closed already.
+pub async fn leave_seat(db: &mut PgConnection) -> Result<bool, Error> {
+    Ok(sqlx::query_scalar!(r#"SELECT access.leave_seat() AS "left!""#).fetch_one(db).await?)
 }
 
-/// Moves the seat to the device that asked last, or refuses; false when none asked.
-pub async fn decide_seat(db: &mut PgConnection, session: Uuid, to_other: bool) -> Result<bool, Error> {
-    Ok(sqlx::query_scalar!(r#"SELECT access.decide_seat($1, $2) AS "done!""#, session, to_other).fetch_one(db).await?)
+/// Moves the seat to the device that asks, or refuses it; false when it does not stand like that afterwards.
+pub async fn decide_seat(db: &mut PgConnection, session: Uuid, seat: Uuid, to_it: bool) -> Result<bool, Error> {
+    Ok(sqlx::query_scalar!(r#"SELECT access.decide_seat($1, $2, $3) AS "done!""#, session, seat, to_it).fetch_one(db).await?)
+}
+
+/// Admits the device; false when it does not have the seat.
+pub async fn admit_seat(db: &mut PgConnection, session: Uuid, seat: Uuid) -> Result<bool, Error> {
+    Ok(sqlx::query_scalar!(r#"SELECT access.admit_seat($1, $2) AS "done!""#, session, seat).fetch_one(db).await?)
 }
 
 /// Where the asker's own seat stands: its session, and "taken" or "asked".
@@ -117,17 +136,21 @@ pub async fn still_treats(db: &mut PgConnection, session: Uuid) -> Result<bool, 
     Ok(sqlx::query_scalar!(r#"SELECT access.treats_session($1) AS "may!""#, session).fetch_one(db).await?)
 }
 
-/// Whether somebody has the seat of the session.
-pub async fn seat_taken(db: &mut PgConnection, session: Uuid) -> Result<bool, Error> {
-    Ok(sqlx::query_scalar!(r#"SELECT EXISTS (SELECT FROM access.seats($1) WHERE taken) AS "taken!""#, session).fetch_one(db).await?)
-}
-
-/// Writes an admission: the first one in the session's row, every one as a moment.
-pub async fn admit(db: &mut PgConnection, session: Uuid, client: Uuid, now: DateTime<Utc>) -> Result<(), Error> {
-    sqlx::query!("UPDATE session SET admitted_at = coalesce(admitted_at, $2) WHERE id = $1", session, now).execute(&mut *db).await?;
-    sqlx::query!("INSERT INTO session_moment (session_id, client_id, kind, at) VALUES ($1, $2, 'admitted', $3)", session, client, now)
-        .execute(db)
-        .await?;
+/// Writes an admission: the first one in the session's row, each seat's as a moment.
+pub async fn admit(db: &mut PgConnection, session: Uuid, seat: Uuid, now: DateTime<Utc>) -> Result<(), Error> {
+    let first = sqlx::query!("UPDATE session SET admitted_at = coalesce(admitted_at, $2) WHERE id = $1", session, now);
+    if first.execute(&mut *db).await?.rows_affected() != 1 {
+        return Err(Error::NothingWritten("session"));
+    }
+    sqlx::query!(
+        "INSERT INTO session_moment (session_id, client_id, kind, once, at) SELECT id, client_id, 'admitted', $2, $3 FROM session
+         WHERE id = $1 ON CONFLICT DO NOTHING",
+        session,
+        seat,
+        now
+    )
+    .execute(db)
+    .await?;
     Ok(())
 }
 

@@ -35,20 +35,40 @@ pub async fn take_hold(db: &mut PgConnection, session: Uuid, holder: Uuid) -> Re
     Ok(hold.fetch_optional(db).await?)
 }
 
-/// Sets of earlier holders whose end nobody heard of.
-pub async fn end_unknown(db: &mut PgConnection, session: Uuid, epoch: i32, now: DateTime<Utc>) -> Result<(), Error> {
-    sqlx::query!(
-        "INSERT INTO set_ending (set_id, session_id, client_id, ending, at_ms, recorded_at)
-         SELECT s.id, s.session_id, s.client_id, 'unknown', NULL, $3 FROM stimulus_set s
-         WHERE s.session_id = $1 AND s.epoch < $2 AND NOT EXISTS (SELECT FROM set_ending e WHERE e.set_id = s.id)
-         ON CONFLICT DO NOTHING",
-        session,
-        epoch,
-        now
-    )
-    .execute(db)
-    .await?;
-    Ok(())
+/// Whether the room's token still opens its session: without that, its writing changes nothing.
+pub async fn may_write(db: &mut PgConnection, session: Uuid) -> Result<bool, Error> {
+    Ok(sqlx::query_scalar!(r#"SELECT access.my_room() IS NOT DISTINCT FROM $1 AS "may!""#, session).fetch_one(db).await?)
+}
+
+/// Who holds the room, and whether its session has ended.
+pub struct Held {
+    /// The holder.
+    pub by: Option<Uuid>,
+    /// The session has ended.
+    pub ended: bool,
+}
+
+/// How the room's session stands.
+pub async fn held(db: &mut PgConnection, session: Uuid) -> Result<Option<Held>, Error> {
+    let held = sqlx::query_as!(Held, r#"SELECT room_holder AS by, ended_at IS NOT NULL AS "ended!" FROM session WHERE id = $1"#, session);
+    Ok(held.fetch_optional(db).await?)
+}
+
+/// What the client reads at the end, sealed, and what opens it; nothing before the end.
+pub struct LastWordsRow {
+    /// Sealed.
+    pub words: Vec<u8>,
+    /// Of the row that it was sealed in.
+    pub version: i32,
+    /// The client's key, wrapped.
+    pub wrapped: Vec<u8>,
+}
+
+/// The last words of the room's session, once it has ended.
+pub async fn last_words(db: &mut PgConnection) -> Result<Option<LastWordsRow>, Error> {
+    let row =
+        sqlx::query_as!(LastWordsRow, r#"SELECT words AS "words!", version AS "version!", wrapped AS "wrapped!" FROM access.last_words()"#);
+    Ok(row.fetch_optional(db).await?)
 }
 
 /// A set of this session, and its plan as last ordered.
@@ -73,28 +93,39 @@ pub async fn past_sets(db: &mut PgConnection, session: Uuid) -> Result<Vec<PastS
     Ok(sets.fetch_all(db).await?)
 }
 
-/// A seat that is not closed.
-#[derive(Clone, Debug)]
+/// How a device stands to the seat of its session.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Standing {
+    /// It asks for it while another has it.
+    Asks,
+    /// It has it, and waits to be admitted.
+    Has,
+    /// It has it and is admitted.
+    Admitted,
+    /// It had it last, and the client left.
+    Left,
+}
+
+/// A device and the seat.
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct SeatRow {
     /// Its id.
     pub id: Uuid,
-    /// It is the seat of the session; otherwise it asks to be.
-    pub taken: bool,
-    /// The client was admitted since this device asked.
-    pub admitted: bool,
+    /// How it stands.
+    pub standing: Standing,
 }
 
-/// The session's seats.
+/// The devices that have or ask for the session's seat, in the order of asking.
 pub async fn seats(db: &mut PgConnection, session: Uuid) -> Result<Vec<SeatRow>, Error> {
-    let seats = sqlx::query_as!(
-        SeatRow,
-        r#"SELECT q.seat_id AS "id!", q.taken AS "taken!",
-             q.taken AND EXISTS (SELECT FROM session_moment m WHERE m.session_id = $1 AND m.kind = 'admitted' AND m.at >= q.asked_at)
-               AS "admitted!"
-           FROM access.seats($1) q"#,
-        session
-    );
-    Ok(seats.fetch_all(db).await?)
+    let rows = sqlx::query!(r#"SELECT seat_id AS "id!", state AS "state!" FROM access.seats($1)"#, session).fetch_all(db).await?;
+    let standing = |state: &str| match state {
+        "asked" => Ok(Standing::Asks),
+        "taken" => Ok(Standing::Has),
+        "admitted" => Ok(Standing::Admitted),
+        "left" => Ok(Standing::Left),
+        _ => Err(Error::Inconsistent("access.seats")),
+    };
+    rows.into_iter().map(|row| Ok(SeatRow { id: row.id, standing: standing(&row.state)? })).collect()
 }
 
 /// Writes a new set, if `holder` still holds the room; false when another has taken it.
@@ -146,6 +177,24 @@ pub struct OrderRow {
     pub recorded_at: DateTime<Utc>,
 }
 
+/// Appends what a desk was shown of a set last, if that is not what was ordered last.
+pub async fn insert_handed_back(db: &mut PgConnection, set: Uuid, plan: &Value, timeline: &Value, now: DateTime<Utc>) -> Result<(), Error> {
+    sqlx::query!(
+        "INSERT INTO set_order (set_id, seq, session_id, client_id, cause, at_ms, plan, timeline, recorded_at)
+         SELECT s.id, coalesce(o.seq, -1) + 1, s.session_id, s.client_id, 'handed_back', coalesce(o.at_ms, 0), $2, $3, $4
+         FROM stimulus_set s
+         LEFT JOIN LATERAL (SELECT seq, at_ms, timeline FROM set_order WHERE set_id = s.id ORDER BY seq DESC LIMIT 1) o ON true
+         WHERE s.id = $1 AND o.timeline IS DISTINCT FROM $3 ON CONFLICT DO NOTHING",
+        set,
+        plan,
+        timeline,
+        now
+    )
+    .execute(db)
+    .await?;
+    Ok(())
+}
+
 /// Appends to what was ordered, once.
 pub async fn insert_order(db: &mut PgConnection, order: &OrderRow) -> Result<(), Error> {
     sqlx::query!(
@@ -164,15 +213,44 @@ pub async fn insert_order(db: &mut PgConnection, order: &OrderRow) -> Result<(),
     Ok(())
 }
 
-/// Writes how a set ended, once.
-pub async fn insert_ending(db: &mut PgConnection, set: Uuid, ending: &str, at: f64, now: DateTime<Utc>) -> Result<(), Error> {
+/// Whose word on an ending it is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Witness {
+    /// The room that ended it.
+    Room,
+    /// A desk that had been told by that room.
+    Desk,
+}
+
+/// How a set ended, as one of its witnesses says.
+#[derive(Clone, Copy, Debug)]
+pub struct EndingRow {
+    /// The set.
+    pub set: Uuid,
+    /// Whose word it is.
+    pub witness: Witness,
+    /// `wire::Ending`.
+    pub ending: &'static str,
+    /// Room time, ms, where the witness knows it.
+    pub at: Option<f64>,
+    /// By the portal's clock.
+    pub recorded_at: DateTime<Utc>,
+}
+
+/// Writes a witness's word on how a set ended, once.
+pub async fn insert_ending(db: &mut PgConnection, row: &EndingRow) -> Result<(), Error> {
+    let witness = match row.witness {
+        Witness::Room => "room",
+        Witness::Desk => "desk",
+    };
     sqlx::query!(
-        "INSERT INTO set_ending (set_id, session_id, client_id, ending, at_ms, recorded_at)
-         SELECT id, session_id, client_id, $2, $3, $4 FROM stimulus_set WHERE id = $1 ON CONFLICT DO NOTHING",
-        set,
-        ending,
-        at,
-        now
+        "INSERT INTO set_ending (set_id, session_id, client_id, witness, ending, at_ms, recorded_at)
+         SELECT id, session_id, client_id, $2, $3, $4, $5 FROM stimulus_set WHERE id = $1 ON CONFLICT DO NOTHING",
+        row.set,
+        witness,
+        row.ending,
+        row.at,
+        row.recorded_at
     )
     .execute(db)
     .await?;
@@ -180,9 +258,24 @@ pub async fn insert_ending(db: &mut PgConnection, set: Uuid, ending: &str, at: f
 }
 
 /// Appends a moment of the session. The clinician's own acts write theirs as a member.
-pub async fn insert_moment(db: &mut PgConnection, session: Uuid, client: Uuid, kind: &str, at: DateTime<Utc>) -> Result<(), Error> {
-    sqlx::query!("INSERT INTO session_moment (session_id, client_id, kind, at) VALUES ($1, $2, $3, $4)", session, client, kind, at)
-        .execute(db)
-        .await?;
+/// `once` names it, so that it is there once however often it is written.
+pub async fn insert_moment(
+    db: &mut PgConnection,
+    session: Uuid,
+    client: Uuid,
+    kind: &str,
+    once: Uuid,
+    at: DateTime<Utc>,
+) -> Result<(), Error> {
+    sqlx::query!(
+        "INSERT INTO session_moment (session_id, client_id, kind, once, at) VALUES ($1, $2, $3, $4, $5) ON CONFLICT DO NOTHING",
+        session,
+        client,
+        kind,
+        once,
+        at
+    )
+    .execute(db)
+    .await?;
     Ok(())
 }

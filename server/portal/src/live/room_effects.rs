@@ -10,18 +10,21 @@ use uuid::Uuid;
 use super::clerk::Job;
 use super::line::{Line, Out};
 use super::names;
-use super::queries_room::OrderRow;
+use super::queries_room::{EndingRow, OrderRow, Witness};
 use super::room_task::Keeper;
+use crate::ids::new_id;
 
 /// Evidence in so many messages may wait for the database; what is more is not taken, and the page
 /// sends it again until it is told that it was kept.
 const EVIDENCE_AT_ONCE: u32 = 64;
+/// A clock may be slewed by so much within a session without a word, s.
+const CLOCK_SLACK: i64 = 5;
 
 impl Keeper {
     pub(super) fn tell(&mut self, event: Event) {
         let mut events = VecDeque::from([event]);
         while let Some(event) = events.pop_front() {
-            let now = self.since.elapsed().as_secs_f64() * 1_000.0;
+            let now = self.now();
             for effect in self.room.handle(event, now) {
                 events.extend(self.carry_out(effect));
             }
@@ -39,13 +42,19 @@ impl Keeper {
             }
             Effect::RecordSet { number, plan } => self.record_set(number, plan),
             Effect::KeepEvidence(facts) => self.keep_evidence(facts),
+            Effect::KeepHandedBack(set) => {
+                let recorded_at = self.holder.app.world.now();
+                self.write(Job::HandedBack { set, recorded_at });
+            }
             Effect::RecordMoment { kind, .. } => {
-                let at = self.holder.app.world.now();
-                self.write(Job::Moment { kind: names::moment(kind), at });
+                let world = &self.holder.app.world;
+                self.write(Job::Moment { kind: names::moment(kind), once: new_id(world), at: world.now() });
             }
             Effect::RecordEnding { set, ending, at } => {
                 let recorded_at = self.holder.app.world.now();
-                self.write_set(&set, |set| Ok(Job::Ending { set, ending: names::ending(ending), at, recorded_at }));
+                self.write_set(&set, |set| {
+                    Ok(Job::Ending(EndingRow { set, witness: Witness::Room, ending: names::ending(ending), at: Some(at), recorded_at }))
+                });
             }
             Effect::RecordOrdered { set, seq, cause, plan, timeline, at } => {
                 let recorded_at = self.holder.app.world.now();
@@ -59,13 +68,24 @@ impl Keeper {
         None
     }
 
+    /// A clock that is set while people work is said: what the record dates by it may be wrong.
+    pub(super) fn look_at_clock(&mut self) {
+        let by_clock = (self.holder.app.world.now() - self.since_by_clock).num_milliseconds();
+        let set = (by_clock - i64::try_from(self.since.elapsed().as_millis()).unwrap_or(i64::MAX)) / 1_000;
+        if (set - self.clock_set).abs() > CLOCK_SLACK {
+            tracing::warn!(seconds = set - self.clock_set, "the server's clock was set while a room was open");
+            self.clock_set = set;
+            self.tell(Event::ClockSet(set as f64));
+        }
+    }
+
     /// Beside the clerk: a start does not wait for what is still to be written.
     fn record_set(&mut self, number: u32, plan: Plan) {
         self.recording += 1;
         let (holder, mail) = (self.holder.clone(), self.mail.clone());
         tokio::spawn(async move {
             let answer = holder.record_set(number, plan).await;
-            // Without its room the set stays without an end in the record, which the next one marks unknown.
+            // Without its room the set stays without an end in the record, which reads as unknown.
             let _ = mail.send(answer).await;
         });
     }

@@ -1,43 +1,35 @@
 //! The seat of a room: the device that has it, and those that ask for it.
 
-use leeward_core::room::Event;
-use leeward_core::wire::{FromStage, Needs, RoomState, StageView, ToStage};
+use leeward_core::room::{Event, Facts};
+use leeward_core::wire::FromStage;
 use tokio::time::Instant;
 use uuid::Uuid;
 
 use super::clerk::Job;
-use super::holder::seat_state;
 use super::line::{Line, Out, closing};
-use super::queries_room::SeatRow;
-use super::room_task::{Keeper, WAITING_VIEW};
+use super::queries_room::{SeatRow, Standing};
+use super::room_task::{Keeper, READING};
 
 impl Keeper {
     pub(super) fn stage_opened(&mut self, socket: u64, line: Line) {
         let waits = line.waits();
         self.lines.insert(socket, line);
-        if waits {
-            self.show_waiting();
-        } else {
+        if !waits {
             self.tell(Event::StageJoined { stage: socket });
         }
         // The seat may be newer than what was read, or have moved since it was asked for.
-        self.write(Job::Seats);
+        self.read_record();
     }
 
     pub(super) fn stage_said(&mut self, stage: u64, said: FromStage) {
         let Some(seat) = self.lines.get(&stage).filter(|line| line.waits()).map(Line::seat) else {
             return self.tell(Event::StageSaid { stage, said });
         };
-        // A device that only asks for the seat may say who it is, and nothing else.
-        match said {
-            FromStage::Hello { .. } => self.replace_waiting(stage, seat),
-            FromStage::Device { .. } => {}
-            _ => self.close(stage, closing::NOT_YOURS),
-        }
+        self.waiting_said(stage, seat, said);
     }
 
     /// As in the room, a socket takes another's place once its page speaks.
-    fn replace_waiting(&mut self, stage: u64, seat: Option<Uuid>) {
+    pub(super) fn replace_waiting(&mut self, stage: u64, seat: Option<Uuid>) {
         let earlier = |(id, old): &(&u64, &Line)| **id != stage && old.waits() && old.seat() == seat;
         let earlier: Vec<u64> = self.lines.iter().filter(earlier).map(|(id, _)| *id).collect();
         for id in earlier {
@@ -45,13 +37,28 @@ impl Keeper {
         }
     }
 
-    pub(super) fn seats_read(&mut self, seats: Vec<SeatRow>) {
+    /// Has the record read again, after what is still to be written.
+    pub(super) fn read_record(&mut self) {
+        self.next_reading = Instant::now() + READING;
+        self.look_at_clock();
+        // One that waits already will read what this one is about.
+        if !std::mem::replace(&mut self.reading, true) {
+            self.write(Job::Facts);
+        }
+    }
+
+    /// Follows what the record says.
+    pub(super) fn record_read(&mut self, facts: Facts, seats: Vec<SeatRow>) {
+        self.reading = false;
         self.seats = seats;
-        let (state, asked_for) = seat_state(&self.seats);
         for (socket, out) in self.outdated_stages() {
             self.close(socket, out);
         }
-        self.tell(Event::Seat { state, asked_for });
+        let ended = facts.ended.is_some();
+        self.tell(Event::Facts(facts));
+        if ended {
+            self.over = Some(closing::OVER);
+        }
     }
 
     /// Client sockets whose seat is not what it was when they opened.
@@ -60,33 +67,12 @@ impl Keeper {
             let seat = line.seat()?;
             match self.seats.iter().find(|row| row.id == seat) {
                 None => Some((*socket, closing::SEAT_CLOSED)),
+                Some(row) if row.standing == Standing::Left => Some((*socket, closing::SEAT_CLOSED)),
                 // It has the seat now: it comes in again through the same door as everybody.
-                Some(row) if row.taken && line.waits() => Some((*socket, closing::COME_BACK)),
+                Some(row) if row.standing != Standing::Asks && line.waits() => Some((*socket, closing::COME_BACK)),
                 Some(_) => None,
             }
         };
         self.lines.iter().filter_map(outdated).collect()
-    }
-
-    /// All that a device learns before it has the seat.
-    pub(super) fn show_waiting(&mut self) {
-        self.next_waiting_view = Instant::now() + WAITING_VIEW;
-        self.waiting_views += 1;
-        let view = ToStage::View(StageView {
-            epoch: 0,
-            seq: self.waiting_views,
-            state: RoomState::Waiting,
-            needs: Needs::default(),
-            set: None,
-            desk_knows: false,
-            desk_here: false,
-            figure: false,
-            sides_asked: 0,
-            closing_words: None,
-        });
-        let waiting: Vec<u64> = self.lines.iter().filter(|(_, line)| line.waits()).map(|(id, _)| *id).collect();
-        for socket in waiting {
-            self.send(socket, &view);
-        }
     }
 }

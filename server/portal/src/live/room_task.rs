@@ -3,7 +3,8 @@
 use std::collections::HashMap;
 use std::time::Duration;
 
-use leeward_core::room::{Event, Room};
+use chrono::{DateTime, Utc};
+use leeward_core::room::{Event, Facts, Line as Manners, Room};
 use leeward_core::wire::{FromDesk, FromStage};
 use tokio::sync::mpsc::{self, Receiver, Sender, UnboundedSender};
 use tokio::task::JoinHandle;
@@ -17,6 +18,7 @@ use super::line::{Line, Out, Outbox, closing};
 use super::queries_room::SeatRow;
 use crate::app::App;
 use crate::error::Error;
+use crate::patience::LAST_WORDS;
 use crate::subject::Subject;
 
 /// Mail that may wait for the room.
@@ -25,8 +27,9 @@ const MAILBOX: usize = 256;
 const ALONE: Duration = Duration::from_secs(600);
 /// A waiting device hears from the room this often, well within its patience.
 pub(super) const WAITING_VIEW: Duration = Duration::from_secs(5);
-/// At the end, so long for what is not written yet.
-const LAST_WORDS: Duration = Duration::from_secs(10);
+/// Told or not, a room that somebody is in reads the record again after this time: what was committed and not told is
+/// followed within it.
+pub(super) const READING: Duration = Duration::from_secs(3);
 
 /// What reaches a room. Large parts are boxed: a mailbox keeps places for its mail even while it is empty.
 pub(super) enum Mail {
@@ -44,10 +47,10 @@ pub(super) enum Mail {
     Event(Box<Event>),
     /// The clerk is done with one message of evidence.
     EvidenceDone,
-    /// The seats in the record changed.
-    SeatsChanged,
-    /// They are these.
-    Seats(Vec<SeatRow>),
+    /// Something in the record may have changed that the room has to follow.
+    ReadRecord,
+    /// It says this.
+    Facts(Box<(Facts, Vec<SeatRow>)>),
     /// Somebody else holds the room, or the session has ended.
     RoomLost,
     /// The portal stops.
@@ -67,11 +70,16 @@ pub(super) async fn open(app: &App, subject: &Subject, session: Uuid) -> Result<
     let keeper = Box::new(Keeper {
         room: Room::new(start),
         since: Instant::now(),
+        since_by_clock: holder.app.world.now(),
+        clock_set: 0,
         lines: HashMap::new(),
         seats,
         evidence_waiting: 0,
         recording: 0,
         waiting_views: 0,
+        reading: false,
+        // What was committed while it opened was told to nobody.
+        next_reading: Instant::now(),
         alone_since: Instant::now(),
         next_waiting_view: Instant::now(),
         over: None,
@@ -98,6 +106,9 @@ pub(super) struct Keeper {
     pub room: Room,
     /// Room time 0.
     pub since: Instant,
+    /// The same by the portal's clock, and by how much that was found to have been set since, s.
+    pub since_by_clock: DateTime<Utc>,
+    pub clock_set: i64,
     pub lines: HashMap<u64, Line>,
     /// As last read.
     pub seats: Vec<SeatRow>,
@@ -107,10 +118,13 @@ pub(super) struct Keeper {
     pub recording: u32,
     pub waiting_views: u32,
     pub next_waiting_view: Instant,
+    /// The clerk is about to read the record.
+    pub reading: bool,
+    pub next_reading: Instant,
     /// Nobody was here since.
     alone_since: Instant,
     /// Set when the room is to end: what all sockets are closed with.
-    over: Option<Out>,
+    pub over: Option<Out>,
     pub mail: Sender<Mail>,
     /// Boxed, since a queue keeps places for its messages even while it is empty.
     pub jobs: UnboundedSender<Box<Job>>,
@@ -133,10 +147,17 @@ impl Keeper {
     }
 
     fn wake(&self) -> Instant {
-        let tick = self.room.next_wake().map(|at| self.since + Duration::from_secs_f64(at.max(0.0) / 1_000.0));
+        let due = [self.room.next_wake(), self.waiting_due()].into_iter().flatten().min_by(f64::total_cmp);
+        let tick = due.map(|at| self.since + Duration::from_secs_f64(at.max(0.0) / 1_000.0));
         let alone = self.is_alone().then(|| self.alone_since + ALONE);
         let waiting = self.lines.values().any(Line::waits).then_some(self.next_waiting_view);
-        [tick, alone, waiting].into_iter().flatten().min().unwrap_or_else(|| Instant::now() + ALONE)
+        let reading = (!self.lines.is_empty()).then_some(self.next_reading);
+        [tick, alone, waiting, reading].into_iter().flatten().min().unwrap_or_else(|| Instant::now() + ALONE)
+    }
+
+    /// Room time, ms.
+    pub(super) fn now(&self) -> f64 {
+        self.since.elapsed().as_secs_f64() * 1_000.0
     }
 
     fn is_alone(&self) -> bool {
@@ -146,9 +167,10 @@ impl Keeper {
     fn wait_over(&mut self) {
         self.tell(Event::Tick);
         let now = Instant::now();
-        if now >= self.next_waiting_view {
-            self.show_waiting();
+        if now >= self.next_reading && !self.lines.is_empty() {
+            self.read_record();
         }
+        self.watch_waiting();
         if self.is_alone() && now >= self.alone_since + ALONE {
             self.over = Some(closing::COME_BACK);
         }
@@ -160,14 +182,17 @@ impl Keeper {
                 self.lines.insert(socket, Line::desk(out));
                 self.tell(Event::DeskJoined { desk: socket });
             }
-            Mail::Stage { socket, seat, taken, out } => self.stage_opened(socket, Line::stage(out, seat, !taken)),
+            Mail::Stage { socket, seat, taken, out } => {
+                let waits = (!taken).then(|| Box::new(Manners::new(self.now())));
+                self.stage_opened(socket, Line::stage(out, seat, waits));
+            }
             Mail::FromDesk(desk, said) => self.tell(Event::DeskSaid { desk, said: *said }),
             Mail::FromStage(stage, said) => self.stage_said(stage, *said),
             Mail::Left(socket) => self.left(socket),
             Mail::Event(event) => self.take_event(*event),
             Mail::EvidenceDone => self.evidence_waiting = self.evidence_waiting.saturating_sub(1),
-            Mail::SeatsChanged => self.write(Job::Seats),
-            Mail::Seats(seats) => self.seats_read(seats),
+            Mail::ReadRecord => self.read_record(),
+            Mail::Facts(found) => self.record_read(found.0, found.1),
             Mail::RoomLost => {
                 self.recording = self.recording.saturating_sub(1);
                 self.over = Some(closing::COME_BACK);
@@ -182,7 +207,6 @@ impl Keeper {
     fn take_event(&mut self, event: Event) {
         match event {
             Event::SetRecorded { .. } | Event::SetNotRecorded { .. } => self.recording = self.recording.saturating_sub(1),
-            Event::Close { .. } => self.over = Some(closing::OVER),
             _ => {}
         }
         self.tell(event);
@@ -190,6 +214,7 @@ impl Keeper {
 
     /// Sockets are told first, then what is under way is written, then the next holder may come.
     async fn end(mut self: Box<Self>, mut mailbox: Receiver<Mail>, clerk: JoinHandle<()>) {
+        self.tell(Event::RoomEnds);
         let last = self.over.take().unwrap_or(closing::COME_BACK);
         let sockets: Vec<u64> = self.lines.keys().copied().collect();
         for socket in sockets {

@@ -4,7 +4,7 @@ use std::time::Duration;
 
 use axum::extract::ws::rejection::WebSocketUpgradeRejection;
 use axum::extract::ws::{CloseFrame, Message, Utf8Bytes, WebSocket, WebSocketUpgrade};
-use axum::extract::{Path, State};
+use axum::extract::{Extension, Path, State};
 use axum::http::HeaderMap;
 use axum::response::Response;
 use futures_util::stream::{SplitSink, SplitStream};
@@ -16,6 +16,7 @@ use tokio::sync::mpsc;
 use tokio::time::{MissedTickBehavior, interval, sleep, timeout};
 use uuid::Uuid;
 
+use super::crowd::SeatPlace;
 use super::hub::Door;
 use super::line::{Out, closing, outbox};
 use super::queries;
@@ -23,6 +24,8 @@ use super::room_task::Mail;
 use super::stage;
 use crate::app::App;
 use crate::error::Error;
+use crate::patience::{ANSWER, within};
+use crate::security::Caller;
 use crate::signin::{Member, Seat};
 use crate::subject::Act;
 
@@ -72,7 +75,9 @@ pub(super) async fn desk(State(app): State<App>, member: Member, Path(session): 
 /// would look to the page like one more lost line.
 pub(super) async fn stage(
     State(app): State<App>,
+    place: SeatPlace,
     seat: Result<Seat, Error>,
+    Extension(Caller(address)): Extension<Caller>,
     headers: HeaderMap,
     upgrade: Upgrade,
 ) -> Result<Response, Error> {
@@ -83,6 +88,7 @@ pub(super) async fn stage(
         seat => seat?,
     };
     let upgrade = upgrade.map_err(not_a_socket)?;
+    let waiting = if seat.taken { None } else { Some(app.rooms.crowd().waiting(seat.session, address)?) };
     let door = app.rooms.enter(&app, &seat.subject, seat.session).await?;
     let id = app.rooms.new_socket();
     Ok(limited(upgrade).on_upgrade(move |socket| {
@@ -91,6 +97,8 @@ pub(super) async fn stage(
             let (out, queue) = outbox();
             let joined = Mail::Stage { socket: id, seat: seat.id, taken: seat.taken, out };
             run(halves, id, door, joined, queue, |id, said| Mail::FromStage(id, Box::new(said)), std::future::pending()).await;
+            // Until now this connection was held.
+            drop((place, waiting));
         }
     }))
 }
@@ -231,7 +239,7 @@ async fn may_stay(app: &App, member: &Member, session: Uuid) -> bool {
         tx.commit().await?;
         Ok::<bool, Error>(may)
     };
-    asked.await.unwrap_or_else(|fault| {
+    within(ANSWER, asked).await.unwrap_or_else(|fault| {
         tracing::warn!(%fault, "a desk's sign-in could not be looked at");
         true
     })

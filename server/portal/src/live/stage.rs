@@ -8,8 +8,9 @@ use axum::response::{IntoResponse, Redirect, Response};
 use leeward_core::room::{Effect, Event, Room, Start};
 use leeward_core::wire::{Device, Evidence, FromStage, SeatState, WIRE_VERSION};
 use serde::Deserialize;
+use uuid::Uuid;
 
-use super::{evidence, queries};
+use super::{evidence, follows, queries};
 use crate::app::App;
 use crate::assets::Assets;
 use crate::error::Error;
@@ -24,6 +25,7 @@ struct JoinPage {
     nonce: String,
     assets: Assets,
     words: String,
+    once: Uuid,
 }
 
 #[derive(Template)]
@@ -44,7 +46,7 @@ struct LeftPage {
 
 /// `GET /j`: the same for every link, and for none.
 pub(super) async fn link(frame: Frame) -> Result<Response, Error> {
-    quiet(&JoinPage { nonce: frame.nonce, assets: frame.assets, words: words::json() })
+    quiet(&JoinPage { nonce: frame.nonce, assets: frame.assets, words: words::json(), once: frame.once })
 }
 
 /// `GET /stage`
@@ -73,10 +75,10 @@ pub(super) async fn leave(State(app): State<App>, headers: HeaderMap) -> Result<
     let state = queries::seat_state(&mut tx).await?;
     tx.commit().await?;
     if let Some((session, _)) = state {
+        let _told = follows(&app, session);
         let mut tx = app.database.act(&subject, Act::new("seat.leave").object(session)).await?;
         queries::leave_seat(&mut tx).await?;
         tx.commit().await?;
-        app.rooms.look_at_seats(session).await;
     }
     let forget = token_cookie(&app.origin.seat_cookie(), None)?;
     Ok(([(header::SET_COOKIE, forget)], Redirect::to("/left")).into_response())

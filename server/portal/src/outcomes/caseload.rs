@@ -8,7 +8,6 @@ use askama::Template;
 use axum::extract::{Query, State};
 use axum::response::Html;
 use chrono::{DateTime, Utc};
-use chrono_tz::Tz;
 use uuid::Uuid;
 
 use super::queries::{self, CareRow, ClientRow};
@@ -18,6 +17,7 @@ use crate::error::Error;
 use crate::page::{Frame, page};
 use crate::signin::{Member, Role};
 use crate::subject::{Act, Tx};
+use crate::when::When;
 
 struct Line {
     row: ClientRow,
@@ -44,22 +44,20 @@ struct Caseload {
 #[derive(Default)]
 struct Total {
     open: i64,
-    complete: i64,
     incomplete: i64,
+    complete: i64,
     sessions: i64,
     sets: i64,
-    unfinished: i64,
 }
 
 impl Total {
     fn of(lines: &[Line]) -> Self {
         lines.iter().map(|line| &line.row).fold(Self::default(), |sum, row| Self {
             open: sum.open + row.open,
-            complete: sum.complete + row.complete,
             incomplete: sum.incomplete + row.incomplete,
+            complete: sum.complete + row.complete,
             sessions: sum.sessions + row.sessions,
             sets: sum.sets + row.sets,
-            unfinished: sum.unfinished + row.unfinished,
         })
     }
 }
@@ -87,12 +85,12 @@ pub(super) async fn show(
         id => Some(id.parse().map_err(|_| Error::BadRequest("Choose the clinician from the list."))?),
     };
     let mut tx = app.database.act(&member.subject, Act::new("practice.caseload.view")).await?;
-    let zone = clients::zone(&mut tx).await?;
+    let when = When::in_practice(&mut tx).await?;
     let care = queries::care(&mut tx).await?;
     let mut lines = Vec::new();
     for row in queries::clients(&mut tx).await? {
         if chosen.is_none_or(|member| care.iter().any(|link| link.client == row.id && link.member == member)) {
-            lines.push(line(&mut tx, &app, row, &care, zone).await?);
+            lines.push(line(&mut tx, &app, row, &care, when).await?);
         }
     }
     tx.commit().await?;
@@ -101,20 +99,20 @@ pub(super) async fn show(
     page(&Caseload { frame, clinicians, chosen, total: Total::of(&lines), lines })
 }
 
-async fn line(tx: &mut Tx, app: &App, row: ClientRow, care: &[CareRow], zone: Tz) -> Result<Line, Error> {
+async fn line(tx: &mut Tx, app: &App, row: ClientRow, care: &[CareRow], when: When) -> Result<Line, Error> {
     let name = match row.mine {
         true => Some(clients::details(tx, app, row.id).await?.name.shown().to_owned()),
         false => None,
     };
     let names: Vec<&str> = care.iter().filter(|link| link.client == row.id).map(|link| link.name.as_str()).collect();
-    let date = |at: Option<DateTime<Utc>>| at.map_or(String::new(), |at| at.with_timezone(&zone).format("%-d %b %y").to_string());
-    let today = app.world.now().with_timezone(&zone).date_naive();
+    let date = |at: Option<DateTime<Utc>>| at.map_or(String::new(), |at| when.brief_day(&at));
+    let today = when.date(&app.world.now());
     Ok(Line {
         name,
         clinicians: names.join(", "),
         first: date(row.first_at),
         last: date(row.last_at),
-        days: row.last_at.map(|at| (today - at.with_timezone(&zone).date_naive()).num_days()),
+        days: row.last_at.map(|at| (today - when.date(&at)).num_days()),
         row,
     })
 }

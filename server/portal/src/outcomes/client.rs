@@ -7,19 +7,28 @@ use axum::response::Html;
 use leeward_core::chart::Chart;
 
 use super::course;
-use super::queries::{self, SessionRow, TargetRow};
+use super::queries::{self, RatingRow, SessionRow, TargetRow};
 use crate::app::App;
-use crate::clients::Id;
 use crate::error::Error;
+use crate::forms::Id;
 use crate::page::{Frame, page};
-use crate::sessions::{ClosingKind, When};
+use crate::sessions::closing_words;
 use crate::signin::{Member, Role};
 use crate::subject::Act;
+use crate::when::When;
 
 struct Line {
     row: SessionRow,
     day: String,
     closing: &'static str,
+    sud: Ends,
+    voc: Ends,
+}
+
+/// The first and the last rating of a session, of its own target.
+struct Ends {
+    first: Option<i16>,
+    last: Option<i16>,
 }
 
 #[derive(Template)]
@@ -36,20 +45,21 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     member.needs(Role::Lead)?;
     let mut tx = app.database.act(&member.subject, Act::new("practice.client.view").client(id)).await?;
     let number = queries::number(&mut tx, id).await?.ok_or(Error::NotFound)?;
-    let sessions = queries::sessions_of_client(&mut tx, id).await?;
-    let mut targets = Vec::new();
-    for target in queries::targets(&mut tx, id).await? {
-        let chart = course::course(&mut tx, target.id).await?;
-        targets.push((target, chart));
-    }
+    let zone = When::in_practice(&mut tx).await?.tz();
+    let (sessions, ratings) = (queries::sessions(&mut tx, id).await?, queries::ratings(&mut tx, id).await?);
+    let targets = queries::targets(&mut tx, id).await?;
     tx.commit().await?;
-    let lines = sessions.into_iter().map(line).collect();
+    let drawn = |target: TargetRow| course::chart(target.id, &sessions, &ratings, zone).map(|chart| (target, chart));
+    let targets = targets.into_iter().map(drawn).collect::<Result<_, _>>()?;
+    let lines = sessions.into_iter().map(|row| line(row, &ratings)).collect();
     page(&Numbers { frame, number, lines, targets })
 }
 
-fn line(row: SessionRow) -> Line {
+fn line(row: SessionRow, ratings: &[RatingRow]) -> Line {
     let when = When::in_zone(&row.zone);
-    let closing =
-        if row.ended { row.closing.as_deref().and_then(ClosingKind::parse).map_or("not recorded", ClosingKind::words) } else { "open" };
-    Line { day: when.day(&row.opened_at), closing, row }
+    let closing = closing_words(row.ended, row.closing.as_deref());
+    let own: Vec<&RatingRow> = ratings.iter().filter(|rating| rating.session == Some(row.id) && rating.target == row.target_id).collect();
+    let ends = |scale| Ends { first: course::of_scale(&own, scale).next(), last: course::of_scale(&own, scale).next_back() };
+    let (sud, voc) = (ends("sud"), ends("voc"));
+    Line { day: when.day(&row.opened_at), closing, sud, voc, row }
 }

@@ -1,53 +1,89 @@
 //! A target's course over its sessions.
 
-use chrono::Datelike;
+use chrono::{DateTime, Datelike, Utc};
 use chrono_tz::Tz;
-use leeward_core::chart::{Chart, SessionSpan, course_over_sessions};
+use leeward_core::chart::{Chart, Occasion, SessionSpan, course_over_sessions};
 use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
 
-use super::queries::{self, SessionRow};
+use super::queries::{self, RatingRow, SessionRow};
 use crate::error::Error;
 use crate::subject::Tx;
+use crate::when::When;
 
-/// The chart of the sessions that worked on `target` or re-evaluated it: first and last SUD and VOC of each. Only
-/// ratings that count: neither corrected nor taken back. No text about the person is in it.
+/// The chart of the sessions that worked on `target` or re-evaluated it, and of what was assessed outside of
+/// them: every SUD and VOC that counts, neither corrected nor taken back. No text about the person is in it.
 ///
 /// # Errors
 /// [`Error::Inconsistent`] when a row does not say what it must. A target that the subject may not
 /// see looks like one without sessions.
 pub async fn course(tx: &mut Tx, target: Uuid) -> Result<Chart, Error> {
-    chart(&queries::sessions_of_target(tx, target).await?)
+    let Some(client) = queries::client_of(tx, target).await? else { return Ok(course_over_sessions(&[])) };
+    let zone = When::in_practice(tx).await?.tz();
+    chart(target, &queries::sessions(tx, client).await?, &queries::ratings(tx, client).await?, zone)
 }
 
-pub(super) fn chart(sessions: &[SessionRow]) -> Result<Chart, Error> {
-    let days: Vec<_> = sessions.iter().map(day).collect();
-    let one_year = days.windows(2).all(|pair| pair[0].year() == pair[1].year());
+/// The course of one of a client's targets. `zone` is the practice's, for days outside of sessions.
+pub(super) fn chart(target: Uuid, sessions: &[SessionRow], ratings: &[RatingRow], zone: Tz) -> Result<Chart, Error> {
+    let ratings: Vec<&RatingRow> = ratings.iter().filter(|rating| rating.target == Some(target)).collect();
+    let columns = columns(target, sessions, &ratings, zone)?;
+    let one_year = columns.windows(2).all(|pair| pair[0].day.year() == pair[1].day.year());
     let format = if one_year { "%-d %b" } else { "%-d %b %y" };
-    let span = |(row, day): (&SessionRow, &chrono::DateTime<Tz>)| {
-        Ok(SessionSpan { label: day.format(format).to_string(), sud: suds(row)?, voc: vocs(row)? })
-    };
-    Ok(course_over_sessions(&sessions.iter().zip(&days).map(span).collect::<Result<Vec<_>, Error>>()?))
+    let spans = columns.iter().map(|column| {
+        let label = column.day.format(format).to_string();
+        let occasion = if column.session.is_some() { Occasion::Session } else { Occasion::Assessment };
+        Ok(SessionSpan { label, occasion, sud: suds(&column.ratings)?, voc: vocs(&column.ratings)? })
+    });
+    Ok(course_over_sessions(&spans.collect::<Result<Vec<_>, Error>>()?))
 }
 
-/// In UTC when the zone is none that this version knows.
-fn day(row: &SessionRow) -> chrono::DateTime<Tz> {
-    row.opened_at.with_timezone(&row.zone.parse().unwrap_or(Tz::UTC))
+/// A session, or a day outside of any between two of them.
+struct Column<'a> {
+    place: i64,
+    session: Option<Uuid>,
+    day: DateTime<Tz>,
+    ratings: Vec<&'a RatingRow>,
 }
 
-fn suds(row: &SessionRow) -> Result<Option<(Sud, Sud)>, Error> {
-    let sud = |value| u8::try_from(value).ok().and_then(|value| Sud::new(value).ok()).ok_or(Error::Inconsistent("rating.value"));
-    both(row.first_sud, row.last_sud, sud)
-}
-
-fn vocs(row: &SessionRow) -> Result<Option<(Voc, Voc)>, Error> {
-    let voc = |value| u8::try_from(value).ok().and_then(|value| Voc::new(value).ok()).ok_or(Error::Inconsistent("rating.value"));
-    both(row.first_voc, row.last_voc, voc)
-}
-
-fn both<T>(first: Option<i16>, last: Option<i16>, read: impl Fn(i16) -> Result<T, Error>) -> Result<Option<(T, T)>, Error> {
-    match (first, last) {
-        (Some(first), Some(last)) => Ok(Some((read(first)?, read(last)?))),
-        _ => Ok(None),
+/// In the order of the record. A session has its column even if it asked nothing; `ratings` are in order.
+fn columns<'a>(target: Uuid, sessions: &[SessionRow], ratings: &[&'a RatingRow], zone: Tz) -> Result<Vec<Column<'a>>, Error> {
+    let mut columns = Vec::new();
+    for session in sessions {
+        let own: Vec<_> = ratings.iter().copied().filter(|rating| rating.session == Some(session.id)).collect();
+        if session.target_id == Some(target) || !own.is_empty() {
+            columns.push(Column { place: session.place, session: Some(session.id), day: day(session), ratings: own });
+        }
     }
+    let local = |at: DateTime<Utc>| at.with_timezone(&zone);
+    for rating in ratings.iter().copied().filter(|rating| rating.session.is_none()) {
+        columns.push(Column { place: rating.place, session: None, day: local(rating.asked_at), ratings: vec![rating] });
+    }
+    columns.sort_by_key(|column| column.place);
+    columns.dedup_by(|next, before| {
+        let same = (next.session, before.session) == (None, None) && next.day.date_naive() == before.day.date_naive();
+        if same {
+            before.ratings.append(&mut next.ratings);
+        }
+        same
+    });
+    Ok(columns)
+}
+
+fn day(row: &SessionRow) -> DateTime<Tz> {
+    row.opened_at.with_timezone(&When::in_zone(&row.zone).tz())
+}
+
+/// The ratings of one scale, as they stand in the record.
+pub(super) fn of_scale<'a>(ratings: &'a [&RatingRow], scale: &'a str) -> impl DoubleEndedIterator<Item = i16> + 'a {
+    ratings.iter().filter(move |rating| rating.scale == scale).map(|rating| rating.value)
+}
+
+fn suds(ratings: &[&RatingRow]) -> Result<Vec<Sud>, Error> {
+    let sud = |value| u8::try_from(value).ok().and_then(|value| Sud::new(value).ok()).ok_or(Error::Inconsistent("rating.value"));
+    of_scale(ratings, "sud").map(sud).collect()
+}
+
+fn vocs(ratings: &[&RatingRow]) -> Result<Vec<Voc>, Error> {
+    let voc = |value| u8::try_from(value).ok().and_then(|value| Voc::new(value).ok()).ok_or(Error::Inconsistent("rating.value"));
+    of_scale(ratings, "voc").map(voc).collect()
 }

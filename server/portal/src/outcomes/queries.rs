@@ -7,7 +7,10 @@ use crate::subject::Tx;
 
 /// One session in numbers.
 pub(super) struct SessionRow {
+    pub id: Uuid,
     pub number: i32,
+    pub target_id: Option<Uuid>,
+    /// That target's number.
     pub target: Option<i32>,
     pub zone: String,
     pub opened_at: DateTime<Utc>,
@@ -15,53 +18,62 @@ pub(super) struct SessionRow {
     pub closing: Option<String>,
     pub clinician: String,
     pub sets: i64,
-    pub first_sud: Option<i16>,
-    pub last_sud: Option<i16>,
-    pub first_voc: Option<i16>,
-    pub last_voc: Option<i16>,
+    /// Its place among sessions and what was asked outside of them.
+    pub place: i64,
 }
 
-/// The sessions that worked on `target` or re-evaluated it, in order.
-pub(super) async fn sessions_of_target(tx: &mut Tx, target: Uuid) -> sqlx::Result<Vec<SessionRow>> {
-    sessions(tx, None, Some(target)).await
-}
-
-/// The sessions of `client`, in order.
-pub(super) async fn sessions_of_client(tx: &mut Tx, client: Uuid) -> sqlx::Result<Vec<SessionRow>> {
-    sessions(tx, Some(client), None).await
-}
-
-async fn sessions(tx: &mut Tx, client: Option<Uuid>, target: Option<Uuid>) -> sqlx::Result<Vec<SessionRow>> {
+/// All sessions of `client`, in order.
+pub(super) async fn sessions(tx: &mut Tx, client: Uuid) -> sqlx::Result<Vec<SessionRow>> {
     sqlx::query_as!(
         SessionRow,
-        r#"SELECT s.number, t.number AS "target?", s.zone, s.opened_at, s.ended_at IS NOT NULL AS "ended!", s.closing,
+        r#"SELECT s.id, s.number, s.target_id, t.number AS "target?", s.zone, s.opened_at, s.ended_at IS NOT NULL AS "ended!", s.closing,
              (SELECT m.name FROM access.members() m WHERE m.id = s.member_id) AS "clinician!",
-             (SELECT count(*) FROM stimulus_set x WHERE x.session_id = s.id) AS "sets!",
-             r.first_sud, r.last_sud, r.first_voc, r.last_voc
-           FROM session s LEFT JOIN target t ON t.id = s.target_id
-           LEFT JOIN LATERAL (
-             SELECT (array_agg(value ORDER BY asked_at, id) FILTER (WHERE scale = 'sud'))[1] AS first_sud,
-               (array_agg(value ORDER BY asked_at DESC, id DESC) FILTER (WHERE scale = 'sud'))[1] AS last_sud,
-               (array_agg(value ORDER BY asked_at, id) FILTER (WHERE scale = 'voc'))[1] AS first_voc,
-               (array_agg(value ORDER BY asked_at DESC, id DESC) FILTER (WHERE scale = 'voc'))[1] AS last_voc
-             FROM standing_rating WHERE session_id = s.id AND target_id IS NOT DISTINCT FROM coalesce($2, s.target_id)) r ON true
-           WHERE s.client_id = coalesce($1, (SELECT client_id FROM target WHERE id = $2)) AND ($2 IS NULL OR s.target_id = $2 OR EXISTS (SELECT FROM standing_rating WHERE session_id = s.id AND target_id = $2))
-           ORDER BY s.opened_at, s.number"#,
-        client,
-        target
+             (SELECT count(*) FROM stimulus_set x WHERE x.session_id = s.id) AS "sets!", s.seq AS place
+           FROM session s LEFT JOIN target t ON t.id = s.target_id WHERE s.client_id = $1 ORDER BY s.seq"#,
+        client
     )
     .fetch_all(&mut **tx)
     .await
 }
 
-/// One client in numbers.
+/// A rating that counts: neither corrected nor taken back.
+pub(super) struct RatingRow {
+    pub session: Option<Uuid>,
+    pub target: Option<Uuid>,
+    pub scale: String,
+    pub value: i16,
+    pub asked_at: DateTime<Utc>,
+    /// See [`SessionRow::place`].
+    pub place: i64,
+}
+
+/// All ratings of `client` that count, in the order they were asked.
+pub(super) async fn ratings(tx: &mut Tx, client: Uuid) -> sqlx::Result<Vec<RatingRow>> {
+    sqlx::query_as!(
+        RatingRow,
+        r#"SELECT session_id AS session, target_id AS target, scale AS "scale!", value AS "value!", asked_at AS "asked_at!", place AS "place!"
+           FROM standing_rating WHERE client_id = $1 ORDER BY place, asked"#,
+        client
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
+/// Whose target it is; `None` when it is hidden from the asker.
+pub(super) async fn client_of(tx: &mut Tx, target: Uuid) -> sqlx::Result<Option<Uuid>> {
+    sqlx::query_scalar!("SELECT client_id FROM target WHERE id = $1", target).fetch_optional(&mut **tx).await
+}
+
+/// One client in numbers; the counts are those of the view `client_count`.
 pub(super) struct ClientRow {
     pub id: Uuid,
     pub number: i32,
     pub archived: bool,
+    /// Targets neither complete nor put away.
     pub open: i64,
-    pub complete: i64,
+    /// Those of the open ones that were begun and left before they were complete.
     pub incomplete: i64,
+    pub complete: i64,
     pub sessions: i64,
     pub sets: i64,
     pub first_at: Option<DateTime<Utc>>,
@@ -69,8 +81,6 @@ pub(super) struct ClientRow {
     /// SUD of the target that was worked on last: its first and its last.
     pub first_sud: Option<i16>,
     pub last_sud: Option<i16>,
-    /// Targets whose latest closed session was closed as incomplete.
-    pub unfinished: i64,
     /// The asker treats this client.
     pub mine: bool,
 }
@@ -79,28 +89,16 @@ pub(super) struct ClientRow {
 pub(super) async fn clients(tx: &mut Tx) -> sqlx::Result<Vec<ClientRow>> {
     sqlx::query_as!(
         ClientRow,
-        r#"WITH targets AS (
-             SELECT client_id, count(*) FILTER (WHERE status IN ('planned', 'active', 'reopened')) AS open,
-               count(*) FILTER (WHERE status = 'complete') AS complete, count(*) FILTER (WHERE status = 'incomplete') AS incomplete
-             FROM target WHERE archived_at IS NULL GROUP BY client_id),
-           sessions AS (SELECT client_id, count(*) AS n, min(opened_at) AS first_at, max(opened_at) AS last_at FROM session GROUP BY client_id),
-           sets AS (SELECT client_id, count(*) AS n FROM stimulus_set GROUP BY client_id),
-           closings AS (
-             SELECT DISTINCT ON (client_id, target_id) client_id, closing FROM session WHERE ended_at IS NOT NULL
-             ORDER BY client_id, target_id, number DESC),
-           unfinished AS (SELECT client_id, count(*) AS n FROM closings WHERE closing = 'incomplete' GROUP BY client_id),
-           latest AS (
-             SELECT DISTINCT ON (client_id) client_id, target_id FROM session WHERE target_id IS NOT NULL ORDER BY client_id, number DESC),
+        r#"WITH latest AS (
+             SELECT DISTINCT ON (client_id) client_id, target_id FROM session WHERE target_id IS NOT NULL ORDER BY client_id, seq DESC),
            suds AS (
-             SELECT l.client_id, (array_agg(r.value ORDER BY r.asked_at, r.id))[1] AS first_sud,
-               (array_agg(r.value ORDER BY r.asked_at DESC, r.id DESC))[1] AS last_sud
+             SELECT l.client_id, (array_agg(r.value ORDER BY r.place, r.asked))[1] AS first_sud,
+               (array_agg(r.value ORDER BY r.place DESC, r.asked DESC))[1] AS last_sud
              FROM latest l JOIN standing_rating r ON r.target_id = l.target_id AND r.scale = 'sud' GROUP BY l.client_id)
-           SELECT c.id, c.number AS "number!", c.archived_at IS NOT NULL AS "archived!", coalesce(t.open, 0) AS "open!",
-             coalesce(t.complete, 0) AS "complete!", coalesce(t.incomplete, 0) AS "incomplete!", coalesce(s.n, 0) AS "sessions!",
-             coalesce(x.n, 0) AS "sets!", s.first_at, s.last_at, d.first_sud, d.last_sud, coalesce(u.n, 0) AS "unfinished!",
+           SELECT c.id, c.number AS "number!", c.archived_at IS NOT NULL AS "archived!", n.open AS "open!", n.incomplete AS "incomplete!",
+             n.complete AS "complete!", n.sessions AS "sessions!", n.sets AS "sets!", n.first_at, n.last_at, d.first_sud, d.last_sud,
              c.id IN (SELECT access.my_clients()) AS "mine!"
-           FROM client c LEFT JOIN targets t ON t.client_id = c.id LEFT JOIN sessions s ON s.client_id = c.id
-           LEFT JOIN sets x ON x.client_id = c.id LEFT JOIN unfinished u ON u.client_id = c.id LEFT JOIN suds d ON d.client_id = c.id
+           FROM client c JOIN client_count n ON n.client_id = c.id LEFT JOIN suds d ON d.client_id = c.id
            WHERE c.id NOT IN (SELECT access.rehearsals()) ORDER BY c.number"#
     )
     .fetch_all(&mut **tx)

@@ -1,17 +1,16 @@
 //! Making, editing and putting away a preset.
 
 use axum::extract::State;
-use axum::http::StatusCode;
-use axum::response::{IntoResponse, Redirect, Response};
+use axum::response::Response;
 use chrono::{DateTime, Utc};
 use uuid::Uuid;
 
 use super::form::{FormPage, Typed};
-use super::{Kept, create, queries};
+use super::{Kept, add, queries};
 use crate::app::App;
-use crate::clients::{Against, Id, Sent, notice, version};
 use crate::error::Error;
-use crate::forms::Problems;
+use crate::forms::{Again, Against, Edit, Id, Problems, Sent, answer, version};
+use crate::once::{Answer, Once};
 use crate::page::Frame;
 use crate::signin::Member;
 use crate::subject::{Act, Tx};
@@ -19,24 +18,27 @@ use crate::subject::{Act, Tx};
 const CHANGED: Error = Error::Conflict("Somebody changed this preset meanwhile, so nothing was done. Look at the list again first.");
 
 pub(super) async fn new_form(_: Member, frame: Frame) -> Result<Response, Error> {
-    FormPage { frame, preset: None, typed: Typed::default(), problems: Problems::default(), notice: "" }.answer(StatusCode::OK)
+    FormPage::show(frame, None, Again::first(Typed::default()))
 }
 
-pub(super) async fn save_new(member: Member, State(app): State<App>, frame: Frame, Sent(typed): Sent<Typed>) -> Result<Response, Error> {
-    let page = |typed, problems, notice| FormPage { frame, preset: None, typed, problems, notice };
+pub(super) async fn save_new(
+    member: Member,
+    State(app): State<App>,
+    frame: Frame,
+    once: Once,
+    Sent(typed): Sent<Typed>,
+) -> Result<Response, Error> {
+    let tried = try_new(&member, &app, &once, &typed).await;
+    answer(typed, tried, |again| FormPage::show(frame, None, again))
+}
+
+async fn try_new(member: &Member, app: &App, once: &Once, typed: &Typed) -> Result<Edit<Typed>, Error> {
     let mut problems = Problems::default();
-    let owner = typed.owner(&member, &mut problems);
-    let (Some(owner), Some(preset)) = (owner, typed.check(&mut problems)) else {
-        return page(typed, problems, notice::LOOK).answer(StatusCode::UNPROCESSABLE_ENTITY);
-    };
-    match create(&app, &member.subject, owner, &preset).await {
-        Ok(_) => Ok(Redirect::to("/presets").into_response()),
-        Err(Error::Database(fault)) => {
-            tracing::error!(%fault, "a new preset was not saved");
-            page(typed, problems, notice::unsaved(&fault)).answer(StatusCode::SERVICE_UNAVAILABLE)
-        }
-        Err(fault) => Err(fault),
-    }
+    let owner = typed.owner(member, &mut problems);
+    let (Some(owner), Some(preset)) = (owner, typed.check(&mut problems)) else { return Ok(Edit::Refused(problems)) };
+    let mut tx = app.database.act_once(&member.subject, Act::new("preset.create"), once).await?;
+    add(&mut tx, app, owner, &preset).await?;
+    Ok(Edit::Saved(tx.commit(Answer::see("/presets")).await?))
 }
 
 /// The preset, if the member may change it: to others it can be seen at most.
@@ -49,14 +51,7 @@ pub(super) async fn edit_form(member: Member, State(app): State<App>, frame: Fra
     let mut tx = app.database.act(&member.subject, Act::new("preset.view").object(id)).await?;
     let typed = Typed::of(&mine_to_change(&mut tx, &member, id).await?);
     tx.commit().await?;
-    FormPage { frame, preset: Some(id), typed, problems: Problems::default(), notice: "" }.answer(StatusCode::OK)
-}
-
-/// How an edit went.
-enum Edit {
-    Saved,
-    Refused(Problems),
-    ChangedMeanwhile(Box<Typed>),
+    FormPage::show(frame, Some(id), Again::first(typed))
 }
 
 pub(super) async fn save_edit(
@@ -64,44 +59,43 @@ pub(super) async fn save_edit(
     State(app): State<App>,
     frame: Frame,
     Id(id): Id,
-    Sent(mut typed): Sent<Typed>,
+    once: Once,
+    Sent(typed): Sent<Typed>,
 ) -> Result<Response, Error> {
-    let page = |typed, problems, notice| FormPage { frame, preset: Some(id), typed, problems, notice };
-    match try_edit(&member, &app, id, &typed).await {
-        Ok(Edit::Saved) => Ok(Redirect::to("/presets").into_response()),
-        Ok(Edit::Refused(problems)) => page(typed, problems, notice::LOOK).answer(StatusCode::UNPROCESSABLE_ENTITY),
-        Ok(Edit::ChangedMeanwhile(kept)) => {
-            let problems = typed.differences(&kept);
-            typed.version = kept.version;
-            page(typed, problems, notice::CHANGED).answer(StatusCode::CONFLICT)
-        }
-        Err(Error::Database(fault)) => {
-            tracing::error!(%fault, "a change to a preset was not saved");
-            page(typed, Problems::default(), notice::unsaved(&fault)).answer(StatusCode::SERVICE_UNAVAILABLE)
-        }
-        Err(fault) => Err(fault),
-    }
+    let tried = try_edit(&member, &app, id, &once, &typed).await;
+    answer(typed, tried, |again| FormPage::show(frame, Some(id), again))
 }
 
-async fn try_edit(member: &Member, app: &App, id: Uuid, typed: &Typed) -> Result<Edit, Error> {
-    let mut tx = app.database.act(&member.subject, Act::new("preset.change").object(id)).await?;
+async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &Typed) -> Result<Edit<Typed>, Error> {
+    let mut tx = app.database.act_once(&member.subject, Act::new("preset.change").object(id), once).await?;
     mine_to_change(&mut tx, member, id).await?;
     let mut problems = Problems::default();
     let Some(preset) = typed.check(&mut problems) else { return Ok(Edit::Refused(problems)) };
     if !queries::change(&mut tx, id, version(&typed.version)?, &preset).await? {
-        return Ok(Edit::ChangedMeanwhile(Box::new(Typed::of(&mine_to_change(&mut tx, member, id).await?))));
+        return Ok(Edit::Changed(Box::new(Typed::of(&mine_to_change(&mut tx, member, id).await?))));
     }
-    tx.commit().await?;
-    Ok(Edit::Saved)
+    Ok(Edit::Saved(tx.commit(Answer::see("/presets")).await?))
 }
 
-pub(super) async fn put_away(member: Member, State(app): State<App>, Id(id): Id, Sent(against): Sent<Against>) -> Result<Redirect, Error> {
+pub(super) async fn put_away(
+    member: Member,
+    State(app): State<App>,
+    Id(id): Id,
+    once: Once,
+    Sent(against): Sent<Against>,
+) -> Result<Answer, Error> {
     let now = app.world.now();
-    keep_away(&member, &app, Act::new("preset.put_away").object(id), id, &against, Some(now)).await
+    keep_away(&member, &app, Act::new("preset.put_away").object(id), id, &once, &against, Some(now)).await
 }
 
-pub(super) async fn take_back(member: Member, State(app): State<App>, Id(id): Id, Sent(against): Sent<Against>) -> Result<Redirect, Error> {
-    keep_away(&member, &app, Act::new("preset.take_back").object(id), id, &against, None).await
+pub(super) async fn take_back(
+    member: Member,
+    State(app): State<App>,
+    Id(id): Id,
+    once: Once,
+    Sent(against): Sent<Against>,
+) -> Result<Answer, Error> {
+    keep_away(&member, &app, Act::new("preset.take_back").object(id), id, &once, &against, None).await
 }
 
 async fn keep_away(
@@ -109,14 +103,14 @@ async fn keep_away(
     app: &App,
     act: Act,
     id: Uuid,
+    once: &Once,
     against: &Against,
     at: Option<DateTime<Utc>>,
-) -> Result<Redirect, Error> {
-    let mut tx = app.database.act(&member.subject, act).await?;
+) -> Result<Answer, Error> {
+    let mut tx = app.database.act_once(&member.subject, act, once).await?;
     mine_to_change(&mut tx, member, id).await?;
     if !queries::put_away(&mut tx, id, against.version()?, at).await? {
         return Err(CHANGED);
     }
-    tx.commit().await?;
-    Ok(Redirect::to("/presets"))
+    tx.commit(Answer::see("/presets")).await
 }

@@ -1,16 +1,14 @@
 //! The form of a preset: what was typed, what is wrong with it, and its page.
 
 use askama::Template;
-use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
 use leeward_core::safety;
 use leeward_core::wire::{Channels, Length, Plan, Preset, Purpose};
 use uuid::Uuid;
 
 use super::{Kept, Owner, parse_purpose, purpose_name};
-use crate::clients::{list, now_stands};
 use crate::error::Error;
-use crate::forms::{Lines, Need, Problems, refusal_words};
+use crate::forms::{Again, Fields, Lines, Need, Problems, list, refusal_words};
 use crate::page::{Frame, page};
 use crate::signin::Member;
 
@@ -96,36 +94,50 @@ impl Typed {
         problems.plan("cycles", &Plan { length, rate, ..safety::default_plan() }).then_some(length)
     }
 
-    /// Beside each field that now stands differently in the record: how it stands there.
-    pub(super) fn differences(&self, kept: &Self) -> Problems {
-        let mut problems = Problems::default();
-        let channels = |typed: &Self| {
-            let on = [(&typed.eyes, "eyes"), (&typed.ears, "tones"), (&typed.hands, "taps")];
-            on.into_iter().filter(|(on, _)| !on.is_empty()).map(|(_, word)| word).collect::<Vec<_>>().join(" and ")
-        };
-        for (name, typed, kept) in [
-            ("name", self.name.clone(), kept.name.clone()),
-            ("purpose", self.purpose.replace('_', " "), kept.purpose.replace('_', " ")),
-            ("channels", channels(self), channels(kept)),
-            ("rate", self.rate.clone(), kept.rate.clone()),
-            ("width", self.width.clone(), kept.width.clone()),
-            ("cycles", self.cycles.clone(), kept.cycles.clone()),
-        ] {
-            now_stands(&mut problems, name, &typed, &kept);
+    fn channels(&self) -> String {
+        let on = [(&self.eyes, "eyes"), (&self.ears, "tones"), (&self.hands, "taps")];
+        on.into_iter().filter(|(on, _)| !on.is_empty()).map(|(_, word)| word).collect::<Vec<_>>().join(" and ")
+    }
+}
+
+impl Fields for Typed {
+    const LABELS: &'static [(&'static str, &'static str)] = &[
+        ("name", "Name"),
+        ("owner", "Whose"),
+        ("purpose", "Purpose"),
+        ("channels", "Channels"),
+        ("rate", "Rate"),
+        ("width", "Width"),
+        ("cycles", "Length"),
+    ];
+
+    fn shown(&self, name: &str) -> String {
+        match name {
+            "name" => self.name.clone(),
+            "purpose" => self.purpose.replace('_', " "),
+            "channels" => self.channels(),
+            "rate" => self.rate.clone(),
+            "width" => self.width.clone(),
+            "cycles" => self.cycles.clone(),
+            // Whose it is stays as it was made: an edit does not show it.
+            _ => String::new(),
         }
-        problems
+    }
+
+    fn version(&mut self) -> &mut String {
+        &mut self.version
     }
 }
 
 #[derive(Template)]
 #[template(path = "presets/form.html")]
 pub(super) struct FormPage {
-    pub(super) frame: Frame,
+    frame: Frame,
     /// The one that is changed; `None` for a new one.
-    pub(super) preset: Option<Uuid>,
-    pub(super) typed: Typed,
-    pub(super) problems: Problems,
-    pub(super) notice: &'static str,
+    preset: Option<Uuid>,
+    typed: Typed,
+    problems: Problems,
+    notice: &'static str,
 }
 
 impl FormPage {
@@ -140,19 +152,11 @@ impl FormPage {
     }
 
     fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
-        const LABELS: [(&str, &str); 7] = [
-            ("name", "Name"),
-            ("owner", "Whose"),
-            ("purpose", "Purpose"),
-            ("channels", "Channels"),
-            ("rate", "Rate"),
-            ("width", "Width"),
-            ("cycles", "Length"),
-        ];
-        list(&LABELS, &self.problems)
+        list::<Typed>(&self.problems)
     }
 
-    pub(super) fn answer(&self, status: StatusCode) -> Result<Response, Error> {
-        Ok((status, page(self)?).into_response())
+    pub(super) fn show(frame: Frame, preset: Option<Uuid>, again: Again<Typed>) -> Result<Response, Error> {
+        let Again { typed, problems, notice, status } = again;
+        Ok((status, page(&Self { frame, preset, typed, problems, notice })?).into_response())
     }
 }

@@ -35,6 +35,7 @@ struct Line {
     /// The member may change it.
     open: bool,
     channels: String,
+    width: String,
     length: String,
     /// How long such a set lasts; empty when open-ended.
     seconds: String,
@@ -64,6 +65,7 @@ fn line(kept: Kept, member: &Member) -> Line {
     Line {
         open: kept.owner.is_open_to(member),
         channels: channel_words(preset.channels),
+        width: preset.channels.seen(preset.width).map_or("no dot".into(), |width| format!("{width}\u{b0}")),
         length: length_words(preset.length),
         seconds: match preset.length {
             Length::Cycles(cycles) => format!("{:.0} s", safety::set_ms(cycles, preset.rate) / 1_000.0),

@@ -86,17 +86,24 @@ pub async fn on_offer(tx: &mut Tx) -> Result<Vec<Preset>, Error> {
 /// [`Error::BadRequest`] when it is outside of the limits of a set, [`Error::Database`] when nothing was kept, as
 /// for somebody who may not make such a preset.
 pub async fn create(app: &App, subject: &Subject, owner: Owner, preset: &Preset) -> Result<Uuid, Error> {
+    let mut tx = app.database.act(subject, Act::new("preset.create")).await?;
+    let id = add(&mut tx, app, owner, preset).await?;
+    tx.commit().await?;
+    Ok(id)
+}
+
+async fn add(tx: &mut Tx, app: &App, owner: Owner, preset: &Preset) -> Result<Uuid, Error> {
     safety::check_preset(preset).map_err(|_| Error::BadRequest("These settings lie outside of the limits of a set."))?;
     let id = new_id(&app.world);
-    let mut tx = app.database.act(subject, Act::new("preset.create").object(id)).await?;
-    queries::insert(&mut tx, id, owner, preset, app.world.now()).await?;
-    tx.commit().await?;
+    tx.is_about(id);
+    queries::insert(tx, id, owner, preset, app.world.now()).await?;
     Ok(id)
 }
 
 /// A preset's settings in one line.
 pub(crate) fn in_short(preset: &Preset) -> String {
-    format!("{}, {:.2} Hz, {}\u{b0}, {}", channel_words(preset.channels), preset.rate, preset.width, length_words(preset.length))
+    let width = preset.channels.seen(preset.width).map_or(String::new(), |width| format!(", {width}\u{b0}"));
+    format!("{}, {:.2} Hz{width}, {}", channel_words(preset.channels), preset.rate, length_words(preset.length))
 }
 
 /// Names of purposes in the database and in forms.

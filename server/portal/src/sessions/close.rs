@@ -60,6 +60,11 @@ impl ClosingKind {
     }
 }
 
+/// How a session was closed, as every list says it.
+pub(crate) fn closing_words(ended: bool, closing: Option<&str>) -> &'static str {
+    if ended { closing.and_then(ClosingKind::parse).map_or("not recorded", ClosingKind::words) } else { "still open" }
+}
+
 /// How a session was closed.
 #[derive(Clone, Debug)]
 pub struct Closing {
@@ -93,20 +98,26 @@ pub struct Closing {
 pub async fn close(app: &App, subject: &Subject, session: Uuid, closing: Closing) -> Result<(), Error> {
     let mut tx = app.database.act(subject, Act::new("session.close").object(session)).await?;
     let row = queries::session(&mut tx, session).await?.ok_or(Error::NotFound)?;
+    let _told = live::follows(app, session);
+    close_in(&mut tx, app, session, &row, closing).await?;
+    tx.commit().await
+}
+
+/// As [`close`], in the caller's transaction.
+pub(super) async fn close_in(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, closing: Closing) -> Result<(), Error> {
     tx.concerns(row.client_id);
     let now = app.world.now();
-    if !queries::end_session(&mut tx, session, closing.kind.name(), now).await? {
+    if !queries::end_session(tx, session, closing.kind.name(), now).await? {
         return Err(Error::Conflict("This session is closed already. Add what is missing to its note."));
     }
     if let (Some(target), Some(status)) = (row.target_id, closing.target_status) {
-        targets::set_status(&mut tx, target, status).await?;
+        targets::set_status(tx, target, status).await?;
     }
     if let Some(sud) = closing.sud {
-        add_sud(&mut tx, app, session, &row, sud, now).await?;
+        add_sud(tx, app, session, row, sud, now).await?;
     }
-    let last_words = Some(closing.client_words.reveal().to_owned()).filter(|words| !words.is_empty());
-    let key = clients::key(&mut tx, app, row.client_id).await?;
-    words::change_words(&mut tx, app, &key, session, |words| {
+    let key = clients::key(tx, app, row.client_id).await?;
+    words::change_words(tx, app, &key, session, |words| {
         words.resource = closing.resource;
         words.leaving_state = closing.leaving_state;
         words.companion = closing.companion;
@@ -114,10 +125,7 @@ pub async fn close(app: &App, subject: &Subject, session: Uuid, closing: Closing
         words.client_words = closing.client_words;
         words.note = closing.note;
     })
-    .await?;
-    tx.commit().await?;
-    live::close(app, session, last_words).await;
-    Ok(())
+    .await
 }
 
 async fn add_sud(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, sud: Sud, now: DateTime<Utc>) -> Result<(), Error> {

@@ -2,23 +2,28 @@
 
 use askama::Template;
 use axum::extract::State;
-use axum::http::StatusCode;
 use axum::response::{IntoResponse, Redirect, Response};
 use leeward_core::scale::{Sud, Voc};
 use serde::Deserialize;
 use uuid::Uuid;
 
-use super::close::{Closing, ClosingKind, close};
-use super::queries;
+use super::close::{Closing, ClosingKind, close_in};
+use super::queries::{self, SessionRow};
+use super::words::{self, Words};
 use crate::app::App;
-use crate::clients::{Id, Sent, list, notice};
 use crate::error::Error;
-use crate::forms::{Lines, Need, Problems};
+use crate::forms::{Again, Edit, Fields, Id, Lines, Need, Problems, Sent, answer, list};
+use crate::once::{Answer, Once};
 use crate::page::{Frame, page};
 use crate::seal::Private;
 use crate::signin::Member;
-use crate::subject::Act;
+use crate::subject::{Act, Tx};
 use crate::targets::{self, Status, Target};
+use crate::{clients, live};
+
+/// Above the form when what was written before does not open. Its version stays beside the one that closing adds.
+const WORDS_DO_NOT_OPEN: &str = "What was written about this session before does not open, so its fields are empty here. It stays in the \
+    record as it is, and the session can be closed. Tell the administrator.";
 
 /// Choices in words: the name in the form, and what the record says.
 type Choice = (&'static str, &'static str);
@@ -48,19 +53,6 @@ const STATUSES: [Choice; 5] = [
     (Status::Complete.name(), "Complete"),
     (Status::Reopened.name(), "Reopened: was complete, came up again"),
 ];
-const LABELS: [Choice; 11] = [
-    ("kind", "How far the session came"),
-    ("target_status", "Where the target stands now"),
-    ("resource", "What was used"),
-    ("effect", "Its effect"),
-    ("sud", "Closing SUD"),
-    ("state", "The client on leaving"),
-    ("state_more", "More about that state"),
-    ("companion", "Who is with the client now"),
-    ("next_contact", "Next contact"),
-    ("client_words", "Last words on the client\u{2019}s page"),
-    ("note", "Note"),
-];
 const CLOSED_MEANWHILE: &str =
     "Not saved: this session was closed meanwhile. What you typed is still here; add what is missing to the note.";
 
@@ -79,6 +71,72 @@ pub(super) struct Typed {
     sud: String,
     client_words: String,
     note: String,
+    /// The version of the session's words that the form started from.
+    version: String,
+    /// The status of the target that the form showed.
+    target_was: String,
+}
+
+impl Fields for Typed {
+    const LABELS: &'static [Choice] = &[
+        ("kind", "How far the session came"),
+        ("target_status", "Where the target stands now"),
+        ("resource", "What was used"),
+        ("effect", "Its effect"),
+        ("sud", "Closing SUD"),
+        ("state", "The client on leaving"),
+        ("state_more", "More about that state"),
+        ("companion", "Who is with the client now"),
+        ("next_contact", "Next contact"),
+        ("client_words", "Last words on the client\u{2019}s page"),
+        ("note", "Note"),
+    ];
+
+    fn shown(&self, name: &str) -> String {
+        let text = |choices: &[Choice], typed: &str| {
+            choices.iter().find(|(name, _)| *name == typed).map_or_else(|| typed.to_owned(), |(_, words)| (*words).to_owned())
+        };
+        match name {
+            "kind" => text(&KINDS, &self.kind),
+            "target_status" => text(&STATUSES, &self.target_was),
+            "resource" => self.resource.clone(),
+            "effect" => text(&EFFECTS, &self.effect),
+            "sud" => self.sud.clone(),
+            "state" => text(&STATES, &self.state),
+            "state_more" => self.state_more.clone(),
+            "companion" => self.companion.clone(),
+            "next_contact" => self.next_contact.clone(),
+            "client_words" => self.client_words.clone(),
+            _ => self.note.clone(),
+        }
+    }
+
+    fn version(&mut self) -> &mut String {
+        &mut self.version
+    }
+}
+
+impl Typed {
+    /// What stands in the record already: nothing of a closing, perhaps a note.
+    fn begun(words: &Words, version: i32, target: Option<&Target>) -> Self {
+        Self {
+            note: words.note.reveal().to_owned(),
+            client_words: words.client_words.reveal().to_owned(),
+            version: version.to_string(),
+            target_was: was(target),
+            ..Self::default()
+        }
+    }
+
+    /// The same form with what the record holds of it now.
+    fn with(&self, words: &Words, version: i32, target: Option<&Target>) -> Self {
+        let Self { note, client_words, version, target_was, .. } = Self::begun(words, version, target);
+        Self { note, client_words, version, target_was, ..self.clone() }
+    }
+}
+
+fn was(target: Option<&Target>) -> String {
+    target.map(|target| target.status.name().to_owned()).unwrap_or_default()
 }
 
 /// What the form shows about its session.
@@ -132,34 +190,38 @@ impl ClosePage {
     }
 
     fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
-        list(&LABELS, &self.problems)
+        list::<Typed>(&self.problems)
     }
 
-    fn answer(&self, status: StatusCode) -> Result<Response, Error> {
-        Ok((status, page(self)?).into_response())
+    fn show(frame: Frame, session: Uuid, context: Option<Context>, again: Again<Typed>) -> Result<Response, Error> {
+        let Again { typed, problems, notice, status } = again;
+        Ok((status, page(&Self { frame, session, context, typed, problems, notice })?).into_response())
     }
 }
 
-async fn context(app: &App, member: &Member, session: Uuid) -> Result<Context, Error> {
-    let mut tx = app.database.act(&member.subject, Act::new("session.view").object(session)).await?;
-    let row = queries::session(&mut tx, session).await?.ok_or(Error::NotFound)?;
+async fn context(tx: &mut Tx, app: &App, row: &SessionRow) -> Result<Context, Error> {
     tx.concerns(row.client_id);
     let target = match row.target_id {
-        Some(target) => Some(targets::find(&mut tx, app, target).await?),
+        Some(target) => Some(targets::find(tx, app, target).await?),
         None => None,
     };
-    tx.commit().await?;
     Ok(Context { client: row.client_id, number: row.number, target, ended: row.ended_at.is_some(), rehearsal: row.rehearsal })
 }
 
 /// `GET /sessions/{session}/close`
 pub(super) async fn get(State(app): State<App>, member: Member, frame: Frame, Id(session): Id) -> Result<Response, Error> {
-    let context = context(&app, &member, session).await?;
+    let mut tx = app.database.act(&member.subject, Act::new("session.view").object(session)).await?;
+    let row = queries::session(&mut tx, session).await?.ok_or(Error::NotFound)?;
+    let context = context(&mut tx, &app, &row).await?;
+    let key = clients::key(&mut tx, &app, row.client_id).await?;
+    let (words, version) = words::words(&mut tx, &key, session).await?;
+    tx.commit().await?;
     if context.ended {
         return Ok(Redirect::to(&format!("/sessions/{session}")).into_response());
     }
-    let (typed, problems) = (Typed::default(), Problems::default());
-    ClosePage { frame, session, context: Some(context), typed, problems, notice: "" }.answer(StatusCode::OK)
+    let notice = if words.clone().whole().is_ok() { "" } else { WORDS_DO_NOT_OPEN };
+    let typed = Typed::begun(&words.readable(), version, context.target.as_ref());
+    ClosePage::show(frame, session, Some(context), Again { notice, ..Again::first(typed) })
 }
 
 /// `POST /sessions/{session}/close`
@@ -168,41 +230,48 @@ pub(super) async fn post(
     member: Member,
     frame: Frame,
     Id(session): Id,
+    once: Once,
     Sent(typed): Sent<Typed>,
 ) -> Result<Response, Error> {
-    let mut form = ClosePage { frame, session, context: None, typed, problems: Problems::default(), notice: "" };
-    match try_close(&app, &member, &mut form).await {
-        Ok(None) => Ok(Redirect::to(&format!("/sessions/{session}")).into_response()),
-        Ok(Some(status)) => form.answer(status),
-        Err(Error::Database(fault)) => {
-            tracing::error!(%fault, "a session was not closed");
-            form.notice = notice::unsaved(&fault);
-            form.answer(StatusCode::SERVICE_UNAVAILABLE)
-        }
-        Err(fault) => Err(fault),
-    }
+    let mut known = None;
+    let tried = try_close(&app, &member, session, &once, &typed, &mut known).await;
+    answer(typed, tried, |again| ClosePage::show(frame, session, known, again))
 }
 
-/// `None`: it is closed. Otherwise the form says why it is not.
-async fn try_close(app: &App, member: &Member, form: &mut ClosePage) -> Result<Option<StatusCode>, Error> {
-    let context = form.context.insert(context(app, member, form.session).await?);
+async fn try_close(
+    app: &App,
+    member: &Member,
+    session: Uuid,
+    once: &Once,
+    typed: &Typed,
+    known: &mut Option<Context>,
+) -> Result<Edit<Typed>, Error> {
+    // Told whatever becomes of the commit: the room reads the record for itself.
+    let _told = live::follows(app, session);
+    let mut tx = app.database.act_once(&member.subject, Act::new("session.close").object(session), once).await?;
+    let row = queries::session(&mut tx, session).await?.ok_or(Error::NotFound)?;
+    let context = known.insert(context(&mut tx, app, &row).await?);
     if context.ended {
-        form.notice = CLOSED_MEANWHILE;
-        return Ok(Some(StatusCode::CONFLICT));
+        return Ok(Edit::TooLate(CLOSED_MEANWHILE));
     }
-    let closing = read(&form.typed, context.target.is_some(), &mut form.problems);
-    let Some(closing) = closing.filter(|_| form.problems.none()) else {
-        form.notice = notice::LOOK;
-        return Ok(Some(StatusCode::UNPROCESSABLE_ENTITY));
-    };
-    match close(app, &member.subject, form.session, closing).await {
-        Err(Error::Conflict(_)) => {
-            context.ended = true;
-            form.notice = CLOSED_MEANWHILE;
-            Ok(Some(StatusCode::CONFLICT))
-        }
-        done => done.map(|()| None),
+    let mut problems = Problems::default();
+    let closing = read(typed, context.target.is_some(), &mut problems);
+    let Some(mut closing) = closing.filter(|_| problems.none()) else { return Ok(Edit::Refused(problems)) };
+    let key = clients::key(&mut tx, app, row.client_id).await?;
+    let (words, version) = words::locked_words(&mut tx, &key, session).await?;
+    let words = words.readable();
+    let target = context.target.as_ref();
+    let changed = || Ok(Edit::Changed(Box::new(typed.with(&words, version, target))));
+    if typed.target_was != was(target) {
+        return changed();
     }
+    let Some(before) = words::seen(&mut tx, &key, session, &typed.version).await? else { return changed() };
+    match words::merged(closing.note, &before.note, &words.note) {
+        Some(note) => closing.note = note,
+        None => return changed(),
+    }
+    close_in(&mut tx, app, session, &row, closing).await?;
+    Ok(Edit::Saved(tx.commit(Answer::see(format!("/sessions/{session}"))).await?))
 }
 
 fn read(typed: &Typed, has_target: bool, problems: &mut Problems) -> Option<Closing> {

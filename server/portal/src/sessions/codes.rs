@@ -34,6 +34,21 @@ pub(crate) const fn path(path: Path) -> &'static str {
     }
 }
 
+/// A width of the dot in words; `None`: nothing was heard of it. Without a dot there is none.
+pub(crate) fn width(channels: Channels, width: Option<f64>) -> String {
+    match (channels.seen(0.0), width) {
+        (None, _) => "no dot".into(),
+        (Some(_), None) => "unknown".into(),
+        (Some(_), Some(width)) => format!("{width:.0}\u{b0}"),
+    }
+}
+
+/// For example "across, eyes and tones"; without a dot there is no path.
+pub(super) fn how(plan: &Plan) -> String {
+    let channels = channels(plan.channels);
+    if plan.channels.eyes { format!("{}, {channels}", path(plan.path)) } else { channels }
+}
+
 /// For example "eyes and tones".
 pub(crate) fn channels(Channels { eyes, ears, hands }: Channels) -> String {
     let on = [(eyes, "eyes"), (ears, "tones"), (hands, "taps")];
@@ -80,6 +95,7 @@ pub(super) fn happened(kind: &str) -> String {
         "desk_back" => "Clinician\u{2019}s desk heard again",
         "client_ready" => "Client ready again",
         "client_stop" => "Client stopped",
+        "client_left" => "Client left",
         "interrupted_hidden" => "Client\u{2019}s page hidden: stopped by itself",
         "interrupted_full_screen_left" => "Full screen left: stopped by itself",
         "interrupted_resized" => "Client\u{2019}s screen turned or resized: stopped by itself",

@@ -15,9 +15,9 @@ use super::entry::{Checked, What, check};
 use super::queries::{self, SessionRow};
 use super::queries_entries::{self, Place};
 use crate::app::App;
-use crate::clients::{self, Id};
+use crate::clients;
 use crate::error::Error;
-use crate::forms::Problems;
+use crate::forms::{Id, Problems};
 use crate::seal::Field;
 use crate::signin::Member;
 use crate::subject::{Act, Tx};
@@ -54,7 +54,8 @@ pub async fn keep(tx: &mut Tx, app: &App, session: Uuid, entry: &Entry) -> Resul
 }
 
 async fn write(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, entry: &Checked, now: DateTime<Utc>) -> Result<bool, Error> {
-    let place = Place { session, client: row.client_id, target: rated_target(tx, row, entry).await? };
+    let place =
+        Place { session, client: row.client_id, target: rated_target(tx, row, codes::read(&entry.moment, "rating.moment")?).await? };
     let What::Note { change, words } = &entry.what else {
         return Ok(queries_entries::add_rating(tx, &place, entry, now).await?);
     };
@@ -70,8 +71,8 @@ async fn write(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, entry: &
 
 /// A re-evaluation is of the target that was worked on last, which may not be this session's; every
 /// other rating is of this session's.
-async fn rated_target(tx: &mut Tx, row: &SessionRow, entry: &Checked) -> Result<Option<Uuid>, Error> {
-    if entry.moment != codes::name(Moment::Reevaluation)? {
+pub(super) async fn rated_target(tx: &mut Tx, row: &SessionRow, moment: Moment) -> Result<Option<Uuid>, Error> {
+    if moment != Moment::Reevaluation {
         return Ok(row.target_id);
     }
     Ok(queries::target_before(tx, row.client_id, row.number).await?.or(row.target_id))

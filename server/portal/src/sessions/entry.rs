@@ -73,7 +73,6 @@ async fn replaced(problems: &mut Problems, tx: &mut Tx, session: Uuid, text: &st
     match &found {
         None => problems.add("replaces", "There is no such entry in this session. Choose one from the log."),
         Some(old) if old.corrected => problems.add("replaces", "This entry was corrected already. Change its latest version instead."),
-        Some(old) if old.kind.is_none() => problems.add("replaces", "This entry was taken back. Make a new one instead."),
         Some(_) => {}
     }
     Ok(found)
@@ -93,7 +92,12 @@ fn what(problems: &mut Problems, entry: &Entry, replaced: Option<&Replaced>) -> 
             problems.add("value", "This only says that an entry does not open; it is none itself.");
             return Ok(None);
         }
-        EntryValue::TakenBack => return Ok(taken_back(problems, entry, old)),
+        EntryValue::TakenBack => {
+            if replaced.is_some_and(|old| !old.says) {
+                problems.add("replaces", "This entry was taken back already. Put it back first, or make a new one.");
+            }
+            return Ok(taken_back(problems, entry, old));
+        }
     };
     if old.is_some_and(|old| old != kind) {
         problems.add("replaces", "A correction must be of the same kind as what it corrects.");

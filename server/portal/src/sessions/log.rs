@@ -2,15 +2,16 @@
 
 use axum::Json;
 use axum::extract::State;
-use leeward_core::wire::{Entry, EntryValue, KeptEntry, LogSet, SessionLog};
+use leeward_core::wire::{Entry, EntryValue, KeptEntry, LogSet, Moment, SessionLog};
 use uuid::Uuid;
 
-use super::entries::{ONLY_VERSION, stamp};
+use super::entries::{ONLY_VERSION, rated_target, stamp};
 use super::queries_entries::{self, EntryRow};
-use super::{codes, queries, sets};
+use super::{codes, queries, sets, steps};
 use crate::app::App;
-use crate::clients::{self, Id};
+use crate::clients;
 use crate::error::Error;
+use crate::forms::Id;
 use crate::seal::{ClientKey, Field, Opened};
 use crate::signin::Member;
 use crate::subject::{Act, Tx};
@@ -23,10 +24,12 @@ pub async fn log(tx: &mut Tx, app: &App, session: Uuid) -> Result<SessionLog, Er
     let row = queries::session(tx, session).await?.ok_or(Error::NotFound)?;
     tx.concerns(row.client_id);
     let key = clients::key(tx, app, row.client_id).await?;
-    let sets = sets::of_session(tx, session, row.ended_at.is_some()).await?;
+    let sets = sets::of_session(tx, session).await?;
     let rows = queries_entries::entries(tx, session).await?;
     let entries = rows.into_iter().map(|row| entry(row, &key)).collect::<Result<_, _>>()?;
-    Ok(SessionLog { sets: sets.into_iter().map(log_set).collect(), entries })
+    let start = steps::start(tx, session).await?;
+    let other_reevaluated = rated_target(tx, &row, Moment::Reevaluation).await? != row.target_id;
+    Ok(SessionLog { sets: sets.into_iter().map(log_set).collect(), entries, start, other_reevaluated })
 }
 
 fn log_set(set: sets::Set) -> LogSet {
@@ -45,8 +48,12 @@ fn entry(row: EntryRow, key: &ClientKey) -> Result<KeptEntry, Error> {
     Ok(KeptEntry { entry, at: stamp(row.at) })
 }
 
+/// A kept rating as the wire has it.
+pub(super) fn rating(value: i16) -> Result<u8, Error> {
+    u8::try_from(value).map_err(|_| Error::Inconsistent("rating.value"))
+}
+
 pub(super) fn value(row: &EntryRow, key: &ClientKey) -> Result<EntryValue, Error> {
-    let rating = |value| u8::try_from(value).map_err(|_| Error::Inconsistent("rating.value"));
     Ok(match (row.scale.as_deref(), row.value, &row.change, &row.words) {
         (Some("sud"), Some(value), ..) => EntryValue::Sud { value: rating(value)? },
         (Some("voc"), Some(value), ..) => EntryValue::Voc { value: rating(value)? },

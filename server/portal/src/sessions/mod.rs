@@ -17,14 +17,14 @@ mod set_page;
 mod sets;
 mod standing;
 mod steps;
-mod when;
 mod words;
 
 use axum::routing::{get, post};
 
-use crate::app::{Routes, Rule};
+use crate::app::{Repeats, Routes, Rule};
 use crate::signin::Role;
 
+pub(crate) use close::closing_words;
 pub(crate) use codes::{channels as channel_words, length as length_words, path as path_words};
 
 pub use close::{Closing, ClosingKind, close};
@@ -32,15 +32,21 @@ pub use entries::keep;
 pub use log::log;
 pub use open::{NewSession, open};
 pub use sets::{Set, Shown};
-pub use when::When;
-pub use words::{Words, change_words, save_words, words};
+pub use words::{Words, change_words, words};
+
+const ONE_OPEN: Repeats = Repeats::ByNature("one session of a client is open at a time, and that one is opened");
 
 /// Adds this feature's routes.
 pub(crate) fn routes(routes: Routes) -> Routes {
     routes
-        .post("/rehearsal", Rule::Role(Role::Clinician), post(open::rehearse))
-        .post("/clients/{client}/sessions", Rule::Care, post(open::post))
-        .post("/sessions/{session}/entries", Rule::Care, post(entries::post))
+        .post_repeated("/rehearsal", Rule::Role(Role::Clinician), ONE_OPEN, post(open::rehearse))
+        .post_repeated("/clients/{client}/sessions", Rule::Care, ONE_OPEN, post(open::post))
+        .post_repeated(
+            "/sessions/{session}/entries",
+            Rule::Care,
+            Repeats::ByNature("an entry is kept once, by its id"),
+            post(entries::post),
+        )
         .get("/sessions/{session}/entries", Rule::Care, get(log::get))
         .get("/sessions/{session}", Rule::Care, get(page::get))
         .get("/sessions/{session}/sets/{number}", Rule::Care, get(set_page::get))

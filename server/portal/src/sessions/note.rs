@@ -1,21 +1,23 @@
-//! The note of a session, written and rewritten against its version.
+//! The note of a session. Each saving adds a version; none is ever lost.
 
 use askama::Template;
 use axum::extract::State;
-use axum::http::StatusCode;
-use axum::response::{IntoResponse, Redirect, Response};
+use axum::response::{IntoResponse, Response};
 use serde::Deserialize;
 use uuid::Uuid;
 
-use super::{Words, queries, words};
+use super::queries;
+use super::words::{self, Words};
 use crate::app::App;
-use crate::clients::{self, Id, Sent, list, notice};
+use crate::clients;
 use crate::error::Error;
-use crate::forms::{Lines, Need, Problems};
+use crate::forms::{Again, Edit, Fields, Id, Lines, Need, Problems, Sent, answer, list};
+use crate::once::{Answer, Once};
 use crate::page::{Frame, page};
-use crate::seal::{ClientKey, Private};
+use crate::seal::{ClientKey, Opened, Private};
 use crate::signin::Member;
 use crate::subject::{Act, Tx};
+use crate::when::When;
 
 /// Characters of a note: about four printed pages.
 pub(super) const MOST: usize = 10_000;
@@ -28,11 +30,31 @@ pub(super) struct Typed {
     version: String,
 }
 
+impl Fields for Typed {
+    const LABELS: &'static [(&'static str, &'static str)] = &[("note", "Note")];
+
+    fn shown(&self, _: &str) -> String {
+        self.note.clone()
+    }
+
+    fn version(&mut self) -> &mut String {
+        &mut self.version
+    }
+}
+
 /// What the form shows about its session.
 struct Context {
     client: Uuid,
     number: i32,
     rehearsal: bool,
+    earlier: Vec<Earlier>,
+}
+
+/// A note as it stood before.
+struct Earlier {
+    /// Who wrote it and when, as far as that was kept.
+    written: String,
+    note: Opened,
 }
 
 #[derive(Template)]
@@ -42,42 +64,58 @@ struct NotePage {
     session: Uuid,
     /// `None` when the database did not answer: what was typed is shown all the same.
     context: Option<Context>,
-    typed: String,
-    version: i32,
+    typed: Typed,
     problems: Problems,
     notice: &'static str,
-    /// The note as somebody saved it meanwhile.
-    meanwhile: Option<Private>,
 }
 
 impl NotePage {
     fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
-        list(&[("note", "Note")], &self.problems)
+        list::<Typed>(&self.problems)
     }
 
-    fn answer(&self, status: StatusCode) -> Result<Response, Error> {
-        Ok((status, page(self)?).into_response())
+    fn show(frame: Frame, session: Uuid, context: Option<Context>, again: Again<Typed>) -> Result<Response, Error> {
+        let Again { typed, problems, notice, status } = again;
+        Ok((status, page(&Self { frame, session, context, typed, problems, notice })?).into_response())
     }
 }
 
-/// The session, its words, and their key and version.
-async fn current(tx: &mut Tx, app: &App, session: Uuid) -> Result<(Context, Words, i32, ClientKey), Error> {
+async fn context(tx: &mut Tx, app: &App, session: Uuid) -> Result<(Context, ClientKey), Error> {
     let row = queries::session(tx, session).await?.ok_or(Error::NotFound)?;
     tx.concerns(row.client_id);
     let key = clients::key(tx, app, row.client_id).await?;
-    let (words, version) = words::words(tx, &key, session).await?;
-    // They are sealed together: a form that showed one of them would replace them all.
-    let words = words.whole()?;
-    Ok((Context { client: row.client_id, number: row.number, rehearsal: row.rehearsal }, words, version, key))
+    let earlier = earlier(tx, &key, session, When::in_zone(&row.zone)).await?;
+    Ok((Context { client: row.client_id, number: row.number, rehearsal: row.rehearsal, earlier }, key))
+}
+
+/// The notes before the present one, the latest first; versions in which the note stayed the same are one.
+async fn earlier(tx: &mut Tx, key: &ClientKey, session: Uuid, when: When) -> Result<Vec<Earlier>, Error> {
+    let mut notes: Vec<Earlier> = Vec::new();
+    for row in queries::versions(tx, session).await? {
+        let note = words::words_at(tx, key, session, row.version).await?.ok_or(Error::NotFound)?.note;
+        let at = row.at.map_or_else(|| "Before times were kept".to_owned(), |at| format!("{}, {}", when.day(&at), when.time(&at)));
+        let written = row.by.map_or_else(|| at.clone(), |by| format!("{at}, {by}"));
+        match notes.last_mut().filter(|last| last.note == note) {
+            // It was written in the earliest of the versions that hold it.
+            Some(last) => last.written = written,
+            None => notes.push(Earlier { written, note }),
+        }
+    }
+    Ok(notes.into_iter().skip(1).filter(|earlier| !earlier.note.is_empty()).collect())
+}
+
+fn form(words: &Words, version: i32) -> Typed {
+    Typed { note: words.note.reveal().to_owned(), version: version.to_string() }
 }
 
 /// `GET /sessions/{session}/note`
 pub(super) async fn get(State(app): State<App>, member: Member, frame: Frame, Id(session): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("session.note.view").object(session)).await?;
-    let (context, words, version, _) = current(&mut tx, &app, session).await?;
+    let (context, key) = context(&mut tx, &app, session).await?;
+    let (words, version) = words::words(&mut tx, &key, session).await?;
     tx.commit().await?;
-    let (typed, problems) = (words.note.reveal().to_owned(), Problems::default());
-    NotePage { frame, session, context: Some(context), typed, version, problems, notice: "", meanwhile: None }.answer(StatusCode::OK)
+    // They are sealed together: a form that showed one of them would replace them all.
+    NotePage::show(frame, session, Some(context), Again::first(form(&words.whole()?, version)))
 }
 
 /// `POST /sessions/{session}/note`
@@ -86,38 +124,39 @@ pub(super) async fn post(
     member: Member,
     frame: Frame,
     Id(session): Id,
+    once: Once,
     Sent(typed): Sent<Typed>,
 ) -> Result<Response, Error> {
-    // A form without its version is treated as one from before every version: shown again, nothing lost.
-    let (problems, version) = (Problems::default(), typed.version.parse().unwrap_or(0));
-    let mut form = NotePage { frame, session, context: None, typed: typed.note, version, problems, notice: "", meanwhile: None };
-    match try_save(&app, &member, &mut form).await {
-        Ok(None) => Ok(Redirect::to(&format!("/sessions/{session}#note")).into_response()),
-        Ok(Some(status)) => form.answer(status),
-        Err(Error::Database(fault)) => {
-            tracing::error!(%fault, "a note was not saved");
-            form.notice = notice::unsaved(&fault);
-            form.answer(StatusCode::SERVICE_UNAVAILABLE)
-        }
-        Err(fault) => Err(fault),
-    }
+    let mut known = None;
+    let tried = try_save(&app, &member, session, &once, &typed, &mut known).await;
+    answer(typed, tried, |again| NotePage::show(frame, session, known, again))
 }
 
-/// `None`: it is saved. Otherwise the form says why it is not.
-async fn try_save(app: &App, member: &Member, form: &mut NotePage) -> Result<Option<StatusCode>, Error> {
-    let mut tx = app.database.act(&member.subject, Act::new("session.note.save").object(form.session)).await?;
-    let (context, mut words, version, key) = current(&mut tx, app, form.session).await?;
-    form.context = Some(context);
-    let note = Private::new(form.problems.text("note", &form.typed, MOST, Need::Optional, Lines::Many));
-    if !form.problems.none() {
-        form.notice = notice::LOOK;
-        return Ok(Some(StatusCode::UNPROCESSABLE_ENTITY));
+async fn try_save(
+    app: &App,
+    member: &Member,
+    session: Uuid,
+    once: &Once,
+    typed: &Typed,
+    known: &mut Option<Context>,
+) -> Result<Edit<Typed>, Error> {
+    let mut tx = app.database.act_once(&member.subject, Act::new("session.note.save").object(session), once).await?;
+    let (context, key) = context(&mut tx, app, session).await?;
+    *known = Some(context);
+    let mut problems = Problems::default();
+    let note = Private::new(problems.text("note", &typed.note, MOST, Need::Optional, Lines::Many));
+    if !problems.none() {
+        return Ok(Edit::Refused(problems));
     }
-    let before = std::mem::replace(&mut words.note, note);
-    if words::save_words(&mut tx, app, &key, form.session, &words, form.version).await? {
-        tx.commit().await?;
-        return Ok(None);
+    let (words, version) = words::locked_words(&mut tx, &key, session).await?;
+    let mut words = words.whole()?;
+    let Some(before) = words::seen(&mut tx, &key, session, &typed.version).await? else {
+        return Ok(Edit::Changed(Box::new(form(&words, version))));
+    };
+    match words::merged(note, &before.note, &words.note) {
+        Some(note) => words.note = note,
+        None => return Ok(Edit::Changed(Box::new(form(&words, version)))),
     }
-    (form.notice, form.version, form.meanwhile) = (notice::CHANGED, version, Some(before));
-    Ok(Some(StatusCode::CONFLICT))
+    words::add_version(&mut tx, app, &key, session, &words, version + 1).await?;
+    Ok(Edit::Saved(tx.commit(Answer::see(format!("/sessions/{session}#note"))).await?))
 }

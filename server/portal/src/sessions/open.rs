@@ -5,10 +5,11 @@ use axum::response::Redirect;
 use serde::Deserialize;
 use uuid::Uuid;
 
-use super::{queries, words};
+use super::{Words, queries, words};
 use crate::app::App;
-use crate::clients::{self, Id, Sent};
+use crate::clients;
 use crate::error::Error;
+use crate::forms::{Id, Sent};
 use crate::ids::new_id;
 use crate::signin::Member;
 use crate::subject::{Act, Subject};
@@ -42,7 +43,7 @@ pub async fn open(app: &App, subject: &Subject, new: NewSession) -> Result<Uuid,
     }
     let key = clients::key(&mut tx, app, new.client).await?;
     queries::insert_session(&mut tx, id, new.client, new.target, app.world.now()).await?;
-    words::add_words(&mut tx, app, &key, id, new.client).await?;
+    words::add_version(&mut tx, app, &key, id, &Words::default(), 1).await?;
     tx.commit().await?;
     Ok(id)
 }

@@ -8,18 +8,20 @@ use axum::response::Html;
 use leeward_core::chart::{Chart, ratings_by_set};
 use uuid::Uuid;
 
-use super::close::ClosingKind;
+use super::close::closing_words;
 use super::queries::{self, SessionRow};
 use super::record::{self, EntryKind, EntryLine, SetLine};
-use super::{When, Words, queries_entries, queries_sets, sets, standing, steps, words};
+use super::{Words, queries_entries, queries_sets, sets, standing, steps, words};
 use crate::app::App;
-use crate::clients::{self, Id};
+use crate::clients;
 use crate::error::Error;
+use crate::forms::Id;
 use crate::page::{Frame, page};
 use crate::seal::Opened;
 use crate::signin::Member;
 use crate::subject::{Act, Tx};
 use crate::targets;
+use crate::when::When;
 
 #[derive(Template)]
 #[template(path = "sessions/session.html")]
@@ -76,16 +78,17 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
     let (words, _) = words::words(tx, &key, id).await?;
     let moments = record::moment_lines(queries::moments(tx, id).await?, when);
     let entries = standing::standing(&queries_entries::entries(tx, id).await?, &key)?;
-    let sets = sets::of_session(tx, id, row.ended_at.is_some()).await?;
+    let sets = sets::of_session(tx, id).await?;
     let orders = queries_sets::orders(tx, id).await?;
-    let steps = steps::steps(&sets, &entries, row.target_id);
+    let start = steps::start(tx, id).await?;
+    let steps = steps::steps(&sets, &entries, row.target_id, start);
     Ok(SessionPage {
         frame,
         id,
         when,
         client_name,
         target,
-        closing: row.closing.as_deref().and_then(ClosingKind::parse).map_or("not recorded", ClosingKind::words),
+        closing: closing_words(row.ended_at.is_some(), row.closing.as_deref()),
         words,
         moments,
         sets: record::set_lines(&sets, orders, &steps, &entries),

@@ -108,11 +108,13 @@ pub(super) struct SealedWords {
     pub note: Vec<u8>,
 }
 
-pub(super) async fn words(tx: &mut Tx, session: Uuid) -> sqlx::Result<Option<(SealedWords, i32)>> {
+/// The words of `session` at `version`, or the latest.
+pub(super) async fn words(tx: &mut Tx, session: Uuid, version: Option<i32>) -> sqlx::Result<Option<(SealedWords, i32)>> {
     let row = sqlx::query!(
         "SELECT location, call_back, resource, leaving_state, companion, next_contact, client_words, note, version
-         FROM session_words WHERE session_id = $1",
-        session
+         FROM session_words WHERE session_id = $1 AND version = coalesce($2, version) ORDER BY version DESC LIMIT 1",
+        session,
+        version
     )
     .fetch_optional(&mut **tx)
     .await?;
@@ -131,37 +133,38 @@ pub(super) async fn words(tx: &mut Tx, session: Uuid) -> sqlx::Result<Option<(Se
     }))
 }
 
-pub(super) async fn lock_words(tx: &mut Tx, session: Uuid) -> sqlx::Result<()> {
-    sqlx::query!("SELECT version FROM session_words WHERE session_id = $1 FOR UPDATE", session).fetch_optional(&mut **tx).await?;
-    Ok(())
+/// Who wrote each version of a session's words, and when; neither is known of those from before they were kept.
+pub(super) struct WrittenRow {
+    pub version: i32,
+    pub by: Option<String>,
+    pub at: Option<DateTime<Utc>>,
 }
 
-pub(super) async fn insert_words(tx: &mut Tx, session: Uuid, client: Uuid, words: &SealedWords) -> sqlx::Result<()> {
-    sqlx::query!(
-        "INSERT INTO session_words (session_id, client_id, location, call_back, resource, leaving_state, companion, next_contact,
-           client_words, note, version) VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, 1)",
-        session,
-        client,
-        words.location,
-        words.call_back,
-        words.resource,
-        words.leaving_state,
-        words.companion,
-        words.next_contact,
-        words.client_words,
-        words.note
+/// The versions of a session's words, the latest first.
+pub(super) async fn versions(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<WrittenRow>> {
+    sqlx::query_as!(
+        WrittenRow,
+        r#"SELECT w.version, w.written_at AS at, (SELECT m.name FROM access.members() m WHERE m.id = w.written_by) AS by
+           FROM session_words w WHERE w.session_id = $1 ORDER BY w.version DESC"#,
+        session
     )
-    .execute(&mut **tx)
-    .await?;
+    .fetch_all(&mut **tx)
+    .await
+}
+
+/// Locks a session until the end of the transaction.
+pub(super) async fn lock_session(tx: &mut Tx, session: Uuid) -> sqlx::Result<()> {
+    sqlx::query_scalar!("SELECT id FROM session WHERE id = $1 FOR NO KEY UPDATE", session).fetch_one(&mut **tx).await?;
     Ok(())
 }
 
-pub(super) async fn update_words(tx: &mut Tx, session: Uuid, words: &SealedWords, version: i32) -> sqlx::Result<bool> {
+/// Adds a version of a session's words.
+pub(super) async fn insert_words(tx: &mut Tx, session: Uuid, words: &SealedWords, version: i32, now: DateTime<Utc>) -> sqlx::Result<()> {
     let done = sqlx::query!(
-        "UPDATE session_words SET location = $3, call_back = $4, resource = $5, leaving_state = $6, companion = $7, next_contact = $8,
-           client_words = $9, note = $10, version = version + 1 WHERE session_id = $1 AND version = $2",
+        "INSERT INTO session_words (session_id, client_id, location, call_back, resource, leaving_state, companion, next_contact,
+           client_words, note, version, written_by, written_at)
+         SELECT id, client_id, $2, $3, $4, $5, $6, $7, $8, $9, $10, access.me(), $11 FROM session WHERE id = $1",
         session,
-        version,
         words.location,
         words.call_back,
         words.resource,
@@ -169,9 +172,11 @@ pub(super) async fn update_words(tx: &mut Tx, session: Uuid, words: &SealedWords
         words.companion,
         words.next_contact,
         words.client_words,
-        words.note
+        words.note,
+        version,
+        now
     )
     .execute(&mut **tx)
     .await?;
-    Ok(done.rows_affected() == 1)
+    if done.rows_affected() == 1 { Ok(()) } else { Err(sqlx::Error::RowNotFound) }
 }

@@ -18,8 +18,10 @@ pub(super) enum Kind {
 /// An entry that another one means to replace.
 pub(super) struct Replaced {
     pub id: Uuid,
-    /// `None`: it says that an earlier one is taken back.
+    /// What it says, or said before it was taken back.
     pub kind: Option<Kind>,
+    /// False: it says that an earlier one is taken back.
+    pub says: bool,
     /// Something else replaces it already.
     pub corrected: bool,
 }
@@ -32,11 +34,14 @@ pub(super) async fn has_set(tx: &mut Tx, session: Uuid, set: Uuid) -> sqlx::Resu
 
 pub(super) async fn replaced(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Result<Option<Replaced>> {
     let row = sqlx::query!(
-        r#"SELECT CASE WHEN value IS NOT NULL THEN scale END AS kind, EXISTS (SELECT FROM rating n WHERE n.replaces = r.id) AS "corrected!"
+        r#"SELECT scale AS kind, value IS NOT NULL AS "says!", EXISTS (SELECT FROM rating n WHERE n.replaces = r.id) AS "corrected!"
            FROM rating r WHERE id = $1 AND session_id = $2
            UNION ALL
-           SELECT CASE WHEN words IS NOT NULL THEN 'words' WHEN change IS NOT NULL THEN 'change' END,
-             EXISTS (SELECT FROM process_note n WHERE n.replaces = p.id)
+           SELECT (WITH RECURSIVE earlier AS (
+               SELECT p.words, p.change, p.replaces
+               UNION ALL SELECT n.words, n.change, n.replaces FROM earlier e JOIN process_note n ON n.id = e.replaces)
+             SELECT CASE WHEN words IS NOT NULL THEN 'words' ELSE 'change' END FROM earlier WHERE words IS NOT NULL OR change IS NOT NULL LIMIT 1),
+             words IS NOT NULL OR change IS NOT NULL, EXISTS (SELECT FROM process_note n WHERE n.replaces = p.id)
            FROM process_note p WHERE id = $1 AND session_id = $2"#,
         id,
         session
@@ -51,7 +56,7 @@ pub(super) async fn replaced(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Resu
             Some("change") => Some(Kind::Change),
             _ => None,
         };
-        Replaced { id, kind, corrected: row.corrected }
+        Replaced { id, kind, says: row.says, corrected: row.corrected }
     }))
 }
 
@@ -136,16 +141,38 @@ pub(super) struct EntryRow {
     pub change: Option<String>,
     pub words: Option<Vec<u8>>,
     pub at: DateTime<Utc>,
+    pub seq: i64,
 }
 
-/// All entries of a session, the corrected and taken-back ones too.
+/// All entries of a session, the corrected and taken-back ones too, with corrections that were made outside of it.
 pub(super) async fn entries(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<EntryRow>> {
     sqlx::query_as!(
         EntryRow,
-        r#"SELECT id AS "id!", set_id, target_id, replaces, moment AS "moment!", scale, value, NULL::text AS change, NULL::bytea AS words, at AS "at!"
-           FROM rating WHERE session_id = $1
-           UNION ALL SELECT id, set_id, NULL, replaces, moment, NULL, NULL, change, words, at FROM process_note WHERE session_id = $1
-           ORDER BY 10, 1"#,
+        r#"SELECT id AS "id!", set_id, target_id, replaces, moment AS "moment!", scale, value, NULL::text AS change, NULL::bytea AS words,
+             at AS "at!", seq AS "seq!"
+           FROM rating WHERE session_id = $1 OR first_id IN (SELECT id FROM rating WHERE session_id = $1)
+           UNION ALL SELECT id, set_id, NULL, replaces, moment, NULL, NULL, change, words, at, seq FROM process_note WHERE session_id = $1
+           ORDER BY 11"#,
+        session
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
+/// A rating by which the course of a session may start.
+pub(super) struct BeforeRow {
+    pub scale: String,
+    pub value: i16,
+    pub moment: String,
+}
+
+/// Of each scale, the rating of the session's target that was asked last before the session.
+pub(super) async fn before(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<BeforeRow>> {
+    sqlx::query_as!(
+        BeforeRow,
+        r#"SELECT DISTINCT ON (r.scale) r.scale AS "scale!", r.value AS "value!", r.moment AS "moment!"
+           FROM session s JOIN standing_rating r ON r.client_id = s.client_id AND r.target_id = s.target_id AND r.place < s.seq
+           WHERE s.id = $1 ORDER BY r.scale, r.place DESC, r.asked DESC"#,
         session
     )
     .fetch_all(&mut **tx)

@@ -16,9 +16,10 @@ pub(super) struct SetRow {
     pub frames: Option<i64>,
     pub longest_gap: Option<f64>,
     pub long_gaps: i64,
-    pub screen_ending: Option<String>,
-    pub room_ending: Option<String>,
+    pub to_rest: bool,
+    pub ending: Option<String>,
     pub recorded_at: DateTime<Utc>,
+    pub seq: i64,
 }
 
 pub(super) async fn sets(tx: &mut Tx, session: Uuid, long_gap: f64) -> sqlx::Result<Vec<SetRow>> {
@@ -26,16 +27,16 @@ pub(super) async fn sets(tx: &mut Tx, session: Uuid, long_gap: f64) -> sqlx::Res
         SetRow,
         r#"SELECT s.id, s.number, s.plan AS "first_plan!", coalesce(o.plan, s.plan) AS "plan!",
              e.cycles, e.width, e.seconds, e.frames, e.longest_gap, coalesce(e.long_gaps, 0) AS "long_gaps!",
-             e.screen_ending, x.ending AS "room_ending?", s.recorded_at
+             coalesce(e.to_rest, false) AS "to_rest!", x.ending AS "ending?", s.recorded_at, s.seq
            FROM stimulus_set s
            LEFT JOIN LATERAL (SELECT plan FROM set_order WHERE set_id = s.id ORDER BY seq DESC LIMIT 1) o ON true
            LEFT JOIN LATERAL (
              SELECT max(phase) AS cycles, max(width) AS width, sum(frames) AS frames, max(longest_gap) AS longest_gap,
                count(*) FILTER (WHERE longest_gap > $2) AS long_gaps,
                (max(at_ms) FILTER (WHERE kind <> 'shown') - min(at_ms) FILTER (WHERE kind = 'shown')) / 1000 AS seconds,
-               (array_agg(ending ORDER BY seq) FILTER (WHERE kind = 'rested'))[1] AS screen_ending
+               bool_or(kind = 'rested') AS to_rest
              FROM set_evidence WHERE set_id = s.id) e ON true
-           LEFT JOIN set_ending x ON x.set_id = s.id
+           LEFT JOIN set_outcome x ON x.set_id = s.id
            WHERE s.session_id = $1 ORDER BY s.number"#,
         session,
         long_gap
@@ -90,7 +91,7 @@ pub(super) async fn evidence(tx: &mut Tx, set: Uuid) -> sqlx::Result<Vec<Evidenc
 pub(super) async fn meanwhile(tx: &mut Tx, session: Uuid, set: Uuid) -> sqlx::Result<Vec<(String, DateTime<Utc>)>> {
     let rows = sqlx::query!(
         "SELECT m.kind, m.at FROM session_moment m JOIN stimulus_set s ON s.session_id = m.session_id
-         LEFT JOIN set_ending e ON e.set_id = s.id
+         LEFT JOIN set_ending e ON e.set_id = s.id AND e.witness = 'room'
          WHERE m.session_id = $1 AND s.id = $2 AND m.at >= s.recorded_at AND m.at <= e.recorded_at + interval '3 seconds'
          ORDER BY m.at, m.id",
         session,

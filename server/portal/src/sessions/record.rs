@@ -6,12 +6,13 @@ use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{EntryValue, Length, Plan};
 use uuid::Uuid;
 
+use super::codes;
 use super::queries::SessionRow;
 use super::queries_sets::OrderRow;
 use super::sets::Set;
 use super::standing::Standing;
-use super::{When, codes};
 use crate::seal::DOES_NOT_OPEN;
+use crate::when::When;
 
 /// In place of an order that this version cannot read.
 const UNREADABLE: &str = "does not open: tell the administrator";
@@ -19,8 +20,8 @@ const UNREADABLE: &str = "does not open: tell the administrator";
 /// A row of the table of sets, with what stands behind it.
 pub(super) struct SetLine {
     pub number: u32,
-    pub path: String,
-    pub channels: String,
+    /// By which channels, and along which path if a dot moves.
+    pub how: String,
     pub ordered_cycles: String,
     pub rate: String,
     pub ordered_width: String,
@@ -102,13 +103,12 @@ fn set_line(set: &Set, steps: &[SetStep], entries: &[Standing]) -> SetLine {
     });
     SetLine {
         number: set.number,
-        path: ordered(&|plan| codes::path(plan.path).to_owned()),
-        channels: ordered(&|plan| codes::channels(plan.channels)),
+        how: ordered(&|plan| codes::how(plan)),
         ordered_cycles: ordered(&|plan| ordered_cycles(plan.length)),
         rate: ordered(&|plan| rates(set.first_plan.map_or(plan.rate, |first| first.rate), plan.rate)),
-        ordered_width: ordered(&|plan| degrees(plan.width)),
+        ordered_width: ordered(&|plan| codes::width(plan.channels, Some(plan.width))),
         cycles: shown.cycles.map_or("unknown".into(), |cycles| at_least(shown.to_rest, format!("{cycles:.1}"))),
-        shown_width: shown.width.map_or("unknown".into(), degrees),
+        shown_width: ordered(&|plan| codes::width(plan.channels, shown.width)),
         seconds: shown.seconds.map_or("unknown".into(), |seconds| at_least(shown.to_rest, format!("{seconds:.1}"))),
         frames: frames(set),
         ending: set.ending.map_or("runs", chart::ending),
@@ -127,7 +127,7 @@ fn order_line(order: OrderRow, start: f64) -> OrderLine {
         cause: codes::cause(&order.cause),
         rate: ordered(&|plan| hertz(plan.rate)),
         length: ordered(&|plan| codes::length(plan.length)),
-        width: ordered(&|plan| degrees(plan.width)),
+        width: ordered(&|plan| codes::width(plan.channels, Some(plan.width))),
     }
 }
 
@@ -185,10 +185,6 @@ fn ordered_cycles(length: Length) -> String {
 
 fn hertz(rate: f64) -> String {
     format!("{rate:.2}")
-}
-
-fn degrees(width: f64) -> String {
-    format!("{width:.0}\u{b0}")
 }
 
 fn rates(from: f64, to: f64) -> String {

@@ -7,7 +7,6 @@ use leeward_core::chart::{self, Chart, Heard, LONG_GAP_MS, SetCourse, Stretch};
 use leeward_core::wire::Timeline;
 use uuid::Uuid;
 
-use super::When;
 use super::queries::{self, SessionRow};
 use super::queries_sets::{self, EvidenceRow};
 use super::record::{self, SetLine};
@@ -17,6 +16,7 @@ use crate::error::Error;
 use crate::page::{Frame, page};
 use crate::signin::Member;
 use crate::subject::{Act, Tx};
+use crate::when::When;
 
 #[derive(Template)]
 #[template(path = "sessions/set.html")]
@@ -61,7 +61,7 @@ async fn load(tx: &mut Tx, frame: Frame, session: Uuid, number: u32) -> Result<S
     let row = queries::session(tx, session).await?.ok_or(Error::NotFound)?;
     tx.concerns(row.client_id);
     let when = When::in_zone(&row.zone);
-    let all = sets::of_session(tx, session, row.ended_at.is_some()).await?;
+    let all = sets::of_session(tx, session).await?;
     let at = all.iter().position(|set| set.number == number).ok_or(Error::NotFound)?;
     let set = all[at].clone();
     let orders: Vec<_> = queries_sets::orders(tx, session).await?.into_iter().filter(|order| order.set_id == set.id).collect();

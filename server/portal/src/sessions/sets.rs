@@ -23,10 +23,12 @@ pub struct Set {
     pub plan: Option<Plan>,
     /// What was heard from the client's screen.
     pub shown: Shown,
-    /// Who or what ended it; the screen's own word first. `None` while it runs.
+    /// Who or what ended it, as the view `set_outcome` decides among its witnesses. `None` while it may run.
     pub ending: Option<Ending>,
     /// When its start was written.
     pub recorded_at: DateTime<Utc>,
+    /// Its number in the order of keeping, which it shares with entries.
+    pub seq: i64,
 }
 
 /// What the client's page says its screen showed; `None` where nothing was heard.
@@ -52,19 +54,13 @@ pub struct Shown {
 ///
 /// # Errors
 /// [`Error::Inconsistent`] when a row does not say what it must.
-pub(super) async fn of_session(tx: &mut Tx, session: Uuid, ended: bool) -> Result<Vec<Set>, Error> {
-    queries_sets::sets(tx, session, LONG_GAP_MS).await?.into_iter().map(|row| set(row, ended)).collect()
+pub(super) async fn of_session(tx: &mut Tx, session: Uuid) -> Result<Vec<Set>, Error> {
+    queries_sets::sets(tx, session, LONG_GAP_MS).await?.into_iter().map(set).collect()
 }
 
-fn set(row: SetRow, session_ended: bool) -> Result<Set, Error> {
-    let heard = row.screen_ending.as_deref();
-    let said = heard.or(row.room_ending.as_deref());
-    let ending = match said {
-        // What this version does not know is an end that nobody here can name.
-        Some(name) => Some(codes::read(name, "set_ending.ending").unwrap_or(Ending::Unknown)),
-        None if session_ended => Some(Ending::Unknown),
-        None => None,
-    };
+fn set(row: SetRow) -> Result<Set, Error> {
+    // What this version does not know is an end that nobody here can name.
+    let ending = row.ending.as_deref().map(|name| codes::read(name, "set_outcome.ending").unwrap_or(Ending::Unknown));
     Ok(Set {
         id: row.id,
         number: u32::try_from(row.number).map_err(|_| Error::Inconsistent("stimulus_set.number"))?,
@@ -72,7 +68,7 @@ fn set(row: SetRow, session_ended: bool) -> Result<Set, Error> {
         plan: codes::plan(row.plan),
         shown: Shown {
             cycles: row.cycles,
-            to_rest: heard.is_some(),
+            to_rest: row.to_rest,
             width: row.width,
             seconds: row.seconds,
             frames: row.frames,
@@ -81,5 +77,6 @@ fn set(row: SetRow, session_ended: bool) -> Result<Set, Error> {
         },
         ending,
         recorded_at: row.recorded_at,
+        seq: row.seq,
     })
 }

@@ -2,23 +2,44 @@
 
 use leeward_core::chart::SetStep;
 use leeward_core::scale::{Sud, Voc};
-use leeward_core::wire::{EntryValue, Moment};
+use leeward_core::wire::{EntryValue, Moment, Start};
 
 use uuid::Uuid;
 
+use super::queries_entries::{self, BeforeRow};
 use super::sets::Set;
 use super::standing::Standing;
+use super::{codes, log};
+use crate::error::Error;
+use crate::subject::Tx;
 
-/// One step for each set, with one before them and one after them where something was rated there.
+/// The assessment of the session's target, scale by scale, where it is the last that was rated before the session.
+///
+/// # Errors
+/// [`Error::Inconsistent`] when a row does not say what it must.
+pub(super) async fn start(tx: &mut Tx, session: Uuid) -> Result<Start, Error> {
+    let mut start = Start::default();
+    for BeforeRow { scale, value, moment } in queries_entries::before(tx, session).await? {
+        if codes::read::<Moment>(&moment, "rating.moment")? == Moment::Assessment {
+            let place = if scale == "sud" { &mut start.sud } else { &mut start.voc };
+            *place = Some(log::rating(value)?);
+        }
+    }
+    Ok(start)
+}
+
+/// One step for each set, with one before them and one after them where something was rated there; what
+/// was not rated before the first set is taken from `start`.
 ///
 /// A rating that names no set belongs to the set that was recorded last before it was asked; before
-/// the first set to "before", at the close to "close". Of several in one place the last counts. A
+/// the first set to the start, at the close to the close. Of several in one place the last counts. A
 /// re-evaluation of another target than `target`, the session's, is no part of this course.
-pub(super) fn steps(sets: &[Set], entries: &[Standing], target: Option<Uuid>) -> Vec<SetStep> {
-    let mut steps = vec![blank("before")];
+pub(super) fn steps(sets: &[Set], entries: &[Standing], target: Option<Uuid>, start: Start) -> Vec<SetStep> {
+    let mut steps = vec![blank(SetStep::START)];
     steps.extend(sets.iter().map(|set| SetStep { ending: set.ending, ..blank(&set.number.to_string()) }));
-    steps.push(blank("close"));
+    steps.push(blank(SetStep::CLOSE));
     let close = steps.len() - 1;
+    (steps[0].sud, steps[0].voc) = (start.sud.and_then(|sud| Sud::new(sud).ok()), start.voc.and_then(|voc| Voc::new(voc).ok()));
     for entry in entries.iter().filter(|entry| entry.target == target) {
         let step = &mut steps[place(sets, entry).unwrap_or(close)];
         match entry.value {
@@ -42,7 +63,7 @@ fn place(sets: &[Set], entry: &Standing) -> Option<usize> {
     match entry.set {
         Some(id) => sets.iter().position(|set| set.id == id).map(|at| at + 1),
         None if entry.moment == Moment::Closing => None,
-        None => Some(sets.iter().take_while(|set| set.recorded_at <= entry.asked_at).count()),
+        None => Some(sets.iter().take_while(|set| set.seq < entry.asked).count()),
     }
 }
 
@@ -71,16 +92,23 @@ mod tests {
             shown: Default::default(),
             ending: Some(Ending::Done),
             recorded_at: at(number * 10),
+            seq: i64::from(number) * 10,
         }
     }
 
     fn sud(set: Option<u32>, moment: Moment, minute: u32, value: u8) -> Standing {
         let set = set.map(|number| Uuid::from_u128(number.into()));
-        Standing { set, target: None, moment, value: EntryValue::Sud { value }, asked_at: at(minute), at: at(minute), corrected: false }
+        let asked = i64::from(minute);
+        // The wall clock went backwards all the while: only the order of keeping counts.
+        let at = at(59 - minute);
+        Standing { set, target: None, moment, value: EntryValue::Sud { value }, asked_at: at, asked, at, corrected: false }
     }
 
     fn drawn(entries: &[Standing]) -> Vec<(String, Option<u8>)> {
-        steps(&[set(1), set(2), set(3)], entries, None).into_iter().map(|step| (step.label, step.sud.map(Sud::get))).collect()
+        steps(&[set(1), set(2), set(3)], entries, None, Start::default())
+            .into_iter()
+            .map(|step| (step.label, step.sud.map(Sud::get)))
+            .collect()
     }
 
     fn own(labels: &[(&str, Option<u8>)]) -> Vec<(String, Option<u8>)> {
@@ -96,7 +124,7 @@ mod tests {
             sud(None, Moment::BackAtTarget, 28, 4),
             sud(None, Moment::Closing, 40, 3),
         ];
-        assert_eq!(drawn(&entries), own(&[("before", Some(8)), ("1", Some(7)), ("2", Some(4)), ("3", None), ("close", Some(3))]));
+        assert_eq!(drawn(&entries), own(&[("start", Some(8)), ("1", Some(7)), ("2", Some(4)), ("3", None), ("close", Some(3))]));
     }
 
     #[test]
@@ -108,5 +136,16 @@ mod tests {
     #[test]
     fn what_was_not_asked_is_a_gap_and_no_step_of_its_own() {
         assert_eq!(drawn(&[]), own(&[("1", None), ("2", None), ("3", None)]));
+    }
+
+    #[test]
+    fn it_starts_from_the_assessment_unless_it_was_asked_before_the_first_set() {
+        let start = Start { sud: Some(8), voc: Some(2) };
+        let first = |entries: &[Standing]| {
+            let step = steps(&[set(1)], entries, None, start).remove(0);
+            (step.label, step.sud.map(Sud::get), step.voc.map(Voc::get))
+        };
+        assert_eq!(first(&[]), ("start".into(), Some(8), Some(2)));
+        assert_eq!(first(&[sud(None, Moment::BackAtTarget, 5, 6)]), ("start".into(), Some(6), Some(2)));
     }
 }

@@ -1,5 +1,6 @@
 //! The words of a session: where the client sits, how it was closed, the note. Sealed together, so
-//! that they open only in the version they were saved as.
+//! that they open only in the version they were saved as. Every version stays: a note is part of a
+//! record of care, and nobody's words are lost by somebody else's.
 
 use uuid::Uuid;
 
@@ -64,6 +65,22 @@ impl Words<Opened> {
         })
     }
 
+    /// What opened of them; what did not is left empty. For what must go on whatever happened to a row, as admitting
+    /// and closing must: the version that did not open stays as it is beside the new one.
+    pub(super) fn readable(self) -> Words {
+        let text = |opened: Opened| opened.text().unwrap_or_default();
+        Words {
+            location: text(self.location),
+            call_back: text(self.call_back),
+            resource: text(self.resource),
+            leaving_state: text(self.leaving_state),
+            companion: text(self.companion),
+            next_contact: text(self.next_contact),
+            client_words: text(self.client_words),
+            note: text(self.note),
+        }
+    }
+
     fn open(sealed: &SealedWords, row: &SealedRow<'_>) -> Self {
         Self {
             location: row.open(Field::SessionLocation, &sealed.location),
@@ -78,40 +95,91 @@ impl Words<Opened> {
     }
 }
 
-/// The words of `session` and the version they were saved as.
+/// The words of `session` as they stand now, and their version.
 ///
 /// # Errors
 /// [`Error::NotFound`] when there is no such session for this subject.
 pub async fn words(tx: &mut Tx, key: &ClientKey, session: Uuid) -> Result<(Words<Opened>, i32), Error> {
-    let (sealed, version) = queries::words(tx, session).await?.ok_or(Error::NotFound)?;
+    let (sealed, version) = queries::words(tx, session, None).await?.ok_or(Error::NotFound)?;
     Ok((Words::open(&sealed, &key.row(session, version)), version))
 }
 
-/// Changes the words of `session` whatever their version; the row is locked meanwhile, so nobody's
-/// change is lost. For one that was typed against a version there is [`save_words`].
+/// The words of `session` as they stood at `version`; nothing when there is no such version.
 ///
 /// # Errors
-/// [`Error::NotFound`] when there is no such session for this subject; [`Error::Seal`] when a part of them does
-/// not open, for they are sealed together and it would be lost.
+/// [`Error::Database`].
+pub(super) async fn words_at(tx: &mut Tx, key: &ClientKey, session: Uuid, version: i32) -> Result<Option<Words<Opened>>, Error> {
+    let found = queries::words(tx, session, Some(version)).await?;
+    Ok(found.map(|(sealed, version)| Words::open(&sealed, &key.row(session, version))))
+}
+
+/// The words that a form was made from, by the version that it sent. A form without one counts as made before
+/// there was anything. What does not open was shown as empty.
+pub(super) async fn seen(tx: &mut Tx, key: &ClientKey, session: Uuid, version: &str) -> Result<Option<Words>, Error> {
+    match version.parse() {
+        Ok(version) => Ok(words_at(tx, key, session, version).await?.map(Words::readable)),
+        Err(_) => Ok(None),
+    }
+}
+
+/// As [`words`], with the session locked until the end of the transaction: what is added next follows these.
+///
+/// # Errors
+/// As [`words`].
+pub(super) async fn locked_words(tx: &mut Tx, key: &ClientKey, session: Uuid) -> Result<(Words<Opened>, i32), Error> {
+    queries::lock_session(tx, session).await?;
+    words(tx, key, session).await
+}
+
+/// Changes the words of `session`: a new version of them, unless they stay as they were. Every earlier one stays.
+///
+/// # Errors
+/// [`Error::NotFound`] when there is no such session for this subject.
 pub async fn change_words(tx: &mut Tx, app: &App, key: &ClientKey, session: Uuid, change: impl FnOnce(&mut Words)) -> Result<(), Error> {
-    queries::lock_words(tx, session).await?;
-    let (current, version) = words(tx, key, session).await?;
-    let mut current = current.whole()?;
+    let (before, version) = locked_words(tx, key, session).await?;
+    let before = before.readable();
+    let mut current = before.clone();
     change(&mut current);
-    if save_words(tx, app, key, session, &current, version).await? { Ok(()) } else { Err(Error::NotFound) }
+    if current == before {
+        return Ok(());
+    }
+    add_version(tx, app, key, session, &current, version + 1).await
 }
 
-/// Saves the words against the version they were read at. False: somebody changed them meanwhile.
-///
-/// # Errors
-/// [`Error::Database`], [`Error::Seal`]: nothing was kept.
-pub async fn save_words(tx: &mut Tx, app: &App, key: &ClientKey, session: Uuid, words: &Words, version: i32) -> Result<bool, Error> {
-    let sealed = words.seal(app, &key.row(session, version + 1))?;
-    Ok(queries::update_words(tx, session, &sealed, version).await?)
+/// Keeps the words of `session` as this version of them. Take [`locked_words`] first.
+pub(super) async fn add_version(tx: &mut Tx, app: &App, key: &ClientKey, session: Uuid, words: &Words, version: i32) -> Result<(), Error> {
+    let sealed = words.seal(app, &key.row(session, version))?;
+    Ok(queries::insert_words(tx, session, &sealed, version, app.world.now()).await?)
 }
 
-/// The first, empty words of a new session.
-pub(super) async fn add_words(tx: &mut Tx, app: &App, key: &ClientKey, session: Uuid, client: Uuid) -> Result<(), Error> {
-    let sealed = Words::default().seal(app, &key.row(session, 1))?;
-    Ok(queries::insert_words(tx, session, client, &sealed).await?)
+/// What somebody typed against an earlier version of a text, and the text as it stands now: which of them is to
+/// be kept, or nothing when both were changed and a person has to look.
+pub(super) fn merged(typed: Private, before: &Private, now: &Private) -> Option<Private> {
+    if before == now || typed == *now {
+        Some(typed)
+    } else if typed == *before {
+        // They did not touch it, so the change made meanwhile stands.
+        Some(now.clone())
+    } else {
+        None
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_was_not_touched_gives_way_to_what_was_written_meanwhile() {
+        let [old, mine, theirs] = ["old", "mine", "theirs"].map(Private::new);
+        for (typed, now, kept) in [
+            (&mine, &old, Some(&mine)),
+            (&old, &old, Some(&old)),
+            (&old, &theirs, Some(&theirs)),
+            (&mine, &mine, Some(&mine)),
+            (&mine, &theirs, None),
+        ] {
+            assert_eq!(merged(typed.clone(), &old, now).as_ref(), kept);
+        }
+    }
 }

@@ -1,9 +1,9 @@
 //! One's own sign-ins and passkeys.
 
 use askama::Template;
-use axum::extract::{Path, State};
+use axum::extract::State;
 use axum::http::HeaderMap;
-use axum::response::{IntoResponse, Redirect, Response};
+use axum::response::{IntoResponse, Response};
 use uuid::Uuid;
 
 use super::device::device;
@@ -11,12 +11,14 @@ use super::entry::forget;
 use super::invite::invite_oneself;
 use super::link::LinkPage;
 use super::open::close;
-use super::when::moment;
 use super::{Member, queries};
 use crate::app::App;
 use crate::error::Error;
+use crate::forms::Id;
+use crate::once::{Answer, Once};
 use crate::page::{Frame, page};
 use crate::subject::Act;
+use crate::when::When;
 
 #[derive(Template)]
 #[template(path = "signin/account.html")]
@@ -48,21 +50,21 @@ struct Line {
 /// `GET /account`.
 pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, headers: HeaderMap) -> Result<impl IntoResponse, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("account.view")).await?;
-    let zone = queries::zone(&mut tx).await?;
+    let when = When::in_practice(&mut tx).await?;
     let (passkeys, signins) = (queries::my_passkeys(&mut tx).await?, queries::my_signins(&mut tx).await?);
     tx.commit().await?;
     let key = |row: queries::PasskeyRow| Key {
         id: row.id,
         label: row.label,
         kept: if row.synced { "Synced by its maker" } else { "On one device" },
-        added: moment(row.added_at, zone),
-        used: row.used_at.map_or_else(|| "Not yet".to_owned(), |at| moment(at, zone)),
+        added: when.moment(&row.added_at),
+        used: row.used_at.map_or_else(|| "Not yet".to_owned(), |at| when.moment(&at)),
     };
     let line = |row: queries::SigninRow| Line {
         id: row.id,
         device: row.device,
-        opened: moment(row.opened_at, zone),
-        seen: moment(row.seen_at, zone),
+        opened: when.moment(&row.opened_at),
+        seen: when.moment(&row.seen_at),
         this: row.id == member.signin,
     };
     page(&AccountPage {
@@ -76,28 +78,34 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, h
 }
 
 /// `POST /account/signins/{signin}/revoke`. The present one is a sign-out.
-pub(super) async fn revoke(member: Member, State(app): State<App>, Path(signin): Path<Uuid>) -> Result<Response, Error> {
-    if !close(&app, &member, signin).await? {
+pub(super) async fn revoke(member: Member, State(app): State<App>, Id(signin): Id, once: Once) -> Result<Response, Error> {
+    if signin == member.signin {
+        close(&app, &member, signin).await?;
+        return forget(&app);
+    }
+    let mut tx = app.database.act_once(&member.subject, Act::new("signin.close").object(signin), &once).await?;
+    if !queries::close_signin(&mut tx, signin).await? {
         return Err(Error::NotFound);
     }
-    if signin == member.signin { forget(&app) } else { Ok(Redirect::to("/account").into_response()) }
+    let answer = tx.commit(Answer::see("/account")).await?;
+    app.closings.publish(signin);
+    Ok(answer.into_response())
 }
 
 /// `POST /account/passkeys/link`: answers with the link itself, since it is shown this once.
-pub(super) async fn link(member: Member, State(app): State<App>, frame: Frame) -> Result<Response, Error> {
-    let invitation = invite_oneself(&app, &member).await?;
+pub(super) async fn link(member: Member, State(app): State<App>, frame: Frame, once: Once) -> Result<Response, Error> {
+    let invitation = invite_oneself(&app, &member, &once).await?;
     LinkPage::show(&app, &member, frame, &member.name, invitation, "/account").await
 }
 
 /// `POST /account/passkeys/{passkey}/remove`.
-pub(super) async fn remove_passkey(member: Member, State(app): State<App>, Path(passkey): Path<Uuid>) -> Result<Redirect, Error> {
-    let mut tx = app.database.act(&member.subject, Act::new("passkey.remove").object(passkey)).await?;
+pub(super) async fn remove_passkey(member: Member, State(app): State<App>, Id(passkey): Id, once: Once) -> Result<Answer, Error> {
+    let mut tx = app.database.act_once(&member.subject, Act::new("passkey.remove").object(passkey), &once).await?;
     if !queries::my_passkeys(&mut tx).await?.iter().any(|row| row.id == passkey) {
         return Err(Error::NotFound);
     }
     if !queries::remove_passkey(&mut tx, passkey).await? {
         return Err(Error::Conflict("This is your last passkey, so it stays. Add another one first."));
     }
-    tx.commit().await?;
-    Ok(Redirect::to("/account"))
+    tx.commit(Answer::see("/account")).await
 }

@@ -2,6 +2,7 @@
 
 use chrono::{DateTime, TimeDelta, Utc};
 use sqlx::{Connection, PgConnection};
+use uuid::Uuid;
 
 use super::{Member, Role, queries};
 use crate::app::App;
@@ -10,6 +11,7 @@ use crate::config::Origin;
 use crate::error::Error;
 use crate::forms::{Lines, Need, Problems};
 use crate::ids::Token;
+use crate::once::{Answer, Once};
 use crate::subject::Act;
 
 /// Somebody to be invited.
@@ -54,33 +56,52 @@ const FOR_NEWCOMERS: TimeDelta = TimeDelta::hours(72);
 const FOR_ONESELF: TimeDelta = TimeDelta::hours(1);
 
 impl Invitation {
-    fn new(world: &World, origin: &Origin, lasts: TimeDelta) -> (Token, Self) {
-        let token = Token::new(world);
+    fn to(token: &Token, origin: &Origin, until: DateTime<Utc>) -> Self {
         // A fragment stays in the browser: no server, proxy or log gets to see it (OWASP ASVS 5.0, 14.2.1).
-        let link = format!("{}/enrol#{}", origin.text, token.reveal());
-        (token, Self { link, until: world.now() + lasts })
+        Self { link: format!("{}/enrol#{}", origin.text, token.reveal()), until }
     }
 }
 
-/// Invites somebody, as an administrator: for 72 hours.
+/// Whom an invitation is for: a newcomer, or the member who makes it.
+struct Whom<'a> {
+    member: Option<Uuid>,
+    name: &'a str,
+    roles: &'a [Role],
+    lasts: TimeDelta,
+}
+
+/// Invites somebody, as an administrator: for 72 hours. Sent again, the same link comes back.
 ///
 /// # Errors
 /// [`Error::Database`]: nobody was invited; also when `member` is no administrator.
-pub async fn invite(app: &App, member: &Member, newcomer: &Newcomer) -> Result<Invitation, Error> {
-    let (token, invitation) = Invitation::new(&app.world, &app.origin, FOR_NEWCOMERS);
-    let mut tx = app.database.act(&member.subject, Act::new("member.invite")).await?;
-    queries::invite(&mut tx, &token.hash(), None, &newcomer.name, &role_names(&newcomer.roles), invitation.until).await?;
-    tx.commit().await?;
-    Ok(invitation)
+pub async fn invite(app: &App, member: &Member, newcomer: &Newcomer, once: &Once) -> Result<Invitation, Error> {
+    let whom = Whom { member: None, name: &newcomer.name, roles: &newcomer.roles, lasts: FOR_NEWCOMERS };
+    make(app, member, Act::new("member.invite"), &whom, once).await
 }
 
 /// Invites a member to make a further passkey of their own on another device: for one hour.
-pub(super) async fn invite_oneself(app: &App, member: &Member) -> Result<Invitation, Error> {
-    let (token, invitation) = Invitation::new(&app.world, &app.origin, FOR_ONESELF);
-    let mut tx = app.database.act(&member.subject, Act::new("passkey.invite").object(member.id)).await?;
-    queries::invite(&mut tx, &token.hash(), Some(member.id), &member.name, &role_names(&member.roles), invitation.until).await?;
-    tx.commit().await?;
-    Ok(invitation)
+pub(super) async fn invite_oneself(app: &App, member: &Member, once: &Once) -> Result<Invitation, Error> {
+    let whom = Whom { member: Some(member.id), name: &member.name, roles: &member.roles, lasts: FOR_ONESELF };
+    make(app, member, Act::new("passkey.invite").object(member.id), &whom, once).await
+}
+
+async fn make(app: &App, member: &Member, act: Act, whom: &Whom<'_>, once: &Once) -> Result<Invitation, Error> {
+    let token = Token::of(app.derived.bytes("invitation", &[member.id.as_bytes(), once.key.as_bytes()]));
+    let mut tx = match app.database.act_once(&member.subject, act, once).await {
+        Ok(tx) => tx,
+        Err(Error::Before(answer)) => return Ok(Invitation::to(&token, &app.origin, until(answer)?)),
+        Err(fault) => return Err(fault),
+    };
+    let ends = app.world.now() + whom.lasts;
+    queries::invite(&mut tx, &token.hash(), whom.member, whom.name, &role_names(whom.roles), ends).await?;
+    tx.commit(Answer::Json(serde_json::json!(ends))).await?;
+    Ok(Invitation::to(&token, &app.origin, ends))
+}
+
+/// When the invitation of the first sending ends.
+fn until(answer: Answer) -> Result<DateTime<Utc>, Error> {
+    let Answer::Json(value) = answer else { return Err(Error::Inconsistent("access.request_key.answer")) };
+    serde_json::from_value(value).map_err(|_| Error::Inconsistent("access.request_key.answer"))
 }
 
 /// Invites somebody as the database's owner: for 72 hours.
@@ -88,7 +109,8 @@ pub(super) async fn invite_oneself(app: &App, member: &Member) -> Result<Invitat
 /// # Errors
 /// When the database cannot be reached, has not been migrated, or is not this role's own.
 pub async fn invite_as_owner(owner_url: &str, world: &World, origin: &Origin, newcomer: &Newcomer) -> Result<Invitation, sqlx::Error> {
-    let (token, invitation) = Invitation::new(world, origin, FOR_NEWCOMERS);
+    let token = Token::new(world);
+    let invitation = Invitation::to(&token, origin, world.now() + FOR_NEWCOMERS);
     let mut connection = PgConnection::connect(owner_url).await?;
     let mut tx = connection.begin().await?;
     sqlx::query!(

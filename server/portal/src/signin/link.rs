@@ -3,12 +3,12 @@
 use askama::Template;
 use axum::response::{IntoResponse, Response};
 
+use super::Member;
 use super::invite::Invitation;
-use super::when::moment;
-use super::{Member, queries};
 use crate::app::App;
 use crate::error::Error;
 use crate::page::{Frame, page};
+use crate::when::When;
 
 /// See the template.
 #[derive(Template)]
@@ -32,7 +32,7 @@ impl LinkPage {
         back: &'static str,
     ) -> Result<Response, Error> {
         let mut tx = app.database.look(&member.subject).await?;
-        let until = moment(invitation.until, queries::zone(&mut tx).await?);
+        let until = When::in_practice(&mut tx).await?.moment(&invitation.until);
         Ok(page(&Self { frame, name: name.to_owned(), link: invitation.link, until, back })?.into_response())
     }
 }

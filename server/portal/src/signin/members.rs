@@ -1,22 +1,22 @@
 //! Who belongs to the practice: for administrators.
 
 use askama::Template;
-use axum::Form;
-use axum::extract::{Path, State};
+use axum::extract::State;
 use axum::http::StatusCode;
-use axum::response::{IntoResponse, Redirect, Response};
+use axum::response::{IntoResponse, Response};
 use serde::Deserialize;
 use uuid::Uuid;
 
 use super::invite::{Newcomer, invite};
 use super::link::LinkPage;
-use super::when::{day, moment};
 use super::{Member, Role, queries};
 use crate::app::App;
 use crate::error::Error;
-use crate::forms::Problems;
+use crate::forms::{Id, Problems, Sent};
+use crate::once::{Answer, Once};
 use crate::page::{Frame, page};
 use crate::subject::Act;
+use crate::when::When;
 
 #[derive(Template)]
 #[template(path = "signin/members.html")]
@@ -71,7 +71,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame) -
 
 async fn list(app: &App, me: &Member, frame: Frame, typed: Typed, problems: Problems) -> Result<Response, Error> {
     let mut tx = app.database.act(&me.subject, Act::new("member.list")).await?;
-    let zone = queries::zone(&mut tx).await?;
+    let when = When::in_practice(&mut tx).await?;
     let (rows, invitations) = (queries::members(&mut tx).await?, queries::invitations(&mut tx).await?);
     tx.commit().await?;
     let line = |row: queries::MemberRow| Line {
@@ -79,15 +79,15 @@ async fn list(app: &App, me: &Member, frame: Frame, typed: Typed, problems: Prob
         id: row.id,
         name: row.name,
         roles: row.roles.join(", "),
-        joined: day(row.joined_at, zone),
-        left: row.left_at.map(|at| day(at, zone)).unwrap_or_default(),
+        joined: when.weekday(&row.joined_at),
+        left: row.left_at.map(|at| when.weekday(&at)).unwrap_or_default(),
         passkeys: row.passkeys,
     };
     let open = |row: queries::InvitationRow| Open {
         hash: row.hash.iter().map(|byte| format!("{byte:02x}")).collect(),
         name: row.name,
         roles: row.roles.join(", "),
-        until: moment(row.ends_at, zone),
+        until: when.moment(&row.ends_at),
     };
     let (left, members) = rows.into_iter().map(line).partition(|line| !line.left.is_empty());
     let status = if problems.none() { StatusCode::OK } else { StatusCode::UNPROCESSABLE_ENTITY };
@@ -100,14 +100,15 @@ pub(super) async fn invite_member(
     member: Member,
     State(app): State<App>,
     frame: Frame,
-    Form(typed): Form<Typed>,
+    once: Once,
+    Sent(typed): Sent<Typed>,
 ) -> Result<Response, Error> {
     member.needs(Role::Administrator)?;
     let newcomer = match Newcomer::check(&typed.name, typed.roles()) {
         Ok(newcomer) => newcomer,
         Err(problems) => return list(&app, &member, frame, typed, problems).await,
     };
-    let invitation = invite(&app, &member, &newcomer).await?;
+    let invitation = invite(&app, &member, &newcomer, &once).await?;
     LinkPage::show(&app, &member, frame, &newcomer.name, invitation, "/members").await
 }
 
@@ -118,15 +119,14 @@ pub(super) struct Which {
 }
 
 /// `POST /members/withdraw`.
-pub(super) async fn withdraw(member: Member, State(app): State<App>, Form(which): Form<Which>) -> Result<Redirect, Error> {
+pub(super) async fn withdraw(member: Member, State(app): State<App>, once: Once, Sent(which): Sent<Which>) -> Result<Answer, Error> {
     member.needs(Role::Administrator)?;
     let hash = bytes(&which.invitation).ok_or(Error::NotFound)?;
-    let mut tx = app.database.act(&member.subject, Act::new("member.withdraw")).await?;
+    let mut tx = app.database.act_once(&member.subject, Act::new("member.withdraw"), &once).await?;
     if !queries::withdraw_invitation(&mut tx, &hash).await? {
         return Err(Error::Conflict("This invitation was used or withdrawn meanwhile. Look at the list of members again."));
     }
-    tx.commit().await?;
-    Ok(Redirect::to("/members"))
+    tx.commit(Answer::see("/members")).await
 }
 
 fn bytes(hex: &str) -> Option<Vec<u8>> {
@@ -142,35 +142,30 @@ struct EndPage {
 }
 
 /// `GET /members/{member}/end`: what ending a membership does, before it is done.
-pub(super) async fn ask_end(
-    member: Member,
-    State(app): State<App>,
-    frame: Frame,
-    Path(who): Path<Uuid>,
-) -> Result<impl IntoResponse, Error> {
+pub(super) async fn ask_end(member: Member, State(app): State<App>, frame: Frame, Id(who): Id) -> Result<impl IntoResponse, Error> {
     member.needs(Role::Administrator)?;
     let mut tx = app.database.act(&member.subject, Act::new("member.view").object(who)).await?;
-    let zone = queries::zone(&mut tx).await?;
+    let when = When::in_practice(&mut tx).await?;
     let row = queries::members(&mut tx).await?.into_iter().find(|row| row.id == who && row.left_at.is_none()).ok_or(Error::NotFound)?;
     tx.commit().await?;
-    let (me, roles, joined) = (row.id == member.id, row.roles.join(", "), day(row.joined_at, zone));
+    let (me, roles, joined) = (row.id == member.id, row.roles.join(", "), when.weekday(&row.joined_at));
     page(&EndPage { frame, line: Line { id: who, name: row.name, roles, joined, left: String::new(), passkeys: row.passkeys, me } })
 }
 
 /// `POST /members/{member}/end`: sign-ins and open sockets end with the membership.
-pub(super) async fn end(member: Member, State(app): State<App>, Path(who): Path<Uuid>) -> Result<Redirect, Error> {
+pub(super) async fn end(member: Member, State(app): State<App>, Id(who): Id, once: Once) -> Result<Answer, Error> {
     member.needs(Role::Administrator)?;
     if who == member.id {
         return Err(Error::Conflict("Nobody ends their own membership. Ask another administrator."));
     }
-    let mut tx = app.database.act(&member.subject, Act::new("member.end").object(who)).await?;
+    let mut tx = app.database.act_once(&member.subject, Act::new("member.end").object(who), &once).await?;
     if !queries::members(&mut tx).await?.iter().any(|row| row.id == who && row.left_at.is_none()) {
         return Err(Error::NotFound);
     }
     let closed = queries::end_membership(&mut tx, who).await?;
-    tx.commit().await?;
+    let answer = tx.commit(Answer::see("/members")).await?;
     for signin in closed {
         app.closings.publish(signin);
     }
-    Ok(Redirect::to("/members"))
+    Ok(answer)
 }

@@ -14,7 +14,6 @@ mod open;
 mod queries;
 mod seat;
 mod way;
-mod when;
 
 pub use closings::Closings;
 pub use invite::{Invitation, Newcomer, invite, invite_as_owner};
@@ -31,7 +30,7 @@ use axum::routing::{get, post};
 use cookie::{Cookie, SameSite};
 use uuid::Uuid;
 
-use crate::app::{App, Routes, Rule};
+use crate::app::{App, Repeats, Routes, Rule};
 use crate::error::Error;
 use crate::ids::Token;
 use crate::subject::Subject;
@@ -198,31 +197,35 @@ pub(crate) fn token_cookie(name: &str, token: Option<&Token>) -> Result<HeaderVa
     HeaderValue::from_str(&cookie.to_string()).map_err(|fault| Error::Inner(format!("cookie: {fault}")))
 }
 
+/// A challenge is answered once, by a passkey that counts its uses (Web Authentication Level 3, 13.4.3, from memory).
+const CEREMONY: Repeats = Repeats::Not("a challenge of a passkey ceremony is spent by its first answer");
+
 /// Adds this feature's routes. The demo's sign-in is only there for the demo.
 pub(crate) fn routes(routes: Routes, demo: bool) -> Routes {
     let routes = routes
         .get("/", Rule::Anybody, get(entry::start))
         .get("/signin", Rule::Anybody, get(entry::show))
         .get("/signin/done", Rule::Anybody, get(entry::done))
-        .post("/signin/begin", Rule::Anybody, post(entry::begin))
-        .post("/signin/finish", Rule::Anybody, post(entry::finish))
-        .post("/signout", Rule::Anybody, post(entry::sign_out))
+        .post_repeated("/signin/begin", Rule::Anybody, CEREMONY, post(entry::begin))
+        .post_repeated("/signin/finish", Rule::Anybody, CEREMONY, post(entry::finish))
+        .post_repeated("/signout", Rule::Anybody, Repeats::ByNature("who is signed out stays so"), post(entry::sign_out))
         .get("/enrol", Rule::Anybody, get(enrol::show))
-        .post("/enrol/begin", Rule::Anybody, post(enrol::begin))
-        .post("/enrol/finish", Rule::Anybody, post(enrol::finish));
+        .post_repeated("/enrol/begin", Rule::Anybody, CEREMONY, post(enrol::begin))
+        .post_repeated("/enrol/finish", Rule::Anybody, CEREMONY, post(enrol::finish));
     let routes = member_routes(routes);
     if !demo {
         return routes;
     }
-    routes.get("/demo/{role}", Rule::Anybody, get(demo::show)).post("/demo/{role}", Rule::Anybody, post(demo::enter))
+    let signs_in = Repeats::Not("each sending signs in anew, as each try with a passkey does");
+    routes.get("/demo/{role}", Rule::Anybody, get(demo::show)).post_repeated("/demo/{role}", Rule::Anybody, signs_in, post(demo::enter))
 }
 
 fn member_routes(routes: Routes) -> Routes {
     let administrator = Rule::Role(Role::Administrator);
     routes
         .get("/account", Rule::Member, get(account::show))
-        .post("/account/passkeys/begin", Rule::Member, post(enrol::begin_further))
-        .post("/account/passkeys/finish", Rule::Member, post(enrol::finish_further))
+        .post_repeated("/account/passkeys/begin", Rule::Member, CEREMONY, post(enrol::begin_further))
+        .post_repeated("/account/passkeys/finish", Rule::Member, CEREMONY, post(enrol::finish_further))
         .post("/account/passkeys/link", Rule::Member, post(account::link))
         .post("/account/passkeys/{passkey}/remove", Rule::Member, post(account::remove_passkey))
         .post("/account/signins/{signin}/revoke", Rule::Member, post(account::revoke))

@@ -5,7 +5,6 @@ use serde_json::Value;
 use uuid::Uuid;
 
 use super::Role;
-use crate::error::Error;
 use crate::subject::Tx;
 
 type Done<T> = Result<T, sqlx::Error>;
@@ -165,10 +164,4 @@ pub(super) async fn invitations(tx: &mut Tx) -> Done<Vec<InvitationRow>> {
     )
     .fetch_all(&mut **tx)
     .await
-}
-
-/// The time zone in which the practice reads its days.
-pub(super) async fn zone(tx: &mut Tx) -> Result<chrono_tz::Tz, Error> {
-    let name = sqlx::query_scalar!("SELECT zone FROM practice").fetch_one(&mut **tx).await?;
-    name.parse().map_err(|_| Error::Inconsistent("practice.zone"))
 }

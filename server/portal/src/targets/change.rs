@@ -1,26 +1,28 @@
 //! Entering, editing and archiving a target, and saying how far it has come.
 
 use axum::extract::State;
-use axum::http::StatusCode;
-use axum::response::{IntoResponse, Redirect, Response};
+use axum::response::Response;
 use chrono::{DateTime, Utc};
 use uuid::Uuid;
 
+use super::assessments::{self, Assessed};
 use super::form::{FormPage, Good, Place, Typed};
-use super::{NewTarget, Status, assess, create, find, queries, seal};
+use super::{NewTarget, Status, add, find, queries, seal};
 use crate::app::App;
-use crate::clients::{self, Against, Id, Sent, notice, version};
+use crate::clients;
 use crate::error::Error;
-use crate::forms::Problems;
+use crate::forms::{Again, Against, Edit, Id, Sent, answer, version};
+use crate::once::{Answer, Once};
 use crate::page::Frame;
 use crate::signin::Member;
-use crate::subject::Act;
+use crate::subject::{Act, Tx};
+use crate::when::When;
 
 pub(super) async fn new_form(member: Member, State(app): State<App>, frame: Frame, Id(client): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("client.view").client(client)).await?;
     clients::must_be_open(&mut tx, client).await?;
     tx.commit().await?;
-    FormPage { frame, place: Place::New(client), typed: Typed::default(), problems: Problems::default(), notice: "" }.answer(StatusCode::OK)
+    FormPage::show(frame, Place::New(client), None, Again::first(Typed::default()))
 }
 
 pub(super) async fn save_new(
@@ -28,46 +30,42 @@ pub(super) async fn save_new(
     State(app): State<App>,
     frame: Frame,
     Id(client): Id,
+    once: Once,
     Sent(typed): Sent<Typed>,
 ) -> Result<Response, Error> {
-    let page = |typed, problems, notice| FormPage { frame, place: Place::New(client), typed, problems, notice };
-    match try_new(&member, &app, client, &typed).await {
-        Ok(Ok(target)) => Ok(Redirect::to(&format!("/targets/{target}")).into_response()),
-        Ok(Err(problems)) => page(typed, problems, notice::LOOK).answer(StatusCode::UNPROCESSABLE_ENTITY),
-        Err(Error::Database(fault)) => {
-            tracing::error!(%fault, "a new target was not saved");
-            page(typed, Problems::default(), notice::unsaved(&fault)).answer(StatusCode::SERVICE_UNAVAILABLE)
-        }
-        Err(fault) => Err(fault),
-    }
+    let tried = try_new(&member, &app, client, &once, &typed).await;
+    answer(typed, tried, |again| FormPage::show(frame, Place::New(client), None, again))
 }
 
-async fn try_new(member: &Member, app: &App, client: Uuid, typed: &Typed) -> Result<Result<Uuid, Problems>, Error> {
-    let Good { prong, words, baseline } = match typed.check() {
+async fn try_new(member: &Member, app: &App, client: Uuid, once: &Once, typed: &Typed) -> Result<Edit<Typed>, Error> {
+    let mut tx = app.database.act_once(&member.subject, Act::new("target.create").client(client), once).await?;
+    // To those who do not treat the client, the form is not there at all.
+    clients::key(&mut tx, app, client).await?;
+    let Good { prong, words, ratings } = match typed.check() {
         Ok(good) => good,
-        Err(problems) => {
-            // To those who do not treat the client, the form is not there at all.
-            let mut tx = app.database.look(&member.subject).await?;
-            clients::key(&mut tx, app, client).await?;
-            return Ok(Err(problems));
-        }
+        Err(problems) => return Ok(Edit::Refused(problems)),
     };
-    let new = NewTarget { client, prong, words, sud: baseline.sud, voc: baseline.voc };
-    create(app, &member.subject, new).await.map(Ok)
+    let target = add(&mut tx, app, NewTarget { client, prong, words, sud: ratings.sud, voc: ratings.voc }).await?;
+    Ok(Edit::Saved(tx.commit(Answer::see(format!("/targets/{target}"))).await?))
 }
 
 pub(super) async fn edit_form(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("target.view").object(id)).await?;
     let typed = Typed::of(&find(&mut tx, &app, id).await?)?;
+    let assessed = Some(shown(&mut tx, id).await?);
     tx.commit().await?;
-    FormPage { frame, place: Place::Edit(id), typed, problems: Problems::default(), notice: "" }.answer(StatusCode::OK)
+    FormPage::show(frame, Place::Edit(id), assessed, Again::first(typed))
 }
 
-/// How an edit went.
-enum Edit {
-    Saved,
-    Refused(Problems),
-    ChangedMeanwhile(Box<Typed>),
+/// The assessments that the form shows, and how it writes their days.
+async fn shown(tx: &mut Tx, target: Uuid) -> Result<(Vec<Assessed>, When), Error> {
+    Ok((assessments::list(tx, target).await?, When::in_practice(tx).await?))
+}
+
+/// The same for a form that comes back; `None` when the database does not answer.
+async fn shown_again(member: &Member, app: &App, target: Uuid) -> Option<(Vec<Assessed>, When)> {
+    let mut tx = app.database.look(&member.subject).await.ok()?;
+    shown(&mut tx, target).await.ok()
 }
 
 pub(super) async fn save_edit(
@@ -75,43 +73,34 @@ pub(super) async fn save_edit(
     State(app): State<App>,
     frame: Frame,
     Id(id): Id,
-    Sent(mut typed): Sent<Typed>,
+    once: Once,
+    Sent(typed): Sent<Typed>,
 ) -> Result<Response, Error> {
-    let page = |typed, problems, notice| FormPage { frame, place: Place::Edit(id), typed, problems, notice };
-    match try_edit(&member, &app, id, &typed).await {
-        Ok(Edit::Saved) => Ok(Redirect::to(&format!("/targets/{id}")).into_response()),
-        Ok(Edit::Refused(problems)) => page(typed, problems, notice::LOOK).answer(StatusCode::UNPROCESSABLE_ENTITY),
-        Ok(Edit::ChangedMeanwhile(kept)) => {
-            let problems = typed.differences(&kept);
-            typed.version = kept.version;
-            page(typed, problems, notice::CHANGED).answer(StatusCode::CONFLICT)
-        }
-        Err(Error::Database(fault)) => {
-            tracing::error!(%fault, "a change to a target was not saved");
-            page(typed, Problems::default(), notice::unsaved(&fault)).answer(StatusCode::SERVICE_UNAVAILABLE)
-        }
-        Err(fault) => Err(fault),
-    }
+    let tried = try_edit(&member, &app, id, &once, &typed).await;
+    let assessed = if matches!(tried, Ok(Edit::Saved(_)) | Err(Error::Before(_))) { None } else { shown_again(&member, &app, id).await };
+    answer(typed, tried, |again| FormPage::show(frame, Place::Edit(id), assessed, again))
 }
 
-async fn try_edit(member: &Member, app: &App, id: Uuid, typed: &Typed) -> Result<Edit, Error> {
-    let mut tx = app.database.act(&member.subject, Act::new("target.change").object(id)).await?;
+async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &Typed) -> Result<Edit<Typed>, Error> {
+    let mut tx = app.database.act_once(&member.subject, Act::new("target.change").object(id), once).await?;
     let before = find(&mut tx, app, id).await?;
-    let Good { prong, words, baseline } = match typed.check() {
+    let Good { prong, words, ratings } = match typed.check() {
         Ok(good) => good,
         Err(problems) => return Ok(Edit::Refused(problems)),
     };
     if !queries::change_target(&mut tx, id, version(&typed.version)?, prong).await? {
-        return Ok(Edit::ChangedMeanwhile(Box::new(Typed::of(&find(&mut tx, app, id).await?)?)));
+        return Ok(Edit::Changed(Box::new(Typed::of(&find(&mut tx, app, id).await?)?)));
     }
     // The form showed all of it, or nothing is replaced.
     before.words.whole()?;
     let key = clients::key(&mut tx, app, before.client).await?;
     let next = queries::words_version(&mut tx, id).await? + 1;
     queries::change_words(&mut tx, &seal(app, &key, id, next, &words)?).await?;
-    assess(&mut tx, app, before.client, id, baseline).await?;
-    tx.commit().await?;
-    Ok(Edit::Saved)
+    if let Err(problems) = assessments::correct(&mut tx, app, id, typed.slip()).await? {
+        return Ok(Edit::Refused(problems));
+    }
+    assessments::assess(&mut tx, app, before.client, id, ratings).await?;
+    Ok(Edit::Saved(tx.commit(Answer::see(format!("/targets/{id}"))).await?))
 }
 
 const CHANGED: Error =
@@ -125,8 +114,14 @@ pub(super) struct Chosen {
     version: String,
 }
 
-pub(super) async fn status(member: Member, State(app): State<App>, Id(id): Id, Sent(chosen): Sent<Chosen>) -> Result<Redirect, Error> {
-    let mut tx = app.database.act(&member.subject, Act::new("target.status").object(id)).await?;
+pub(super) async fn status(
+    member: Member,
+    State(app): State<App>,
+    Id(id): Id,
+    once: Once,
+    Sent(chosen): Sent<Chosen>,
+) -> Result<Answer, Error> {
+    let mut tx = app.database.act_once(&member.subject, Act::new("target.status").object(id), &once).await?;
     let target = find(&mut tx, &app, id).await?;
     if target.version != version(&chosen.version)? {
         return Err(CHANGED);
@@ -137,21 +132,40 @@ pub(super) async fn status(member: Member, State(app): State<App>, Id(id): Id, S
     if !queries::set_status(&mut tx, id, status, Some(target.version)).await? {
         return Err(CHANGED);
     }
-    tx.commit().await?;
-    Ok(Redirect::to(&format!("/targets/{id}")))
+    tx.commit(Answer::see(format!("/targets/{id}"))).await
 }
 
-pub(super) async fn archive(member: Member, State(app): State<App>, Id(id): Id, Sent(against): Sent<Against>) -> Result<Redirect, Error> {
+pub(super) async fn archive(
+    member: Member,
+    State(app): State<App>,
+    Id(id): Id,
+    once: Once,
+    Sent(against): Sent<Against>,
+) -> Result<Answer, Error> {
     let now = app.world.now();
-    put_away(&member, &app, Act::new("target.archive").object(id), id, &against, Some(now)).await
+    put_away(&member, &app, Act::new("target.archive").object(id), id, &once, &against, Some(now)).await
 }
 
-pub(super) async fn restore(member: Member, State(app): State<App>, Id(id): Id, Sent(against): Sent<Against>) -> Result<Redirect, Error> {
-    put_away(&member, &app, Act::new("target.restore").object(id), id, &against, None).await
+pub(super) async fn restore(
+    member: Member,
+    State(app): State<App>,
+    Id(id): Id,
+    once: Once,
+    Sent(against): Sent<Against>,
+) -> Result<Answer, Error> {
+    put_away(&member, &app, Act::new("target.restore").object(id), id, &once, &against, None).await
 }
 
-async fn put_away(member: &Member, app: &App, act: Act, id: Uuid, against: &Against, at: Option<DateTime<Utc>>) -> Result<Redirect, Error> {
-    let mut tx = app.database.act(&member.subject, act).await?;
+async fn put_away(
+    member: &Member,
+    app: &App,
+    act: Act,
+    id: Uuid,
+    once: &Once,
+    against: &Against,
+    at: Option<DateTime<Utc>>,
+) -> Result<Answer, Error> {
+    let mut tx = app.database.act_once(&member.subject, act, once).await?;
     find(&mut tx, app, id).await?;
     if at.is_some() && queries::has_open_session(&mut tx, id).await? {
         return Err(Error::Conflict("A session on this target is still open, so it was not archived. End the session first."));
@@ -159,6 +173,5 @@ async fn put_away(member: &Member, app: &App, act: Act, id: Uuid, against: &Agai
     if !queries::archive(&mut tx, id, against.version()?, at).await? {
         return Err(CHANGED);
     }
-    tx.commit().await?;
-    Ok(Redirect::to(&format!("/targets/{id}")))
+    tx.commit(Answer::see(format!("/targets/{id}"))).await
 }

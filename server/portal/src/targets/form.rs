@@ -2,17 +2,17 @@
 //! emotions, SUD, body. What was typed, what is wrong with it, and its page.
 
 use askama::Template;
-use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
 use leeward_core::scale::{ScaleError, Sud, Voc};
 use uuid::Uuid;
 
-use super::{Baseline, Prong, Target, Words};
-use crate::clients::{list, now_stands};
+use super::assessments::{Assessed, Ratings, Slip};
+use super::{Prong, Target, Words};
 use crate::error::Error;
-use crate::forms::{Lines, Need, Problems};
+use crate::forms::{Again, Fields, Lines, Need, Problems, list};
 use crate::page::{Frame, page};
 use crate::seal::{Private, SealError};
+use crate::when::When;
 
 /// As it was typed.
 #[derive(Clone, Default, serde::Deserialize)]
@@ -27,6 +27,10 @@ pub(super) struct Typed {
     emotions: String,
     sud: String,
     body_location: String,
+    /// The id of a rating that is a typing error, or nothing.
+    wrong: String,
+    /// What it should be.
+    right: String,
     pub(super) version: String,
 }
 
@@ -34,29 +38,28 @@ pub(super) struct Typed {
 pub(super) struct Good {
     pub(super) prong: Prong,
     pub(super) words: Words,
-    pub(super) baseline: Baseline,
+    /// Asked now.
+    pub(super) ratings: Ratings,
 }
 
 impl Typed {
-    /// The form filled with what is kept.
+    /// The form filled with what is kept. Ratings are not: what stands in their fields was asked anew.
     ///
     /// # Errors
     /// [`SealError`] when a part of it did not open: then there is no form.
     pub(super) fn of(target: &Target) -> Result<Self, SealError> {
         let text = |private: &Private| private.reveal().to_owned();
         let words = target.words.clone().whole()?;
-        let rating = |value: Option<u8>| value.map(|value| value.to_string()).unwrap_or_default();
         Ok(Self {
             label: text(&words.label),
             prong: target.prong.name().to_owned(),
             picture: text(&words.picture),
             negative_belief: text(&words.negative_belief),
             positive_belief: text(&words.positive_belief),
-            voc: rating(target.baseline_voc.map(Voc::get)),
             emotions: text(&words.emotions),
-            sud: rating(target.baseline_sud.map(Sud::get)),
             body_location: text(&words.body_location),
             version: target.version.to_string(),
+            ..Self::default()
         })
     }
 
@@ -78,28 +81,49 @@ impl Typed {
         let sud = rating(&mut problems, "sud", Sud::parse(&self.sud));
         let voc = rating(&mut problems, "voc", Voc::parse(&self.voc));
         match prong {
-            Some(prong) if problems.none() => Ok(Good { prong, words, baseline: Baseline { sud, voc } }),
+            Some(prong) if problems.none() => Ok(Good { prong, words, ratings: Ratings { sud, voc } }),
             _ => Err(problems),
         }
     }
 
-    /// Beside each field that now stands differently in the record: how it stands there.
-    pub(super) fn differences(&self, kept: &Self) -> Problems {
-        let mut problems = Problems::default();
-        for (name, typed, kept) in [
-            ("label", &self.label, &kept.label),
-            ("prong", &self.prong, &kept.prong),
-            ("picture", &self.picture, &kept.picture),
-            ("negative_belief", &self.negative_belief, &kept.negative_belief),
-            ("positive_belief", &self.positive_belief, &kept.positive_belief),
-            ("voc", &self.voc, &kept.voc),
-            ("emotions", &self.emotions, &kept.emotions),
-            ("sud", &self.sud, &kept.sud),
-            ("body_location", &self.body_location, &kept.body_location),
-        ] {
-            now_stands(&mut problems, name, typed, kept);
+    /// The typing error that it names.
+    pub(super) fn slip(&self) -> Slip<'_> {
+        Slip { wrong: &self.wrong, right: &self.right }
+    }
+}
+
+impl Fields for Typed {
+    const LABELS: &'static [(&'static str, &'static str)] = &[
+        ("label", "Label"),
+        ("prong", "Prong"),
+        ("picture", "Worst picture"),
+        ("negative_belief", "Negative belief"),
+        ("positive_belief", "Positive belief"),
+        ("voc", "VOC"),
+        ("emotions", "Emotions"),
+        ("sud", "SUD"),
+        ("body_location", "Body location"),
+        ("wrong", "Which value is wrong"),
+        ("right", "It should be"),
+    ];
+
+    fn shown(&self, name: &str) -> String {
+        let prong = || Prong::parse(&self.prong).map_or_else(|| self.prong.clone(), |prong| prong.words().to_owned());
+        match name {
+            "label" => self.label.clone(),
+            "prong" => prong(),
+            "picture" => self.picture.clone(),
+            "negative_belief" => self.negative_belief.clone(),
+            "positive_belief" => self.positive_belief.clone(),
+            "emotions" => self.emotions.clone(),
+            "body_location" => self.body_location.clone(),
+            // An assessment is added to the record, or a slip of it corrected: neither takes the place of anything.
+            _ => String::new(),
         }
-        problems
+    }
+
+    fn version(&mut self) -> &mut String {
+        &mut self.version
     }
 }
 
@@ -154,11 +178,13 @@ impl Place {
 #[derive(Template)]
 #[template(path = "targets/form.html")]
 pub(super) struct FormPage {
-    pub(super) frame: Frame,
-    pub(super) place: Place,
-    pub(super) typed: Typed,
-    pub(super) problems: Problems,
-    pub(super) notice: &'static str,
+    frame: Frame,
+    place: Place,
+    typed: Typed,
+    /// The assessments so far of a target that there is already; `None` also when the database did not answer.
+    assessed: Option<(Vec<Assessed>, When)>,
+    problems: Problems,
+    notice: &'static str,
 }
 
 impl FormPage {
@@ -166,22 +192,47 @@ impl FormPage {
         Prong::ALL.map(|prong| (prong.name(), prong.words()))
     }
 
-    fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
-        const LABELS: [(&str, &str); 9] = [
-            ("label", "Label"),
-            ("prong", "Prong"),
-            ("picture", "Worst picture"),
-            ("negative_belief", "Negative belief"),
-            ("positive_belief", "Positive belief"),
-            ("voc", "VOC"),
-            ("emotions", "Emotions"),
-            ("sud", "SUD"),
-            ("body_location", "Body location"),
-        ];
-        list(&LABELS, &self.problems)
+    /// The label of a field for a rating.
+    fn label(&self, scale: &str) -> String {
+        if self.place.is_new() { scale.to_owned() } else { format!("{scale}, asked anew") }
     }
 
-    pub(super) fn answer(&self, status: StatusCode) -> Result<Response, Error> {
-        Ok((status, page(self)?).into_response())
+    /// What a field for a rating says below it: the scale, and how it was assessed last.
+    fn hint(&self, scale: &str, means: &str) -> String {
+        let last = self.assessed.iter().find_map(|(all, when)| Some(all.iter().rfind(|one| one.is(scale))?.words(*when)));
+        match (last, self.place) {
+            (_, Place::New(_)) => means.to_owned(),
+            (None, Place::Edit(_)) => format!("{means} Fill it in only if it was asked today."),
+            (Some(last), Place::Edit(_)) => {
+                format!(
+                    "Assessed last: {last}. Fill it in only if it was asked again: it is kept as a new assessment, and the earlier ones stay. {means}"
+                )
+            }
+        }
+    }
+
+    /// The ratings that may be a typing error, latest first, led by none.
+    fn slips(&self) -> Vec<(String, String)> {
+        let none = (String::new(), "No typing error".to_owned());
+        let known = self.assessed.iter().flat_map(|(all, when)| all.iter().rev().map(|one| (one.id.to_string(), one.words(*when))));
+        let mut slips: Vec<(String, String)> = std::iter::once(none).chain(known).collect();
+        if !slips.iter().any(|(id, _)| *id == self.typed.wrong) {
+            slips.push((self.typed.wrong.clone(), "The value chosen before".to_owned()));
+        }
+        slips
+    }
+
+    fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
+        list::<Typed>(&self.problems)
+    }
+
+    pub(super) fn show(
+        frame: Frame,
+        place: Place,
+        assessed: Option<(Vec<Assessed>, When)>,
+        again: Again<Typed>,
+    ) -> Result<Response, Error> {
+        let Again { typed, problems, notice, status } = again;
+        Ok((status, page(&Self { frame, place, typed, assessed, problems, notice })?).into_response())
     }
 }

@@ -1,5 +1,6 @@
 //! Targets: the memories, triggers and future situations that are worked on.
 
+mod assessments;
 mod change;
 mod form;
 mod queries;
@@ -9,6 +10,8 @@ use axum::routing::{get, post};
 use chrono::{DateTime, Utc};
 use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
+
+use assessments::Ratings;
 
 use crate::app::{App, Routes, Rule};
 use crate::clients;
@@ -166,10 +169,14 @@ pub struct Target {
     pub version: i32,
     /// What was said.
     pub words: Words<Opened>,
-    /// SUD at assessment.
-    pub baseline_sud: Option<Sud>,
-    /// VOC at assessment.
-    pub baseline_voc: Option<Voc>,
+    /// The SUD given first; an assessment made anew leaves it as it is.
+    pub first_sud: Option<Sud>,
+    /// The VOC given first, likewise.
+    pub first_voc: Option<Voc>,
+    /// The SUD assessed last.
+    pub assessed_sud: Option<Sud>,
+    /// The VOC assessed last.
+    pub assessed_voc: Option<Voc>,
     /// The SUD given last, wherever in the work.
     pub latest_sud: Option<Sud>,
     /// The VOC given last, wherever in the work.
@@ -197,14 +204,20 @@ pub struct NewTarget {
 /// [`Error::NotFound`] when the one who asks does not treat the client, [`Error::Conflict`] when the
 /// client's record is archived, [`Error::Database`]: nothing was kept.
 pub async fn create(app: &App, subject: &Subject, new: NewTarget) -> Result<Uuid, Error> {
-    let target = new_id(&app.world);
-    let mut tx = app.database.act(subject, Act::new("target.create").client(new.client).object(target)).await?;
-    let key = clients::key(&mut tx, app, new.client).await?;
-    clients::must_be_open(&mut tx, new.client).await?;
-    queries::insert_target(&mut tx, target, &new, app.world.now()).await?;
-    queries::insert_words(&mut tx, new.client, &seal(app, &key, target, 1, &new.words)?).await?;
-    assess(&mut tx, app, new.client, target, Baseline { sud: new.sud, voc: new.voc }).await?;
+    let mut tx = app.database.act(subject, Act::new("target.create").client(new.client)).await?;
+    let target = add(&mut tx, app, new).await?;
     tx.commit().await?;
+    Ok(target)
+}
+
+async fn add(tx: &mut Tx, app: &App, new: NewTarget) -> Result<Uuid, Error> {
+    let target = new_id(&app.world);
+    tx.is_about(target);
+    let key = clients::key(tx, app, new.client).await?;
+    clients::must_be_open(tx, new.client).await?;
+    queries::insert_target(tx, target, &new, app.world.now()).await?;
+    queries::insert_words(tx, new.client, &seal(app, &key, target, 1, &new.words)?).await?;
+    assessments::assess(tx, app, new.client, target, Ratings { sud: new.sud, voc: new.voc }).await?;
     Ok(target)
 }
 
@@ -237,29 +250,6 @@ pub async fn list(tx: &mut Tx, app: &App, client: Uuid) -> Result<Vec<Target>, E
 /// [`Error::NotFound`] when the one who asks does not treat the client.
 pub async fn set_status(tx: &mut Tx, target: Uuid, status: Status) -> Result<(), Error> {
     if queries::set_status(tx, target, status, None).await? { Ok(()) } else { Err(Error::NotFound) }
-}
-
-/// The ratings of the assessment.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-struct Baseline {
-    sud: Option<Sud>,
-    voc: Option<Voc>,
-}
-
-/// Keeps the ratings of the assessment. Ratings are only ever added to: another value, or none, is a
-/// new row that replaces the one before.
-async fn assess(tx: &mut Tx, app: &App, client: Uuid, target: Uuid, baseline: Baseline) -> Result<(), Error> {
-    let given = [("sud", baseline.sud.map(Sud::get)), ("voc", baseline.voc.map(Voc::get))];
-    let standing = queries::standing(tx, client).await?;
-    for (scale, value) in given {
-        let before = queries::assessment(&standing, target, scale);
-        let value = value.map(i16::from);
-        if before.map(|rating| rating.value) != value {
-            let rating = queries::NewRating { id: new_id(&app.world), client, target, scale, value, replaces: before.map(|r| r.id) };
-            queries::insert_assessment(tx, &rating, app.world.now()).await?;
-        }
-    }
-    Ok(())
 }
 
 /// The words of one row at one version, sealed.

@@ -39,8 +39,10 @@ impl Row {
             body_location: self.body_location,
             version: self.words_version,
         };
-        let baseline = |scale| assessment(standing, self.id, scale).map(|rating| rating.value);
-        let latest = |scale| standing.iter().rfind(|rating| rating.of(self.id, scale)).map(|rating| rating.value);
+        let of = |scale: &'static str| standing.iter().filter(move |rating| rating.target == self.id && rating.scale == scale);
+        let first = |scale| of(scale).next().map(|rating| rating.value);
+        let assessed = |scale| of(scale).rfind(|rating| rating.moment == "assessment").map(|rating| rating.value);
+        let latest = |scale| of(scale).next_back().map(|rating| rating.value);
         Ok(Target {
             id: self.id,
             client: self.client_id,
@@ -51,8 +53,10 @@ impl Row {
             archived_at: self.archived_at,
             version: self.version,
             words: open(key, &sealed),
-            baseline_sud: sud(baseline("sud"))?,
-            baseline_voc: voc(baseline("voc"))?,
+            first_sud: sud(first("sud"))?,
+            first_voc: voc(first("voc"))?,
+            assessed_sud: sud(assessed("sud"))?,
+            assessed_voc: voc(assessed("voc"))?,
             latest_sud: sud(latest("sud"))?,
             latest_voc: voc(latest("voc"))?,
         })
@@ -93,61 +97,95 @@ pub(super) async fn targets(tx: &mut Tx, client: Uuid) -> Result<Vec<Row>, sqlx:
 
 /// A rating of a target that counts: neither corrected nor taken back.
 pub(super) struct Standing {
-    pub(super) id: Uuid,
     target: Uuid,
     scale: String,
     moment: String,
-    pub(super) value: i16,
+    value: i16,
 }
 
-impl Standing {
-    fn of(&self, target: Uuid, scale: &str) -> bool {
-        self.target == target && self.scale == scale
-    }
-}
-
-/// The last rating given in assessment.
-pub(super) fn assessment<'a>(standing: &'a [Standing], target: Uuid, scale: &str) -> Option<&'a Standing> {
-    standing.iter().rfind(|rating| rating.of(target, scale) && rating.moment == "assessment")
-}
-
-/// The standing ratings of a client's targets, oldest first.
+/// The standing ratings of a client's targets, in the order they were asked.
 pub(super) async fn standing(tx: &mut Tx, client: Uuid) -> Result<Vec<Standing>, sqlx::Error> {
     sqlx::query_as!(
         Standing,
-        r#"SELECT id AS "id!", target_id AS "target!", scale AS "scale!", moment AS "moment!", value AS "value!" FROM standing_rating
-           WHERE client_id = $1 AND target_id IS NOT NULL ORDER BY asked_at, id"#,
+        r#"SELECT target_id AS "target!", scale AS "scale!", moment AS "moment!", value AS "value!" FROM standing_rating
+           WHERE client_id = $1 AND target_id IS NOT NULL ORDER BY place, asked"#,
         client
     )
     .fetch_all(&mut **tx)
     .await
 }
 
-/// A rating of the assessment to be added.
-pub(super) struct NewRating {
+/// A rating of an assessment that counts.
+pub(super) struct AssessedRow {
     pub(super) id: Uuid,
-    pub(super) client: Uuid,
-    pub(super) target: Uuid,
-    pub(super) scale: &'static str,
-    pub(super) value: Option<i16>,
-    pub(super) replaces: Option<Uuid>,
+    pub(super) scale: String,
+    pub(super) value: i16,
+    pub(super) asked_at: DateTime<Utc>,
+    pub(super) at: DateTime<Utc>,
+    pub(super) corrected: bool,
+    /// What stood before, first to last.
+    pub(super) before: Vec<Option<i16>>,
 }
 
-pub(super) async fn insert_assessment(tx: &mut Tx, rating: &NewRating, at: DateTime<Utc>) -> Result<(), sqlx::Error> {
+/// The assessments of `target` that count, in the order they were asked.
+pub(super) async fn assessed(tx: &mut Tx, target: Uuid) -> Result<Vec<AssessedRow>, sqlx::Error> {
+    sqlx::query_as!(
+        AssessedRow,
+        r#"SELECT s.id AS "id!", s.scale AS "scale!", s.value AS "value!", s.asked_at AS "asked_at!", s.at AS "at!", s.corrected AS "corrected!",
+             ARRAY(SELECT e.value FROM rating r JOIN rating e ON e.id = r.first_id OR e.first_id = r.first_id
+               WHERE r.id = s.id AND e.seq < r.seq ORDER BY e.seq) AS "before!: Vec<Option<i16>>"
+           FROM standing_rating s WHERE s.target_id = $1 AND s.moment = 'assessment' ORDER BY s.place, s.asked"#,
+        target
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
+pub(super) async fn insert_assessment(
+    tx: &mut Tx,
+    id: Uuid,
+    client: Uuid,
+    target: Uuid,
+    scale: &str,
+    value: i16,
+    at: DateTime<Utc>,
+) -> Result<(), sqlx::Error> {
     sqlx::query!(
-        "INSERT INTO rating (id, client_id, target_id, scale, value, moment, replaces, entered_by, at)
-         VALUES ($1, $2, $3, $4, $5, 'assessment', $6, access.me(), $7)",
-        rating.id,
-        rating.client,
-        rating.target,
-        rating.scale,
-        rating.value,
-        rating.replaces,
+        "INSERT INTO rating (id, client_id, session_id, target_id, set_id, scale, value, moment, entered_by, at)
+         SELECT $1, $2, s.id, $3, (SELECT x.id FROM stimulus_set x WHERE x.session_id = s.id ORDER BY x.number DESC LIMIT 1),
+           $4, $5, 'assessment', access.me(), $6
+         FROM (SELECT) one LEFT JOIN session s ON s.target_id = $3 AND s.ended_at IS NULL",
+        id,
+        client,
+        target,
+        scale,
+        value,
         at
     )
     .execute(&mut **tx)
     .await?;
     Ok(())
+}
+
+/// False: it was corrected already.
+pub(super) async fn correct_assessment(
+    tx: &mut Tx,
+    id: Uuid,
+    wrong: Uuid,
+    value: Option<i16>,
+    at: DateTime<Utc>,
+) -> Result<bool, sqlx::Error> {
+    let done = sqlx::query!(
+        "INSERT INTO rating (id, client_id, scale, value, moment, replaces, entered_by, at)
+         SELECT $1, client_id, scale, $3, moment, id, access.me(), $4 FROM rating WHERE id = $2 ON CONFLICT (replaces) DO NOTHING",
+        id,
+        wrong,
+        value,
+        at
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(done.rows_affected() == 1)
 }
 
 pub(super) async fn insert_target(tx: &mut Tx, target: Uuid, new: &NewTarget, at: DateTime<Utc>) -> Result<(), sqlx::Error> {

@@ -6,16 +6,18 @@ use axum::response::Html;
 use leeward_core::chart::Chart;
 use leeward_core::scale::{Sud, Voc};
 
+use super::assessments::{self, Assessed};
 use super::{Status, Target, find};
 use crate::app::App;
-use crate::clients::{Id, details, zone};
+use crate::clients::details;
 use crate::error::Error;
+use crate::forms::Id;
 use crate::outcomes;
 use crate::page::{Frame, page};
 use crate::seal::Opened;
-use crate::sessions::When;
 use crate::signin::Member;
 use crate::subject::Act;
+use crate::when::When;
 
 #[derive(Template)]
 #[template(path = "targets/target.html")]
@@ -25,6 +27,8 @@ struct TargetPage {
     opened_on: String,
     archived: bool,
     target: Target,
+    assessed: Vec<Assessed>,
+    when: When,
     chart: Chart,
 }
 
@@ -37,9 +41,9 @@ impl TargetPage {
             ("Worst picture", said(&words.picture)),
             ("Negative belief", said(&words.negative_belief)),
             ("Positive belief", said(&words.positive_belief)),
-            ("VOC", self.voc(&self.target.baseline_voc)),
+            ("VOC", self.voc(&self.target.assessed_voc)),
             ("Emotions", said(&words.emotions)),
-            ("SUD", self.sud(&self.target.baseline_sud)),
+            ("SUD", self.sud(&self.target.assessed_sud)),
             ("Body location", said(&words.body_location)),
         ]
     }
@@ -61,7 +65,8 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let mut tx = app.database.act(&member.subject, Act::new("target.view").object(id)).await?;
     let target = find(&mut tx, &app, id).await?;
     let client = details(&mut tx, &app, target.client).await?;
-    let when = When::in_zone(zone(&mut tx).await?.name());
+    let when = When::in_practice(&mut tx).await?;
+    let assessed = assessments::list(&mut tx, id).await?;
     let chart = outcomes::course(&mut tx, id).await?;
     tx.commit().await?;
     page(&TargetPage {
@@ -70,6 +75,8 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
         opened_on: when.day(&target.opened_at),
         archived: target.archived_at.is_some(),
         target,
+        assessed,
+        when,
         chart,
     })
 }

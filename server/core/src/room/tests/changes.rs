@@ -26,6 +26,9 @@ fn a_set_comes_to_its_planned_end() {
     assert_eq!(play.desk_view().state, RoomState::Easing);
     play.run(900.0);
     assert_eq!(play.ended(), Some(Ending::Done));
+    // Over here; the client's page has still to say so.
+    assert_eq!((play.desk_view().state, play.order(Order::Start)), (RoomState::Easing, Some(Refusal::Needs)));
+    play.run(TRIP_MS);
     assert_eq!(play.desk_view().state, RoomState::Ready);
     assert_eq!(play.endings(), [("set-1".to_string(), Ending::Done)]);
     // An ordinary next set needs no tap and no pause.

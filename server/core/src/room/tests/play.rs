@@ -2,7 +2,7 @@
 
 use std::collections::{HashMap, HashSet};
 
-use crate::room::{Effect, Event, MomentKind, Room, Start, Why};
+use crate::room::{Effect, Event, Facts, LastWords, MomentKind, Room, Start, Why};
 use crate::safety::default_plan;
 use crate::wire::*;
 
@@ -34,25 +34,47 @@ pub struct Play {
     pub log: Vec<(f64, Effect)>,
     /// Sockets whose page does not answer.
     pub mute: HashSet<u64>,
+    /// How much longer than [`TRIP_MS`] the answers of a page take on their way back, ms.
+    pub late: HashMap<u64, f64>,
+    /// When each page was there last, ms: the truth, which no room can know.
+    pub signs: HashMap<u64, f64>,
+    /// The version of the wire that pages speak.
+    pub wire: u32,
     /// Write sets at once.
     pub recording: bool,
     /// Pages draw what they get.
     pub drawing: bool,
+    /// The client's page shows what it is told to, and says so.
+    pub showing: bool,
     drawn: HashMap<u64, u32>,
+    /// What the client's page has said of which set.
+    shown: HashSet<(String, bool)>,
     pending: Vec<(f64, Event)>,
     next_order: u32,
+    /// What the record says.
+    facts: Facts,
 }
 
 impl Play {
-    pub fn new(start: Start) -> Self {
+    pub fn new(mut start: Start) -> Self {
+        if start.seat != SeatState::Empty {
+            start.seat_id = Some("device".into());
+        }
+        let (seat, seat_id, asking) = (start.seat, start.seat_id.clone(), start.asking.clone());
         Play {
+            facts: Facts { ended: None, eyes_locked: start.eyes_locked, seat, seat_id, asking },
             room: Room::new(start),
             t: 0.0,
             log: Vec::new(),
             mute: HashSet::new(),
+            late: HashMap::new(),
+            signs: HashMap::new(),
+            wire: WIRE_VERSION,
             recording: true,
             drawing: true,
+            showing: true,
             drawn: HashMap::new(),
+            shown: HashSet::new(),
             pending: Vec::new(),
             next_order: 0,
         }
@@ -71,7 +93,7 @@ impl Play {
         let mut play = Play::new(Start::first(3));
         play.join_desk(DESK);
         play.join_stage(STAGE);
-        play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
+        play.seat(SeatState::Admitted);
         play.run(2_000.0);
         play
     }
@@ -85,14 +107,42 @@ impl Play {
         play
     }
 
+    /// The record changes, and the room reads it.
+    pub fn in_record(&mut self, change: impl FnOnce(&mut Facts)) -> Vec<Effect> {
+        change(&mut self.facts);
+        self.send(Event::Facts(self.facts.clone()))
+    }
+
+    pub fn seat(&mut self, state: SeatState) -> Vec<Effect> {
+        self.seat_asked_for(state, false)
+    }
+
+    pub fn seat_asked_for(&mut self, state: SeatState, asked_for: bool) -> Vec<Effect> {
+        self.in_record(|facts| {
+            facts.seat = state;
+            facts.seat_id = (state != SeatState::Empty).then(|| "device".into());
+            facts.asking = asked_for.then(|| "other device".into());
+        })
+    }
+
+    pub fn eyes_locked(&mut self, locked: bool) -> Vec<Effect> {
+        self.in_record(|facts| facts.eyes_locked = locked)
+    }
+
+    pub fn close(&mut self, words: LastWords) -> Vec<Effect> {
+        self.in_record(|facts| facts.ended = Some(words))
+    }
+
     pub fn join_desk(&mut self, desk: u64) {
+        self.signs.insert(desk, self.t);
         self.send(Event::DeskJoined { desk });
-        self.send(Event::DeskSaid { desk, said: FromDesk::Hello { wire: WIRE_VERSION } });
+        self.send(Event::DeskSaid { desk, said: FromDesk::Hello { wire: self.wire } });
     }
 
     pub fn join_stage(&mut self, stage: u64) {
         self.send(Event::StageJoined { stage });
-        let said = FromStage::Hello { wire: WIRE_VERSION, device: device() };
+        self.signs.insert(stage, self.t);
+        let said = FromStage::Hello { wire: self.wire, device: device() };
         self.send(Event::StageSaid { stage, said });
     }
 
@@ -141,24 +191,72 @@ impl Play {
     }
 
     fn react(&mut self, effect: &Effect) {
-        let back = self.t + TRIP_MS;
         match effect {
             Effect::ToDesk(desk, ToDesk::View(view)) if self.drawing => {
                 self.drawn.insert(*desk, view.seq);
             }
-            Effect::ToStage(stage, ToStage::View(view)) if self.drawing => {
-                self.drawn.insert(*stage, view.seq);
+            Effect::ToStage(stage, ToStage::View(view)) => {
+                if self.drawing {
+                    self.drawn.insert(*stage, view.seq);
+                }
+                if let Some(set) = view.set.as_ref().filter(|_| self.showing) {
+                    self.show(*stage, set);
+                }
             }
             Effect::ToDesk(desk, ToDesk::Beat(beat)) if !self.mute.contains(desk) => {
                 let said = FromDesk::Beat(self.reply(*desk, beat));
+                let back = self.way_back(*desk);
                 self.pending.push((back, Event::DeskSaid { desk: *desk, said }));
             }
             Effect::ToStage(stage, ToStage::Beat(beat)) if !self.mute.contains(stage) => {
                 let said = FromStage::Beat(self.reply(*stage, beat));
+                let back = self.way_back(*stage);
                 self.pending.push((back, Event::StageSaid { stage: *stage, said }));
             }
             _ => {}
         }
+    }
+
+    /// When the answer to a beat that is sent now is heard: nothing overtakes what was sent before.
+    fn way_back(&mut self, page: u64) -> f64 {
+        self.signs.insert(page, self.t + TRIP_MS / 2.0);
+        let of_page = |event: &Event| match event {
+            Event::DeskSaid { desk, said: FromDesk::Beat(_) } => *desk == page,
+            Event::StageSaid { stage, said: FromStage::Beat(_) } => *stage == page,
+            _ => false,
+        };
+        let earlier = self.pending.iter().filter(|(_, event)| of_page(event)).map(|(at, _)| *at);
+        let alone = self.t + TRIP_MS + self.late.get(&page).copied().unwrap_or(0.0);
+        earlier.fold(alone, f64::max)
+    }
+
+    /// The page says when it moves first, and that it rests.
+    fn show(&mut self, stage: u64, set: &SetView) {
+        let moving = set.ended.is_none();
+        let said = (set.id.clone(), moving);
+        if !self.shown.contains(&said) {
+            self.shown.insert(said);
+            let begins = set.timeline.starts_at().filter(|_| moving).map_or(self.t, |at| at.max(self.t));
+            let (id, phase) = (set.id.clone(), if moving { 0.01 } else { 1.0 });
+            let rate = if moving { 0.1 } else { 0.0 };
+            let showing = Showing { set: id, moving, at: begins, phase, rate, width: 18.0, clock: None };
+            self.pending.push((begins + TRIP_MS, Event::StageSaid { stage, said: FromStage::Showing(showing) }));
+        }
+    }
+
+    /// A page that cannot be heard says it later, and none that rests says that it moves.
+    fn still_true(&mut self, event: &Event) -> bool {
+        let Event::StageSaid { stage, said: FromStage::Showing(showing) } = event else {
+            return true;
+        };
+        if showing.moving && self.room.running().is_none_or(|set| set.id != showing.set) {
+            return false;
+        }
+        let muted = self.mute.contains(stage);
+        if muted {
+            self.pending.push((self.t + 400.0, event.clone()));
+        }
+        !muted
     }
 
     fn reply(&self, page: u64, beat: &Beat) -> BeatReply {
@@ -175,8 +273,10 @@ impl Play {
         let end = self.t + ms;
         while let Some((at, event)) = self.next_event(end) {
             self.t = self.t.max(at);
-            self.send(event);
-            watch(self);
+            if self.still_true(&event) {
+                self.send(event);
+                watch(self);
+            }
         }
         self.t = end;
     }

@@ -1,12 +1,13 @@
 //! Random schedules of everything that can happen, against what must always hold.
 
-use std::collections::{HashMap, HashSet};
+use std::collections::HashSet;
 
 use proptest::prelude::*;
 
 use super::play::*;
+use super::witness::{Witness, tried, words_are_true};
 use crate::room::{Cause, Effect, Event, Start};
-use crate::safety::{SILENCE_MS, default_plan};
+use crate::safety::default_plan;
 use crate::wire::*;
 
 #[derive(Clone, Debug)]
@@ -18,6 +19,8 @@ enum Step {
     Stage(FromStage),
     Mute(u64),
     Unmute(u64),
+    /// A page's answers are longer on their way, ms.
+    Late(u64, f64),
     DeskJoins(u64),
     DeskLeaves(u64),
     /// A socket through which nobody speaks.
@@ -76,99 +79,22 @@ fn step() -> impl Strategy<Value = Step> {
         5 => said().prop_map(Step::Stage),
         1 => page().prop_map(Step::Mute),
         2 => page().prop_map(Step::Unmute),
+        1 => (page(), prop_oneof![Just(0.0), 0.0..3_000.0f64]).prop_map(|(page, ms)| Step::Late(page, ms)),
         1 => desk().prop_map(Step::DeskJoins),
         1 => desk().prop_map(Step::DeskLeaves),
         1 => Just(Step::StageOpens),
         1 => Just(Step::StageJoins),
         1 => Just(Step::StageLeaves),
-        1 => prop_oneof![3 => Just(SeatState::Admitted), 1 => Just(SeatState::Waiting)]
-            .prop_map(Step::Seat),
+        1 => prop_oneof![
+            6 => Just(SeatState::Admitted), 1 => Just(SeatState::Waiting), 1 => Just(SeatState::Left), 1 => Just(SeatState::Empty),
+        ]
+        .prop_map(Step::Seat),
         1 => any::<bool>().prop_map(Step::Record),
         1 => (1u32..6).prop_map(Step::NotRecorded),
         1 => (1u32..6).prop_map(Step::LateRecord),
         1 => prop::bool::weighted(0.2).prop_map(Step::Eyes),
         1 => prop::bool::weighted(0.1).prop_map(|close| if close { Step::Close } else { Step::Wait(100.0) }),
     ]
-}
-
-/// What the schedule knows by itself, to hold the room against.
-#[derive(Default)]
-struct Witness {
-    seen: usize,
-    /// The last view of each socket.
-    views: HashMap<u64, (u32, String)>,
-    running: HashSet<String>,
-    ended: HashMap<String, Ending>,
-    timelines: HashMap<String, Timeline>,
-    must_tap: bool,
-}
-
-impl Witness {
-    fn watch(&mut self, play: &Play) {
-        for (t, effect) in &play.log[self.seen..] {
-            self.effect(*t, effect);
-        }
-        self.seen = play.log.len();
-        if let Some(set) = play.room.running() {
-            let heard = play.room.desk_presence.heard.expect("a set needs a desk");
-            assert!(play.t - heard < SILENCE_MS, "runs {} ms into silence", play.t - heard);
-            assert!(play.t <= set.goal.by + 1e-3, "runs past the hard limit");
-            assert!(play.room.stage.is_some(), "runs without a stage");
-        }
-    }
-
-    fn effect(&mut self, t: f64, effect: &Effect) {
-        match effect {
-            Effect::ToDesk(desk, ToDesk::View(view)) => {
-                self.view(*desk, view.seq, format!("{view:?}"), &view.set);
-            }
-            Effect::ToStage(stage, ToStage::View(view)) => {
-                self.view(*stage, view.seq, format!("{view:?}"), &view.set);
-            }
-            Effect::RecordSet { .. } => {
-                assert!(!self.must_tap, "starts before the client is ready again");
-                assert!(self.running.is_empty(), "starts while a set runs");
-            }
-            Effect::RecordOrdered { set, cause, timeline, .. } => {
-                self.ordered(t, set, *cause, timeline);
-            }
-            Effect::RecordEnding { set, ending, .. } => {
-                assert_eq!(self.ended.insert(set.clone(), *ending), None, "ends twice");
-                self.running.remove(set);
-            }
-            _ => {}
-        }
-    }
-
-    /// Numbers rise with every change, and an ended set stays ended.
-    fn view(&mut self, socket: u64, seq: u32, text: String, set: &Option<SetView>) {
-        if let Some((last, said)) = self.views.get(&socket) {
-            assert!(seq >= *last, "seq falls");
-            if seq == *last {
-                // `stage_heard` alone goes on between two sendings of one view.
-                let cut = |text: &str| text.split("stage_heard").next().unwrap_or("").len();
-                assert_eq!(cut(said), cut(&text), "one seq, two views");
-            }
-        }
-        self.views.insert(socket, (seq, text));
-        if let Some(set) = set {
-            assert!(!self.ended.contains_key(&set.id) || set.ended.is_some(), "revives");
-        }
-    }
-
-    fn ordered(&mut self, t: f64, set: &str, cause: Cause, timeline: &Timeline) {
-        assert!(!self.ended.contains_key(set), "changes after its end");
-        assert_eq!(timeline.validate(), Ok(()));
-        if cause == Cause::Started {
-            assert!(timeline.starts_at() >= Some(t + 1_000.0), "no rest before motion");
-            self.running.insert(set.into());
-            assert_eq!(self.running.len(), 1, "two sets run");
-        } else {
-            let before = self.timelines[set].read(t).phase;
-            assert!((timeline.read(t).phase - before).abs() < 1e-9, "jumps");
-        }
-        self.timelines.insert(set.into(), timeline.clone());
-    }
 }
 
 /// No two sockets have the same number.
@@ -190,6 +116,7 @@ fn stage_says(play: &mut Play, witness: &mut Witness, said: FromStage) {
 
 fn gather(play: &mut Play, witness: &mut Witness) {
     play.mute.clear();
+    play.late.clear();
     play.recording = true;
     take(play, witness, Step::DeskJoins(DESK));
     if play.room.stage.is_none() {
@@ -209,12 +136,17 @@ fn take(play: &mut Play, witness: &mut Witness, step: Step) {
     match step {
         Step::Wait(ms) => play.run_watched(ms, |play| witness.watch(play)),
         Step::Order(desk, order) => {
+            if play.room.desks.iter().any(|known| known.id == desk) {
+                let (answers, starts) = tried(play, desk, order.clone());
+                assert_eq!(answers.len(), usize::from(!starts), "{order:?}: answered once, a start when it is in the record");
+            }
             play.order_from(desk, order);
         }
         Step::Gather => gather(play, witness),
         Step::Stage(said) => stage_says(play, witness, said),
         Step::Mute(page) => drop(play.mute.insert(page)),
         Step::Unmute(page) => drop(play.mute.remove(&page)),
+        Step::Late(page, ms) => drop(play.late.insert(page, ms)),
         Step::DeskJoins(desk) if !play.room.desks.iter().any(|d| d.id == desk) => {
             witness.views.remove(&desk);
             play.join_desk(desk);
@@ -232,7 +164,7 @@ fn take(play: &mut Play, witness: &mut Witness, step: Step) {
                 play.send(Event::StageLeft { stage });
             }
         }
-        Step::Seat(state) => drop(play.send(Event::Seat { state, asked_for: false })),
+        Step::Seat(state) => drop(play.seat(state)),
         Step::Record(at_once) => play.recording = at_once,
         Step::NotRecorded(number) => drop(play.send(Event::SetNotRecorded { number })),
         Step::LateRecord(number) => {
@@ -242,23 +174,26 @@ fn take(play: &mut Play, witness: &mut Witness, step: Step) {
                 play.send(Event::SetRecorded { number, id });
             }
         }
-        Step::Eyes(locked) => drop(play.send(Event::EyesLocked(locked))),
-        Step::Close => drop(play.send(Event::Close { words: None })),
+        Step::Eyes(locked) => drop(play.eyes_locked(locked)),
+        Step::Close => drop(play.close(None)),
     }
     witness.watch(play);
+    words_are_true(play);
 }
 
-fn explore(steps: Vec<Step>) -> usize {
+/// Plays `steps` with pages that speak `wire`.
+fn explore(wire: u32, steps: Vec<Step>) -> Play {
     let mut play = Play::new(Start::first(3));
+    play.wire = wire;
     play.join_desk(DESK);
     play.join_stage(STAGE);
-    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
+    play.seat(SeatState::Admitted);
     play.order(Order::Sight);
     let mut witness = Witness::default();
     for step in steps {
         take(&mut play, &mut witness, step);
     }
-    witness.timelines.len()
+    play
 }
 
 proptest! {
@@ -266,17 +201,77 @@ proptest! {
 
     #[test]
     fn whatever_happens_the_rules_hold(steps in prop::collection::vec(step(), 1..60)) {
-        explore(steps);
+        explore(WIRE_VERSION, steps);
     }
 }
 
-/// The random schedules would prove little if they hardly ever ran a set.
-#[test]
-fn the_schedules_reach_running_sets() {
+/// The same long schedules at every run.
+fn schedules(count: usize) -> impl Iterator<Item = Vec<Step>> {
     use proptest::strategy::ValueTree;
     use proptest::test_runner::TestRunner;
     let mut runner = TestRunner::deterministic();
     let many = prop::collection::vec(step(), 40..60);
-    let sets: usize = (0..100).map(|_| explore(many.new_tree(&mut runner).unwrap().current())).sum();
+    (0..count).map(move |_| many.new_tree(&mut runner).unwrap().current())
+}
+
+/// The state words of a view as it goes over the wire.
+fn words(effect: &Effect) -> Option<(&'static str, String, Option<String>)> {
+    let text = |value: serde_json::Value| value.as_str().unwrap().to_string();
+    match effect {
+        Effect::ToDesk(_, ToDesk::View(view)) => {
+            let view = serde_json::to_value(view).unwrap();
+            Some(("desk", text(view["state"].clone()), Some(text(view["seat"].clone()))))
+        }
+        Effect::ToStage(_, ToStage::View(view)) => Some(("stage", text(serde_json::to_value(view).unwrap()["state"].clone()), None)),
+        _ => None,
+    }
+}
+
+/// The random schedules would prove little if they hardly ever ran a set, or did not come by every state.
+#[test]
+fn the_schedules_reach_running_sets_and_every_state() {
+    let mut sets = 0;
+    let mut seen = HashSet::new();
+    for steps in schedules(100) {
+        let play = explore(WIRE_VERSION, steps);
+        sets += play.log.iter().filter(|(_, effect)| matches!(effect, Effect::RecordOrdered { cause: Cause::Started, .. })).count();
+        seen.extend(play.log.iter().filter_map(|(_, effect)| words(effect)).map(|(_, state, _)| state));
+    }
     assert!(sets > 100, "{sets} sets in 100 schedules");
+    let mut seen: Vec<String> = seen.into_iter().collect();
+    seen.sort();
+    let all = [
+        "at_the_door",
+        "closed",
+        "easing",
+        "hold",
+        "left",
+        "link_lost",
+        "ready",
+        "running",
+        "starting",
+        "stopped",
+        "stopped_by_client",
+        "waiting",
+    ];
+    assert_eq!(seen, all);
+}
+
+/// The words of version 1, as its pages have them in their switch statements.
+const STATES_1: [&str; 9] = ["waiting", "ready", "starting", "running", "easing", "stopped_by_client", "stopped", "link_lost", "closed"];
+const SEATS_1: [&str; 3] = ["empty", "waiting", "admitted"];
+
+/// The rules of `words_are_true` hold for them as well: READY and RUNNING promise no more than to pages of today.
+#[test]
+fn pages_of_the_version_before_are_told_in_words_that_they_know() {
+    let mut views = 0;
+    for steps in schedules(100) {
+        for (_, effect) in explore(1, steps).log {
+            let Some((page, state, seat)) = words(&effect) else { continue };
+            assert!(STATES_1.contains(&&*state), "the {page} is told {state}");
+            assert!(seat.is_none_or(|seat| SEATS_1.contains(&&*seat)), "the {page}'s seat");
+            views += 1;
+        }
+    }
+    assert!(views > 5_000, "{views} views");
 }

@@ -34,7 +34,6 @@ fn a_set_moves_only_once_it_is_in_the_record() {
     assert_eq!((set.id.as_str(), set.number, set.ended), ("a", 1, None));
     let rest = set.timeline.starts_at().unwrap() - play.t;
     assert!((1_000.0..=1_250.0).contains(&rest), "{rest}");
-    assert_eq!(play.desk_view().state, RoomState::Running);
     assert_eq!(play.desk_view().hard_end, Some(play.t + rest + SET_MS));
     assert_eq!(ordered(&play), [(0, Cause::Started)]);
     assert_eq!(play.stage_view().set.as_ref(), Some(play.set()));
@@ -47,10 +46,12 @@ fn a_set_at_the_moment_of_admission_finds_the_stage_with_a_fresh_sign_of_the_des
     play.join_desk(DESK);
     play.join_stage(STAGE);
     play.run(14_000.0);
-    play.send(Event::Seat { state: SeatState::Admitted, asked_for: false });
+    play.seat(SeatState::Admitted);
     let told = play.log.len();
     play.order(Order::Sight);
-    assert_eq!(play.order(Order::Start), None);
+    assert_eq!((play.desk_view().state, play.order(Order::Start)), (RoomState::Hold, Some(Refusal::Needs)));
+    play.run(TRIP_MS);
+    assert_eq!((play.desk_view().state, play.order(Order::Start)), (RoomState::Ready, None));
     let to_stage: Vec<&ToStage> = play.log[told..]
         .iter()
         .filter_map(|(_, effect)| if let Effect::ToStage(STAGE, message) = effect { Some(message) } else { None })
@@ -58,7 +59,7 @@ fn a_set_at_the_moment_of_admission_finds_the_stage_with_a_fresh_sign_of_the_des
     let set =
         to_stage.iter().position(|message| matches!(message, ToStage::View(view) if view.set.is_some())).expect("a set for the stage");
     let sign = to_stage[..set].iter().rev().find_map(|message| if let ToStage::Beat(beat) = message { beat.desk_silent } else { None });
-    assert_eq!(sign, Some(0.0));
+    assert_eq!(sign, Some(TRIP_MS));
 }
 
 #[test]
@@ -225,6 +226,7 @@ fn a_screen_too_small_for_any_path_refuses_the_start() {
     play.stage_says(FromStage::Device { device: Device { width_px: 130.0, height_px: 130.0, ..device() } });
     let refused = play.order(Order::Start);
     assert!(matches!(refused, Some(Refusal::TooWide { widest }) if widest < 2.0), "{refused:?}");
+    assert_eq!((play.desk_view().state, &play.desk_view().refused), (RoomState::Hold, &refused));
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! Every way in which a set is stopped, and what the next one then needs.
 
 use super::play::*;
-use crate::room::{Cause, Effect, Event, MomentKind};
+use crate::room::{Cause, Effect, Event, MomentKind, Start};
 use crate::safety::default_plan;
 use crate::wire::*;
 
@@ -78,6 +78,35 @@ fn a_stop_between_sets_needs_the_clients_ready_too() {
 }
 
 #[test]
+fn a_stop_at_the_door_reaches_the_desk_and_holds_until_the_client_is_ready() {
+    let mut play = Play::new(Start::first(3));
+    play.join_desk(DESK);
+    play.join_stage(STAGE);
+    play.seat(SeatState::Waiting);
+    play.stage_says(FromStage::Stop);
+    assert!(play.desk_view().needs.client_ready);
+    play.run(6_000.0);
+    assert!(play.stage_view().desk_knows);
+    play.seat(SeatState::Admitted);
+    play.run(1_000.0);
+    assert_eq!(play.desk_view().state, RoomState::StoppedByClient);
+    play.order(Order::Sight);
+    assert_eq!(play.order(Order::Start), Some(Refusal::Needs));
+    play.stage_says(FromStage::Ready);
+    assert_eq!((play.desk_view().state, play.order(Order::Start)), (RoomState::Ready, None));
+    assert_eq!(play.moments(), [MomentKind::ClientStop, MomentKind::Sight, MomentKind::ClientReady]);
+}
+
+/// The page tells a lost full screen only of a set that it shows, and waits for a tap from then on.
+#[test]
+fn a_full_screen_left_as_the_set_ended_here_needs_the_tap_that_the_page_waits_for() {
+    let mut play = Play::running(4_000.0);
+    play.order(Order::Stop);
+    play.stage_says(FromStage::Interrupted { cause: Interruption::FullScreenLeft });
+    assert!(play.desk_view().needs.client_ready);
+}
+
+#[test]
 fn a_stop_keeps_a_set_in_the_making_from_starting() {
     let mut play = Play::ready();
     play.recording = false;
@@ -146,7 +175,7 @@ fn a_page_hidden_between_sets_needs_a_tap_and_a_turned_one_does_not() {
     assert_eq!(play.desk_view().needs, Needs::default());
     play.stage_says(FromStage::Interrupted { cause: Interruption::Hidden });
     assert!(play.desk_view().needs.client_ready);
-    assert_eq!(play.desk_view().state, RoomState::Ready);
+    assert_eq!(play.desk_view().state, RoomState::Hold);
 }
 
 #[test]
@@ -173,14 +202,15 @@ fn not_seeing_the_client_ends_the_set_and_asks_for_sight() {
 #[test]
 fn locking_the_eyes_stops_a_set_of_eyes_alone() {
     let mut play = Play::running(4_000.0);
-    play.send(Event::EyesLocked(true));
+    play.eyes_locked(true);
     assert_eq!(play.ended(), Some(Ending::StoppedByClinician));
     play.run(2_000.0);
-    assert_eq!(play.order(Order::Start), Some(Refusal::EyesLocked));
+    assert_eq!((play.desk_view().state, play.order(Order::Start)), (RoomState::Hold, Some(Refusal::EyesLocked)));
+    assert_eq!(play.desk_view().refused, Some(Refusal::EyesLocked));
     let plan = Plan { channels: Channels { eyes: false, ears: true, hands: false }, ..default_plan() };
     assert_eq!(play.order(Order::Plan { plan }), None);
     assert_eq!(play.order(Order::Start), None);
-    play.send(Event::EyesLocked(true));
+    play.eyes_locked(true);
     assert_eq!(play.ended(), None);
 }
 
@@ -193,7 +223,7 @@ fn locking_the_eyes_takes_the_figure_away() {
     play.order(Order::Plan { plan });
     play.order(Order::Start);
     play.run(3_000.0);
-    play.send(Event::EyesLocked(true));
+    play.eyes_locked(true);
     assert_eq!(play.ended(), Some(Ending::StoppedByClinician));
     play.run(2_000.0);
     assert!(!play.stage_view().figure);
@@ -203,7 +233,7 @@ fn locking_the_eyes_takes_the_figure_away() {
 #[test]
 fn closing_ends_everything_and_says_the_chosen_words() {
     let mut play = Play::running(4_000.0);
-    play.send(Event::Close { words: Some("Until Thursday.".into()) });
+    play.close(Some("Until Thursday.".into()));
     assert_eq!(play.ended(), Some(Ending::StoppedByClinician));
     assert_eq!(play.desk_view().state, RoomState::Closed);
     assert_eq!(play.stage_view().closing_words.as_deref(), Some("Until Thursday."));

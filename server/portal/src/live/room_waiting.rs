@@ -1,0 +1,94 @@
+//! Devices that ask for the seat while another has it: held to the same manners as an admitted one, and told as little as
+//! can be.
+
+use leeward_core::room::Why;
+use leeward_core::wire::{FromStage, Needs, RoomState, StageView, ToStage};
+use tokio::time::Instant;
+use uuid::Uuid;
+
+use super::line::{Line, Out};
+use super::room_task::{Keeper, WAITING_VIEW};
+
+/// RFC 6455, 7.4.1: a breach of policy.
+const BREACH: u16 = 1008;
+
+impl Keeper {
+    /// What such a device may say: who it is, and that it is still there.
+    pub(super) fn waiting_said(&mut self, socket: u64, seat: Option<Uuid>, said: FromStage) {
+        let (now, last_view) = (self.now(), self.waiting_views);
+        let Some(manners) = self.lines.get_mut(&socket).and_then(Line::manners) else { return };
+        let greets = matches!(said, FromStage::Hello { .. }) && !manners.greeted;
+        let heard = manners.hear(now).and_then(|()| match said {
+            FromStage::Hello { .. } if manners.greeted => Err("hello comes once"),
+            FromStage::Hello { wire, .. } => {
+                manners.greet(now, wire);
+                Ok(())
+            }
+            _ if !manners.greeted => Err("hello comes first"),
+            FromStage::Beat(reply) => manners.answered(reply, now, last_view),
+            FromStage::Device { .. } => Ok(()),
+            _ => Err("this device has no seat yet"),
+        });
+        if let Err(words) = heard {
+            return self.close(socket, Out::Close(BREACH, words));
+        }
+        if greets {
+            self.replace_waiting(socket, seat);
+            self.show_waiting(&[socket]);
+        }
+    }
+
+    /// What is due to them: beats, the view, the end of one that is silent.
+    pub(super) fn watch_waiting(&mut self) {
+        let now = self.now();
+        let (mut silent, mut beats, mut greeted) = (Vec::new(), Vec::new(), Vec::new());
+        for (socket, line) in &mut self.lines {
+            let Some(manners) = line.manners() else { continue };
+            if manners.is_dead(now) {
+                silent.push(*socket);
+                continue;
+            }
+            greeted.extend(manners.greeted.then_some(*socket));
+            beats.extend(manners.beat(now, false, (None, 0.0)).map(|beat| (*socket, beat)));
+        }
+        for socket in silent {
+            self.close(socket, Out::Close(Why::Silent.code(), Why::Silent.reason()));
+        }
+        for (socket, beat) in beats {
+            self.send(socket, &ToStage::Beat(beat));
+        }
+        if Instant::now() >= self.next_waiting_view {
+            self.next_waiting_view = Instant::now() + WAITING_VIEW;
+            self.show_waiting(&greeted);
+        }
+    }
+
+    /// Room time at which something is due to one of them, ms.
+    pub(super) fn waiting_due(&self) -> Option<f64> {
+        self.lines.values().filter_map(Line::waiting_due).min_by(f64::total_cmp)
+    }
+
+    /// All that a device learns before it has the seat.
+    fn show_waiting(&mut self, sockets: &[u64]) {
+        self.waiting_views += 1;
+        let seq = self.waiting_views;
+        let view = ToStage::View(StageView {
+            epoch: 0,
+            seq,
+            state: RoomState::Waiting,
+            needs: Needs::default(),
+            set: None,
+            desk_knows: false,
+            desk_here: false,
+            figure: false,
+            sides_asked: 0,
+            closing_words: None,
+        });
+        for socket in sockets {
+            if let Some(manners) = self.lines.get_mut(socket).and_then(Line::manners) {
+                manners.view_sent(seq);
+            }
+            self.send(*socket, &view);
+        }
+    }
+}

@@ -1,0 +1,296 @@
+//! For each route that changes something: somebody who may, and something to send that does it.
+
+use leeward::app::Route;
+use leeward::ids::new_id;
+use leeward::live;
+use leeward::presets::{self, Owner};
+use leeward::signin::Role;
+use leeward_core::safety::default_plan;
+use leeward_core::wire::{Ending, EntryValue, Moment, Preset, Purpose};
+use leeward_tests::{Answer, Browser, House};
+use serde_json::{Value, json};
+use sqlx::AssertSqlSafe;
+use uuid::Uuid;
+
+use crate::scene::Scene;
+
+/// Something to send, and who sends it.
+pub struct Sample {
+    pub scene: Scene,
+    pub who: Browser,
+    pub path: String,
+    body: Body,
+    key: Uuid,
+}
+
+enum Body {
+    Form(Vec<(&'static str, String)>),
+    Json(Value),
+}
+
+impl Sample {
+    /// Sends it, the second time as the first: with the cookies that the browser had then.
+    pub async fn send(&self) -> Answer {
+        let (mut who, key) = (self.who.clone(), self.key.to_string());
+        match &self.body {
+            Body::Json(value) => who.post_json_once(&self.path, value, &key).await,
+            Body::Form(fields) => {
+                let fields: Vec<(&str, &str)> = fields.iter().map(|(name, value)| (*name, value.as_str())).collect();
+                who.post_form(&self.path, &[&fields[..], &[("once", key.as_str())]].concat()).await
+            }
+        }
+    }
+
+    /// Something else under the same key: a field more.
+    pub async fn send_another(&mut self) -> Answer {
+        if let Body::Form(fields) = &mut self.body {
+            fields.push(("more", "x".into()));
+        }
+        self.send().await
+    }
+
+    fn house(&self) -> &House {
+        &self.scene.house
+    }
+
+    async fn sql(&self, statement: &str) {
+        sqlx::query(AssertSqlSafe(statement.to_owned())).execute(&self.house().database.superuser).await.unwrap();
+    }
+
+    async fn id(&self, query: &str) -> Uuid {
+        sqlx::query_scalar(AssertSqlSafe(query.to_owned())).fetch_one(&self.house().database.superuser).await.unwrap()
+    }
+
+    fn typed(&mut self, fields: &[(&'static str, &str)]) {
+        self.body = Body::Form(fields.iter().map(|(name, value)| (*name, (*value).to_owned())).collect());
+    }
+
+    fn json(&mut self, value: Value) {
+        self.body = Body::Json(value);
+    }
+
+    /// The client takes the seat; it, and its browser.
+    async fn seat(&self) -> (Uuid, Browser) {
+        let (seat, token) = live::sit_down(&self.house().app, &self.scene.clinician.subject(), self.scene.session).await.unwrap();
+        let mut browser = self.house().visitor();
+        browser.cookies.insert(self.house().app.origin.seat_cookie(), token.reveal());
+        (seat, browser)
+    }
+
+    async fn link(&self) -> (String, String) {
+        let (link, code) = live::mint(&self.house().app, &self.scene.clinician.subject(), self.scene.session).await.unwrap();
+        (link.split('#').nth(1).unwrap().to_owned(), code)
+    }
+}
+
+const RECORD: [(&str, &str); 8] = [
+    ("name", "Tomas Lindahl"),
+    ("addressed_as", "Tomas"),
+    ("phone", "+46 8 555 0142"),
+    ("contact_name", "Jonas Ekelund"),
+    ("contact_phone", "08 555 0177"),
+    ("usual_location", "Tallbacken 9"),
+    ("seizures", "no"),
+    ("eye_condition", "no"),
+];
+const TARGET: [(&str, &str); 4] = [("label", "the landing stage"), ("prong", "past"), ("sud", "8"), ("voc", "2")];
+const PRESET: [(&str, &str); 7] =
+    [("name", "Evening"), ("owner", "mine"), ("purpose", "processing"), ("eyes", "on"), ("rate", "0.9"), ("width", "16"), ("cycles", "30")];
+const SHEET: [(&str, &str); 9] = [
+    ("path", "eight"),
+    ("dot", "2.5"),
+    ("sweep", "constant"),
+    ("colours", "lake"),
+    ("timbre", "wood"),
+    ("pitch", "400"),
+    ("tone_ms", "90"),
+    ("level", "60"),
+    ("vibration", "felt"),
+];
+const CLOSING: [(&str, &str); 11] = [
+    ("kind", "incomplete"),
+    ("target_status", "incomplete"),
+    ("target_was", "planned"),
+    ("resource", "calm place"),
+    ("effect", "settled"),
+    ("state", "tired"),
+    ("companion", "nobody"),
+    ("next_contact", "Friday"),
+    ("sud", "4"),
+    ("note", "Phase 4 begun."),
+    ("version", "1"),
+];
+const V1: (&str, &str) = ("version", "1");
+
+fn with<'a>(fields: &[(&'a str, &'a str)], more: (&'a str, &'a str)) -> Vec<(&'a str, &'a str)> {
+    [fields, &[more]].concat()
+}
+
+/// A sample for `route`, in a practice of its own behind a wire.
+///
+/// # Panics
+/// For a route that it does not know: tell it what to send there.
+pub async fn sample(route: &Route) -> Sample {
+    let scene = Scene::inside(House::build_behind_wire().await, &[Role::Clinician]).await;
+    let who = scene.clinician.clone();
+    let (client, target, session) = (scene.client, scene.target, scene.session);
+    let path = route.path.replace("{client}", &client.to_string()).replace("{target}", &target.to_string());
+    let path = path.replace("{session}", &session.to_string());
+    let key = new_id(&scene.house.app.world);
+    let mut sample = Sample { scene, who, path, body: Body::Form(Vec::new()), key };
+    match route.path {
+        path if path.starts_with("/clients") || path.starts_with("/rehearsal") => of_client(&mut sample, path).await,
+        path if path.starts_with("/targets") => of_target(&mut sample, path).await,
+        path if path.starts_with("/presets") => of_preset(&mut sample, path).await,
+        path if path.starts_with("/account") || path.starts_with("/members") || path == "/signout" => of_member(&mut sample, path).await,
+        path => of_session(&mut sample, path).await,
+    }
+    assert!(!sample.path.contains('{'), "{}: this test does not know what stands there; tell it", sample.path);
+    sample
+}
+
+async fn of_client(sample: &mut Sample, route: &str) {
+    match route {
+        "/rehearsal" => {}
+        "/clients/new" => sample.typed(&RECORD),
+        "/clients/{client}/edit" => sample.typed(&with(&RECORD, V1)),
+        "/clients/{client}/archive" => {
+            sample.sql("UPDATE session SET ended_at = opened_at").await;
+            sample.typed(&[V1]);
+        }
+        "/clients/{client}/restore" => {
+            sample.sql("UPDATE client SET archived_at = '2026-03-01T00:00:00Z'").await;
+            sample.typed(&[V1]);
+        }
+        "/clients/{client}/comfort" => sample.typed(&with(&SHEET, ("version", "0"))),
+        "/clients/{client}/targets/new" => sample.typed(&TARGET),
+        "/clients/{client}/sessions" => sample.sql("UPDATE session SET ended_at = opened_at").await,
+        _ => unknown(route),
+    }
+}
+
+async fn of_target(sample: &mut Sample, route: &str) {
+    match route {
+        "/targets/{target}/edit" => sample.typed(&with(&TARGET, V1)),
+        "/targets/{target}/status" => sample.typed(&[("status", "active"), V1]),
+        "/targets/{target}/archive" => {
+            sample.sql("UPDATE session SET ended_at = opened_at").await;
+            sample.typed(&[V1]);
+        }
+        "/targets/{target}/restore" => {
+            sample.sql("UPDATE target SET archived_at = '2026-03-01T00:00:00Z'").await;
+            sample.typed(&[V1]);
+        }
+        _ => unknown(route),
+    }
+}
+
+async fn of_preset(sample: &mut Sample, route: &str) {
+    let plan = default_plan();
+    let preset = Preset {
+        name: "Mine".into(),
+        purpose: Purpose::Processing,
+        channels: plan.channels,
+        rate: plan.rate,
+        width: plan.width,
+        length: plan.length,
+    };
+    let id = presets::create(&sample.house().app, &sample.who.subject(), Owner::Mine, &preset).await.unwrap();
+    sample.path = sample.path.replace("{preset}", &id.to_string());
+    match route {
+        "/presets/new" => sample.typed(&PRESET),
+        "/presets/{preset}/edit" => sample.typed(&with(&PRESET, V1)),
+        "/presets/{preset}/put-away" => sample.typed(&[V1]),
+        "/presets/{preset}/take-back" => {
+            sample.sql("UPDATE preset SET put_away_at = '2026-03-01T00:00:00Z' WHERE member_id IS NOT NULL").await;
+            sample.typed(&[V1]);
+        }
+        _ => unknown(route),
+    }
+}
+
+async fn of_member(sample: &mut Sample, route: &str) {
+    if route.starts_with("/members") {
+        sample.who = sample.house().member(&[Role::Administrator]).await;
+    }
+    match route {
+        "/signout" | "/account/passkeys/link" => {}
+        "/account/passkeys/{passkey}/remove" => {
+            let add = "INSERT INTO access.passkey (id, member_id, credential_id, passkey, label, added_at)
+                       SELECT gen_random_uuid(), id, decode(md5(random()::text), 'hex'), '{}', 'a key', joined_at FROM access.member";
+            sample.sql(add).await;
+            sample.sql(add).await;
+            let own = format!("SELECT id FROM access.passkey WHERE member_id = '{}' LIMIT 1", sample.who.member);
+            sample.path = sample.path.replace("{passkey}", &sample.id(&own).await.to_string());
+        }
+        "/account/signins/{signin}/revoke" => {
+            sample.house().sign_in(sample.who.member).await;
+            let other =
+                format!("SELECT id FROM access.signin WHERE member_id = '{}' ORDER BY opened_at DESC, id LIMIT 1", sample.who.member);
+            let mut other = sample.id(&other).await;
+            let own = sample.house().app.database.look(&sample.who.subject()).await.unwrap();
+            let mut own = own;
+            let this: Uuid = sqlx::query_scalar("SELECT access.my_signin()").fetch_one(&mut *own).await.unwrap();
+            if other == this {
+                let rest = format!("SELECT id FROM access.signin WHERE member_id = '{}' AND id <> '{this}'", sample.who.member);
+                other = sample.id(&rest).await;
+            }
+            sample.path = sample.path.replace("{signin}", &other.to_string());
+        }
+        "/members/invite" => sample.typed(&[("name", "Somebody New"), ("lead", "on")]),
+        "/members/withdraw" => {
+            let answer = sample.who.post_form("/members/invite", &[("name", "Somebody New"), ("lead", "on")]).await;
+            assert_eq!(answer.status, 200, "{}", answer.body);
+            let query = "SELECT encode(token_hash, 'hex') FROM access.invitation";
+            let hash: String = sqlx::query_scalar(query).fetch_one(&sample.house().database.superuser).await.unwrap();
+            sample.typed(&[("invitation", &hash)]);
+        }
+        "/members/{member}/end" => {
+            let other = sample.house().member(&[Role::Lead]).await.member;
+            sample.path = sample.path.replace("{member}", &other.to_string());
+        }
+        _ => unknown(route),
+    }
+}
+
+async fn of_session(sample: &mut Sample, route: &str) {
+    match route {
+        "/sessions/{session}/entries" => {
+            let entry = sample.scene.entry(None, None, Moment::BackAtTarget, EntryValue::Sud { value: 5 });
+            sample.json(serde_json::to_value(entry).unwrap());
+        }
+        "/sessions/{session}/close" => sample.typed(&CLOSING),
+        "/sessions/{session}/note" => sample.typed(&[("note", "A few words."), V1]),
+        "/sessions/{session}/link" => sample.json(json!({})),
+        "/sessions/{session}/code" => {
+            sample.link().await;
+            sample.json(json!({}));
+        }
+        "/sessions/{session}/admit" => {
+            let (seat, _) = sample.seat().await;
+            sample.json(json!({ "location": "Room 4", "call_back": "112", "private": true, "seat": seat }));
+        }
+        "/sessions/{session}/seat" => {
+            sample.seat().await;
+            let (asking, _) = sample.seat().await;
+            sample.json(json!({ "decision": "move", "seat": asking }));
+        }
+        "/join" => {
+            let (link, code) = sample.link().await;
+            (sample.who, sample.key) = (sample.house().visitor(), sample.key);
+            sample.json(json!({ "link": link, "code": code, "once": sample.key }));
+        }
+        "/stage/leave" => sample.who = sample.seat().await.1,
+        "/stage/evidence" => {
+            let set = sample.scene.set(1, None, Ending::Done).await;
+            sample.who = sample.seat().await.1;
+            let fact = json!({ "set": set, "seq": 0, "at": 1000.0, "fact": { "kind": "second", "phase": 1.0, "frames": 60, "longest_gap": 17.0 } });
+            sample.json(json!({ "facts": [fact] }));
+        }
+        _ => unknown(route),
+    }
+}
+
+fn unknown(route: &str) -> ! {
+    panic!("{route}: this test does not know what to send there; tell it")
+}

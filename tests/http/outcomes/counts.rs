@@ -1,0 +1,34 @@
+//! What the lists count, on the clinician's page and on the lead's.
+
+use leeward::signin::Role;
+use leeward::targets::Status;
+
+use crate::scene::{Scene, rows, target};
+
+#[tokio::test]
+async fn clinician_and_lead_count_the_same_open_targets() {
+    let mut scene = Scene::build().await;
+    let mut lead = scene.house.member(&[Role::Lead]).await;
+    let pool = scene.house.database.superuser.clone();
+    let second = target(&scene.house, &scene.clinician, scene.client).await;
+    for status in Status::ALL {
+        for archived in [false, true] {
+            sqlx::query("UPDATE target SET status = $1, archived_at = CASE WHEN $2 THEN now() END WHERE id = $3")
+                .bind(status.name())
+                .bind(archived)
+                .bind(second)
+                .execute(&pool)
+                .await
+                .unwrap();
+            let own = rows(&scene.clinician.get("/clients").await.body, "<caption");
+            let all = rows(&lead.get("/practice/caseload").await.body, "By record number");
+            let cells: Vec<&str> = all[0].split('|').collect();
+            // The other target is planned: open.
+            let open = 1 + i64::from(status != Status::Complete && !archived);
+            assert_eq!(cells[2], open.to_string(), "{status:?}, archived {archived}: the lead's");
+            assert_eq!(own[0].split('|').nth(2), Some(open.to_string().as_str()), "{status:?}, archived {archived}: the clinician's");
+            assert_eq!(cells[3], i64::from(status == Status::Incomplete && !archived).to_string());
+            assert_eq!(cells[4], i64::from(status == Status::Complete && !archived).to_string());
+        }
+    }
+}

@@ -1,0 +1,86 @@
+//! Where sealed values lie, and opening all of them.
+
+use std::collections::HashMap;
+
+use leeward::seal::{Field, Private};
+use sqlx::{AssertSqlSafe, PgPool, Row};
+use uuid::Uuid;
+
+use crate::house::key;
+
+/// A table with sealed columns. Each value is bound to its field, row, client and version.
+pub struct SealedTable {
+    /// Its name.
+    pub table: &'static str,
+    /// The column that names the row a value was sealed for.
+    row: &'static str,
+    /// The version it was sealed at, as SQL.
+    version: &'static str,
+    /// Columns and their fields.
+    pub columns: &'static [(&'static str, Field)],
+}
+
+/// All of them. A test compares this list with the columns that there are.
+pub const SEALED: [SealedTable; 4] = [
+    SealedTable {
+        table: "client_details",
+        row: "client_id",
+        version: "version",
+        columns: &[
+            ("name", Field::ClientName),
+            ("addressed_as", Field::ClientAddressedAs),
+            ("phone", Field::ClientPhone),
+            ("contact_name", Field::ClientContactName),
+            ("contact_phone", Field::ClientContactPhone),
+            ("usual_location", Field::ClientUsualLocation),
+        ],
+    },
+    SealedTable {
+        table: "target_words",
+        row: "target_id",
+        version: "version",
+        columns: &[
+            ("label", Field::TargetLabel),
+            ("picture", Field::TargetPicture),
+            ("negative_belief", Field::TargetNegativeBelief),
+            ("positive_belief", Field::TargetPositiveBelief),
+            ("emotions", Field::TargetEmotions),
+            ("body_location", Field::TargetBodyLocation),
+        ],
+    },
+    SealedTable {
+        table: "session_words",
+        row: "session_id",
+        version: "version",
+        columns: &[
+            ("location", Field::SessionLocation),
+            ("call_back", Field::SessionCallBack),
+            ("resource", Field::SessionResource),
+            ("leaving_state", Field::SessionLeavingState),
+            ("companion", Field::SessionCompanion),
+            ("next_contact", Field::SessionNextContact),
+            ("client_words", Field::SessionClientWords),
+            ("note", Field::SessionNote),
+        ],
+    },
+    // An entry is never changed, so there is but one version of it.
+    SealedTable { table: "process_note", row: "id", version: "1", columns: &[("words", Field::ProcessWords)] },
+];
+
+/// Opens every sealed value of a database with the tests' key: "table.column", and the text.
+pub async fn open_all(pool: &PgPool) -> Vec<(String, Private)> {
+    let keys: Vec<(Uuid, Vec<u8>)> = sqlx::query_as("SELECT client_id, wrapped FROM client_key").fetch_all(pool).await.expect("the keys");
+    let keys: HashMap<_, _> = keys.into_iter().map(|(client, wrapped)| (client, key().unwrap(client, &wrapped))).collect();
+    let mut opened = Vec::new();
+    for SealedTable { table, row, version, columns } in &SEALED {
+        for (column, field) in *columns {
+            let query = format!("SELECT client_id, {row}, {version}, {column} FROM {table} WHERE {column} IS NOT NULL");
+            for found in sqlx::query(AssertSqlSafe(query)).fetch_all(pool).await.expect("the column is there") {
+                let (client, id, version): (Uuid, Uuid, i32) = (found.get(0), found.get(1), found.get(2));
+                let text = keys[&client].row(id, version).open(*field, found.get(3)).text();
+                opened.push((format!("{table}.{column}"), text.unwrap_or_else(|fault| panic!("{table}.{column} of {id}: {fault}"))));
+            }
+        }
+    }
+    opened
+}
