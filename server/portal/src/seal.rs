@@ -6,6 +6,8 @@
 //!
 //! Layout of a sealed value: 1 byte format (1), 12 bytes nonce, ciphertext with its 16-byte tag.
 
+mod private;
+
 use aes_gcm::aead::{Aead, KeyInit, Payload};
 use aes_gcm::{Aes256Gcm, Key, Nonce};
 use uuid::Uuid;
@@ -13,82 +15,12 @@ use uuid::Uuid;
 use crate::clock::World;
 use crate::once::Derived;
 
+pub use private::{DOES_NOT_OPEN, Opened, Private};
+
 const FORMAT: u8 = 1;
 const NONCE: usize = 12;
 /// What a key's check value says once it is opened.
 const CHECK: &[u8] = b"leeward key check";
-
-/// Text about a person, opened. It has no `Display`, and `Debug` hides it: only a page that means to
-/// show it calls [`Private::reveal`].
-#[derive(Clone, Default, PartialEq, Eq)]
-pub struct Private(String);
-
-impl Private {
-    /// Marks a text as private.
-    #[must_use]
-    pub fn new(text: impl Into<String>) -> Self {
-        Self(text.into())
-    }
-
-    /// The text itself.
-    #[must_use]
-    pub fn reveal(&self) -> &str {
-        &self.0
-    }
-
-    /// Whether there is no text.
-    #[must_use]
-    pub fn is_empty(&self) -> bool {
-        self.0.is_empty()
-    }
-}
-
-impl std::fmt::Debug for Private {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.write_str("[private]")
-    }
-}
-
-/// What a page shows in place of a value that does not open.
-pub const DOES_NOT_OPEN: &str = "This entry does not open. Tell the administrator.";
-
-/// A sealed value as it was read. A page shows it either way, so that one value that does not open takes
-/// nothing else away; only [`Opened::text`] makes it something that can be edited or sealed again.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Opened {
-    /// Its text.
-    Text(Private),
-    /// Wrong key, damaged, or moved from where it was sealed.
-    Unreadable,
-}
-
-impl Opened {
-    /// What a page shows: the text, or that there is none to be had.
-    #[must_use]
-    pub fn shown(&self) -> &str {
-        match self {
-            Self::Text(text) => text.reveal(),
-            Self::Unreadable => DOES_NOT_OPEN,
-        }
-    }
-
-    /// Whether it is known that there is no text.
-    #[must_use]
-    pub fn is_empty(&self) -> bool {
-        matches!(self, Self::Text(text) if text.is_empty())
-    }
-
-    /// The text, for a form to show or a row to keep.
-    ///
-    /// # Errors
-    /// [`SealError::Closed`] when it did not open: whoever replaced it would replace what was not shown.
-    pub fn text(self) -> Result<Private, SealError> {
-        match self {
-            Self::Text(text) => Ok(text),
-            Self::Unreadable => Err(SealError::Closed),
-        }
-    }
-}
 
 /// Which field a sealed value belongs to. The numbers are part of what is sealed: never reuse or change one.
 ///
@@ -244,7 +176,7 @@ impl SealedRow<'_> {
     /// # Errors
     /// See [`SealError`].
     pub fn seal(&self, world: &World, field: Field, text: &Private) -> Result<Vec<u8>, SealError> {
-        encrypt(self.key.key()?, world, &context(field, self.row, self.key.client, self.version), text.0.as_bytes())
+        encrypt(self.key.key()?, world, &context(field, self.row, self.key.client, self.version), text.reveal().as_bytes())
     }
 
     /// Opens what [`SealedRow::seal`] wrote for the same field, row, client and version.
@@ -255,7 +187,7 @@ impl SealedRow<'_> {
 
     fn try_open(&self, field: Field, sealed: &[u8]) -> Result<Private, SealError> {
         let bytes = decrypt(self.key.key()?, &context(field, self.row, self.key.client, self.version), sealed)?;
-        String::from_utf8(bytes).map(Private).map_err(|_| SealError::Form)
+        String::from_utf8(bytes).map(Private::new).map_err(|_| SealError::Form)
     }
 }
 
@@ -324,13 +256,6 @@ mod tests {
         for bad in ["", "ab", &"ab".repeat(33), &"zz".repeat(32), &"é".repeat(32)] {
             assert_eq!(PracticeKey::parse(bad).err(), Some(SealError::Form));
         }
-    }
-
-    #[test]
-    fn what_does_not_open_is_shown_and_never_kept_again() {
-        assert_eq!(Opened::Unreadable.shown(), DOES_NOT_OPEN);
-        assert!(!Opened::Unreadable.is_empty() && Opened::Unreadable.text().is_err());
-        assert!(Opened::Text(Private::new("")).is_empty());
     }
 
     #[test]

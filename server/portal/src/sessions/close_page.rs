@@ -8,6 +8,7 @@ use serde::Deserialize;
 use uuid::Uuid;
 
 use super::close::{Closing, ClosingKind, close_in};
+use super::close_choices::{Choice, EFFECTS, KINDS, STATES, STATUSES};
 use super::queries::{self, SessionRow};
 use super::words::{self, Words};
 use crate::app::App;
@@ -25,34 +26,6 @@ use crate::{clients, live};
 const WORDS_DO_NOT_OPEN: &str = "What was written about this session before does not open, so its fields are empty here. It stays in the \
     record as it is, and the session can be closed. Tell the administrator.";
 
-/// Choices in words: the name in the form, and what the record says.
-type Choice = (&'static str, &'static str);
-
-const KINDS: [Choice; 3] = [
-    (ClosingKind::Complete.name(), "Complete: the target was worked through"),
-    (ClosingKind::Incomplete.name(), "Incomplete: begun, and set aside for now"),
-    (ClosingKind::NoReprocessing.name(), "No reprocessing took place"),
-];
-const EFFECTS: [Choice; 4] = [
-    ("settled", "Settled after it"),
-    ("partly", "Partly settled after it"),
-    ("no_change", "No change after it"),
-    ("not_needed", "Nothing was needed"),
-];
-const STATES: [Choice; 5] = [
-    ("calm", "Calm, knows where and when they are"),
-    ("tired", "Tired or tearful, knows where and when they are"),
-    ("unsettled", "Still unsettled, safe to leave, plan agreed"),
-    ("in_contact", "Not settled: we stay in contact, see the note"),
-    ("left", "Left, or the link was lost, before this could be seen"),
-];
-const STATUSES: [Choice; 5] = [
-    (Status::Planned.name(), "Planned: not begun"),
-    (Status::Active.name(), "Active: work goes on"),
-    (Status::Incomplete.name(), "Incomplete: begun, set aside for now"),
-    (Status::Complete.name(), "Complete"),
-    (Status::Reopened.name(), "Reopened: was complete, came up again"),
-];
 const CLOSED_MEANWHILE: &str =
     "Not saved: this session was closed meanwhile. What you typed is still here; add what is missing to the note.";
 

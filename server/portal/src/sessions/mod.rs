@@ -1,6 +1,7 @@
 //! Sessions: starting one, what is entered in it, closing it, and its page.
 
 mod close;
+mod close_choices;
 mod close_page;
 mod codes;
 mod entries;

@@ -1,0 +1,87 @@
+//! Text about a person, and what became of it when it was read.
+
+use super::SealError;
+
+/// Text about a person, opened. It has no `Display`, and `Debug` hides it: only a page that means to
+/// show it calls [`Private::reveal`].
+#[derive(Clone, Default, PartialEq, Eq)]
+pub struct Private(String);
+
+impl Private {
+    /// Marks a text as private.
+    #[must_use]
+    pub fn new(text: impl Into<String>) -> Self {
+        Self(text.into())
+    }
+
+    /// The text itself.
+    #[must_use]
+    pub fn reveal(&self) -> &str {
+        &self.0
+    }
+
+    /// Whether there is no text.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
+}
+
+impl std::fmt::Debug for Private {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str("[private]")
+    }
+}
+
+/// What a page shows in place of a value that does not open.
+pub const DOES_NOT_OPEN: &str = "This entry does not open. Tell the administrator.";
+
+/// A sealed value as it was read. A page shows it either way, so that one value that does not open takes
+/// nothing else away; only [`Opened::text`] makes it something that can be edited or sealed again.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Opened {
+    /// Its text.
+    Text(Private),
+    /// Wrong key, damaged, or moved from where it was sealed.
+    Unreadable,
+}
+
+impl Opened {
+    /// What a page shows: the text, or that there is none to be had.
+    #[must_use]
+    pub fn shown(&self) -> &str {
+        match self {
+            Self::Text(text) => text.reveal(),
+            Self::Unreadable => DOES_NOT_OPEN,
+        }
+    }
+
+    /// Whether it is known that there is no text.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        matches!(self, Self::Text(text) if text.is_empty())
+    }
+
+    /// The text, for a form to show or a row to keep.
+    ///
+    /// # Errors
+    /// [`SealError::Closed`] when it did not open: whoever replaced it would replace what was not shown.
+    pub fn text(self) -> Result<Private, SealError> {
+        match self {
+            Self::Text(text) => Ok(text),
+            Self::Unreadable => Err(SealError::Closed),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_does_not_open_is_shown_and_never_kept_again() {
+        assert_eq!(Opened::Unreadable.shown(), DOES_NOT_OPEN);
+        assert!(!Opened::Unreadable.is_empty() && Opened::Unreadable.text().is_err());
+        assert!(Opened::Text(Private::new("")).is_empty());
+    }
+}

@@ -1,0 +1,33 @@
+//! What the closing list offers to choose from, in words.
+
+use super::close::ClosingKind;
+use crate::targets::Status;
+
+/// Choices in words: the name in the form, and what the record says.
+pub(super) type Choice = (&'static str, &'static str);
+
+pub(super) const KINDS: [Choice; 3] = [
+    (ClosingKind::Complete.name(), "Complete: the target was worked through"),
+    (ClosingKind::Incomplete.name(), "Incomplete: begun, and set aside for now"),
+    (ClosingKind::NoReprocessing.name(), "No reprocessing took place"),
+];
+pub(super) const EFFECTS: [Choice; 4] = [
+    ("settled", "Settled after it"),
+    ("partly", "Partly settled after it"),
+    ("no_change", "No change after it"),
+    ("not_needed", "Nothing was needed"),
+];
+pub(super) const STATES: [Choice; 5] = [
+    ("calm", "Calm, knows where and when they are"),
+    ("tired", "Tired or tearful, knows where and when they are"),
+    ("unsettled", "Still unsettled, safe to leave, plan agreed"),
+    ("in_contact", "Not settled: we stay in contact, see the note"),
+    ("left", "Left, or the link was lost, before this could be seen"),
+];
+pub(super) const STATUSES: [Choice; 5] = [
+    (Status::Planned.name(), "Planned: not begun"),
+    (Status::Active.name(), "Active: work goes on"),
+    (Status::Incomplete.name(), "Incomplete: begun, set aside for now"),
+    (Status::Complete.name(), "Complete"),
+    (Status::Reopened.name(), "Reopened: was complete, came up again"),
+];
