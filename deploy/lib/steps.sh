@@ -1,7 +1,7 @@
 # Runs named steps to the end, times them, counts what they tested and sums up. Source it after common.sh.
 #
-# Each step belongs to a family of tests and says how many seconds it may take; a family may take what its steps may together. To be
-# over is said and fails nothing: how long a step takes is also the machine's doing, and who else is at work on it.
+# Each step is of a family of tests, and each family has a budget of seconds. To be over it is said and fails nothing: how long a step
+# takes is also the machine's doing, and of whoever else is at work on it.
 # shellcheck shell=bash
 
 LOGS=$(mktemp -d)
@@ -12,25 +12,21 @@ FAILED=0
 FAMILIES=()
 declare -A USED=() BUDGET=()
 
-check() { step check "$@"; } # check FAMILY SECONDS NAME COMMAND...: passes or fails as one
-tests() { step tests "$@"; } # tests FAMILY SECONDS NAME COMMAND...: a runner of tests; one that runs none has failed
+budget() { FAMILIES+=("$1"); USED[$1]=0; BUDGET[$1]=$2; } # budget FAMILY SECONDS: before the family's first step
+
+check() { step check "$@"; } # check FAMILY NAME COMMAND...: passes or fails as one
+tests() { step tests "$@"; } # tests FAMILY NAME COMMAND...: a runner of tests; one that runs none has failed
 
 step() {
-    local kind=$1 family=$2 budget=$3 name=$4 start=$SECONDS log=$LOGS/step took
-    shift 4
+    local kind=$1 family=$2 name=$3 start=$SECONDS log=$LOGS/step took
+    shift 3
     printf '\n=== %s\n' "$name"
     in_group logged "$log" "$@"
     count "$kind" "$CODE" "$log"
     took=$((SECONDS - start))
-    spend "$family" "$budget" "$took"
+    USED[$family]=$((USED[$family] + took))
     SUMMARY+=("$(printf '%-6s %5s s  %-26s %s' "$OUTCOME" "$took" "$name" "$COUNTED")")
     printf '=== %s: %s after %s s\n' "$name" "$OUTCOME" "$took"
-}
-
-spend() { # spend FAMILY BUDGET SECONDS
-    [ -n "${BUDGET[$1]+known}" ] || FAMILIES+=("$1")
-    BUDGET[$1]=$((${BUDGET[$1]:-0} + $2))
-    USED[$1]=$((${USED[$1]:-0} + $3))
 }
 
 budgets() { # a table: what each family used of its budget, and all of it from the start of the script
