@@ -1,9 +1,11 @@
 // Where the dot really is: sampled in every frame from the page's layout, not from what the page says of itself.
 
+import { PATIENCE } from './history.mjs';
+
 /** Samples from now on, in this page and whatever it loads, until `watched.off`; call it before the stage is opened. */
 export function watchDot(page) {
   return page.addInitScript(() => {
-    const watched = globalThis.watched = { samples: [], stops: [] };
+    const watched = globalThis.watched = { samples: [], stops: [], heard: [] };
     const sample = (t) => {
       const dot = document.getElementById('dot');
       if (dot) {
@@ -14,23 +16,31 @@ export function watchDot(page) {
       if (!watched.off) requestAnimationFrame(sample);
     };
     requestAnimationFrame(sample);
-    for (const kind of ['keydown', 'pointerdown']) addEventListener(kind, (event) => watched.stops.push(event.timeStamp), { capture: true });
+    for (const kind of ['keydown', 'pointerdown']) {
+      addEventListener(kind, (event) => {
+        watched.stops.push(event.timeStamp);
+        watched.heard.push(watched.samples.length);
+      }, { capture: true });
+    }
   });
 }
 
 /** Forgets what was sampled. @returns page time now, ms */
 export function fresh(page) {
   return page.evaluate(() => {
-    globalThis.watched.samples.length = globalThis.watched.stops.length = 0;
+    for (const list of ['samples', 'stops', 'heard']) globalThis.watched[list].length = 0;
     return performance.now();
   });
 }
 
-/** Everything sampled since `fresh`: `{samples: [{t, x, y, visible, page}], stops: [t]}`; t is page time, ms, page the name of what stands beside the dot. */
+/**
+ * Everything sampled since `fresh`: `{samples: [{t, x, y, visible, page}], stops: [t], heard: [count]}`; t is page time, ms, page the name of
+ * what stands beside the dot; stops when each key or tap happened, heard how many samples there were when the page came to hear of it.
+ */
 export const sampled = (page) => page.evaluate(() => globalThis.watched);
 
 /** Waits until the dot has not moved for `ms`, in samples that went on all that time. */
-export function stillFor(page, ms, timeout = 10_000) {
+export function stillFor(page, ms, timeout = PATIENCE) {
   return page.waitForFunction((quiet) => {
     const { samples } = globalThis.watched;
     const last = samples.at(-1);
@@ -44,7 +54,7 @@ export function underWay(page, px = 150) {
   return page.waitForFunction((far) => {
     const seen = globalThis.watched.samples.filter((one) => one.visible);
     return seen.length > 1 && Math.hypot(seen.at(-1).x - seen[0].x, seen.at(-1).y - seen[0].y) > far;
-  }, px);
+  }, px, { timeout: PATIENCE });
 }
 
 /** Less is no motion, px: keyframes are written with three decimals. */
