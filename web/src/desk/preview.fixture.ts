@@ -11,7 +11,10 @@ interface Played {
   startTime: number;
 }
 
-const xOf = (transform: unknown): number => Number(/translate\((.+?)px/.exec(String(transform))?.[1] ?? 0);
+const placeOf = (transform: unknown): [number, number] => {
+  const [, x, y] = /translate\((.+?)px, (.+?)px\)/.exec(String(transform)) ?? [];
+  return [Number(x), Number(y)];
+};
 
 /** A box of 400 by 40 px with a dot of 10 in it; `late`: how long after a frame's time its script has its turn, ms. */
 export class Screen {
@@ -40,15 +43,16 @@ export class Screen {
     }
   }
 
-  /** Lets `ms` pass, with the script free to run in the first `free` of them. @returns each frame's time and where the dot is in it, px */
-  pass(ms: number, free: number): { at: number; x: number }[] {
+  /** Lets `ms` pass, with the script free to run in the first `free` of them. @returns each frame's time and where the dot is in it, px from its middle */
+  pass(ms: number, free: number): { at: number; x: number; y: number }[] {
     const [until, freeUntil] = [this.frameAt + ms, this.frameAt + free];
     const seen = [];
     while (this.frameAt + FRAME <= until) {
       this.frameAt += FRAME;
       this.now = this.frameAt + this.late;
       if (this.frameAt <= freeUntil) this.run();
-      seen.push({ at: this.frameAt, x: xOf(this.shown) });
+      const [x, y] = placeOf(this.shown);
+      seen.push({ at: this.frameAt, x, y });
     }
     return seen;
   }
@@ -70,7 +74,8 @@ export class Screen {
     if (!this.playing) return this.style.transform;
     const { frames, duration, startTime } = this.playing;
     const along = (Math.min(Math.max((this.frameAt - startTime) / duration, 0), 1)) * (frames.length - 1);
-    const [before, after] = [frames[Math.floor(along)], frames[Math.ceil(along)]].map((frame) => xOf(frame?.["transform"]));
-    return `translate(${before! + (after! - before!) * (along - Math.floor(along))}px, 0px)`;
+    const [before, after] = [Math.floor(along), Math.ceil(along)].map((i) => placeOf(frames[i]?.["transform"]));
+    const between = (axis: 0 | 1): number => before![axis] + (after![axis] - before![axis]) * (along - Math.floor(along));
+    return `translate(${between(0)}px, ${between(1)}px)`;
   }
 }

@@ -3,32 +3,29 @@
  * in one frame what is due in it. It shows what was ordered; it claims nothing.
  */
 import type { DeskView } from "../wire/DeskView";
+import type { Plan } from "../wire/Plan";
 import type { SetView } from "../wire/SetView";
+import type { Timeline } from "../wire/Timeline";
 import { unitAt, type Point } from "../live/path";
 import { endOf, phaseAt, shifted } from "../live/timeline";
 import { keyframes, PAST, REPLACE, Track, WINDOW } from "../live/track";
 
-interface Box {
+/** The preview's box and the diameter of its dot, px. */
+export interface Field {
   readonly width: number;
   readonly height: number;
+  readonly dot: number;
 }
 
 /** The set that the room has not ended, if there is one. */
 const open = ({ set }: DeskView): SetView | null => (set === null || set.ended !== null ? null : set);
 
-/** Where the dot is at `phase` in a box of the given size, px from its middle; `dot` is its diameter. */
-function placeIn(view: DeskView, phase: number, box: Box, dot: number): Point {
-  const plan = open(view)?.plan ?? view.plan;
-  const unit = unitAt(plan.path, plan.comfort.sweep, phase);
+/** Where the dot is at `phase`, px from the middle of its box. */
+export function previewPlace({ path, comfort }: Plan, phase: number, { width, height, dot }: Field): Point {
+  const unit = unitAt(path, comfort.sweep, phase);
   // Diagonals fill the box, whatever its proportions: the direction is what matters at this size.
-  const stretch = plan.path === "falling" || plan.path === "rising" ? Math.SQRT2 : 1;
-  return { x: unit.x * stretch * (box.width - dot), y: unit.y * stretch * (box.height - dot) };
-}
-
-/** Where the dot is at room time `room`; at rest it stands where the next set begins. */
-export function previewPlace(view: DeskView, room: number, box: Box, dot: number): Point {
-  const set = open(view);
-  return placeIn(view, set === null ? 0 : phaseAt(set.timeline, room), box, dot);
+  const stretch = path === "falling" || path === "rising" ? Math.SQRT2 : 1;
+  return { x: unit.x * stretch * (width - dot), y: unit.y * stretch * (height - dot) };
 }
 
 /** Plays the preview's dot while `read` gives a view and a room time; null halts it where it is. */
@@ -54,16 +51,16 @@ export class Preview {
     else if (this.baked?.view !== view || now - this.baked.at >= REPLACE) this.play(view, shifted(set.timeline, now - room), now);
   };
 
-  private play(view: DeskView, ordered: SetView["timeline"], now: number): void {
-    const frame = this.frameOf(view);
-    this.track.play(keyframes(ordered, frame, now - PAST, now + WINDOW), now - PAST, now + WINDOW);
+  private play(view: DeskView, ordered: Timeline, now: number): void {
+    this.track.play(keyframes(ordered, this.placing(view), now - PAST, now + WINDOW), now - PAST, now + WINDOW);
     this.baked = { view, at: now };
   }
 
+  /** Where the next set begins, or at the end of the one that the room is about to end. */
   private rest(view: DeskView, room: number): void {
     this.halt();
     const set = open(view);
-    this.dot.style.transform = String(this.frameOf(view)(set === null ? 0 : phaseAt(set.timeline, room))["transform"]);
+    this.dot.style.transform = this.placing(view)(set === null ? 0 : phaseAt(set.timeline, room)).transform;
   }
 
   private halt(): void {
@@ -72,11 +69,11 @@ export class Preview {
   }
 
   /** The keyframe of one phase, in the box as large as it is now. */
-  private frameOf(view: DeskView): (phase: number) => Keyframe {
-    const size = { width: this.box.clientWidth, height: this.box.clientHeight };
-    const diameter = this.dot.offsetWidth;
+  private placing(view: DeskView): (phase: number) => { transform: string } {
+    const plan = open(view)?.plan ?? view.plan;
+    const field = { width: this.box.clientWidth, height: this.box.clientHeight, dot: this.dot.offsetWidth };
     return (phase) => {
-      const { x, y } = placeIn(view, phase, size, diameter);
+      const { x, y } = previewPlace(plan, phase, field);
       return { transform: `translate(${x.toFixed(3)}px, ${y.toFixed(3)}px)` };
     };
   }
