@@ -3,8 +3,8 @@
 import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
 import { Desk } from './support/desk.mjs';
-import { PATIENCE } from './support/history.mjs';
 import { fresh, motionOf, passes, sampled, steps, stillFor, underWay, watchDot } from './support/motion.mjs';
+import { written } from './support/record.mjs';
 import { CLIENT, LOCATION, LOST_LINE, Scene, accessible, openScene } from './support/scene.mjs';
 
 /** design: no motion more than 3 s after the last sign of the desk; `leeward_core::safety::SILENCE_ABSOLUTE_MS`. */
@@ -78,9 +78,7 @@ async function run() {
 async function lastEnding(expected) {
   const query = `SELECT ending FROM set_evidence JOIN stimulus_set s ON s.id = set_id WHERE s.session_id = '${scene.session}' AND kind = 'rested'
     AND s.number = (SELECT max(number) FROM stimulus_set WHERE session_id = '${scene.session}')`;
-  let rows = [];
-  for (const since = Date.now(); rows.length === 0 && Date.now() - since < PATIENCE;) rows = await scene.house.rows(query);
-  assert.deepEqual(rows, [{ ending: expected }]);
+  assert.deepEqual(await written(() => scene.house.rows(query), (rows) => rows.length > 0), [{ ending: expected }]);
 }
 
 /** Nothing moves for two seconds, and the desk is not running. */

@@ -3,9 +3,8 @@
 import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
 import { Desk } from './support/desk.mjs';
-import { PATIENCE } from './support/history.mjs';
 import { enrol, fill, newClient, startSession } from './support/practice.mjs';
-import { table } from './support/record.mjs';
+import { table, written } from './support/record.mjs';
 import { CLIENT, LOCATION, Scene, TARGET, accessible, openScene } from './support/scene.mjs';
 import { Stage } from './support/stage.mjs';
 
@@ -68,9 +67,7 @@ test('without the database the desk still stops, starts nothing, and keeps each 
   await desk.until('STOPPED');
   // An ending is written behind.
   const ended = `SELECT s.number, e.ending FROM stimulus_set s JOIN set_ending e ON e.set_id = s.id WHERE s.session_id = '${scene.session}' ORDER BY 1`;
-  let sets = [];
-  for (const since = Date.now(); sets.length < 2 && Date.now() - since < PATIENCE;) sets = await scene.house.rows(ended);
-  assert.deepEqual(sets, [{ number: 1, ending: 'stopped_by_clinician' }, { number: 2, ending: 'stopped_by_clinician' }]);
+  assert.deepEqual(await written(() => scene.house.rows(ended), (sets) => sets.length >= 2), [{ number: 1, ending: 'stopped_by_clinician' }, { number: 2, ending: 'stopped_by_clinician' }]);
 });
 
 /** Another device comes with a new link: it is at the door, in the band and in the tab's title, and nothing else has changed. */
