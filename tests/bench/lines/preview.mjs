@@ -7,7 +7,7 @@
 import { atMost, quantile } from '../support/judge.mjs';
 import { LINKS } from '../support/link.mjs';
 import { Pair } from '../support/pair.mjs';
-import { filmPair, leads } from '../support/pair_film.mjs';
+import { filmPair, leads, readPair } from '../support/pair_film.mjs';
 
 /** Sets by pages whose clocks begin anew, each filmed for `lasts` ms from `from` ms on: the median is over all of them. */
 const PARTS = [{ link: LINKS.near, sets: 4 }, { link: LINKS.far, sets: 6 }];
@@ -36,10 +36,11 @@ async function measured(pair, { link, sets }, RoomClock) {
     const field = await pair.run(link);
     await pair.page.waitForTimeout(FROM);
     const from = await pair.now();
-    const pictures = await filmPair(pair, field, LASTS);
+    const pictures = await filmPair(pair.page, LASTS);
     const clocks = quantile(await pair.clocksApart(from, from + LASTS, RoomClock), 0.5);
     await pair.stop();
-    each.push({ seen: leads(pictures, field.rate), clocks });
+    // Only now, so that the set does not suffer from it.
+    each.push({ seen: leads(await readPair(pair.scene.near, pictures, field, LASTS), field.rate), clocks });
   }
   return each;
 }

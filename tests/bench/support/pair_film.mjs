@@ -9,14 +9,23 @@ const LEAST_WAY = 50;
 /** Fewer pictures than this in a second tell nothing. */
 const ENOUGH = 8;
 
-/** Films both for `lasts` ms. @returns `[{preview, stage}]`: the middle of each dot along x, px, in each picture that shows both, in order */
-export async function filmPair({ page, scene }, field, lasts) {
+/** Films both for `lasts` ms. @returns the pictures, in order */
+export async function filmPair(page, lasts) {
   const reel = await reelOf(page, 1);
   await page.waitForTimeout(lasts);
   await reel.stop();
-  const reader = await (await scene.near.newContext()).newPage();
+  return reel.frames.sort((a, b) => a.t - b.t).map(({ data }) => data);
+}
+
+/**
+ * Reads pictures in a page of `browser`, which takes its time.
+ *
+ * @param field the rows that show each dot alone, see `Pair.run`
+ * @returns `[{preview, stage}]`: the middle of each dot along x, px, in each picture that shows both, in order
+ */
+export async function readPair(browser, pictures, field, lasts) {
+  const reader = await (await browser.newContext()).newPage();
   try {
-    const pictures = reel.frames.sort((a, b) => a.t - b.t).map(({ data }) => data);
     const found = (await reader.evaluate(findBoth, { pictures, field })).filter(({ preview, stage }) => preview !== null && stage !== null);
     if (found.length < (ENOUGH * lasts) / 1000) throw new Error(`${found.length} of ${pictures.length} pictures in ${lasts / 1000} s show both dots`);
     return found;

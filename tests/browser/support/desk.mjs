@@ -92,7 +92,9 @@ export class Desk {
 
   /** Starts the next set as soon as it may, and waits until the client's page has said that it moves: a second of rest comes first. */
   async start() {
-    await this.page.waitForSelector('[data-part="start"]:not([aria-disabled])');
+    await this.page.waitForSelector('[data-part="start"]:not([aria-disabled])').catch(async (fault) => {
+      throw new Error(`nothing may start, the desk says ${await this.word()}: ${await this.text('progress')}; ${await this.messages()}; ${fault.message}`);
+    });
     await this.press('Space');
     await this.until('RUNNING');
   }

@@ -75,15 +75,28 @@ export function motionOf(samples) {
   return moved.length === 0 ? undefined : { first: moved[0].t, last: moved.at(-1).t };
 }
 
-/** The way from turn to turn along x, px, each with the sign of its direction. */
+/** With frames further apart than this around it, nobody can say where the dot turned: it may have gone on and come back between them; ms. */
+const TURN_SEEN = 40;
+
+/**
+ * The dot's passes along x, from turn to turn: `{way, whole}`. way: px, with the sign of its direction; whole: no frames were missing where it
+ * began and ended, as they are on a busy machine.
+ */
 export function passes(samples) {
   const found = [];
   const seen = samples.filter((one) => one.visible);
   for (let i = 1; i < seen.length; i++) {
     const way = seen[i].x - seen[i - 1].x;
     if (Math.abs(way) <= STILL) continue;
-    if (found.length > 0 && Math.sign(found.at(-1)) === Math.sign(way)) found[found.length - 1] += way;
-    else found.push(way);
+    const last = found.at(-1);
+    if (last && Math.sign(last.way) === Math.sign(way)) {
+      last.way += way;
+      continue;
+    }
+    // It was furthest between the frames before and after the one that has it furthest.
+    const near = seen[i].t - seen[i - 1].t <= TURN_SEEN && (i < 2 || seen[i - 1].t - seen[i - 2].t <= TURN_SEEN);
+    if (last) last.whole &&= near;
+    found.push({ way, whole: near });
   }
   return found;
 }
