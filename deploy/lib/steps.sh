@@ -1,4 +1,7 @@
 # Runs named steps to the end, times them, counts what they tested and sums up. Source it after common.sh.
+#
+# Each step is of a family of tests, and each family has a budget of seconds. To be over it is said and fails nothing: how long a step
+# takes is also the machine's doing, and of whoever else is at work on it.
 # shellcheck shell=bash
 
 LOGS=$(mktemp -d)
@@ -6,18 +9,39 @@ on_exit rm -rf "$LOGS"
 SUMMARY=()
 PASSED=0
 FAILED=0
+FAMILIES=()
+declare -A USED=() BUDGET=()
 
-check() { step check "$@"; } # check NAME COMMAND...: passes or fails as one
-tests() { step tests "$@"; } # tests NAME COMMAND...: a runner of tests; one that runs none has failed
+budget() { FAMILIES+=("$1"); USED[$1]=0; BUDGET[$1]=$2; } # budget FAMILY SECONDS: before the family's first step
+
+check() { step check "$@"; } # check FAMILY NAME COMMAND...: passes or fails as one
+tests() { step tests "$@"; } # tests FAMILY NAME COMMAND...: a runner of tests; one that runs none has failed
 
 step() {
-    local kind=$1 name=$2 start=$SECONDS log=$LOGS/step
-    shift 2
+    local kind=$1 family=$2 name=$3 start=$SECONDS log=$LOGS/step took
+    shift 3
     printf '\n=== %s\n' "$name"
     in_group logged "$log" "$@"
     count "$kind" "$CODE" "$log"
-    SUMMARY+=("$(printf '%-6s %5s s  %-26s %s' "$OUTCOME" "$((SECONDS - start))" "$name" "$COUNTED")")
-    printf '=== %s: %s after %s s\n' "$name" "$OUTCOME" "$((SECONDS - start))"
+    took=$((SECONDS - start))
+    USED[$family]=$((USED[$family] + took))
+    SUMMARY+=("$(printf '%-6s %5s s  %-26s %s' "$OUTCOME" "$took" "$name" "$COUNTED")")
+    printf '=== %s: %s after %s s\n' "$name" "$OUTCOME" "$took"
+}
+
+budgets() { # a table: what each family used of its budget, and all of it from the start of the script
+    local family whole=0
+    for family in "${FAMILIES[@]}"; do
+        budget_line "$family" "${USED[$family]}" "${BUDGET[$family]}"
+        whole=$((whole + BUDGET[$family]))
+    done
+    budget_line all "$SECONDS" "$whole"
+}
+
+budget_line() { # budget_line NAME USED BUDGET
+    local over=
+    [ "$2" -le "$3" ] || over=", over by $(($2 - $3)) s"
+    printf '%-8s %5s s of %5s s%s\n' "$1" "$2" "$3" "$over"
 }
 
 logged() {
@@ -53,6 +77,8 @@ count() { # count KIND CODE LOG: sets OUTCOME and COUNTED
 finish() { # prints the summary; the exit code says whether all passed
     printf '\n=== Summary, %s s in all\n' "$SECONDS"
     printf '%s\n' "${SUMMARY[@]}"
-    printf '%s passed, %s failed\n' "$PASSED" "$FAILED"
+    printf '\n=== Budgets, used by each family of tests\n'
+    budgets
+    printf '\n%s passed, %s failed\n' "$PASSED" "$FAILED"
     [ "$FAILED" = 0 ]
 }

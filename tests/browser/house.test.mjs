@@ -74,6 +74,18 @@ test('a backup comes back whole, and only into an empty database, undamaged and 
   assert.deepEqual(restored, await contents(superuserUrl));
 });
 
+test('steps are summed up by families, each against its budget, and one over its budget says so and fails nothing', async () => {
+  const script = `ROOT=$1; . "$ROOT/deploy/lib/common.sh"; . "$ROOT/deploy/lib/steps.sh"
+    budget quick 100; budget slow 0
+    check quick "the one" true; check slow "the other" sleep 1; check quick "a third" true; finish`;
+  const { stdout } = await run('bash', ['-c', script, 'steps', fileURLToPath(new URL('../../', import.meta.url))]);
+  const budgets = stdout.slice(stdout.indexOf('=== Budgets'));
+  assert.match(budgets, /^quick +\d+ s of +100 s$/m);
+  assert.match(budgets, /^slow +[1-9]\d* s of +0 s, over by [1-9]\d* s$/m);
+  assert.match(budgets, /^all +[1-9]\d* s of +100 s$/m);
+  assert.match(budgets, /3 passed, 0 failed/);
+});
+
 async function backUp(folder, url, key) {
   const env = { ...process.env, LEEWARD_BACKUP_URL: url, LEEWARD_KEY_FILE: key };
   return (await run(`${DEPLOY}backup`, [folder], { env })).stdout.trim();

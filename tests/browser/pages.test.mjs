@@ -3,10 +3,12 @@
 
 import assert from 'node:assert/strict';
 import { readFile, readdir } from 'node:fs/promises';
-import { after, before, test } from 'node:test';
+import { after, before, test as plain } from 'node:test';
 import { accessibilityViolations, launch, openPage, takePictures } from './support/chromium.mjs';
 import { Desk } from './support/desk.mjs';
 import { startHouse } from './support/harness.mjs';
+import { newClient, startSession } from './support/practice.mjs';
+import { CLIENT } from './support/scene.mjs';
 import { Stage } from './support/stage.mjs';
 
 const RECORDS = [[1280, 800], [390, 844]];
@@ -18,6 +20,8 @@ const WIDTHS = [1280, 455, 390, 320];
 /** Paths that were looked at, as they stand in the list of routes. */
 const visited = new Set();
 const faults = [];
+/** Tests that did not come to their end: what they would have visited was not. */
+const unfinished = new Set();
 let looks = 0;
 
 let house, browser, links;
@@ -30,6 +34,20 @@ after(async () => {
   await browser?.close();
   await house?.stop();
 });
+
+/** Tests that leave no page open and no look behind them; those that failed are counted. */
+function test(name, act) {
+  plain(name, async (t) => {
+    unfinished.add(name);
+    faults.length = looks = 0;
+    try {
+      await act(t);
+      unfinished.delete(name);
+    } finally {
+      for (const context of browser.contexts()) await context.close();
+    }
+  });
+}
 
 async function signedIn(role) {
   const page = await openPage(browser, house.origin);
@@ -106,7 +124,6 @@ test('a clinician\'s pages', async () => {
   await lookAt(page, 'clinician', [['/sessions/{session}/close', `/sessions/${open}/close`]]);
   await lookAt(page, 'clinician', [['/sessions/{session}/desk', `/sessions/${open}/desk`]], DESK);
   await rehearse(page);
-  await page.context().close();
   sound(23);
 });
 
@@ -149,20 +166,18 @@ test('the lead\'s and the administrator\'s pages', async () => {
   const lead = await signedIn('lead');
   const [client] = await ids(lead, 'table a[href^="/practice/clients/"]');
   await lookAt(lead, 'lead', [['/practice/caseload'], ['/practice/clients/{client}', `/practice/clients/${client}`], ['/account']]);
-  await lead.context().close();
   const administrator = await signedIn('administrator');
   const [member] = await ids(administrator, 'a[href^="/members/"]');
   await lookAt(administrator, 'administrator', [['/members'], ['/members/{member}/end', `/members/${member}/end`], ['/account']]);
-  await administrator.context().close();
   sound(6);
 });
 
-/** A desk and a stage of the waiting session; the link is made anew. */
+/** A desk and a stage of a new session, of a client of their own. */
 async function bothSides(options) {
   const page = await signedIn('clinician');
-  await page.goto(new URL(links.desk).searchParams.get('next'));
+  await startSession(page, await newClient(page, CLIENT));
   const desk = new Desk(page);
-  await desk.untilText('seat-state', /./);
+  await desk.until('WAITING');
   return { desk, stage: new Stage(await openPage(browser, house.origin, { width: 390, height: 844, ...options })) };
 }
 
@@ -191,14 +206,12 @@ test('the stage weighs 40 kB at most, the desk 60 kB, everything included', asyn
   await stage.join(minted);
   const room = await weigh(stage.page, '/stage');
   const member = await signedIn('clinician');
-  const live = await weigh(member, new URL(links.desk).searchParams.get('next'));
+  const live = await weigh(member, new URL(desk.page.url()).pathname);
   t.diagnostic(JSON.stringify({ join, room, live }));
   for (const { requests, encodings } of [join, room, live]) assert.ok(requests >= 3 && encodings.includes('gzip'), 'page, style and script, compressed');
-  // Issue "Must reach".
   assert.ok(join.bytes + room.bytes <= 40_000, `${join.bytes} + ${room.bytes}`);
   assert.ok(live.bytes <= 60_000, `${live.bytes}`);
   await stage.tap('Leave');
-  for (const page of [desk.page, stage.page, member]) await page.context().close();
 });
 
 test('the client\'s pages, from the check to the end of a set', async () => {
@@ -219,14 +232,15 @@ test('the client\'s pages, from the check to the end of a set', async () => {
   await look(stage.page, 'stage-ready', STAGE);
   await look(desk.page, 'desk-ready', DESK);
   await desk.sight();
-  await desk.cycles(6);
+  await desk.cycles(60);
   await desk.start();
   await desk.untilCycle(2);
   // A change of size would end the set: the picture is taken as it is.
   await takePictures(stage.page, 'stage-running', [[390, 844]]);
   assert.deepEqual(await accessibilityViolations(stage.page), []);
   await takePictures(desk.page, 'desk-running', DESK);
-  await desk.until('READY', 20_000);
+  await desk.press('e');
+  await desk.untilOver();
   await desk.note({ words: 'the water is further away', mark: 'changing', sud: 6, voc: 3 });
   await look(stage.page, 'stage-between', STAGE);
   await desk.start();
@@ -245,7 +259,6 @@ test('the client\'s pages, from the check to the end of a set', async () => {
   await look(stage.page, 'stage-lighter', STAGE);
   await stage.tap('Leave');
   await stage.page.waitForURL('**/left');
-  await desk.page.context().close();
   sound(16);
 });
 
@@ -257,18 +270,10 @@ test('a system that asks for less motion sees none before its user has chosen', 
   await look(stage.page, 'stage-check-motion', STAGE);
   await desk.admit({ location: 'Room 4, Quay Street 2', callBack: '+44 20 7946 0000' });
   const moving = () => stage.page.evaluate(() => [document.getAnimations().length, getComputedStyle(document.getElementById('dot')).visibility]);
-  const orderOne = async () => {
-    if (await desk.page.locator('[data-part="sight"]:not([aria-disabled])').isVisible()) await desk.press('i');
-    await desk.page.waitForSelector('[data-part="start"]:not([aria-disabled])');
-    await desk.press('Space');
-  };
-  // The seat is a new one, and sets have run before: the client's Ready comes first.
-  await desk.untilText('messages', /The client must tap "I am ready"/);
   await stage.tap('No moving dot, tones or taps instead');
   await stage.until('Sound');
   await stage.tap('Skip');
-  await stage.ready();
-  await desk.press('i');
+  await desk.sight();
   // The page would not show it, so the desk does not start it, and says which plan would do.
   await desk.until('HOLD');
   await desk.untilText('messages', /asks for less motion: use tones or taps/);
@@ -279,15 +284,16 @@ test('a system that asks for less motion sees none before its user has chosen', 
   await look(stage.page, 'stage-declined', STAGE);
   await look(desk.page, 'desk-hold', DESK);
   await stage.tap('Show the dot after all');
-  await orderOne();
-  await desk.until('RUNNING');
+  // Long enough to be looked at, however slowly.
+  await desk.cycles(60);
+  await desk.start();
   await stage.page.waitForFunction(() => document.getAnimations().length > 0);
-  await desk.press('Escape');
-  await desk.page.context().close();
   sound(2);
 });
 
-test('no page is left out: every address that shows one was looked at', async () => {
+test('no page is left out: every address that shows one was looked at', async (t) => {
+  unfinished.delete(t.name);
+  if (unfinished.size > 0) return t.skip(`not all was looked at: ${[...unfinished].join('; ')}`);
   const source = new URL('../../server/portal/src/', import.meta.url);
   const files = (await readdir(source, { recursive: true })).filter((name) => name.endsWith('.rs'));
   const text = (await Promise.all(files.map((name) => readFile(new URL(name, source), 'utf8')))).join('\n');

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { createHash } from 'node:crypto';
 import { createServer } from 'node:http';
 import { after, before, test } from 'node:test';
-import { accessibilityViolations, addPasskeyDevice, launch, openPage } from './support/chromium.mjs';
+import { accessibilityViolations, addPasskeyDevice, launch, openPage, openWindow } from './support/chromium.mjs';
 import { openLink } from './support/link.mjs';
 
 const POLICY = "default-src 'self'; script-src 'self'; require-trusted-types-for 'script'; trusted-types 'none'";
@@ -58,10 +58,47 @@ test('a page in trouble is seen to be', async () => {
   const page = await openPage(browser, origin);
   await page.goto('/open');
   assert.deepEqual(page.troubles, []);
-  await page.evaluate(() => { setTimeout(() => { throw new Error('thrown'); }); });
+  await Promise.all([page.waitForEvent('pageerror'), page.evaluate(() => { setTimeout(() => { throw new Error('thrown'); }); })]);
   await page.evaluate((foreign) => fetch(foreign).catch(() => {}), origin.replace('localhost', '127.0.0.1'));
   assert.ok(page.troubles.some((line) => line.includes('thrown')), String(page.troubles));
   assert.ok(page.troubles.some((line) => line.startsWith('foreign request')), String(page.troubles));
+});
+
+test('a state that has passed is found, in the background too; one that was there before the act is not', async () => {
+  const page = await openPage(browser, origin);
+  await page.goto('/open');
+  const other = await page.context().newPage();
+  await other.bringToFront();
+  const say = (...words) => page.evaluate(async (all) => {
+    const part = document.querySelector('p');
+    part.dataset.part = 'word';
+    for (const word of all) {
+      part.textContent = word;
+      await Promise.resolve();
+    }
+  }, words);
+  await say('READY', 'RUNNING', 'STOPPED', 'READY');
+  await page.history.until('word', 'STOPPED');
+  await assert.rejects(page.history.until('word', 'RUNNING', 200), /never read RUNNING.*it reads "READY", and went by "READY"/, 'it came before what was waited for');
+  await page.history.until('word', 'READY');
+  await page.history.until('word', 'READY');
+  await say('RUNNING', 'READY');
+  page.history.act();
+  await assert.rejects(page.history.until('word', /RUN/, 200), /went by nothing/);
+  await say('STOPPED');
+  await page.history.until('word', (word) => word.startsWith('STOP'));
+  await page.goto('/');
+  await assert.rejects(page.history.until('word', 'STOPPED', 200), /never read STOPPED/, 'another document says nothing yet');
+});
+
+test('a window beside another leaves it in front', async () => {
+  const page = await openPage(browser, origin);
+  await page.goto('/open');
+  const beside = await openWindow(page, origin);
+  await beside.goto('/open');
+  const frames = (one) => one.evaluate(() => new Promise((resolve) => { requestAnimationFrame(() => requestAnimationFrame(() => resolve(document.visibilityState))); }));
+  assert.deepEqual(await Promise.all([page, beside].map(frames)), ['visible', 'visible']);
+  assert.deepEqual(beside.troubles, []);
 });
 
 test('a link is slowed, silenced and cut for an open socket, and the page keeps its origin', async () => {

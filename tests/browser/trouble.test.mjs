@@ -1,26 +1,30 @@
 // What goes wrong around a session: the database is gone, and everybody sits at one browser.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
-import { watchTroubles } from './support/chromium.mjs';
+import { after, before } from 'node:test';
 import { Desk } from './support/desk.mjs';
 import { enrol, fill, newClient, startSession } from './support/practice.mjs';
-import { table } from './support/record.mjs';
-import { CLIENT, LOCATION, TARGET, accessible, openScene } from './support/scene.mjs';
+import { table, written } from './support/record.mjs';
+import { CLIENT, LOCATION, Scene, TARGET, accessible, openScene } from './support/scene.mjs';
 import { Stage } from './support/stage.mjs';
 
 let scene;
 let desk;
 let page;
-before(async () => {
-  scene = await openScene();
-  desk = await scene.openDesk();
-  page = desk.page;
-});
+before(async () => { scene = await openScene(); });
 after(() => scene?.close());
 
+const test = Scene.tests(() => scene, () => {
+  desk = scene.desk;
+  page = desk.page;
+});
+
+/** What a page's console says when the portal cannot reach its database. */
+const NO_DATABASE = /status of 503/;
+
 test('without the database a form is not saved, says so, is kept, and can be sent again', async () => {
-  const forms = await page.context().newPage();
+  const forms = await scene.windowBeside(page);
+  for (const one of [forms, page]) scene.excuse(one, NO_DATABASE);
   await forms.goto(`/clients/${scene.client}`);
   await forms.getByRole('link', { name: 'Add a target' }).click();
   await fill(forms, { ...TARGET, label: 'the second ferry <&>' });
@@ -35,12 +39,12 @@ test('without the database a form is not saved, says so, is kept, and can be sen
   await forms.getByRole('button', { name: 'Send it again' }).click();
   await forms.waitForURL(/\/targets\/[0-9a-f-]{36}$/);
   for (const words of ['the second ferry <&>', TARGET.picture, TARGET.positive_belief]) await forms.getByText(words).first().waitFor();
-  await forms.close();
 });
 
 test('without the database the desk still stops, starts nothing, and keeps each entry until it is saved', async () => {
   const stage = await scene.joinAndAdmit();
-  await desk.cycles(24);
+  scene.excuse(page, NO_DATABASE);
+  await desk.cycles(60);
   await desk.start();
   await desk.untilCycle(1);
   await scene.house.tell('database-stop');
@@ -50,19 +54,20 @@ test('without the database the desk still stops, starts nothing, and keeps each 
   await desk.press('w');
   await page.keyboard.type('colder, and further off');
   await desk.press('Enter', 's', '6');
-  await desk.untilText('log', /not saved, trying again/, 15_000);
+  await desk.untilText('log', /not saved, trying again/);
   assert.doesNotMatch(await desk.text('log'), /saved \d\d:/);
   await accessible(page, 'desk, not saved');
   await scene.house.tell('database-start');
-  await page.waitForFunction(() => document.querySelector('[data-part="log"]').textContent.match(/saved \d\d:/g)?.length === 2, null, { timeout: 20_000 });
+  await desk.untilText('log', (log) => log.match(/(?<!not )saved \d\d:/g)?.length === 2);
   const ratings = await scene.house.rows(`SELECT value FROM rating WHERE session_id = '${scene.session}' AND scale = 'sud' AND set_id IS NOT NULL`);
   assert.deepEqual(ratings, [{ value: 6 }], 'kept once');
   await scene.settle();
   await desk.start();
   await desk.press('Escape');
   await desk.until('STOPPED');
-  const sets = await scene.house.rows(`SELECT s.number, e.ending FROM stimulus_set s LEFT JOIN set_ending e ON e.set_id = s.id ORDER BY 1`);
-  assert.deepEqual(sets, [{ number: 1, ending: 'stopped_by_clinician' }, { number: 2, ending: 'stopped_by_clinician' }]);
+  // An ending is written behind.
+  const ended = `SELECT s.number, e.ending FROM stimulus_set s JOIN set_ending e ON e.set_id = s.id WHERE s.session_id = '${scene.session}' ORDER BY 1`;
+  assert.deepEqual(await written(() => scene.house.rows(ended), (sets) => sets.length >= 2), [{ number: 1, ending: 'stopped_by_clinician' }, { number: 2, ending: 'stopped_by_clinician' }]);
 });
 
 /** Another device comes with a new link: it is at the door, in the band and in the tab's title, and nothing else has changed. */
@@ -77,11 +82,11 @@ async function secondDeviceAsks(both) {
   assert.equal(await both.page.title(), 'AT THE DOOR, READY - Desk, session 1');
   assert.equal(await both.word(), 'READY');
   await accessible(both.page, 'desk, another device at the door');
-  await both.page.getByRole('button', { name: 'Refuse' }).click();
+  await both.click('Refuse');
   await door.waitFor({ state: 'hidden' });
   assert.equal(await both.page.title(), 'READY - Desk, session 1');
-  other.troubles = other.troubles.filter((line) => !line.includes('409'));
-  await other.close();
+  // The refusal.
+  scene.excuse(other, /status of 409/);
 }
 
 test('a desk, a lead\'s page and a stage in one browser, and each keeps its place when another leaves', async () => {
@@ -92,8 +97,7 @@ test('a desk, a lead\'s page and a stage in one browser, and each keeps its plac
   await startSession(own, client);
   const both = new Desk(own);
   await both.until('WAITING');
-  const [lead, field] = [await own.context().newPage(), await own.context().newPage()];
-  for (const one of [lead, field]) scene.pages.push(watchTroubles(one, scene.house.origin));
+  const [lead, field] = [await scene.windowBeside(own), await scene.windowBeside(own)];
   const stage = new Stage(field);
   await stage.join(await both.mint());
   await stage.skipCheck();
@@ -103,7 +107,7 @@ test('a desk, a lead\'s page and a stage in one browser, and each keeps its plac
   await both.start();
   await lead.goto('/practice/caseload');
   assert.ok((await table(lead, 'By record number')).length >= 2);
-  await both.until('READY', 30_000);
+  await both.until('READY');
   await secondDeviceAsks(both);
   await stage.tap('Leave');
   await field.waitForURL('**/left');
@@ -112,10 +116,4 @@ test('a desk, a lead\'s page and a stage in one browser, and each keeps its plac
   for (const id of ['location-confirmed', 'private']) assert.equal(await own.locator(`#${id}`).isChecked(), false, id);
   assert.equal((await lead.reload()).status(), 200);
   assert.equal((await own.goto('/clients')).status(), 200);
-});
-
-test('no page had any trouble but the lost database', () => {
-  for (const one of scene.pages) {
-    assert.deepEqual(one.troubles.filter((line) => !/status of 503/.test(line)), [], one.url());
-  }
 });

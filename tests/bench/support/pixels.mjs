@@ -35,7 +35,7 @@ function showTime({ lasts, way, foot }) {
 }
 
 /** The pictures of a page, as they come: `{frames: [{data, t}], stop()}`; t: about the time of the frame, ms since the epoch. */
-async function reelOf(page, every) {
+export async function reelOf(page, every) {
   const cdp = await page.context().newCDPSession(page);
   const frames = [];
   cdp.on('Page.screencastFrame', ({ data, metadata, sessionId }) => {

@@ -25,3 +25,18 @@ export function lockedAfter({ origin, lines }, zero, { near, watched }, RoomCloc
   }
   return locked - opened;
 }
+
+/** The room's time, ms, by the clock of a page on which a set runs since page time `begun`, at each of `times`, page times in order, ms. */
+export function roomTimes({ lines }, begun, times, RoomClock) {
+  const { beats } = lines.at(-1);
+  const clock = new RoomClock();
+  let next = 0;
+  const hear = (until) => { for (; next < beats.length && beats[next].page <= until; next++) clock.onBeat(beats[next].beat, beats[next].page); };
+  hear(begun);
+  // Its corrections are slewed from then on.
+  clock.hold(true, begun);
+  return times.map((at) => {
+    hear(at);
+    return clock.roomTime(at);
+  });
+}

@@ -4,27 +4,17 @@
 export function witness(page) {
   return page.addInitScript(() => {
     const noted = globalThis.witnessed = { dots: [], lines: [] };
-    // The preview is drawn for the time that the page read last before it drew.
-    const now = performance.now.bind(performance);
-    let read = 0;
-    performance.now = () => (read = now());
-
     const note = (element, t) => {
       const box = element.getBoundingClientRect();
       noted.dots.push({ t, x: box.x + box.width / 2 });
     };
-    // The stage's dot is played by the browser: in every frame it stands where the document's timeline says.
+    // Both dots are played by the browser: in every frame they stand where the document's timeline says.
     const look = () => {
-      const dot = document.getElementById('dot');
+      const dot = document.getElementById('dot') ?? document.querySelector('[data-part="preview"] [data-part="dot"]');
       if (dot && getComputedStyle(dot).visibility === 'visible') note(dot, document.timeline.currentTime);
       requestAnimationFrame(look);
     };
     requestAnimationFrame(look);
-    // The desk's preview is placed by the page's script, which is seen as soon as that has run.
-    addEventListener('DOMContentLoaded', () => {
-      const dot = document.querySelector('[data-part="preview"] [data-part="dot"]');
-      if (dot) new MutationObserver(() => note(dot, read)).observe(dot, { attributeFilter: ['style'] });
-    });
 
     const Socket = globalThis.WebSocket;
     globalThis.WebSocket = class extends Socket {
@@ -32,9 +22,9 @@ export function witness(page) {
         super(...options);
         const line = { opened: null, heard: [] };
         noted.lines.push(line);
-        this.addEventListener('open', () => { line.opened = now(); });
+        this.addEventListener('open', () => { line.opened = performance.now(); });
         // Before the page's own handler, which reads the clock first of all.
-        this.addEventListener('message', ({ data }) => { line.heard.push({ at: now(), data }); });
+        this.addEventListener('message', ({ data }) => { line.heard.push({ at: performance.now(), data }); });
       }
     };
   });
@@ -53,10 +43,15 @@ export async function witnessed(page) {
   const { metrics } = await cdp.send('Performance.getMetrics');
   await cdp.detach();
   const origin = metrics.find(({ name }) => name === 'NavigationStart').value * 1000;
-  const { dots, lines } = await page.evaluate(() => globalThis.witnessed);
+  const { dots, lines } = await noted(page);
+  return { origin, dots: dots.map(({ t, x }) => ({ t: t + origin, x })), lines };
+}
+
+/** The same of a page or of one page within another, with the dots in page time, ms. */
+export async function noted(frame) {
+  const { dots, lines } = await frame.evaluate(() => globalThis.witnessed);
   return {
-    origin,
-    dots: dots.map(({ t, x }) => ({ t: t + origin, x })),
+    dots,
     lines: lines.map(({ opened, heard }) => {
       const messages = heard.map(({ at, data }) => ({ at, message: JSON.parse(data) }));
       return {

@@ -6,6 +6,7 @@ import { createRequire } from 'node:module';
 import { createServer } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
+import { keepHistory } from './history.mjs';
 
 const OUT = fileURLToPath(new URL('../out/', import.meta.url));
 const AXE = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -37,7 +38,7 @@ export async function launchTab({ flags = [], width = 1024, height = 700 } = {})
   const browser = await launch({ flags: [...flags, `--remote-debugging-port=${port}`, `--window-size=${width},${height + 150}`] });
   const tabs = await chromium.connectOverCDP(`http://127.0.0.1:${port}`, { noDefaults: true });
   const [context] = tabs.contexts();
-  const page = await context.newPage();
+  const page = await keepHistory(await context.newPage());
   const other = await context.newPage();
   await page.bringToFront();
   return {
@@ -63,12 +64,24 @@ async function freePort() {
 /**
  * A page in a browser context of its own, as on a computer of its own.
  *
- * `page.troubles` collects uncaught errors, console errors and requests to another host than `origin`'s; a test
- * ends with `assert.deepEqual(page.troubles, [])`.
+ * `page.history` keeps what it says, see history.mjs. `page.troubles` collects uncaught errors, console errors and requests
+ * to another host than `origin`'s; a test ends with `assert.deepEqual(page.troubles, [])`.
  */
 export async function openPage(browser, origin, { width = 1280, height = 800, ...options } = {}) {
   const context = await browser.newContext({ baseURL: origin, viewport: { width, height }, ...options });
-  return watchTroubles(await context.newPage(), origin);
+  return keepHistory(watchTroubles(await context.newPage(), origin));
+}
+
+/** A further window of the same browser, with the same sign-ins: unlike a tab, it leaves no other page in the background. */
+export async function openWindow(page, origin) {
+  const context = page.context();
+  const cdp = await context.newCDPSession(page);
+  const { targetInfo: { browserContextId } } = await cdp.send('Target.getTargetInfo');
+  const [opened] = await Promise.all([
+    context.waitForEvent('page'), cdp.send('Target.createTarget', { url: 'about:blank', browserContextId, newWindow: true }),
+  ]);
+  await cdp.detach();
+  return keepHistory(watchTroubles(opened, origin));
 }
 
 /** Fills `page.troubles`, see `openPage`. */

@@ -11,25 +11,45 @@ export class Desk {
 
   word() { return this.text('word'); }
 
-  /** Waits for a state word, or says which one stands there instead. */
-  async until(word, timeout = 10_000) {
-    await this.untilText('word', word, timeout);
+  /** Waits for a state word, or says which ones came instead. It may pass by itself meanwhile, see history.mjs. */
+  until(word, patience) { return this.untilText('word', word, patience); }
+
+  /** Waits until a part reads as `pattern`, or has read so since the last keys, see history.mjs. */
+  async untilText(part, pattern, patience) {
+    await this.page.history.until(part, pattern, patience).catch(async (fault) => { throw new Error(`${fault.message}; ${await this.messages()}`); });
   }
 
-  /** Waits until a part reads as `pattern`, a string for the whole text or a regular expression. */
-  async untilText(part, pattern, timeout = 10_000) {
-    const whole = typeof pattern === 'string';
-    await this.page.waitForFunction(([name, source, exact]) => {
-      const text = document.querySelector(`[data-part="${name}"]`)?.textContent.trim() ?? '';
-      return exact ? text === source : new RegExp(source).test(text);
-    }, [part, whole ? pattern : pattern.source, whole], { timeout }).catch(async (fault) => {
-      throw new Error(`${part} reads "${await this.text(part)}", not ${pattern}: ${await this.messages()} (${fault.message.split('\n')[0]})`);
-    });
-  }
+  /** Waits until the set that was started is over, whatever the room waits for then. */
+  untilOver(patience) { return this.untilText('word', (word) => !['STARTING', 'RUNNING', 'EASING', 'UNKNOWN', 'CONNECTING'].includes(word), patience); }
 
   async messages() { return `${await this.text('message-1')} ${await this.text('message-2')}`.trim(); }
 
-  press(...keys) { return each(keys, (key) => this.page.keyboard.press(key)); }
+  press(...keys) {
+    this.page.history.act();
+    return each(keys, (key) => this.page.keyboard.press(key));
+  }
+
+  /** Clicks a button by what stands on it. */
+  click(name) {
+    this.page.history.act();
+    return this.page.getByRole('button', { name }).click();
+  }
+
+  /** Presses keys, by `KeyboardEvent.key`, with no time between them, and `next` in the very moment in which the state word becomes `word`. */
+  pressAtOnce(keys, word, next) {
+    this.page.history.act();
+    return this.page.evaluate(([now, wanted, later]) => {
+      const press = (key) => document.activeElement.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }));
+      const part = document.querySelector('[data-part="word"]');
+      const observer = new MutationObserver(() => {
+        if (part.textContent !== wanted) return;
+        observer.disconnect();
+        press(later);
+      });
+      observer.observe(part, { childList: true, characterData: true, subtree: true });
+      now.forEach(press);
+    }, [keys, word, next]);
+  }
 
   /** Makes a link and its code. @returns `{link, code}` */
   async mint() {
@@ -48,8 +68,8 @@ export class Desk {
     await this.page.locator('#location-confirmed').check();
     if (callBack) await this.page.locator('#call-back').fill(callBack);
     await this.page.locator('#private').check();
-    await this.page.getByRole('button', { name: 'Admit' }).click();
-    await this.untilText('word', /^(HOLD|READY|STOPPED)/);
+    await this.click('Admit');
+    await this.untilText('seat-state', 'The client is admitted.');
   }
 
   /** Says that the client is seen and heard, where that is still needed. */
@@ -65,24 +85,23 @@ export class Desk {
       const shown = await this.text('length');
       if (shown === `${wanted} cycles`) return;
       await this.press(Number.parseInt(shown, 10) > wanted ? ',' : '.');
-      await this.page.waitForFunction((before) => document.querySelector('[data-part="length"]').textContent !== before, shown);
+      await this.untilText('length', (text) => text !== shown);
     }
     assert.fail(`no way to ${wanted} cycles, only to ${await this.text('length')}`);
   }
 
   /** Starts the next set as soon as it may, and waits until the client's page has said that it moves: a second of rest comes first. */
   async start() {
-    await this.page.waitForSelector('[data-part="start"]:not([aria-disabled])');
+    await this.page.waitForSelector('[data-part="start"]:not([aria-disabled])').catch(async (fault) => {
+      throw new Error(`nothing may start, the desk says ${await this.word()}: ${await this.text('progress')}; ${await this.messages()}; ${fault.message}`);
+    });
     await this.press('Space');
-    await this.until('RUNNING', 5_000);
+    await this.until('RUNNING');
   }
 
   /** Waits until the client's page shows cycle `cycle` (counted from 1) or a later one. */
-  async untilCycle(cycle, timeout = 20_000) {
-    await this.page.waitForFunction((least) => {
-      const shown = /cycle (\d+)/.exec(document.querySelector('[data-part="showing"]').textContent);
-      return shown !== null && Number(shown[1]) >= least;
-    }, cycle, { timeout });
+  untilCycle(cycle, patience) {
+    return this.untilText('showing', (text) => Number(/, cycle (\d+)/.exec(text)?.[1] ?? 0) >= cycle, patience);
   }
 
   /** Writes a few words and marks and ratings by their keys; each is waited for until it is saved. */
@@ -97,16 +116,18 @@ export class Desk {
     if (sud !== undefined) await this.press('s', sud === 10 ? 't' : String(sud));
     if (voc !== undefined) await this.press('v', String(voc));
     const written = [words, mark, sud, voc].filter((one) => one !== undefined).length;
-    await this.page.waitForFunction((least) => document.querySelector('[data-part="log"]').textContent.split(/saved \d\d:/).length - 1 >= least, saved + written);
+    await this.untilText('log', (text) => savedIn(text) >= saved + written);
   }
 
-  async saved() { return ((await this.text('log')).match(/saved \d\d:/g) ?? []).length; }
+  async saved() { return savedIn(await this.text('log')); }
 
   /** The log's heads, latest set first: `{number, done, planned, rate, ending}`. */
   async sets() {
     return this.page.locator('[data-part="log"] > li').evaluateAll((rows) => rows.map((row) => row.innerText));
   }
 }
+
+const savedIn = (log) => (log.match(/saved \d\d:/g) ?? []).length;
 
 async function each(list, act) {
   for (const one of list) await act(one);

@@ -28,6 +28,8 @@ class House {
   #child;
   #lines;
   #said = '';
+  /** What was stopped and not started again. */
+  #down = new Set();
 
   constructor(child) {
     this.#child = child;
@@ -47,6 +49,14 @@ class House {
     this.#child.stdin.write(`${command}\n`);
     const answer = await this.#next();
     if (answer !== 'done') throw new Error(`house answered "${answer}" to ${command}`);
+    const [what, how] = command.split('-');
+    if (how === 'start') this.#down.delete(what);
+    else this.#down.add(what);
+  }
+
+  /** Starts what a test that failed has left stopped. */
+  async mend() {
+    for (const what of ['database', 'portal']) if (this.#down.has(what)) await this.tell(`${what}-start`);
   }
 
   async #next() {

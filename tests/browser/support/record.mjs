@@ -1,5 +1,8 @@
 // Reading the record twice: as a page of records shows it, and as the rows in Postgres have it.
 
+import { setTimeout } from 'node:timers/promises';
+import { PATIENCE } from './history.mjs';
+
 /** A table of the page as objects, its columns named by their headings; by the start of its caption. */
 export async function table(page, caption) {
   const found = page.locator('table').filter({ has: page.locator('caption', { hasText: caption }) });
@@ -22,6 +25,16 @@ export const ENDINGS = {
   stopped_by_client: 'stopped by the client',
   link_lost: 'stopped: link lost',
 };
+
+/** What is written behind: asks until the rows are as many and such as `fit`. @returns the rows, of the last time when they never were */
+export async function written(ask, fit) {
+  let rows = await ask();
+  for (const since = Date.now(); !fit(rows) && Date.now() - since < PATIENCE;) {
+    await setTimeout(50);
+    rows = await ask();
+  }
+  return rows;
+}
 
 /** The sets of a session as the rows have them, in order. */
 export function setRows(house, session) {

@@ -1,9 +1,11 @@
 // A house with people in it: one clinician at a desk and one client at a stage, each in a browser of their own.
 
 import assert from 'node:assert/strict';
-import { accessibilityViolations, addPasskeyDevice, launch, launchTab, openPage, watchTroubles } from './chromium.mjs';
+import { test } from 'node:test';
+import { accessibilityViolations, addPasskeyDevice, launch, launchTab, openPage, openWindow, watchTroubles } from './chromium.mjs';
 import { Desk } from './desk.mjs';
 import { startHouse } from './harness.mjs';
+import { PATIENCE } from './history.mjs';
 import { openLink } from './link.mjs';
 import { closingList, enrol, fillComfort, newClient, newTarget, startSession } from './practice.mjs';
 import { Stage } from './stage.mjs';
@@ -22,6 +24,9 @@ export const TARGET = {
   positive_belief: 'I found my way off', voc: '2', emotions: 'dread, shame', sud: '8', body_location: 'throat and stomach',
 };
 
+/** What a page's console says of requests on a line that is cut. */
+export const LOST_LINE = /ERR_|WebSocket/;
+
 /**
  * Starts a house with one clinician who is signed in. Two browsers, so that the client's line can be slowed and cut alone.
  *
@@ -35,9 +40,11 @@ export async function openScene({ farDesk = false } = {}) {
 }
 
 /** See the head of this file. */
-class Scene {
+export class Scene {
   /** Everybody's pages, for `calm()`. */
   pages = [];
+  /** What is no trouble, see `excuse`. */
+  excused = [];
 
   async open() {
     this.house = await startHouse();
@@ -69,6 +76,13 @@ class Scene {
     return this.far;
   }
 
+  /** Another window beside `page`, in the same browser and with the same sign-ins. */
+  async windowBeside(page) {
+    const opened = await openWindow(page, this.house.origin);
+    this.pages.push(opened);
+    return opened;
+  }
+
   /** The closing list of the clinician whose desk is open, see `closingList`. */
   async closingList(desk, open) {
     const list = await closingList(desk, open);
@@ -85,7 +99,7 @@ class Scene {
 
   /** A clinician at the desk of a new session, with the client's link and code. `comfort`: fields of the client's comfort sheet. */
   async openDesk({ comfort, ...options } = {}) {
-    const page = await this.firstMember('Runa Halvard', 'clinician', options);
+    const page = await this.clinicianPage(options);
     this.client = await newClient(page, CLIENT);
     this.target = await newTarget(page, TARGET);
     if (comfort) await fillComfort(page, this.client, comfort);
@@ -95,14 +109,71 @@ class Scene {
     return this.desk;
   }
 
+  /** A page of the one clinician, signed in; the first of them makes the passkey. */
+  async clinicianPage(options) {
+    if (this.signedIn) {
+      const page = await openPage(this.near, this.house.origin, { ...options, storageState: this.signedIn });
+      this.pages.push(page);
+      return page;
+    }
+    const page = await this.firstMember('Runa Halvard', 'clinician', options);
+    this.signedIn = await page.context().storageState();
+    return page;
+  }
+
   /** The client joins, is admitted, seen and heard. @returns the stage */
   async joinAndAdmit(options) {
-    this.stage = new Stage(await this.clientPage(options));
-    await this.stage.join(await this.desk.mint());
+    await this.join(await this.clientPage(options));
     await this.stage.skipCheck();
+    await this.admit();
+    return this.stage;
+  }
+
+  /** The client joins on `page`, up to the questions of the check. */
+  async join(page) {
+    this.stage = new Stage(page);
+    await this.stage.join(await this.desk.mint());
+  }
+
+  /** The client, who waits, is let in, seen and heard. */
+  async admit() {
     await this.desk.admit({ location: LOCATION });
     await this.desk.sight();
-    return this.stage;
+  }
+
+  /**
+   * Makes a `test` whose every test has a desk of its own, of a new session of a new client, and leaves nothing behind: no page, no
+   * line that is cut, no house that is down. Its pages had no trouble but that of lines that were cut, see `excuse`.
+   *
+   * @param {() => Scene} scene
+   * @param prepare what is done before each test, with the scene whose desk is open
+   */
+  static tests(scene, prepare = () => {}) {
+    return (name, act) => test(name, async (t) => {
+      try {
+        await scene().openDesk();
+        await prepare(scene());
+        await act(t);
+        scene().calm();
+      } finally {
+        await scene().leave();
+      }
+    });
+  }
+
+  /** Lines of `page.troubles` that fit are no trouble from now on. */
+  excuse(page, pattern) { this.excused.push({ page, pattern }); }
+
+  /** Closes every page, and mends what was broken on purpose. */
+  async leave() {
+    this.link.restore();
+    this.link.setDelay(0);
+    for (const context of this.near.contexts()) await context.close();
+    await this.far?.close();
+    this.far = undefined;
+    this.pages = [];
+    this.excused = [];
+    await this.house.mend();
   }
 
   /** Does what the last set left for the two to do, until the next one may start: the client's Ready, the clinician's sight. */
@@ -111,7 +182,7 @@ class Scene {
     const sight = this.desk.page.locator('[data-part="sight"]:not([aria-disabled])');
     const ready = this.stage.page.getByRole('button', { name: 'I am ready' });
     for (const since = Date.now(); !(await may.isVisible());) {
-      assert.ok(Date.now() - since < 20_000, `nothing may start: ${await this.desk.word()}, ${await this.desk.messages()}; ${await this.stage.heading()}`);
+      assert.ok(Date.now() - since < PATIENCE, `nothing may start: ${await this.desk.word()}, ${await this.desk.messages()}; ${await this.stage.heading()}`);
       if (await ready.isVisible()) await this.stage.ready();
       else if (await sight.isVisible()) await this.desk.press('i');
       await this.desk.page.waitForTimeout(100);
@@ -120,9 +191,10 @@ class Scene {
 
   /** No page had any trouble. `lost`: its line was cut, so failed requests are no trouble of the page's. */
   calm({ lost = [] } = {}) {
+    const lines = lost.map((page) => ({ page, pattern: LOST_LINE }));
     for (const page of this.pages) {
-      const troubles = page.troubles.filter((line) => !(lost.includes(page) && /ERR_|WebSocket/.test(line)));
-      assert.deepEqual(troubles, [], page.url());
+      const excused = [...this.excused, ...lines].filter((one) => one.page === page);
+      assert.deepEqual(page.troubles.filter((line) => !excused.some(({ pattern }) => pattern.test(line))), [], page.url());
     }
   }
 

@@ -1,5 +1,7 @@
 // The client's page, driven by taps and keys and read as a client reads it.
 
+import { PATIENCE } from './history.mjs';
+
 /** The stage of an open page. */
 export class Stage {
   constructor(page) { this.page = page; }
@@ -15,13 +17,21 @@ export class Stage {
 
   heading() { return this.page.locator('main h1').innerText(); }
 
-  /** Waits for the page with this heading. */
-  async until(heading, timeout = 10_000) {
-    await this.page.waitForFunction((text) => document.querySelector('main h1')?.textContent === text, heading, { timeout })
-      .catch(async () => { throw new Error(`the client's page is headed "${await this.heading()}", not "${heading}"`); });
+  /** Waits for the page with this heading, which may have passed again by itself, see history.mjs. */
+  until(heading, patience) { return this.page.history.until('heading', heading, patience); }
+
+  /** Waits until the page of this name stands beside the dot, say `running`, or one whose name fits. */
+  untilPage(name) { return this.page.history.until('page', name); }
+
+  tap(name) {
+    this.page.history.act();
+    return this.page.getByRole('button', { name, exact: true }).click();
   }
 
-  tap(name) { return this.page.getByRole('button', { name, exact: true }).click(); }
+  press(key) {
+    this.page.history.act();
+    return this.page.keyboard.press(key);
+  }
 
   /** Passes over the questions. */
   skipCheck() { return this.tap('Skip all'); }
@@ -56,7 +66,8 @@ export class Stage {
   async ready() {
     const button = this.page.getByRole('button', { name: 'I am ready' });
     await button.waitFor();
-    while (await button.isVisible()) {
+    for (const since = Date.now(); await button.isVisible();) {
+      if (Date.now() - since > PATIENCE) throw new Error('"I am ready" was not taken');
       await button.click({ timeout: 1000 }).catch(() => {}); // it has gone meanwhile: that is what was wanted
       await this.page.waitForTimeout(100);
     }
@@ -65,6 +76,7 @@ export class Stage {
   /** A tap in the middle of the field. */
   async tapAnywhere() {
     const [width, height] = await this.page.evaluate(() => [innerWidth, innerHeight]);
+    this.page.history.act();
     await this.page.mouse.click(width / 2, height / 3);
   }
 }

@@ -7,6 +7,11 @@
 import type { Segment } from "../wire/Segment";
 import type { Timeline } from "../wire/Timeline";
 
+/** The same timeline `by` ms later. */
+export const shifted = (timeline: Timeline, by: number): Timeline => ({
+  segments: timeline.segments.map((segment) => ({ ...segment, starts_at: segment.starts_at + by })),
+});
+
 /** Room time of a segment's end, ms. */
 export const endOfSegment = (segment: Segment): number => segment.starts_at + segment.lasts;
 

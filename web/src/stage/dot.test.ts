@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { placeAt } from "../live/path";
 import { place } from "./dot";
-import { keyframes } from "./track";
+import { keyframes } from "../live/track";
 
 const shown = { segments: [{ starts_at: 0, lasts: 60_000, phase: 0, rate_from: 1, rate_to: 1 }] };
 const shape = { path: "across", sweep: "sine", width: 600, dot: 40 } as const;

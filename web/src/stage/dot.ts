@@ -3,7 +3,7 @@ import { placeAt } from "../live/path";
 import type { Path } from "../wire/Path";
 import type { Sweep } from "../wire/Sweep";
 import type { Timeline } from "../wire/Timeline";
-import { keyframes, Track } from "./track";
+import { keyframes, Track } from "../live/track";
 
 /** Where and how large; px. */
 export interface Shape {

@@ -6,7 +6,7 @@
 import { extremeAt } from "../live/path";
 import type { Timeline } from "../wire/Timeline";
 import type { Figure, Shape } from "./dot";
-import { keyframes, Track } from "./track";
+import { keyframes, Track } from "../live/track";
 
 /** The side that is filled at `phase`: from each extreme, where its tone sounds, to the next; none before the first. */
 export function sideAt(phase: number): "left" | "right" | undefined {

@@ -5,7 +5,8 @@
 import type { RoomClock } from "../live/clock";
 import { degreesOf, pxOf } from "../live/optics";
 import { widestPath } from "../live/path";
-import { endOf, phaseAt, rateAt, startOf } from "../live/timeline";
+import { endOf, phaseAt, rateAt, shifted, startOf } from "../live/timeline";
+import { PAST, REPLACE, WINDOW } from "../live/track";
 import type { Device } from "../wire/Device";
 import type { Ending } from "../wire/Ending";
 import type { Fact } from "../wire/Fact";
@@ -15,22 +16,16 @@ import type { Timeline } from "../wire/Timeline";
 import type { Buzz } from "./buzz";
 import type { Figure, Shape } from "./dot";
 import { Frames } from "./frames";
-import { eased, extremes, joined, resting, shifted } from "./shown";
+import { eased, extremes, joined, resting } from "./shown";
 import type { Tones } from "./tones";
 import { EASE, type Watchdog } from "./watchdog";
 
-/** A window is at most this long, ms. */
-const WINDOW = 1_600;
-/** It is replaced after this, ms. */
-const REPLACE = 400;
 /** Before it moves the dot rests for a second (`leeward_core::safety::REST_MS`) and the frames it takes to draw it, ms. */
 const REST = 1_100;
 /** The compositor takes up a new window within this, ms; until then old and new agree, unless they differ by less than anybody sees. */
 const LEAD = 50;
 /** Cycles worked in within LEAD, or gained by a change of rate in that time: of what a frame moves anyway a tenth at 1 Hz, four tenths at the least rate. */
 const SLIGHT = 0.002;
-/** A window starts so much in the past, ms: a frame that is drawn late still shows what was due at its own time. */
-const PAST = 100;
 /** `Showing` goes out so often, ms: with a new window, since to read back how far the screen has got costs the page a frame as well. */
 const SHOW = REPLACE;
 const SECOND = 1_000;

@@ -1,8 +1,8 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { endOf, phaseAt } from "../live/timeline";
+import { endOf, phaseAt, shifted } from "../live/timeline";
 import type { Timeline } from "../wire/Timeline";
-import { eased, extremes, joined, resting, shifted } from "./shown";
+import { eased, extremes, joined, resting } from "./shown";
 
 /** `cycles` at `rate` from `start`, with ramps of 1 s: a plain set as the server orders it. */
 function set(rate: number, cycles: number, start = 0): Timeline {

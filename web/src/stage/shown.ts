@@ -22,11 +22,6 @@ const HISTORY = 2_000;
 
 const rest = (starts_at: number, lasts: number, phase: number): Segment => ({ starts_at, lasts, phase, rate_from: 0, rate_to: 0 });
 
-/** The same timeline `by` ms later. */
-export const shifted = (timeline: Timeline, by: number): Timeline => ({
-  segments: timeline.segments.map((segment) => ({ ...segment, starts_at: segment.starts_at + by })),
-});
-
 /** At rest at the first phase of `ordered` until `until`. */
 export const resting = (ordered: Timeline, from: number, until: number): Timeline => ({
   segments: [rest(from, until - from, ordered.segments[0]?.phase ?? 0)],

@@ -3,8 +3,15 @@
  * a second. It goes on while this page's script is busy, and comes to rest by itself when the script
  * hangs, because the window ends.
  */
-import { phaseAt } from "../live/timeline";
+import { phaseAt } from "./timeline";
 import type { Timeline } from "../wire/Timeline";
+
+/** A window is at most this long, ms. */
+export const WINDOW = 1_600;
+/** It is replaced after this, ms. */
+export const REPLACE = 400;
+/** A window starts so much in the past, ms: a frame that is drawn late still shows what was due at its own time. */
+export const PAST = 100;
 
 /** ms between keyframes. */
 const KEYFRAME = 1000 / 60;
