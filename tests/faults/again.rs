@@ -11,7 +11,7 @@ use crate::full;
 use crate::samples::{Sample, sample};
 
 /// The routes that may be sent again.
-fn routes() -> Vec<Route> {
+pub fn routes() -> Vec<Route> {
     let repeated = |route: &Route| matches!(route.repeats, Some(Repeats::Keyed | Repeats::ByNature(_)));
     route_list().into_iter().filter(repeated).collect()
 }
