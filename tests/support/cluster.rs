@@ -125,7 +125,11 @@ fn postgres_user() -> Option<u32> {
         let said = Command::new("id").args(what).output().expect("id is there").stdout;
         String::from_utf8_lossy(&said).trim().parse::<u32>().ok()
     };
-    if id(&["-u"]) == Some(0) { Some(id(&["-u", "postgres"]).expect("there is a user postgres, since Postgres refuses root")) } else { None }
+    if id(&["-u"]) == Some(0) {
+        Some(id(&["-u", "postgres"]).expect("there is a user postgres, since Postgres refuses root"))
+    } else {
+        None
+    }
 }
 
 /// The folder of the newest server's programs, as `deploy/lib/postgres.sh` looks for it.
