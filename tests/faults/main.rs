@@ -20,8 +20,3 @@ mod samples;
 #[expect(dead_code, reason = "the tests over HTTP use the rest of it")]
 mod scene;
 mod stops;
-
-/// Whether all of it is to run, for minutes.
-fn full() -> bool {
-    std::env::var("LEEWARD_FAULTS").is_ok_and(|form| form == "full")
-}

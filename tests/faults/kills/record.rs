@@ -12,7 +12,7 @@ use super::desk::Desk;
 use super::line::Live;
 use super::stage::Stage;
 use super::writer::Written;
-use crate::figures::{figure, is_full};
+use crate::figures::figure;
 use crate::live_scene::Scene;
 
 async fn count(scene: &Scene, query: &str) -> i64 {
@@ -181,9 +181,6 @@ pub async fn compare(what: &str, kills: usize, scene: &Scene, written: &Written,
     assert_eq!(sent_away, (None, None), "both pages came back by themselves");
     assert!(written.kept.len() >= kills && found.stops > 0, "too little was done: {} entries, {} stops", written.kept.len(), found.stops);
     let Found { acknowledged, lost, doubled, contradictory, stops, unknown_stops } = &found;
-    if is_full() {
-        println!("      {what} {kills} times: {} entries acknowledged, sent again {} times", written.kept.len(), written.again);
-    }
     let wrong = lost.len() + doubled.len() + contradictory.len();
     let said = format!(
         "{} lost, {} doubled, {} contradictory{}",
@@ -192,7 +189,8 @@ pub async fn compare(what: &str, kills: usize, scene: &Scene, written: &Written,
         contradictory.len(),
         if wrong > 0 { format!(": {found:#?}") } else { String::new() }
     );
-    figure(&format!("{what} {kills} times: of {acknowledged} things acknowledged"), wrong == 0, &said, "0, 0, 0");
+    let of = format!("{acknowledged} things acknowledged, {} entries among them, sent again {} times", written.kept.len(), written.again);
+    figure(&format!("{what} {kills} times: of {of}"), wrong == 0, &said, "0, 0, 0");
     let said = format!("{} unknown {unknown_stops:?}", unknown_stops.len());
     figure(&format!("{what} {kills} times: of {stops} stops that a page showed"), unknown_stops.is_empty(), &said, "0 unknown");
 }
