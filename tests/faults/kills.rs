@@ -169,7 +169,8 @@ fn jitter(round: usize) -> Duration {
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_server_that_is_killed_again_and_again_loses_and_doubles_nothing() {
     let mut work = AtWork::begin(House::build().await).await;
-    let rounds = size(100, 5);
+    // With those of each third round 100 kills, or 6.
+    let rounds = size(75, 4);
     for round in 0..rounds {
         let moment = MOMENTS[round % MOMENTS.len()];
         work.work_up_to(moment, jitter(round)).await;
@@ -183,8 +184,7 @@ async fn a_server_that_is_killed_again_and_again_loses_and_doubles_nothing() {
             work.served.start_again();
         }
     }
-    let kills = rounds + rounds.div_ceil(3);
-    work.end("server killed", kills).await;
+    work.end("server killed", rounds + rounds.div_ceil(3)).await;
 }
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
