@@ -7,11 +7,11 @@ use leeward_tests::{Answer, House};
 use sqlx::AssertSqlSafe;
 use uuid::Uuid;
 
-use crate::full;
+use crate::figures::{figure, is_full};
 use crate::samples::{Sample, sample};
 
 /// The routes that may be sent again.
-fn routes() -> Vec<Route> {
+pub fn routes() -> Vec<Route> {
     let repeated = |route: &Route| matches!(route.repeats, Some(Repeats::Keyed | Repeats::ByNature(_)));
     route_list().into_iter().filter(repeated).collect()
 }
@@ -80,7 +80,7 @@ async fn a_commit_whose_answer_was_lost_is_found_again_when_it_is_sent_again() {
         let took = commits(&control) - before;
         let wanted = (shape(&first), effect(&control.scene.house).await);
         // Each of the commits that answering takes; in the short form the last, which holds the effect as a rule.
-        for commits in (0..took).rev().take(if full() { 8 } else { 1 }) {
+        for commits in (0..took).rev().take(if is_full() { 8 } else { 1 }) {
             let sent = sample(&route).await;
             assert!(answer_lost(&sent, commits).await, "{}: commit {commits} of {took}", route.path);
             lost += 1;
@@ -89,8 +89,8 @@ async fn a_commit_whose_answer_was_lost_is_found_again_when_it_is_sent_again() {
             assert_eq!(found, wanted, "{} after the answer to commit {commits} was lost: {}", route.path, again.body);
         }
     }
-    assert!(lost >= routes().len(), "{lost} answers were lost");
-    println!("PASS  sent again after a lost answer: {lost} of {lost} at {} routes have one effect and the first answer", routes().len());
+    let found = format!("{lost} of {lost} have one effect and the first answer");
+    figure(&format!("sent again after a lost answer, {} routes", routes().len()), lost >= routes().len(), &found, "each");
 }
 
 fn commits(sent: &Sample) -> u32 {

@@ -8,18 +8,15 @@ mod again;
 mod crowds;
 mod figures;
 mod hangs;
+mod kills;
 #[path = "../live/scene.rs"]
 #[expect(dead_code, reason = "the tests of the live room use the rest of it")]
 mod live_scene;
 #[path = "../live/page.rs"]
 mod page;
+mod rooms;
 mod samples;
 #[path = "../http/scene.rs"]
 #[expect(dead_code, reason = "the tests over HTTP use the rest of it")]
 mod scene;
 mod stops;
-
-/// Whether all of it is to run, for minutes.
-fn full() -> bool {
-    std::env::var("LEEWARD_FAULTS").is_ok_and(|form| form == "full")
-}

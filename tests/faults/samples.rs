@@ -19,6 +19,8 @@ pub struct Sample {
     pub scene: Scene,
     pub who: Browser,
     pub path: String,
+    /// The browser that has the seat, once somebody sits there.
+    pub seated: Option<Browser>,
     body: Body,
     key: Uuid,
 }
@@ -69,11 +71,12 @@ impl Sample {
         self.body = Body::Json(value);
     }
 
-    /// The client takes the seat; it, and its browser.
-    async fn seat(&self) -> (Uuid, Browser) {
+    /// The client takes the seat, or asks for it where it is taken; it, and its browser.
+    pub async fn seat(&mut self) -> (Uuid, Browser) {
         let (seat, token) = live::sit_down(&self.house().app, &self.scene.clinician.subject(), self.scene.session).await.unwrap();
         let mut browser = self.house().visitor();
         browser.cookies.insert(self.house().app.origin.seat_cookie(), token.reveal());
+        self.seated.get_or_insert_with(|| browser.clone());
         (seat, browser)
     }
 
@@ -137,7 +140,7 @@ pub async fn sample(route: &Route) -> Sample {
     let path = route.path.replace("{client}", &client.to_string()).replace("{target}", &target.to_string());
     let path = path.replace("{session}", &session.to_string());
     let key = new_id(&scene.house.app.world);
-    let mut sample = Sample { scene, who, path, body: Body::Form(Vec::new()), key };
+    let mut sample = Sample { scene, who, path, seated: None, body: Body::Form(Vec::new()), key };
     match route.path {
         path if path.starts_with("/clients") || path.starts_with("/rehearsal") => of_client(&mut sample, path).await,
         path if path.starts_with("/targets") => of_target(&mut sample, path).await,

@@ -18,7 +18,7 @@ use tokio_tungstenite::tungstenite::client::IntoClientRequest;
 use tokio_tungstenite::tungstenite::{Error, Message};
 use tokio_tungstenite::{MaybeTlsStream, WebSocketStream, connect_async};
 
-type Socket = WebSocketStream<MaybeTlsStream<tokio::net::TcpStream>>;
+pub type Socket = WebSocketStream<MaybeTlsStream<tokio::net::TcpStream>>;
 
 /// How long a test waits for anything.
 const PATIENCE: Duration = Duration::from_secs(8);
@@ -44,17 +44,22 @@ pub type Stage = Page<ToStage, FromStage>;
 
 /// Asks for a socket with exactly this Origin. The status when it is refused.
 pub async fn upgrade(browser: &Browser, house: &str, path: &str, origin: Option<&str>) -> Result<Socket, u16> {
-    let mut request = format!("{}{path}", house.replace("http", "ws")).into_client_request().unwrap();
+    match connect(browser, house, path, origin).await {
+        Ok(socket) => Ok(socket),
+        Err(Error::Http(response)) => Err(response.status().as_u16()),
+        Err(other) => panic!("the portal did not answer: {other}"),
+    }
+}
+
+/// The same where no answer at all is one.
+pub async fn connect(browser: &Browser, house: &str, path: &str, origin: Option<&str>) -> Result<Socket, Error> {
+    let mut request = format!("{}{path}", house.replace("http", "ws")).into_client_request()?;
     let headers = request.headers_mut();
     headers.insert("cookie", browser.cookie_header().parse().unwrap());
     if let Some(origin) = origin {
         headers.insert("origin", origin.parse().unwrap());
     }
-    match connect_async(request).await {
-        Ok((socket, _)) => Ok(socket),
-        Err(Error::Http(response)) => Err(response.status().as_u16()),
-        Err(other) => panic!("the portal did not answer: {other}"),
-    }
+    connect_async(request).await.map(|(socket, _)| socket)
 }
 
 impl<In: DeserializeOwned + Debug, Out: Serialize> Page<In, Out> {

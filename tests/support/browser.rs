@@ -112,6 +112,12 @@ impl Browser {
         self.send(request).await
     }
 
+    /// The same while the portal may be gone: `None` when no answer came.
+    pub async fn try_post_json(&mut self, path: &str, value: &impl serde::Serialize) -> Option<Answer> {
+        let request = self.own(path).header("accept", "application/json").header(once::HEADER, fresh_key()).json(value);
+        self.attempt(request).await.ok()
+    }
+
     /// A POST with exactly these headers and this body: for what no page of the portal would send.
     pub async fn post_raw(&mut self, path: &str, headers: &[(&str, &str)], body: &str) -> Answer {
         let mut request = self.http.post(self.url(path)).body(body.to_owned());
@@ -130,7 +136,11 @@ impl Browser {
     }
 
     async fn send(&mut self, request: reqwest::RequestBuilder) -> Answer {
-        let answer = request.header("cookie", self.cookie_header()).send().await.expect("the portal answers");
+        self.attempt(request).await.expect("the portal answers")
+    }
+
+    async fn attempt(&mut self, request: reqwest::RequestBuilder) -> Result<Answer, reqwest::Error> {
+        let answer = request.header("cookie", self.cookie_header()).send().await?;
         let headers: Vec<(String, String)> = answer
             .headers()
             .iter()
@@ -140,7 +150,7 @@ impl Browser {
             self.keep_cookie(value);
         }
         let location = headers.iter().find(|(name, _)| name == "location").map(|(_, value)| value.clone()).unwrap_or_default();
-        Answer { status: answer.status().as_u16(), location, headers, body: answer.text().await.expect("the body is text") }
+        Ok(Answer { status: answer.status().as_u16(), location, headers, body: answer.text().await? })
     }
 
     fn keep_cookie(&mut self, header: &str) {

@@ -16,6 +16,8 @@ use sqlx::{AssertSqlSafe, ConnectOptions, Connection, Executor, PgConnection, Pg
 #[derive(Clone)]
 pub struct TestDatabase {
     name: String,
+    /// The server it lies on, as a superuser.
+    server: PgConnectOptions,
     /// As a superuser: sees every row, for looking at what is really there.
     pub superuser: PgPool,
 }
@@ -28,23 +30,28 @@ fn server() -> PgConnectOptions {
 impl TestDatabase {
     /// A fresh one.
     pub async fn new() -> Self {
-        let template = template().await;
+        Self::on(server()).await
+    }
+
+    /// A fresh one on this server, as its superuser.
+    pub async fn on(server: PgConnectOptions) -> Self {
+        let template = template(&server).await;
+        Self::create(server, &format!("TEMPLATE {template}")).await
+    }
+
+    async fn create(server: PgConnectOptions, how: &str) -> Self {
         let world: World = Arc::new(Machine);
         let name = format!("leeward_test_{}", new_id(&world).simple());
-        let mut connection = PgConnection::connect_with(&server().database("postgres")).await.expect("the server answers");
-        run(&mut connection, format!("CREATE DATABASE {name} TEMPLATE {template} OWNER leeward_owner")).await;
-        Self::open(name).await
+        let mut connection = PgConnection::connect_with(&server.clone().database("postgres")).await.expect("the server answers");
+        run(&mut connection, format!("CREATE DATABASE {name} {how} OWNER leeward_owner")).await;
+        Self::open(name, server).await
     }
 
     /// One without anything in it.
     async fn empty() -> Self {
         // The roles come with the template.
-        template().await;
-        let world: World = Arc::new(Machine);
-        let name = format!("leeward_test_{}", new_id(&world).simple());
-        let mut connection = PgConnection::connect_with(&server().database("postgres")).await.expect("the server answers");
-        run(&mut connection, format!("CREATE DATABASE {name} OWNER leeward_owner")).await;
-        Self::open(name).await
+        template(&server()).await;
+        Self::create(server(), "").await
     }
 
     /// A practice as an earlier version left it: restored from this dump, then brought to this version's shape by its owner.
@@ -78,24 +85,25 @@ impl TestDatabase {
 
     /// The same database over connections of the present runtime: the old ones may hang on one that has ended.
     pub async fn reopened(&self) -> Self {
-        Self::open(self.name.clone()).await
+        Self::open(self.name.clone(), self.server.clone()).await
     }
 
-    async fn open(name: String) -> Self {
-        let superuser = PgPoolOptions::new().max_connections(2).connect_with(server().database(&name)).await.expect("the database answers");
-        Self { name, superuser }
+    async fn open(name: String, server: PgConnectOptions) -> Self {
+        let options = server.clone().database(&name);
+        let superuser = PgPoolOptions::new().max_connections(2).connect_with(options).await.expect("the database answers");
+        Self { name, server, superuser }
     }
 
     /// How the portal connects.
     #[must_use]
     pub fn app(&self) -> PgConnectOptions {
-        server().username("leeward_app").database(&self.name)
+        self.server.clone().username("leeward_app").database(&self.name)
     }
 
     /// As the owner of the tables: for what the command line does.
     #[must_use]
     pub fn owner(&self) -> PgConnectOptions {
-        server().username("leeward_owner").database(&self.name)
+        self.server.clone().username("leeward_owner").database(&self.name)
     }
 
     /// All of it as SQL, as a backup holds it.
@@ -108,7 +116,7 @@ impl TestDatabase {
 
     /// One of Postgres' own programs, as a superuser of the tests' server.
     fn client(&self, program: &str) -> Command {
-        let server = server();
+        let server = &self.server;
         let host = server.get_socket().map_or_else(|| server.get_host().to_owned(), |folder| folder.display().to_string());
         let mut command = Command::new(program);
         command.args(["--host", &host, "--port", &server.get_port().to_string(), "--username", server.get_username()]);
@@ -122,14 +130,14 @@ async fn run(connection: &mut PgConnection, statement: String) {
 }
 
 /// The migrated template of this set of migrations, made by whichever test comes first.
-async fn template() -> String {
+async fn template(server: &PgConnectOptions) -> String {
     let mut digest = Sha256::new();
     for migration in MIGRATIONS.iter() {
         digest.update(&migration.checksum);
     }
     let hash: String = digest.finalize().iter().take(6).map(|byte| format!("{byte:02x}")).collect();
     let name = format!("leeward_template_{hash}");
-    let mut connection = PgConnection::connect_with(&server().database("postgres")).await.expect("the server answers");
+    let mut connection = PgConnection::connect_with(&server.clone().database("postgres")).await.expect("the server answers");
     run(&mut connection, "SELECT pg_advisory_lock(7230001)".into()).await;
     let there: bool = sqlx::query_scalar("SELECT EXISTS (SELECT FROM pg_database WHERE datname = $1)")
         .bind(&name)
@@ -137,13 +145,13 @@ async fn template() -> String {
         .await
         .expect("the catalogue can be read");
     if !there {
-        make_template(&mut connection, &name).await;
+        make_template(&mut connection, server, &name).await;
     }
     run(&mut connection, "SELECT pg_advisory_unlock(7230001)".into()).await;
     name
 }
 
-async fn make_template(connection: &mut PgConnection, name: &str) {
+async fn make_template(connection: &mut PgConnection, server: &PgConnectOptions, name: &str) {
     run(
         connection,
         "DO $$ BEGIN CREATE ROLE leeward_owner LOGIN CREATEROLE; EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL; END $$"
@@ -152,7 +160,7 @@ async fn make_template(connection: &mut PgConnection, name: &str) {
     .await;
     run(connection, format!("DROP DATABASE IF EXISTS {name}_making WITH (FORCE)")).await;
     run(connection, format!("CREATE DATABASE {name}_making OWNER leeward_owner")).await;
-    let owner = server().username("leeward_owner").database(&format!("{name}_making"));
+    let owner = server.clone().username("leeward_owner").database(&format!("{name}_making"));
     migrate(owner.to_url_lossy().as_str()).await.expect("the migrations run as the owner");
     run(connection, format!("ALTER DATABASE {name}_making RENAME TO {name}")).await;
 }

@@ -11,6 +11,7 @@ use leeward::ids::{Token, new_id};
 use leeward::key_check;
 use leeward::seal::PracticeKey;
 use leeward::signin::Role;
+use sqlx::postgres::PgConnectOptions;
 use sqlx::{Connection, PgConnection};
 use uuid::Uuid;
 
@@ -35,7 +36,13 @@ pub struct House {
 /// The practice's key in tests, and of the dumps under `tests/dumps`.
 #[must_use]
 pub fn key() -> PracticeKey {
-    PracticeKey::parse(&"5a".repeat(32)).expect("64 digits")
+    PracticeKey::parse(&key_digits()).expect("64 digits")
+}
+
+/// The same as a key file holds it.
+#[must_use]
+pub fn key_digits() -> String {
+    "5a".repeat(32)
 }
 
 impl House {
@@ -54,6 +61,11 @@ impl House {
         let database = TestDatabase::new().await;
         let wire = Wire::before(&database.app());
         Self::on(database, Arc::default(), true, Some(wire)).await
+    }
+
+    /// A fresh practice on a server of the test's own.
+    pub async fn build_on(server: PgConnectOptions) -> Self {
+        Self::on(TestDatabase::on(server).await, Arc::default(), false, None).await
     }
 
     /// A practice that an earlier version kept, opened by this one. See [`TestDatabase::from_dump`].

@@ -6,6 +6,7 @@
 #![expect(clippy::expect_used, clippy::missing_panics_doc, reason = "a test that cannot set up must fail loudly")]
 
 mod browser;
+mod cluster;
 mod database;
 mod device;
 mod house;
@@ -15,9 +16,10 @@ mod wire;
 mod world;
 
 pub use browser::{Answer, Browser};
+pub use cluster::Cluster;
 pub use database::TestDatabase;
 pub use device::device;
-pub use house::{House, key};
+pub use house::{House, key, key_digits};
 pub use sealed::{SEALED, open_all};
 pub use served::Served;
 pub use wire::Wire;

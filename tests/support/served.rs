@@ -9,13 +9,15 @@ use leeward::clock::{Machine, Surroundings};
 use sqlx::ConnectOptions;
 use sqlx::postgres::PgConnectOptions;
 
-use crate::{Browser, House};
+use crate::{Browser, House, key_digits};
 
 /// `leeward serve`, running. Dropped, it is killed.
 pub struct Served {
     /// Where it is reached.
     pub origin: String,
     port: u16,
+    program: String,
+    database: PgConnectOptions,
     child: Child,
 }
 
@@ -45,29 +47,28 @@ impl Served {
     }
 
     /// Starts `program` on the database that `database` leads to; one proxy in front of it is believed.
-    ///
-    /// # Panics
-    /// When it does not come up.
-    #[must_use]
     fn start(program: &str, database: &PgConnectOptions) -> Self {
         let port = TcpListener::bind("127.0.0.1:0").and_then(|free| free.local_addr()).expect("a free port").port();
         let origin = format!("http://localhost:{port}");
-        let key = std::env::temp_dir().join(format!("leeward-key-{port}"));
-        std::fs::write(&key, "5a".repeat(32)).expect("a key file");
-        let mut child = Command::new(program)
-            .arg("serve")
-            .args(["--origin", &origin, "--listen", &format!("127.0.0.1:{port}"), "--proxies", "1"])
-            .env("LEEWARD_DATABASE_URL", database.to_url_lossy().as_str())
-            .env("LEEWARD_KEY_FILE", &key)
-            .env("LEEWARD_LOG", "error")
-            .stdout(Stdio::piped())
-            .spawn()
-            .expect("the program starts");
-        let mut said = String::new();
-        BufReader::new(child.stdout.take().expect("piped")).read_line(&mut said).expect("it says something");
-        let _ = std::fs::remove_file(key);
-        assert!(said.starts_with("ready on"), "the program did not come up: {said}");
-        Self { origin, port, child }
+        let child = launch(program, database, port);
+        Self { origin, port, program: program.to_owned(), database: database.clone(), child }
+    }
+
+    /// SIGKILL, as when the machine's memory runs out: it writes nothing more and says nothing more.
+    ///
+    /// # Panics
+    /// When it cannot be sent.
+    pub fn kill(&mut self) {
+        self.child.kill().expect("it can be killed");
+        self.child.wait().expect("it is our child");
+    }
+
+    /// Starts it anew in the same place, as systemd does.
+    ///
+    /// # Panics
+    /// When it does not come up.
+    pub fn start_again(&mut self) {
+        self.child = launch(&self.program, &self.database, self.port);
     }
 
     /// What it holds in memory, MiB (proc(5): VmRSS).
@@ -108,4 +109,23 @@ impl Drop for Served {
         let _ = self.child.kill();
         let _ = self.child.wait();
     }
+}
+
+fn launch(program: &str, database: &PgConnectOptions, port: u16) -> Child {
+    let key = std::env::temp_dir().join(format!("leeward-key-{port}"));
+    std::fs::write(&key, key_digits()).expect("a key file");
+    let mut child = Command::new(program)
+        .arg("serve")
+        .args(["--origin", &format!("http://localhost:{port}"), "--listen", &format!("127.0.0.1:{port}"), "--proxies", "1"])
+        .env("LEEWARD_DATABASE_URL", database.to_url_lossy().as_str())
+        .env("LEEWARD_KEY_FILE", &key)
+        .env("LEEWARD_LOG", "error")
+        .stdout(Stdio::piped())
+        .spawn()
+        .expect("the program starts");
+    let mut said = String::new();
+    BufReader::new(child.stdout.take().expect("piped")).read_line(&mut said).expect("it says something");
+    let _ = std::fs::remove_file(key);
+    assert!(said.starts_with("ready on"), "the program did not come up: {said}");
+    child
 }

@@ -10,6 +10,7 @@ import type { Plan } from "../wire/Plan";
 import type { Preset } from "../wire/Preset";
 import type { RoomState } from "../wire/RoomState";
 import type { SessionLog } from "../wire/SessionLog";
+import type { SetView } from "../wire/SetView";
 import type { Showing } from "../wire/Showing";
 import type { ToDesk } from "../wire/ToDesk";
 import type { Problem, Queue } from "./entries";
@@ -84,6 +85,8 @@ export interface DeskState {
   /** The socket to the server; `synced`: a view has come over it since it opened. */
   line: { open: boolean; synced: boolean; heardAt: number };
   view: DeskView | null;
+  /** What rooms that are gone showed last, to be handed back to those that come. */
+  gone: readonly SetView[];
   /** When the present state word began. */
   stateSince: number;
   showing: { reading: Showing; heardAt: number } | null;
@@ -133,7 +136,7 @@ export const EMPTY_LOG: SessionLog = { sets: [], entries: [], start: { sud: null
 /** The desk before anything was heard. */
 export function freshDesk(now: number): DeskState {
   return {
-    line: { open: false, synced: false, heardAt: now }, view: null, stateSince: now, showing: null, stoppedAt: -Infinity,
+    line: { open: false, synced: false, heardAt: now }, view: null, gone: [], stateSince: now, showing: null, stoppedAt: -Infinity,
     pending: [], nextOrder: 1, wanted: null, earlierPlans: [], lastStep: null, taps: [], notice: null,
     focus: { here: true, since: -Infinity }, shortcuts: true, preview: true, armed: null, lower: "log", presets: [], wordsFor: undefined,
     queue: [], log: EMPTY_LOG, logRead: false, logIs: "due", logDue: now, sentAway: false, reload: false,

@@ -106,7 +106,7 @@ test("a stop without a line waits and goes first thing, with the new epoch and t
   assert.deepEqual(commands[0], { kind: "send", message: { type: "order", epoch: 2, id: 1, order: { kind: "stop" } } });
 });
 
-test("what a room that is gone had shown last is handed back to the next one, once", () => {
+test("what a room that is gone had shown last is handed back to each one after it: the next may go as well", () => {
   const stopped = aSet({ ended: "stopped_by_client" });
   const desk = Desk.with(aView({ state: "stopped_by_client", set: stopped, epoch: 1 }));
   const again = (epoch: number): Command[] => {
@@ -116,8 +116,16 @@ test("what a room that is gone had shown last is handed back to the next one, on
   };
   assert.deepEqual(again(1), [], "the same room");
   desk.sees({ set: stopped, epoch: 1, seq: 10 });
-  assert.deepEqual(again(2), [{ kind: "send", message: { type: "hand_back", set: stopped } }]);
-  assert.deepEqual(again(3), [], "nothing that the room before this one had shown");
+  const back = { kind: "send", message: { type: "hand_back", set: stopped } };
+  assert.deepEqual(again(2), [back]);
+  assert.deepEqual(again(2), [], "the same room has it already");
+  assert.deepEqual(again(3), [back], "the second may not have written it down either");
+  const later = Array.from({ length: 9 }, (_, i) => aSet({ id: `later ${i}` }));
+  for (const [i, set] of later.entries()) {
+    desk.sees({ set, epoch: 3 + i, seq: 10 });
+    again(4 + i);
+  }
+  assert.deepEqual(again(99).map((command) => (command as Extract<Command, { kind: "send" }>).message), later.slice(1).map((set) => ({ type: "hand_back", set })), "the latest eight");
 });
 
 test("a start that broke with the line is never sent again, and said so", () => {

@@ -1,5 +1,6 @@
 // The desk's one rule book: (state, event, now) -> (state, commands). No DOM, no clock, no randomness.
 import type { DeskView } from "../wire/DeskView";
+import type { SetView } from "../wire/SetView";
 import type { Showing } from "../wire/Showing";
 import type { ToDesk } from "../wire/ToDesk";
 import { failed, hurry, kept } from "./entries";
@@ -13,6 +14,8 @@ import { arm, editAgain, mark, nextMoment, pump, putBack, rate, saveWords, sendA
 /** After a set the evidence needs a moment to arrive before the log is worth reading again, ms. */
 const EVIDENCE_TAKES = 1500;
 const LOG_RETRY = 3000;
+/** So many sets of rooms that are gone are handed back. What is older was handed back that often. */
+const HANDED_BACK = 8;
 
 const isOlder = (view: DeskView, known: DeskView | null): boolean =>
   known !== null && (view.epoch < known.epoch || (view.epoch === known.epoch && view.seq < known.seq));
@@ -59,14 +62,22 @@ function hearView(state: DeskState, view: DeskView, now: number): Step {
   const entered = settleWanted(recordSet(enterState(state, view, now), view, now), view);
   const next = { ...entered, view };
   if (state.line.synced) return unchanged(next);
-  const step = resendAfterBreak({ ...next, line: { ...next.line, synced: true } }, view, now);
-  return { ...step, commands: [...step.commands, ...handBack(state.view, view)] };
+  const anew = { ...next, gone: goneSets(state, view), line: { ...next.line, synced: true } };
+  const step = resendAfterBreak(anew, view, now);
+  return { ...step, commands: [...step.commands, ...handBack(state.view, anew.gone, view)] };
 }
 
-/** The room before this one may have gone before it had written down what it showed here last. */
-function handBack(before: DeskView | null, view: DeskView): Command[] {
-  if (before === null || before.set === null || before.epoch === view.epoch || view.state === "closed") return [];
-  return [{ kind: "send", message: { type: "hand_back", set: before.set } }];
+const isAnew = (before: DeskView | null, view: DeskView): boolean => before !== null && before.epoch !== view.epoch;
+
+/** What rooms that are gone showed here last, the latest at the end. */
+function goneSets({ view: before, gone }: DeskState, view: DeskView): readonly SetView[] {
+  return before?.set && isAnew(before, view) ? [...gone, before.set].slice(-HANDED_BACK) : gone;
+}
+
+/** A room may go before it has written down what it showed, and so may the next one, with what was handed back to it. */
+function handBack(before: DeskView | null, gone: readonly SetView[], view: DeskView): Command[] {
+  if (!isAnew(before, view) || view.state === "closed") return [];
+  return gone.map((set) => ({ kind: "send", message: { type: "hand_back", set } }));
 }
 
 function hearShowing(state: DeskState, reading: Showing, now: number): DeskState {
