@@ -3,7 +3,7 @@
 -- PostgreSQL database dump
 --
 
-\restrict fR1KzvNnrP5uUPd6w4r1ik5bqPqkvUW6vTP43lYjYpZ6EBQXVUaDwBq1DnMakKd
+\restrict mBIOY4xproxd1BCHe7CKGQlyNZWuPgSAsvTqt5SPxrNec78hw66O2jmnWcrYmcg
 
 -- Dumped from database version 15.18 (Debian 15.18-0+deb12u1)
 -- Dumped by pg_dump version 15.18 (Debian 15.18-0+deb12u1)
@@ -389,6 +389,60 @@ END $$;
 ALTER FUNCTION access.keep_gate() OWNER TO leeward_owner;
 
 --
+-- Name: keep_key_check(integer, bytea); Type: FUNCTION; Schema: access; Owner: leeward_owner
+--
+
+CREATE FUNCTION access.keep_key_check(which integer, fresh bytea) RETURNS bytea
+    LANGUAGE plpgsql SECURITY DEFINER
+    SET search_path TO 'pg_catalog', 'pg_temp'
+    AS $$
+BEGIN
+  INSERT INTO access.key_check VALUES (which, fresh) ON CONFLICT DO NOTHING;
+  RETURN (SELECT sealed FROM access.key_check WHERE key_id = which);
+END $$;
+
+
+ALTER FUNCTION access.keep_key_check(which integer, fresh bytea) OWNER TO leeward_owner;
+
+--
+-- Name: key_check(integer); Type: FUNCTION; Schema: access; Owner: leeward_owner
+--
+
+CREATE FUNCTION access.key_check(which integer) RETURNS bytea
+    LANGUAGE sql STABLE SECURITY DEFINER
+    SET search_path TO 'pg_catalog', 'pg_temp'
+    AS $$ SELECT sealed FROM access.key_check WHERE key_id = which $$;
+
+
+ALTER FUNCTION access.key_check(which integer) OWNER TO leeward_owner;
+
+--
+-- Name: keys_in_use(); Type: FUNCTION; Schema: access; Owner: leeward_owner
+--
+
+CREATE FUNCTION access.keys_in_use() RETURNS SETOF integer
+    LANGUAGE sql STABLE SECURITY DEFINER
+    SET search_path TO 'pg_catalog', 'pg_temp'
+    AS $$ SELECT key_id FROM public.client_key UNION SELECT key_id FROM access.key_check $$;
+
+
+ALTER FUNCTION access.keys_in_use() OWNER TO leeward_owner;
+
+--
+-- Name: keys_to_try(integer); Type: FUNCTION; Schema: access; Owner: leeward_owner
+--
+
+CREATE FUNCTION access.keys_to_try(which integer) RETURNS TABLE(client_id uuid, wrapped bytea)
+    LANGUAGE sql STABLE SECURITY DEFINER
+    SET search_path TO 'pg_catalog', 'pg_temp'
+    AS $$
+  SELECT k.client_id, k.wrapped FROM public.client_key k
+  WHERE k.key_id = which AND NOT EXISTS (SELECT FROM access.key_check c WHERE c.key_id = which) LIMIT 8 $$;
+
+
+ALTER FUNCTION access.keys_to_try(which integer) OWNER TO leeward_owner;
+
+--
 -- Name: kind(); Type: FUNCTION; Schema: access; Owner: leeward_owner
 --
 
@@ -509,12 +563,12 @@ ALTER FUNCTION access.mint_link(link_id uuid, hash bytea, which uuid, until time
 
 CREATE FUNCTION access.my_clients() RETURNS SETOF uuid
     LANGUAGE plpgsql STABLE SECURITY DEFINER
-    SET search_path TO ''
+    SET search_path TO 'pg_catalog', 'pg_temp'
     AS $$
-DECLARE who uuid := access.me(); at timestamptz := access.now();
+DECLARE who uuid := access.me();
 BEGIN
   IF who IS NULL THEN RETURN; END IF;
-  RETURN QUERY SELECT client_id FROM access.care_link WHERE member_id = who AND since <= at AND (until IS NULL OR until > at);
+  RETURN QUERY SELECT client_id FROM access.care_link WHERE member_id = who AND until IS NULL;
 END $$;
 
 
@@ -871,6 +925,63 @@ END $$;
 ALTER FUNCTION access.take_on_rehearsal(link_id uuid, client uuid) OWNER TO leeward_owner;
 
 --
+-- Name: tidy(); Type: FUNCTION; Schema: access; Owner: leeward_owner
+--
+
+CREATE FUNCTION access.tidy(OUT signins bigint, OUT invitations bigint, OUT ceremonies bigint, OUT seats bigint, OUT links bigint, OUT room_tokens bigint, OUT request_keys bigint, OUT rehearsals uuid[]) RETURNS record
+    LANGUAGE plpgsql SECURITY DEFINER
+    SET search_path TO 'pg_catalog', 'pg_temp'
+    AS $$
+DECLARE
+  at constant timestamptz := least(access.now(), clock_timestamp());
+  -- Who was signed in where, and who was let in by whom, can still be asked when a misuse comes to light.
+  sign_in_kept constant interval := '30 days';
+  -- A page that was left open overnight still learns that its session is over, rather than that it never was.
+  seat_kept constant interval := '1 day';
+  -- A tab that was left open over a holiday may send its last entry again and must not add it twice.
+  request_kept constant interval := '30 days';
+  -- Nobody rehearses for a day; what is still open then was forgotten.
+  rehearsal_lasts constant interval := '1 day';
+  ended record;
+BEGIN
+  DELETE FROM access.signin
+  WHERE least(ends_at, closed_at, seen_at + interval '30 minutes') < at - sign_in_kept; -- least passes over NULL
+  GET DIAGNOSTICS signins = ROW_COUNT;
+  DELETE FROM access.invitation WHERE least(ends_at, spent_at) < at - sign_in_kept;
+  GET DIAGNOSTICS invitations = ROW_COUNT;
+  -- These two open nothing once their time is over, and nobody asks about them.
+  DELETE FROM access.ceremony WHERE ends_at < at;
+  GET DIAGNOSTICS ceremonies = ROW_COUNT;
+  DELETE FROM access.room_token WHERE ends_at < at;
+  GET DIAGNOSTICS room_tokens = ROW_COUNT;
+
+  rehearsals := '{}';
+  FOR ended IN
+    UPDATE public.session SET ended_at = at, version = version + 1
+    WHERE ended_at IS NULL AND opened_at < at - rehearsal_lasts AND client_id IN (SELECT r.client_id FROM access.rehearsal r)
+    RETURNING id, client_id
+  LOOP
+    PERFORM access.audit('rehearsal.end', ended.client_id, ended.id);
+    rehearsals := rehearsals || ended.id;
+  END LOOP;
+
+  DELETE FROM access.seat s USING access.gate g WHERE g.session_id = s.session_id AND g.ended_at < at - seat_kept;
+  GET DIAGNOSTICS seats = ROW_COUNT;
+  -- A link carries its code. One that is over stays while a seat that was taken through it does.
+  DELETE FROM access.join_link l
+  WHERE NOT EXISTS (SELECT FROM access.seat s WHERE s.link_id = l.id)
+    AND (least(l.ends_at, l.revoked_at) < at - seat_kept
+      OR EXISTS (SELECT FROM access.gate g WHERE g.session_id = l.session_id AND g.ended_at < at - seat_kept));
+  GET DIAGNOSTICS links = ROW_COUNT;
+
+  DELETE FROM access.request_key WHERE kept_at < at - request_kept;
+  GET DIAGNOSTICS request_keys = ROW_COUNT;
+END $$;
+
+
+ALTER FUNCTION access.tidy(OUT signins bigint, OUT invitations bigint, OUT ceremonies bigint, OUT seats bigint, OUT links bigint, OUT room_tokens bigint, OUT request_keys bigint, OUT rehearsals uuid[]) OWNER TO leeward_owner;
+
+--
 -- Name: token_hash(); Type: FUNCTION; Schema: access; Owner: leeward_owner
 --
 
@@ -1074,6 +1185,19 @@ CREATE TABLE access.join_link (
 
 
 ALTER TABLE access.join_link OWNER TO leeward_owner;
+
+--
+-- Name: key_check; Type: TABLE; Schema: access; Owner: leeward_owner
+--
+
+CREATE TABLE access.key_check (
+    key_id integer NOT NULL,
+    sealed bytea NOT NULL,
+    CONSTRAINT key_check_sealed_check CHECK (((length(sealed) >= 30) AND (length(sealed) <= 200)))
+);
+
+
+ALTER TABLE access.key_check OWNER TO leeward_owner;
 
 --
 -- Name: member; Type: TABLE; Schema: access; Owner: leeward_owner
@@ -1795,7 +1919,7 @@ ALTER TABLE public.target_words OWNER TO leeward_owner;
 --
 
 COPY access.audit_head (singleton, seq, hash) FROM stdin;
-t	33	\\x1936522cd9885eda67946fa24318caa2bd34f219ad32b3d8d42dbf207615df9e
+t	33	\\xc51126a7dbaa1d4df4477711ca245f93eac6e8c16d2c2393a5bd76082d8f7656
 \.
 
 
@@ -1804,9 +1928,9 @@ t	33	\\x1936522cd9885eda67946fa24318caa2bd34f219ad32b3d8d42dbf207615df9e
 --
 
 COPY access.care_link (id, member_id, client_id, since, until) FROM stdin;
-33058ebd-fcbd-4c11-8af3-dea6dd608140	50e5ab00-5676-4de8-94f9-3fcbba1217c5	a3634349-f1ab-451c-a3fc-d51781da3270	2026-03-03 09:00:00+00	\N
-1958aefd-2a78-4f02-b506-b072d9569625	50e5ab00-5676-4de8-94f9-3fcbba1217c5	5397fb3d-c001-4bad-9466-140a0d05b439	2026-03-10 09:04:08+00	\N
-16e6a6a9-55eb-47c0-bad4-749987a5e932	50e5ab00-5676-4de8-94f9-3fcbba1217c5	e5b37240-7306-43c5-94a8-6c4209dd57a5	2026-03-10 09:04:08+00	\N
+d68eec04-f885-4006-978b-296652947c14	58001551-c2ac-434e-90c2-d846c4ae9345	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	2026-03-03 09:00:00+00	\N
+fa72fc6b-0c29-4fbe-9adb-e6dc93fe6353	58001551-c2ac-434e-90c2-d846c4ae9345	85ca4149-84b5-4f74-9083-726814e25573	2026-03-10 09:04:08+00	\N
+873c6e83-09cb-4908-b21c-c3eb3972a4e0	58001551-c2ac-434e-90c2-d846c4ae9345	a44916f8-f5c0-4f56-b042-55288f38e6d6	2026-03-10 09:04:08+00	\N
 \.
 
 
@@ -1823,9 +1947,9 @@ COPY access.ceremony (token_hash, state, ends_at) FROM stdin;
 --
 
 COPY access.gate (session_id, client_id, ended_at) FROM stdin;
-25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	2026-03-03 09:04:08+00
-02d7c9c3-5da8-4b31-96de-4f53706dbd2c	a3634349-f1ab-451c-a3fc-d51781da3270	\N
-ddb73e23-3c61-4fd3-96a6-d24b0b686bd0	5397fb3d-c001-4bad-9466-140a0d05b439	\N
+56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	2026-03-03 09:04:08+00
+979368a6-5468-47b4-b41e-7c97b5f5ed82	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	\N
+00585b59-75dd-427a-92b1-ebafdae53aca	85ca4149-84b5-4f74-9083-726814e25573	\N
 \.
 
 
@@ -1834,7 +1958,7 @@ ddb73e23-3c61-4fd3-96a6-d24b0b686bd0	5397fb3d-c001-4bad-9466-140a0d05b439	\N
 --
 
 COPY access.invitation (token_hash, member_id, name, roles, made_by, made_at, ends_at, spent_at) FROM stdin;
-\\xbbce20cea7a5587e390a00e17913603ab5d83767e0bcc962312c2e26c9265980	\N	Somebody New	{lead}	6dc9d45e-0598-4a77-8c73-b96c258804f8	2026-03-03 09:01:00+00	2026-03-06 09:01:00+00	\N
+\\xa595719cb713d4c6ce8fc6394104b25fabf880acbdec999119815b1baf0d6695	\N	Somebody New	{lead}	617c91a8-063f-48e7-b5ca-ea1b382bdf72	2026-03-03 09:01:00+00	2026-03-06 09:01:00+00	\N
 \.
 
 
@@ -1843,7 +1967,16 @@ COPY access.invitation (token_hash, member_id, name, roles, made_by, made_at, en
 --
 
 COPY access.join_link (id, token_hash, session_id, made_at, ends_at, revoked_at, code_phc, code_ends_at, code_tries, code_spent_at) FROM stdin;
-2b1d6df6-dc86-4be6-ba2c-92d86bc75d7d	\\x1e7098e074d85a6f2d217feb48c97c3e71f652acd725605924c5410392ce1775	02d7c9c3-5da8-4b31-96de-4f53706dbd2c	2026-03-10 09:04:08+00	2026-03-10 13:04:08+00	\N	$argon2id$v=19$m=19456,t=2,p=1$qirm7HNEbIc8quT/TNlzWQ$Y9nJoOjO/fcCgRIFuv1IcihR7wgxUFrNXdWoQtPAp6Y	2026-03-10 09:14:08+00	1	2026-03-10 09:04:08+00
+d2d5117e-2558-41ba-b23b-85d5af74b4cc	\\x314a4205309808af5cf81cf6542f3eaf6c4d0d6e85d9dff9af8fa801a55bd8e1	979368a6-5468-47b4-b41e-7c97b5f5ed82	2026-03-10 09:04:08+00	2026-03-10 13:04:08+00	\N	$argon2id$v=19$m=19456,t=2,p=1$ejopTKzOVAv/f3144uz0PA$H5J/yudNYqegUSdmV+L6quO4v7z356niv7fLuS5mcwg	2026-03-10 09:14:08+00	1	2026-03-10 09:04:08+00
+\.
+
+
+--
+-- Data for Name: key_check; Type: TABLE DATA; Schema: access; Owner: leeward_owner
+--
+
+COPY access.key_check (key_id, sealed) FROM stdin;
+1	\\x01c79a95bab2ae146ca03b88f4836d2416fc9a84a9b0206bb1eb9b33b9179292a465a2c294ca99b3216d143bfa19
 \.
 
 
@@ -1852,9 +1985,9 @@ COPY access.join_link (id, token_hash, session_id, made_at, ends_at, revoked_at,
 --
 
 COPY access.member (id, name, roles, joined_at, left_at) FROM stdin;
-50e5ab00-5676-4de8-94f9-3fcbba1217c5	Member 50e5ab	{clinician}	2026-03-03 09:00:00+00	\N
-b50fb84e-547e-4d97-9cca-3d10008cbba8	Member b50fb8	{lead}	2026-03-03 09:01:00+00	\N
-6dc9d45e-0598-4a77-8c73-b96c258804f8	Member 6dc9d4	{administrator}	2026-03-03 09:01:00+00	\N
+58001551-c2ac-434e-90c2-d846c4ae9345	Member 580015	{clinician}	2026-03-03 09:00:00+00	\N
+db32d845-b80f-423e-b089-dcbd28db9cc4	Member db32d8	{lead}	2026-03-03 09:01:00+00	\N
+617c91a8-063f-48e7-b5ca-ea1b382bdf72	Member 617c91	{administrator}	2026-03-03 09:01:00+00	\N
 \.
 
 
@@ -1871,7 +2004,7 @@ COPY access.passkey (id, member_id, credential_id, passkey, label, added_at, use
 --
 
 COPY access.rehearsal (member_id, client_id) FROM stdin;
-50e5ab00-5676-4de8-94f9-3fcbba1217c5	5397fb3d-c001-4bad-9466-140a0d05b439
+58001551-c2ac-434e-90c2-d846c4ae9345	85ca4149-84b5-4f74-9083-726814e25573
 \.
 
 
@@ -1880,19 +2013,19 @@ COPY access.rehearsal (member_id, client_id) FROM stdin;
 --
 
 COPY access.request_key (member_id, key, act, body, answer, kept_at) FROM stdin;
-6dc9d45e-0598-4a77-8c73-b96c258804f8	70c2245b-b910-88be-5506-4e8325eee3a1	member.invite	\\xe2363b47c16ec24771f466dcafefd75b082e8e3016e2f9e70ec7728212875a63	{"json":"2026-03-06T09:01:00Z"}	2026-03-03 09:01:00+00
-50e5ab00-5676-4de8-94f9-3fcbba1217c5	5488dae7-9fb6-488a-cf27-d146a5311a92	preset.create	\\x67f8aa3b84c8869b415acfe4c1f6e316f15397a9a65a578df07867f203fe5edd	{"see":"/presets"}	2026-03-03 09:01:00+00
-50e5ab00-5676-4de8-94f9-3fcbba1217c5	dc05b623-740f-63a7-a0d0-7ce3235b55a6	preset.create	\\x953d427bf0820728e80909e2230864766d0a7b14539231a9a15be4eec05db0a0	{"see":"/presets"}	2026-03-03 09:01:00+00
-50e5ab00-5676-4de8-94f9-3fcbba1217c5	3fe94937-de74-66bb-d3e2-a99a2d9a1967	preset.put_away	\\x7d4f828a583b92a24935f7fa152dfed5f6a19b69aa3c05c9abcdcda703bd04d5	{"see":"/presets"}	2026-03-03 09:01:00+00
-50e5ab00-5676-4de8-94f9-3fcbba1217c5	6fe36268-b253-94b9-b1b3-1f81a1fa7a35	client.change	\\xc70acaf2e505d55bdfc378b96f53987b1bf2c7d5cb10b1e3486b3a3e09b72d10	{"see":"/clients/a3634349-f1ab-451c-a3fc-d51781da3270"}	2026-03-03 09:01:00+00
-50e5ab00-5676-4de8-94f9-3fcbba1217c5	8ade730d-3c92-664c-2a52-f4abd6a9ea34	comfort.change	\\xcdf68b7f9738e1cc63937dde20bd88482de3684c3b17c2d058b282ed2688f9fa	{"see":"/clients/a3634349-f1ab-451c-a3fc-d51781da3270"}	2026-03-03 09:01:00+00
-50e5ab00-5676-4de8-94f9-3fcbba1217c5	eb65df37-2dda-143e-a091-eb2a32be3a3b	target.change	\\x605fe58e9ab21e948530f42eb2ceb51b9a5189c05075ea3a2434b4c8770a2fde	{"see":"/targets/ea9692ee-ab6b-460a-954c-9c0f47a83562"}	2026-03-03 09:02:00+00
-50e5ab00-5676-4de8-94f9-3fcbba1217c5	e78bf3a4-aa12-0367-557f-753af8b399e1	target.change	\\x24a2471c29bc7aa823744456a730b641c7d5ce1b5ec5a6fd75079231148dd412	{"see":"/targets/ea9692ee-ab6b-460a-954c-9c0f47a83562"}	2026-03-03 09:02:00+00
-50e5ab00-5676-4de8-94f9-3fcbba1217c5	b703c9c8-9c22-2dad-7c04-cca6b595f834	session.close	\\x19a8fcab46aa0c8f81415a43db34c22cf6115c7eb3d689befb6d8fef5f12881b	{"see":"/sessions/25de9ab6-41d8-4f36-b5eb-5d0207267f70"}	2026-03-03 09:04:08+00
-50e5ab00-5676-4de8-94f9-3fcbba1217c5	65df6824-e052-3c7b-e431-2dae08c4ba17	session.note.save	\\xd4c7e7611f7a25059bfc6c5049a4befb857b2382ec243f65541d2ccb433abf99	{"see":"/sessions/25de9ab6-41d8-4f36-b5eb-5d0207267f70#note"}	2026-03-03 09:04:08+00
-50e5ab00-5676-4de8-94f9-3fcbba1217c5	458fb951-66d5-ddf5-736d-493bf74eb2cb	link.make	\\x44136fa355b3678a1146ad16f7e8649e94fb4fc21fe77e8310c060f61caaff8a	"done"	2026-03-10 09:04:08+00
-50e5ab00-5676-4de8-94f9-3fcbba1217c5	9d72c605-9b40-82bb-5bc5-37a7385cacd2	code.make	\\x44136fa355b3678a1146ad16f7e8649e94fb4fc21fe77e8310c060f61caaff8a	"done"	2026-03-10 09:04:08+00
-50e5ab00-5676-4de8-94f9-3fcbba1217c5	5c19ea96-8de2-2c27-7189-e4a2288ef380	client.archive	\\x7d4f828a583b92a24935f7fa152dfed5f6a19b69aa3c05c9abcdcda703bd04d5	{"see":"/clients/e5b37240-7306-43c5-94a8-6c4209dd57a5"}	2026-03-10 09:04:08+00
+617c91a8-063f-48e7-b5ca-ea1b382bdf72	e1286891-fcb5-c989-e02e-8c869188e133	member.invite	\\xe2363b47c16ec24771f466dcafefd75b082e8e3016e2f9e70ec7728212875a63	{"json":"2026-03-06T09:01:00Z"}	2026-03-03 09:01:00+00
+58001551-c2ac-434e-90c2-d846c4ae9345	54a7172f-874d-71d7-00c3-1888dff8b61e	preset.create	\\x67f8aa3b84c8869b415acfe4c1f6e316f15397a9a65a578df07867f203fe5edd	{"see":"/presets"}	2026-03-03 09:01:00+00
+58001551-c2ac-434e-90c2-d846c4ae9345	4c8a87a1-0963-d940-eceb-33ad14b0a2a9	preset.create	\\x953d427bf0820728e80909e2230864766d0a7b14539231a9a15be4eec05db0a0	{"see":"/presets"}	2026-03-03 09:01:00+00
+58001551-c2ac-434e-90c2-d846c4ae9345	300f9b59-e519-091c-a06c-86eb3d28d6f8	preset.put_away	\\x7d4f828a583b92a24935f7fa152dfed5f6a19b69aa3c05c9abcdcda703bd04d5	{"see":"/presets"}	2026-03-03 09:01:00+00
+58001551-c2ac-434e-90c2-d846c4ae9345	27249877-23a3-7ae7-95a6-5f01b1acde21	client.change	\\xc70acaf2e505d55bdfc378b96f53987b1bf2c7d5cb10b1e3486b3a3e09b72d10	{"see":"/clients/a6b1d5af-38c6-45e4-9a7d-c7ac303e68be"}	2026-03-03 09:01:00+00
+58001551-c2ac-434e-90c2-d846c4ae9345	240a5707-7304-c205-c424-4124a8f9c1a9	comfort.change	\\xcdf68b7f9738e1cc63937dde20bd88482de3684c3b17c2d058b282ed2688f9fa	{"see":"/clients/a6b1d5af-38c6-45e4-9a7d-c7ac303e68be"}	2026-03-03 09:01:00+00
+58001551-c2ac-434e-90c2-d846c4ae9345	ad305db8-bfbd-3716-59f2-31f862d80443	target.change	\\x605fe58e9ab21e948530f42eb2ceb51b9a5189c05075ea3a2434b4c8770a2fde	{"see":"/targets/7f252e67-f400-48df-b0f6-a25f2b2acba9"}	2026-03-03 09:02:00+00
+58001551-c2ac-434e-90c2-d846c4ae9345	35fe29c4-d6f4-ce0a-0c55-28e59ac50c1a	target.change	\\x8b5dbec614d67b5976d259b9be288790d4b537f01f764331d6f50eb602297a4a	{"see":"/targets/7f252e67-f400-48df-b0f6-a25f2b2acba9"}	2026-03-03 09:02:00+00
+58001551-c2ac-434e-90c2-d846c4ae9345	aa655ca9-be89-403b-2e2c-6525b3edd35f	session.close	\\x19a8fcab46aa0c8f81415a43db34c22cf6115c7eb3d689befb6d8fef5f12881b	{"see":"/sessions/56c99d24-827e-4e7c-9f46-6c5b5a610411"}	2026-03-03 09:04:08+00
+58001551-c2ac-434e-90c2-d846c4ae9345	01ee700f-635c-7f2b-f0e3-f88574104f5f	session.note.save	\\xd4c7e7611f7a25059bfc6c5049a4befb857b2382ec243f65541d2ccb433abf99	{"see":"/sessions/56c99d24-827e-4e7c-9f46-6c5b5a610411#note"}	2026-03-03 09:04:08+00
+58001551-c2ac-434e-90c2-d846c4ae9345	0bb3210e-8faa-f070-9bac-1da114a2ac61	link.make	\\x44136fa355b3678a1146ad16f7e8649e94fb4fc21fe77e8310c060f61caaff8a	"done"	2026-03-10 09:04:08+00
+58001551-c2ac-434e-90c2-d846c4ae9345	5edf6e93-79ba-dcc1-e5c1-57bdba0c18d4	code.make	\\x44136fa355b3678a1146ad16f7e8649e94fb4fc21fe77e8310c060f61caaff8a	"done"	2026-03-10 09:04:08+00
+58001551-c2ac-434e-90c2-d846c4ae9345	3285461a-6282-6529-d595-0e5bc4a0eead	client.archive	\\x7d4f828a583b92a24935f7fa152dfed5f6a19b69aa3c05c9abcdcda703bd04d5	{"see":"/clients/a44916f8-f5c0-4f56-b042-55288f38e6d6"}	2026-03-10 09:04:08+00
 \.
 
 
@@ -1901,10 +2034,10 @@ COPY access.request_key (member_id, key, act, body, answer, kept_at) FROM stdin;
 --
 
 COPY access.room_token (token_hash, session_id, ends_at) FROM stdin;
-\\xb0a9bbb6000ac1963d0a68de8fbe3a0efe97a94ddcfc8d8b2ede14fac148b535	25de9ab6-41d8-4f36-b5eb-5d0207267f70	2026-03-04 09:02:01+00
-\\xe3ccc7006e7a9b23386864513bc5bdbc0dc6f0c1df01b60e245e2450acfc49ec	25de9ab6-41d8-4f36-b5eb-5d0207267f70	2026-03-04 09:02:35+00
-\\xd6edc8b4b905ba52dbacf28bb7be8e5ff276c82e8c37d013ed98a58b739f3cae	25de9ab6-41d8-4f36-b5eb-5d0207267f70	2026-03-04 09:03:07+00
-\\x5b94b4bc57a5e7ddca0cc791b14513e9ffe2b29d60103fa24bf29fe4b64fd983	25de9ab6-41d8-4f36-b5eb-5d0207267f70	2026-03-04 09:03:38+00
+\\xcd4e6eaa254837c6eb41c780e5e87179e49a5b97a554e6388cdcc7ddc1d4af80	56c99d24-827e-4e7c-9f46-6c5b5a610411	2026-03-04 09:02:01+00
+\\x2b531db2a859386cd417dd0d34ac5ace79e960fd0cbdc5fcd196d4b3baac18eb	56c99d24-827e-4e7c-9f46-6c5b5a610411	2026-03-04 09:02:35+00
+\\x077875123a4edcb7213d1d6196ec7d203e082797d022ad202c41c352aff8e54e	56c99d24-827e-4e7c-9f46-6c5b5a610411	2026-03-04 09:03:07+00
+\\x60aa5de4479f09145c857114c0ab3a0907c00b82a1cd7d4d54eca24e67264263	56c99d24-827e-4e7c-9f46-6c5b5a610411	2026-03-04 09:03:38+00
 \.
 
 
@@ -1913,8 +2046,8 @@ COPY access.room_token (token_hash, session_id, ends_at) FROM stdin;
 --
 
 COPY access.seat (id, token_hash, link_id, session_id, device, asked_at, taken_at, closed_at, asked_no, admitted_at, closed_why) FROM stdin;
-9a0788e6-1c54-45d7-9071-2a790ff8ae4d	\\x9752aeb94f4460a02cd33f5344df4015f3311b8cbc5b2399a86000811508772d	2b1d6df6-dc86-4be6-ba2c-92d86bc75d7d	02d7c9c3-5da8-4b31-96de-4f53706dbd2c	device	2026-03-10 09:04:08+00	2026-03-10 09:04:08+00	\N	1	2026-03-10 09:04:08+00	\N
-b354d3b1-d0ed-4f22-9411-a43110a0ee5b	\\x061ee88b355225d1aca0288dfe9de178957019dce3f8ba1acf7d8cc2b3dfdea7	2b1d6df6-dc86-4be6-ba2c-92d86bc75d7d	02d7c9c3-5da8-4b31-96de-4f53706dbd2c	device	2026-03-10 09:04:08+00	\N	\N	2	\N	\N
+7573bfbd-09d2-4dd3-8094-9edb51f3db64	\\xa90facafc7dac4fcacbf1f2d863c001d179321a624c63f61e161f239774fa94f	d2d5117e-2558-41ba-b23b-85d5af74b4cc	979368a6-5468-47b4-b41e-7c97b5f5ed82	device	2026-03-10 09:04:08+00	2026-03-10 09:04:08+00	\N	1	2026-03-10 09:04:08+00	\N
+091106b2-39d6-4a93-9555-953abdacd0e9	\\x664a24a8bd3f0fafaa6606714e6d66d92a4e0b66b2611a0f93a11528f8ea2e08	d2d5117e-2558-41ba-b23b-85d5af74b4cc	979368a6-5468-47b4-b41e-7c97b5f5ed82	device	2026-03-10 09:04:08+00	\N	\N	2	\N	\N
 \.
 
 
@@ -1923,10 +2056,10 @@ b354d3b1-d0ed-4f22-9411-a43110a0ee5b	\\x061ee88b355225d1aca0288dfe9de178957019dc
 --
 
 COPY access.signin (id, token_hash, member_id, device, opened_at, seen_at, ends_at, closed_at) FROM stdin;
-bb0f7f0e-f425-42bc-b3a4-dfac42c94e95	\\x29199155d36590f97e3e3a631b6158f149b50b53d52f3f2fe65bcc02e6cb25c6	b50fb84e-547e-4d97-9cca-3d10008cbba8	a test	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 21:01:00+00	\N
-10b15e71-05cd-4ca4-9948-82ae8e17bc21	\\xfe9f2fcd9965b0571c6c99cd549cd40c7ccc6ae5cd61f9ecd355c66c81b2a653	6dc9d45e-0598-4a77-8c73-b96c258804f8	a test	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 21:01:00+00	\N
-e7c1f5cb-3992-4572-b6ca-30807fc2cf06	\\x2da97b32864b7ff27d1d306ecb0799a7718b0f1fcaa82f921e721af7c224af8d	50e5ab00-5676-4de8-94f9-3fcbba1217c5	a test	2026-03-03 09:00:00+00	2026-03-03 09:04:08+00	2026-03-03 21:00:00+00	\N
-fd605e17-8b23-4abd-9483-6b3f3c20c311	\\x9a8041c52fd853960fa4401344f956c72c9e7dd313cc0fdf83fcbebcdd567b6d	50e5ab00-5676-4de8-94f9-3fcbba1217c5	a test	2026-03-10 09:04:08+00	2026-03-10 09:04:08+00	2026-03-10 21:04:08+00	\N
+f78b1ee2-696f-482f-8e33-bd1cd166aa75	\\x85f8a0baaeab942761e085fedf3e8ef683b7d16ce81913a72bbbcdc1dfd4e9ae	db32d845-b80f-423e-b089-dcbd28db9cc4	a test	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 21:01:00+00	\N
+652374fb-ae49-4181-b660-ab69cc64dd5f	\\x75bb39c3780f462af4c1dbe7d5a7e7e85f80adb43288af95b80a6960158308d9	617c91a8-063f-48e7-b5ca-ea1b382bdf72	a test	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 21:01:00+00	\N
+6c5b976d-be88-446e-9280-f998c8e86ee1	\\x28d019c6df64f72718bcfbd633a12b40017d699f50162e190abd343eec33002e	58001551-c2ac-434e-90c2-d846c4ae9345	a test	2026-03-03 09:00:00+00	2026-03-03 09:04:08+00	2026-03-03 21:00:00+00	\N
+92fac73c-a58a-4ed6-9bad-5933049a85d3	\\xaa11bfb3acfca5a241ea7c0b183b86b807c2050d8f552d520f2cb253c61dfec3	58001551-c2ac-434e-90c2-d846c4ae9345	a test	2026-03-10 09:04:08+00	2026-03-10 09:04:08+00	2026-03-10 21:04:08+00	\N
 \.
 
 
@@ -1935,16 +2068,17 @@ fd605e17-8b23-4abd-9483-6b3f3c20c311	\\x9a8041c52fd853960fa4401344f956c72c9e7dd3
 --
 
 COPY public._sqlx_migrations (version, description, installed_on, success, checksum, execution_time) FROM stdin;
-1	access	2026-11-28 11:36:25.491173+00	t	\\xee58a96d68f93385e2e3af6d4390382fcafdadee1b3238242b344c60c94a8a4273a40010f4ba1d66f24207ad6aa82776	213756852
-2	acts	2026-11-28 11:36:25.709938+00	t	\\x0f1c508e40ba3792e8e2c58fc8d185e11836f9b1edbc9ee5e6fc9a92df9e176255b3f22d035b99a39cacc5519227d601	18120716
-3	audit	2026-11-28 11:36:25.747884+00	t	\\x2dcb585f14b456aae15b0d06e9e436a1575c0781ae10803bee3b70623ac409a8962de276d2dcd3a58ef61135aed43953	45225433
-4	records	2026-11-28 11:36:25.797288+00	t	\\x9c4ec09ed84e6bff571cb8c4e9522c0282f285dad35065f146b0b53be2e4bac359f321e4dcfa97ba7635f5070af5291c	67108135
-5	sessions	2026-11-28 11:36:25.868464+00	t	\\x3013bebd83db0d46eca7767511705f52abb32a744ff204f5bdcb3afb063c1a18464207dd188aa4c42cd742db6aff73a7	184075110
-6	standing ratings	2026-11-28 11:36:26.058684+00	t	\\xa43c139ae2899d8e1dc400509333c23cb35febf1c311c95315c815ad8f5786811785868cfde2df96ad491c1e641366e6	5114115
-7	preparation	2026-11-28 11:36:26.06821+00	t	\\x4039cb17dce2ac0b1a5c9987dfad7b5d9423a5d32f43e2faaf08827b835146f0e59d31276bd09283dad5a4c90562ba0b	43263836
-8	kept once	2026-11-28 11:36:26.115719+00	t	\\xf43f6fb37ab7524fb349177682cb9dad2716c197aa8a6dabb3f78236ee0c46d06b17c219cef193ffb3bbf7590c7e6acb	94955005
-9	assessments	2026-11-28 11:36:26.213632+00	t	\\x5bf0696b51deb48ebfb71a27a4779e2da2efaf85174c4c7b8b0b88f67c867051a235ae6a038426b2cf9714b07de370d5	146375579
-11	known endings	2026-11-28 11:36:26.362558+00	t	\\x0a97a58fbc94f4dd07219030a06389d787aa440be152804e2a07da2545acf733ac66f06c456acba078caf09dba984cf9	9546770
+1	access	2026-11-28 12:01:24.286636+00	t	\\xee58a96d68f93385e2e3af6d4390382fcafdadee1b3238242b344c60c94a8a4273a40010f4ba1d66f24207ad6aa82776	51993660
+2	acts	2026-11-28 12:01:24.339763+00	t	\\x0f1c508e40ba3792e8e2c58fc8d185e11836f9b1edbc9ee5e6fc9a92df9e176255b3f22d035b99a39cacc5519227d601	8477045
+3	audit	2026-11-28 12:01:24.348667+00	t	\\x2dcb585f14b456aae15b0d06e9e436a1575c0781ae10803bee3b70623ac409a8962de276d2dcd3a58ef61135aed43953	9433319
+4	records	2026-11-28 12:01:24.358693+00	t	\\x9c4ec09ed84e6bff571cb8c4e9522c0282f285dad35065f146b0b53be2e4bac359f321e4dcfa97ba7635f5070af5291c	17183056
+5	sessions	2026-11-28 12:01:24.376548+00	t	\\x3013bebd83db0d46eca7767511705f52abb32a744ff204f5bdcb3afb063c1a18464207dd188aa4c42cd742db6aff73a7	41421822
+6	standing ratings	2026-11-28 12:01:24.420016+00	t	\\xa43c139ae2899d8e1dc400509333c23cb35febf1c311c95315c815ad8f5786811785868cfde2df96ad491c1e641366e6	2197417
+7	preparation	2026-11-28 12:01:24.422588+00	t	\\x4039cb17dce2ac0b1a5c9987dfad7b5d9423a5d32f43e2faaf08827b835146f0e59d31276bd09283dad5a4c90562ba0b	12304159
+8	kept once	2026-11-28 12:01:24.435662+00	t	\\xe127621eaa8d28ce25c37396363f914cbc8bf50c61eb3e086ca8f6f279ee945eb2403ea2402783472868733728cbc2f5	28222691
+9	assessments	2026-11-28 12:01:24.464865+00	t	\\x5bf0696b51deb48ebfb71a27a4779e2da2efaf85174c4c7b8b0b88f67c867051a235ae6a038426b2cf9714b07de370d5	20929798
+10	upkeep	2026-11-28 12:01:24.486455+00	t	\\x3f4a71c2e96ccf63581bbe1594408bc7672b13212d73c6347be4c10e049e853222b107f9a5cd31e2d60284bb9445afb4	18265201
+11	known endings	2026-11-28 12:01:24.505832+00	t	\\x0a97a58fbc94f4dd07219030a06389d787aa440be152804e2a07da2545acf733ac66f06c456acba078caf09dba984cf9	5330759
 \.
 
 
@@ -1953,39 +2087,39 @@ COPY public._sqlx_migrations (version, description, installed_on, success, check
 --
 
 COPY public.audit (seq, at, kind, member_id, act, client_id, object_id, previous, hash) FROM stdin;
-1	2026-03-03 09:00:00+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	client.create	a3634349-f1ab-451c-a3fc-d51781da3270	\N	\\x1049f89a5ef4bff11e67b37b9945096f203ea0c09e92a8bc7dc4a04461f6529f	\\xee9cc31de90718404a8c4132ee04181dc17d3c2bbf4bb37ec765b1720143cb9b
-2	2026-03-03 09:00:00+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	target.create	a3634349-f1ab-451c-a3fc-d51781da3270	ea9692ee-ab6b-460a-954c-9c0f47a83562	\\xee9cc31de90718404a8c4132ee04181dc17d3c2bbf4bb37ec765b1720143cb9b	\\xf4111f27fcf4d2e8a60d3345dc25a14a97506383ddccfc9b7b1ea46e56c6c825
-3	2026-03-03 09:01:00+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	session.open	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	\\xf4111f27fcf4d2e8a60d3345dc25a14a97506383ddccfc9b7b1ea46e56c6c825	\\x16dc1e891aad891b02378c7b0022d692b2c407a2523cfad80b74a41013f86961
-4	2026-03-03 09:01:00+00	member	6dc9d45e-0598-4a77-8c73-b96c258804f8	member.invite	\N	\N	\\x16dc1e891aad891b02378c7b0022d692b2c407a2523cfad80b74a41013f86961	\\x9ea8eb41737c7c5035fe768edcf22cd2dc2aa574f84cdbc79e8da12cba0da051
-5	2026-03-03 09:01:00+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	preset.create	\N	7e858366-eaf9-4a64-bf6a-d1e55936f27b	\\x9ea8eb41737c7c5035fe768edcf22cd2dc2aa574f84cdbc79e8da12cba0da051	\\x86ce121a7355699439b6505f4e69e29f1746ae06207e9a7bc1f2197463ff0e8b
-6	2026-03-03 09:01:00+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	preset.create	\N	9e0603d9-0f49-42f1-ba11-e51893f62bc6	\\x86ce121a7355699439b6505f4e69e29f1746ae06207e9a7bc1f2197463ff0e8b	\\x8a5bbf7edd697755598a70b80266a22bbbf98397a1f781f68f3fe06eac5b2a05
-7	2026-03-03 09:01:00+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	preset.put_away	\N	9e0603d9-0f49-42f1-ba11-e51893f62bc6	\\x8a5bbf7edd697755598a70b80266a22bbbf98397a1f781f68f3fe06eac5b2a05	\\x1a744e865e2a825189ca41feb67318b76ca604a86dc2812cde3703daa6c9a444
-8	2026-03-03 09:01:00+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	client.change	a3634349-f1ab-451c-a3fc-d51781da3270	\N	\\x1a744e865e2a825189ca41feb67318b76ca604a86dc2812cde3703daa6c9a444	\\x0f9c904a6562de54f531f6d45e58592f5d648055f063d96aff013c248adec832
-9	2026-03-03 09:01:00+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	comfort.change	a3634349-f1ab-451c-a3fc-d51781da3270	\N	\\x0f9c904a6562de54f531f6d45e58592f5d648055f063d96aff013c248adec832	\\xd03be89fba5ddb9d8debc300a5f85d4f8b71c6a5ff04e4f4d9bc97dd03b097da
-10	2026-03-03 09:02:00+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	target.change	a3634349-f1ab-451c-a3fc-d51781da3270	ea9692ee-ab6b-460a-954c-9c0f47a83562	\\xd03be89fba5ddb9d8debc300a5f85d4f8b71c6a5ff04e4f4d9bc97dd03b097da	\\x60c5afb3dd0268859889ab70040ffcc359743257fc1ca3a271bf3b3b24fa339f
-11	2026-03-03 09:02:00+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	target.change	a3634349-f1ab-451c-a3fc-d51781da3270	ea9692ee-ab6b-460a-954c-9c0f47a83562	\\x60c5afb3dd0268859889ab70040ffcc359743257fc1ca3a271bf3b3b24fa339f	\\x319930eeda89c9c43d9047755aaff3050ce2544098e2f5e3e3428c996ff9c152
-12	2026-03-03 09:02:01+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	entry.keep	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	\\x319930eeda89c9c43d9047755aaff3050ce2544098e2f5e3e3428c996ff9c152	\\xeba4b7c2ab960a2d96a5d056b495052263dcef9838c55022405417638d310301
-13	2026-03-03 09:02:32+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	entry.keep	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	\\xeba4b7c2ab960a2d96a5d056b495052263dcef9838c55022405417638d310301	\\x186d79c78fadca2ba669d351d8ce800a50a875a6f36d100d5d99fa3e7d12b0a7
-14	2026-03-03 09:02:33+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	entry.keep	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	\\x186d79c78fadca2ba669d351d8ce800a50a875a6f36d100d5d99fa3e7d12b0a7	\\xfffbd6b1f7f00e5b091d38b50ab780ee9c15b7a352a59b9dc9f27c961e92f9ce
-15	2026-03-03 09:02:34+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	entry.keep	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	\\xfffbd6b1f7f00e5b091d38b50ab780ee9c15b7a352a59b9dc9f27c961e92f9ce	\\x4f6cbabe612f466ca47c36fd545b149aa403e6e335dd9e7f0677b163aaedd132
-16	2026-03-03 09:02:35+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	entry.keep	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	\\x4f6cbabe612f466ca47c36fd545b149aa403e6e335dd9e7f0677b163aaedd132	\\xb134abf09b2eec11bf882beae0470f9fbe22b9d83550dd1d63c66781e0482a08
-17	2026-03-03 09:03:06+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	entry.keep	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	\\xb134abf09b2eec11bf882beae0470f9fbe22b9d83550dd1d63c66781e0482a08	\\x18f302abd2b48a4d0ab154c9289f91ee2565c50f80faf942f7c8ab3f3e3445c7
-18	2026-03-03 09:03:07+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	entry.keep	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	\\x18f302abd2b48a4d0ab154c9289f91ee2565c50f80faf942f7c8ab3f3e3445c7	\\x3bd3ffd335f6659a1bfb7f16e1c869c52dde778e5a64643e89c5a60691be923a
-19	2026-03-03 09:03:38+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	entry.keep	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	\\x3bd3ffd335f6659a1bfb7f16e1c869c52dde778e5a64643e89c5a60691be923a	\\x5fd4af7120873e328585025a0472d598ee315ba48f2d57cace044c0ac4ec9082
-20	2026-03-03 09:04:08+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	session.view	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	\\x5fd4af7120873e328585025a0472d598ee315ba48f2d57cace044c0ac4ec9082	\\xd15bcc3fd8b7b567840ce8935836e544e14ce3f932706e524986566bc66f043a
-21	2026-03-03 09:04:08+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	session.close	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	\\xd15bcc3fd8b7b567840ce8935836e544e14ce3f932706e524986566bc66f043a	\\xee8e2ab9c579ad238d6e3580d7a603935321272f64629e79a99b9d2e833bbe00
-22	2026-03-03 09:04:08+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	session.note.view	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	\\xee8e2ab9c579ad238d6e3580d7a603935321272f64629e79a99b9d2e833bbe00	\\xf0a55c0667d1a83759312087b31b2b5348b6050d2fb1d4a45e31daab925294bc
-23	2026-03-03 09:04:08+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	session.note.save	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	\\xf0a55c0667d1a83759312087b31b2b5348b6050d2fb1d4a45e31daab925294bc	\\xa744b7e6584663ed50998add3ef81fdb6819fab187de559e8eea27aa2c887ec2
-24	2026-03-10 09:04:08+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	session.open	a3634349-f1ab-451c-a3fc-d51781da3270	02d7c9c3-5da8-4b31-96de-4f53706dbd2c	\\xa744b7e6584663ed50998add3ef81fdb6819fab187de559e8eea27aa2c887ec2	\\xef5fbf890cc8050c5710d43c8ed8ec476b18aabd513e2a20839215d13bf4f0dd
-25	2026-03-10 09:04:08+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	link.make	a3634349-f1ab-451c-a3fc-d51781da3270	02d7c9c3-5da8-4b31-96de-4f53706dbd2c	\\xef5fbf890cc8050c5710d43c8ed8ec476b18aabd513e2a20839215d13bf4f0dd	\\x8398112ec17832fe06b717cd241fd87fc70e6ca8ae9686a40c55dd9565fda19f
-26	2026-03-10 09:04:08+00	visitor	\N	seat.claim	\N	02d7c9c3-5da8-4b31-96de-4f53706dbd2c	\\x8398112ec17832fe06b717cd241fd87fc70e6ca8ae9686a40c55dd9565fda19f	\\x98d438587bb6f3145de3a530233c0e1c04a84eeca9715b1cbafa717ef0a0c597
-27	2026-03-10 09:04:08+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	session.admit	a3634349-f1ab-451c-a3fc-d51781da3270	02d7c9c3-5da8-4b31-96de-4f53706dbd2c	\\x98d438587bb6f3145de3a530233c0e1c04a84eeca9715b1cbafa717ef0a0c597	\\x2637178bacf938c0fab1deacebdc3d7a97a45c6961faef6df66f738ecd4201d0
-28	2026-03-10 09:04:08+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	code.make	a3634349-f1ab-451c-a3fc-d51781da3270	02d7c9c3-5da8-4b31-96de-4f53706dbd2c	\\x2637178bacf938c0fab1deacebdc3d7a97a45c6961faef6df66f738ecd4201d0	\\xbbddd3c1d2d6a29e46776dc8d07afd5cf1403c173b205b57ffd61721222f4e3c
-29	2026-03-10 09:04:08+00	visitor	\N	seat.claim	\N	02d7c9c3-5da8-4b31-96de-4f53706dbd2c	\\xbbddd3c1d2d6a29e46776dc8d07afd5cf1403c173b205b57ffd61721222f4e3c	\\x362ac21c369e19b946afa376ed8c0fe027df09aadb041b7ab3988a4016fdc4e1
-30	2026-03-10 09:04:08+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	rehearsal.prepare	5397fb3d-c001-4bad-9466-140a0d05b439	\N	\\x362ac21c369e19b946afa376ed8c0fe027df09aadb041b7ab3988a4016fdc4e1	\\xa1ea0a55017262f7bcdc7c39a87858f50af2c383b9d36253000a67881c5f34c1
-31	2026-03-10 09:04:08+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	session.open	5397fb3d-c001-4bad-9466-140a0d05b439	ddb73e23-3c61-4fd3-96a6-d24b0b686bd0	\\xa1ea0a55017262f7bcdc7c39a87858f50af2c383b9d36253000a67881c5f34c1	\\xf0ae3fbda7037899f6a3c40b8a68c29e1aa34cb66b9ff30705b3d407302b9c88
-32	2026-03-10 09:04:08+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	client.create	e5b37240-7306-43c5-94a8-6c4209dd57a5	\N	\\xf0ae3fbda7037899f6a3c40b8a68c29e1aa34cb66b9ff30705b3d407302b9c88	\\xcce33a84c0e9a775d7fbaf532ad9f123298974c24b10790719bf44b35399668c
-33	2026-03-10 09:04:08+00	member	50e5ab00-5676-4de8-94f9-3fcbba1217c5	client.archive	e5b37240-7306-43c5-94a8-6c4209dd57a5	\N	\\xcce33a84c0e9a775d7fbaf532ad9f123298974c24b10790719bf44b35399668c	\\x1936522cd9885eda67946fa24318caa2bd34f219ad32b3d8d42dbf207615df9e
+1	2026-03-03 09:00:00+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	client.create	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	\N	\\x1049f89a5ef4bff11e67b37b9945096f203ea0c09e92a8bc7dc4a04461f6529f	\\xd599c3cdda8ff547d38006c524f1e3895a57d32d607885914ee714ef27c0ddfa
+2	2026-03-03 09:00:00+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	target.create	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	7f252e67-f400-48df-b0f6-a25f2b2acba9	\\xd599c3cdda8ff547d38006c524f1e3895a57d32d607885914ee714ef27c0ddfa	\\x0a295eb7b090b4334ec566f84c3ac595bb21c4ba6132991a54f7ae25685557cf
+3	2026-03-03 09:01:00+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	session.open	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	\\x0a295eb7b090b4334ec566f84c3ac595bb21c4ba6132991a54f7ae25685557cf	\\xc8ec53323cafa7fd2f2b27883f534235e681630cefa21e1c0bd9ea60cc732406
+4	2026-03-03 09:01:00+00	member	617c91a8-063f-48e7-b5ca-ea1b382bdf72	member.invite	\N	\N	\\xc8ec53323cafa7fd2f2b27883f534235e681630cefa21e1c0bd9ea60cc732406	\\x29542f538b5f0fa7d58610226864a3ef30f5900ec7f1a62e992ea99aa3626ec6
+5	2026-03-03 09:01:00+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	preset.create	\N	b5c9e829-8ab2-4dbd-b61c-770a523fe080	\\x29542f538b5f0fa7d58610226864a3ef30f5900ec7f1a62e992ea99aa3626ec6	\\x96783af44f9edeba81248f3174f0655b01f962a5060e590dbbe7190da8fd3b19
+6	2026-03-03 09:01:00+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	preset.create	\N	6b146c8a-066d-4973-ab5d-4f2368c67625	\\x96783af44f9edeba81248f3174f0655b01f962a5060e590dbbe7190da8fd3b19	\\xdbef227ba99a59465b10ea1f5d4beef0190b0929acf66cb6c7f78a2d9d2d542d
+7	2026-03-03 09:01:00+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	preset.put_away	\N	6b146c8a-066d-4973-ab5d-4f2368c67625	\\xdbef227ba99a59465b10ea1f5d4beef0190b0929acf66cb6c7f78a2d9d2d542d	\\xc2d7199a07d72f7139e721e4c860f9d5038614ff2568f93b400c4a29f5f2ce4b
+8	2026-03-03 09:01:00+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	client.change	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	\N	\\xc2d7199a07d72f7139e721e4c860f9d5038614ff2568f93b400c4a29f5f2ce4b	\\x600992142263170f9e7b756861122143cb972281f911e820e10b229e2083670b
+9	2026-03-03 09:01:00+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	comfort.change	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	\N	\\x600992142263170f9e7b756861122143cb972281f911e820e10b229e2083670b	\\x2f39a8149bc07aff5a4604f4e9cb26fa79d8566767ac80973a0d4f57f33a747c
+10	2026-03-03 09:02:00+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	target.change	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	7f252e67-f400-48df-b0f6-a25f2b2acba9	\\x2f39a8149bc07aff5a4604f4e9cb26fa79d8566767ac80973a0d4f57f33a747c	\\x731e4eef45a2d21db0cee9f026ba2160b878ef30a76696f724681b74ca5fe18d
+11	2026-03-03 09:02:00+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	target.change	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	7f252e67-f400-48df-b0f6-a25f2b2acba9	\\x731e4eef45a2d21db0cee9f026ba2160b878ef30a76696f724681b74ca5fe18d	\\x8b866f49dca93da45206d3306c4b5faf67265a6b1fe408b864a47035cc63f9cb
+12	2026-03-03 09:02:01+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	entry.keep	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	\\x8b866f49dca93da45206d3306c4b5faf67265a6b1fe408b864a47035cc63f9cb	\\x24f06a4e3a63398690a684ea134274a715da3641fa1d02546a531f131881cffb
+13	2026-03-03 09:02:32+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	entry.keep	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	\\x24f06a4e3a63398690a684ea134274a715da3641fa1d02546a531f131881cffb	\\x34bf01621cb2ab930fbbc7b6b89e3fdb7ee25795e5f483cd3c01282dfd348970
+14	2026-03-03 09:02:33+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	entry.keep	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	\\x34bf01621cb2ab930fbbc7b6b89e3fdb7ee25795e5f483cd3c01282dfd348970	\\x18189b739df12ed37a94c49a47511ce3246ec692fa46d40654d6fb76ecd91825
+15	2026-03-03 09:02:34+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	entry.keep	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	\\x18189b739df12ed37a94c49a47511ce3246ec692fa46d40654d6fb76ecd91825	\\x6dcb339a90aa57b8ea23113bd2af39daf45611ef7f79e80704931723fab78d1f
+16	2026-03-03 09:02:35+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	entry.keep	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	\\x6dcb339a90aa57b8ea23113bd2af39daf45611ef7f79e80704931723fab78d1f	\\xa398d14ad820f7dcfeda65764b53a130bf62dafded7e33a20e1cb63e95b4459b
+17	2026-03-03 09:03:06+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	entry.keep	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	\\xa398d14ad820f7dcfeda65764b53a130bf62dafded7e33a20e1cb63e95b4459b	\\x4641c163ab1a67064f6f5aa9905a9d10f0e705d9b34942f9397643854f4fb9bf
+18	2026-03-03 09:03:07+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	entry.keep	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	\\x4641c163ab1a67064f6f5aa9905a9d10f0e705d9b34942f9397643854f4fb9bf	\\xc0ec94b6bd55d31588041ae8ad5674434c8ce0264c19106d7a4dbd0496416140
+19	2026-03-03 09:03:38+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	entry.keep	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	\\xc0ec94b6bd55d31588041ae8ad5674434c8ce0264c19106d7a4dbd0496416140	\\xa6babf902dab1c599425c689eda740ee4e9ad4ff13715a682f0f3334a3807baf
+20	2026-03-03 09:04:08+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	session.view	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	\\xa6babf902dab1c599425c689eda740ee4e9ad4ff13715a682f0f3334a3807baf	\\x5c11405e4c9b4485ff3154626b4ab6f79347a1cafc14046660e7c4efe8cc9bce
+21	2026-03-03 09:04:08+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	session.close	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	\\x5c11405e4c9b4485ff3154626b4ab6f79347a1cafc14046660e7c4efe8cc9bce	\\xe6a5bbc71c4361cc4c6cf761eab8c086fbd63f8bc3d0781666b4bd8805871fbf
+22	2026-03-03 09:04:08+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	session.note.view	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	\\xe6a5bbc71c4361cc4c6cf761eab8c086fbd63f8bc3d0781666b4bd8805871fbf	\\x3d8c19fe80fa8940ee308cf4eb555a3379dfd66e9b8d55f9e7f3acfc7cbd3a21
+23	2026-03-03 09:04:08+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	session.note.save	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	\\x3d8c19fe80fa8940ee308cf4eb555a3379dfd66e9b8d55f9e7f3acfc7cbd3a21	\\x6891987a7f5c39750e9adbe63fd3e56ea4a0059514d5441de0ccf09cb191aac1
+24	2026-03-10 09:04:08+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	session.open	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	979368a6-5468-47b4-b41e-7c97b5f5ed82	\\x6891987a7f5c39750e9adbe63fd3e56ea4a0059514d5441de0ccf09cb191aac1	\\xe5ad41cc75de48e2eeab38d8f78fe4a49ab17693a2e3fea5d3fa436ea69f62e1
+25	2026-03-10 09:04:08+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	link.make	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	979368a6-5468-47b4-b41e-7c97b5f5ed82	\\xe5ad41cc75de48e2eeab38d8f78fe4a49ab17693a2e3fea5d3fa436ea69f62e1	\\x34cf932412c0d5f8cf33a4f8116b147a9b7ee1ac8f5e0ffb0f172b9ce9b24243
+26	2026-03-10 09:04:08+00	visitor	\N	seat.claim	\N	979368a6-5468-47b4-b41e-7c97b5f5ed82	\\x34cf932412c0d5f8cf33a4f8116b147a9b7ee1ac8f5e0ffb0f172b9ce9b24243	\\x9932cc4d33e4beeee55e5e3e18ddb4280a810dc42156eb4096e4c78ffd03bfe7
+27	2026-03-10 09:04:08+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	session.admit	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	979368a6-5468-47b4-b41e-7c97b5f5ed82	\\x9932cc4d33e4beeee55e5e3e18ddb4280a810dc42156eb4096e4c78ffd03bfe7	\\x0ff23feddcfffb9670e8b3cb5587fbc68295ac67d27d944bc8f46d2846cf99bf
+28	2026-03-10 09:04:08+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	code.make	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	979368a6-5468-47b4-b41e-7c97b5f5ed82	\\x0ff23feddcfffb9670e8b3cb5587fbc68295ac67d27d944bc8f46d2846cf99bf	\\x15625bcd27c14614b17dbc6a1cc0318b65957c040d9db87202a6ea5e14299695
+29	2026-03-10 09:04:08+00	visitor	\N	seat.claim	\N	979368a6-5468-47b4-b41e-7c97b5f5ed82	\\x15625bcd27c14614b17dbc6a1cc0318b65957c040d9db87202a6ea5e14299695	\\xabde68ccb2ed069fe9a95b424fe0f08aa4d4b940c6821b3dd1d494ba3d52541a
+30	2026-03-10 09:04:08+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	rehearsal.prepare	85ca4149-84b5-4f74-9083-726814e25573	\N	\\xabde68ccb2ed069fe9a95b424fe0f08aa4d4b940c6821b3dd1d494ba3d52541a	\\x7412abc08b34a33be83a2ef963b162c0d6fad2a01d1fd389ced0fab951298948
+31	2026-03-10 09:04:08+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	session.open	85ca4149-84b5-4f74-9083-726814e25573	00585b59-75dd-427a-92b1-ebafdae53aca	\\x7412abc08b34a33be83a2ef963b162c0d6fad2a01d1fd389ced0fab951298948	\\xd801d0063195c2822fb68815853b4f9d7609adfbb8367d312ebc61d702d723f9
+32	2026-03-10 09:04:08+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	client.create	a44916f8-f5c0-4f56-b042-55288f38e6d6	\N	\\xd801d0063195c2822fb68815853b4f9d7609adfbb8367d312ebc61d702d723f9	\\xbfd42fbc6aa9f5b0ecb2dcd30fb78056446dd81b333d6f48623e6a2e419f092f
+33	2026-03-10 09:04:08+00	member	58001551-c2ac-434e-90c2-d846c4ae9345	client.archive	a44916f8-f5c0-4f56-b042-55288f38e6d6	\N	\\xbfd42fbc6aa9f5b0ecb2dcd30fb78056446dd81b333d6f48623e6a2e419f092f	\\xc51126a7dbaa1d4df4477711ca245f93eac6e8c16d2c2393a5bd76082d8f7656
 \.
 
 
@@ -1994,9 +2128,9 @@ COPY public.audit (seq, at, kind, member_id, act, client_id, object_id, previous
 --
 
 COPY public.client (id, number, opened_on, archived_at, seizures, eye_condition, version) FROM stdin;
-a3634349-f1ab-451c-a3fc-d51781da3270	1	2026-03-03	\N	no	no	2
-5397fb3d-c001-4bad-9466-140a0d05b439	2	2026-03-10	\N	no	no	1
-e5b37240-7306-43c5-94a8-6c4209dd57a5	3	2026-03-10	2026-03-10 09:04:08+00	yes	not_asked	2
+a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	1	2026-03-03	\N	no	no	2
+85ca4149-84b5-4f74-9083-726814e25573	2	2026-03-10	\N	no	no	1
+a44916f8-f5c0-4f56-b042-55288f38e6d6	3	2026-03-10	2026-03-10 09:04:08+00	yes	not_asked	2
 \.
 
 
@@ -2005,9 +2139,9 @@ e5b37240-7306-43c5-94a8-6c4209dd57a5	3	2026-03-10	2026-03-10 09:04:08+00	yes	not
 --
 
 COPY public.client_details (client_id, name, addressed_as, phone, contact_name, contact_phone, usual_location, version) FROM stdin;
-a3634349-f1ab-451c-a3fc-d51781da3270	\\x01aff60f101a61bec91c36426b6d9a8744f467aac719559e5b1216b1a033b0e8236e2271c77ab676e23b2e9156fc4b59b35485ef	\\x01cb5c81cd68246cc78ebcae8fcc266d397d581d6952b88848c8b1abfc2e2c2e93468ba1ef1a	\\x0184e10384ee0c4ebfc42bcc7fbcf260b7e1d731abb2d8fd28b6862baf0f145b93f4eed677e253d77fa74e	\\x01dda4e1fde98a6178a04f17a0a1e32b606d682b6ccf7f5a38f934fe4be1299410266d3ff290a184652e2ded05d2f6	\\x01fced4a47dbfa4f7390ba6290467ba49ff993838499d29f9f15103b07023e8ac85080e9117c9225	\\x019d7b1c54547e11848fef817326c5b5852cdecdf4bf1c73cf68387a158b5bd58bd0bc9818f26f7ea24dc1c53a9e4b5f09ca579110abddf2	2
-5397fb3d-c001-4bad-9466-140a0d05b439	\\x0101845fb501701e9d7eee172719ee108b4bf0cddb9efe1a87557b8122717630d1f43fbfd820	\\x01a12babf1a3f0436f9b79ba7f6708eea26e59a23d7ca1b43ba50ea4bc	\\x014540309a480b36ad886fccfd70e27d60a4753658191c682ce44e2835	\\x019efb2364225dfcc123dae6a3ca8b13fe875efad0c08d9bf43457b4ec	\\x01c692ce9b3d83d13b212e664f2e31ea29e037a2c5c40718f7dd7bb816	\\x01380cebd051b616ed8d5c5f202709fd0fe6f42fc1f3a4bea060909ed7	1
-e5b37240-7306-43c5-94a8-6c4209dd57a5	\\x01bb46fdcd278bf834919cd405e0d4580e6ff3a105b852490b02490ca4187883c288ba5d2ee8caf218be	\\x019fb4d438978ce2aaddf274c23a8b9b45465ffbc73fbc9146f50f5ec5	\\x01a72cebc5a5bf91dd1fbb0dad8da965286954b5bf54fa00bd68dcf88e	\\x01edcc7133e35b8775ef8ba11c04d9569dc1c7d2146acea0dc0dc585fa	\\x01a3df62b82e1225eca69724fa7c517c4db778ef67c97097fb4735d2fe	\\x01cd1bd1df3b89e86ea1a1975e30749bce50e6a3b9219c997367a12d2d	1
+a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	\\x01d06d9a8e6bc9058753aeb2b4f3734811bcebfc5e3665da8ff673009dab3000f9cd889ec27b1bb58234b4cc6bfcbd228f661fa2	\\x0195795e55e291fb318926fd349cd63fc677e0c19fd8484e4b5ac95cfb208f444f0ddfda6d37	\\x0140026ff71d8b1c7901835593f6cb32b25f450633060f22e9cca93cdc9c610f522bfac5074cc77e9e7222	\\x0175a8fe05d6946bf27651846d435575f4f76d4c6a2a66be4c415bd43d68bb7bab2f60517a8304efed38a3e44f9870	\\x010e813cdb7f7980935f9c90f84534badad98c3f30395a0719c3c076d6b1e80296c51cafaca21b0a	\\x0153557fc41df733a5eec96c5de71e6695c8fc9162a239c826d0d61bf565c8309d5e1d60d3b8df53dd3ab3267881b60a54e97f297c13825f	2
+85ca4149-84b5-4f74-9083-726814e25573	\\x01fa7cc684e6528bf2c80f36ea9f9cacd4689076eed65ce974777b923768bd6b002ed6523fac	\\x01431cd6f71f67dd9b224b43c5d7bfe01a0142f3b7ca422589eaf53e74	\\x0195d9dc6713d8c15a9807c2a9999469ea4d3aafeeaced680972e4a4b3	\\x012384519e90c4264b77cd34401305e33724c55bc82bc7fdae1889212a	\\x01d3a1b8a7fb68ecee5eb61e6299ca9e5641d3d3120ff96e5f254d1edb	\\x01f68caaf5c953e17157a24182b1c734da63e1a88ab653d87380dedbb0	1
+a44916f8-f5c0-4f56-b042-55288f38e6d6	\\x01822dcf9e40b1f230ca072770f2a30cb11ba8b88a7c5bd481c9f4f170d20b2596d8b752fe519f45af71	\\x01f5c9650ac94c7dac9178934cb9ed58cbbfd83d68b5441ac4b346bc0a	\\x01d5d358273c99dc5d32b0815446588947154f3f308320e924a9272928	\\x0114967c647b831427f85e0d01752e3837763d5883a51a1d4f542fa32d	\\x01c25745375329d91bc595e98931e21e176ab89c4106fec9d3c9cf2a98	\\x01e3a54372287ef5cdbe9bc428d7847e940bdb605547fcd2513148612d	1
 \.
 
 
@@ -2016,9 +2150,9 @@ e5b37240-7306-43c5-94a8-6c4209dd57a5	\\x01bb46fdcd278bf834919cd405e0d4580e6ff3a1
 --
 
 COPY public.client_key (client_id, key_id, wrapped) FROM stdin;
-a3634349-f1ab-451c-a3fc-d51781da3270	1	\\x01e48fd81639ca637749a37c0ae1f6780ed3e405db8b7489f3b8064d6f41d763e8ce04d6aee14196d886f9d6a39469cfd06c474bd818a19999348af890
-5397fb3d-c001-4bad-9466-140a0d05b439	1	\\x0177da8ef13034f77e1d09744a6bb7b01269eefcc2490e42516a1707c70029d03061bd730a51ae4dceaff9eb14c189ff91019a8f09e2c1dc198fc00c4a
-e5b37240-7306-43c5-94a8-6c4209dd57a5	1	\\x0197afd1d1a058ba1e5535e7c6fb772967ab409421a097de35ca5e5381032d12f757dc7c15591d45165e861736431cee9a70d15fc6d7ca18db02a91c7a
+a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	1	\\x01890df2b0f46d5516038bb822b0b3b255287e64b9297fb445355b715c9696031a9ccce66838c0d9ff510968e708c4eb625cffe4a49f5fc6e9607a98d4
+85ca4149-84b5-4f74-9083-726814e25573	1	\\x010e7b09afeed2a6245fa258bc011f69095be897ddd14818a6dab6a5120590443aa952d7f300528f776f961f29d1dac5b60d762edc8cd5adf518c91a6d
+a44916f8-f5c0-4f56-b042-55288f38e6d6	1	\\x01a9a8d677464a3a79de7021df5ba6b923f8dde93e58795cc7a8182a328cadb867c263711bdce28ac4bcca39c471fdb323de60d133e4c82413465c7854
 \.
 
 
@@ -2027,7 +2161,7 @@ e5b37240-7306-43c5-94a8-6c4209dd57a5	1	\\x0197afd1d1a058ba1e5535e7c6fb772967ab40
 --
 
 COPY public.comfort (client_id, path, dot, comfort, filled_at, version) FROM stdin;
-a3634349-f1ab-451c-a3fc-d51781da3270	eight	2.5	{"level": 60, "pitch": 400, "sweep": "constant", "timbre": "wood", "colours": "lake", "tone_ms": 90, "vibration": true}	2026-03-03 09:01:00+00	1
+a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	eight	2.5	{"level": 60, "pitch": 400, "sweep": "constant", "timbre": "wood", "colours": "lake", "tone_ms": 90, "vibration": true}	2026-03-03 09:01:00+00	1
 \.
 
 
@@ -2036,7 +2170,7 @@ a3634349-f1ab-451c-a3fc-d51781da3270	eight	2.5	{"level": 60, "pitch": 400, "swee
 --
 
 COPY public.practice (singleton, instance, name, zone, emergency_number, demo) FROM stdin;
-t	e270f44d-6e2d-40ac-82db-3c70e395bf3a	Practice	UTC	112	f
+t	38640148-e94c-4fcd-bc14-cfdfa3a0c504	Practice	UTC	112	f
 \.
 
 
@@ -2045,12 +2179,12 @@ t	e270f44d-6e2d-40ac-82db-3c70e395bf3a	Practice	UTC	112	f
 --
 
 COPY public.preset (id, member_id, name, purpose, eyes, ears, hands, rate, width, cycles, made_at, put_away_at, version) FROM stdin;
-6baa71e7-1d3d-4aba-b807-e418b96afee9	\N	Slow	processing	t	f	f	0.8	18	24	2026-11-28 11:36:26.06821+00	\N	1
-171ec6be-1abd-4f4e-abe9-b37b7095f8df	\N	Standard	processing	t	f	f	1	18	24	2026-11-28 11:36:26.06821+00	\N	1
-3f809dfc-a4ee-4441-afe6-6c71c7421664	\N	Fast	processing	t	f	f	1.2	18	24	2026-11-28 11:36:26.06821+00	\N	1
-c1387088-9358-4549-a812-320d39519486	\N	Calm place	calm_place	t	f	f	0.5	18	6	2026-11-28 11:36:26.06821+00	\N	1
-7e858366-eaf9-4a64-bf6a-d1e55936f27b	50e5ab00-5676-4de8-94f9-3fcbba1217c5	Evening	processing	t	f	f	0.9	16	30	2026-03-03 09:01:00+00	\N	1
-9e0603d9-0f49-42f1-ba11-e51893f62bc6	50e5ab00-5676-4de8-94f9-3fcbba1217c5	Given up	processing	t	f	f	0.9	16	30	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2
+bb614916-b496-41cf-bf07-b071970da24c	\N	Slow	processing	t	f	f	0.8	18	24	2026-11-28 12:01:24.422588+00	\N	1
+085dc804-6ac9-4c02-a0f8-252fe1bbe052	\N	Standard	processing	t	f	f	1	18	24	2026-11-28 12:01:24.422588+00	\N	1
+0d2c8ce3-a287-42de-ba59-9c60d290f2c6	\N	Fast	processing	t	f	f	1.2	18	24	2026-11-28 12:01:24.422588+00	\N	1
+f630fdcb-d45a-4366-97ed-cfb8af025c6d	\N	Calm place	calm_place	t	f	f	0.5	18	6	2026-11-28 12:01:24.422588+00	\N	1
+b5c9e829-8ab2-4dbd-b61c-770a523fe080	58001551-c2ac-434e-90c2-d846c4ae9345	Evening	processing	t	f	f	0.9	16	30	2026-03-03 09:01:00+00	\N	1
+6b146c8a-066d-4973-ab5d-4f2368c67625	58001551-c2ac-434e-90c2-d846c4ae9345	Given up	processing	t	f	f	0.9	16	30	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2
 \.
 
 
@@ -2059,9 +2193,9 @@ c1387088-9358-4549-a812-320d39519486	\N	Calm place	calm_place	t	f	f	0.5	18	6	202
 --
 
 COPY public.process_note (id, session_id, client_id, set_id, moment, change, words, replaces, entered_by, at, seq) FROM stdin;
-39cad97a-6a4c-47bd-9114-3cc613942472	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	9fd72da9-6368-42c4-9cdc-26725f14732e	after_set	\N	\\x01039032b7de5085b4e904b2a9368c5983aa31d61df32ae014764a0ec8088f64f5afaa8b11933c36eb56d6d7d4839185	\N	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:02:32+00	9
-b89094ab-1895-423c-a42f-29ed4cadd7dc	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	9fd72da9-6368-42c4-9cdc-26725f14732e	after_set	\N	\\x01e6c2942fbd9d44bc620a2a1752611d8e6d4b4d86d9c50d13012d74fb0faea8464a5c980b6bb83a2f327abbefd9c70166d5415f87	39cad97a-6a4c-47bd-9114-3cc613942472	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:02:33+00	10
-7621593c-a0a1-4755-9ae9-749dd94add5a	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	fe1425a7-34f2-4635-9e69-dbceba9facf8	after_set	same	\N	\N	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:03:38+00	17
+3b4ef499-0b03-4d17-aca9-42a20ee9ccb5	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	77e882e9-676e-40b0-b230-44256524101a	after_set	\N	\\x012a06c10704e19a9f1d3c3a7aa85b57f8e9ca54f1399308d9e35ec6690e47ab6561abd3d85dfac88ecf6d0f4726a3e8	\N	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:02:32+00	9
+6b996c87-de95-4e16-a159-eb0dca9608f1	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	77e882e9-676e-40b0-b230-44256524101a	after_set	\N	\\x01fe741a4a25d481115037d10efb001f6498e7ebecfc517f051c4e16309ca0bf7ff7192fe79b2ce29f616694c2849005e5f635b07c	3b4ef499-0b03-4d17-aca9-42a20ee9ccb5	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:02:33+00	10
+3b7d8238-e0f4-4411-b032-b32b8851ab8f	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	14ac6e78-94ca-4d84-ab55-069cf76c2d4a	after_set	same	\N	\N	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:03:38+00	17
 \.
 
 
@@ -2070,17 +2204,17 @@ b89094ab-1895-423c-a42f-29ed4cadd7dc	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a36343
 --
 
 COPY public.rating (id, client_id, session_id, target_id, set_id, scale, value, moment, replaces, entered_by, at, seq, first_id) FROM stdin;
-46902446-4534-4157-9b87-8408324e14a4	a3634349-f1ab-451c-a3fc-d51781da3270	\N	ea9692ee-ab6b-460a-954c-9c0f47a83562	\N	sud	8	assessment	\N	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:00:00+00	1	\N
-6358577d-c805-4428-866b-6acaaf9c351d	a3634349-f1ab-451c-a3fc-d51781da3270	\N	ea9692ee-ab6b-460a-954c-9c0f47a83562	\N	voc	2	assessment	\N	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:00:00+00	2	\N
-1fc8a167-cf06-472d-af91-87f7d45f9e65	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	ea9692ee-ab6b-460a-954c-9c0f47a83562	\N	sud	7	assessment	\N	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:02:00+00	4	\N
-454d1a91-736f-47d2-a448-cda042eb8a7d	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	ea9692ee-ab6b-460a-954c-9c0f47a83562	\N	voc	3	assessment	\N	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:02:00+00	5	\N
-0fbea598-85df-4584-b75a-b33b7815ad32	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	ea9692ee-ab6b-460a-954c-9c0f47a83562	\N	sud	8	assessment	1fc8a167-cf06-472d-af91-87f7d45f9e65	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:02:00+00	6	1fc8a167-cf06-472d-af91-87f7d45f9e65
-ff47d656-33b4-402f-8b0c-81a1c3f4ee7d	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	ea9692ee-ab6b-460a-954c-9c0f47a83562	\N	sud	8	back_at_target	\N	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:02:01+00	7	\N
-c337146a-df00-4bca-bd37-c200ffd7b85e	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	ea9692ee-ab6b-460a-954c-9c0f47a83562	9fd72da9-6368-42c4-9cdc-26725f14732e	sud	9	after_set	\N	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:02:34+00	11	\N
-0d26d7a2-5d9f-458a-85d0-0928bb6af349	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	ea9692ee-ab6b-460a-954c-9c0f47a83562	9fd72da9-6368-42c4-9cdc-26725f14732e	sud	6	after_set	c337146a-df00-4bca-bd37-c200ffd7b85e	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:02:35+00	12	c337146a-df00-4bca-bd37-c200ffd7b85e
-79909df9-b56c-4a0b-8989-a43fc8eaa3ad	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	ea9692ee-ab6b-460a-954c-9c0f47a83562	9ea8c401-a9fe-4047-918f-059130708c4c	voc	4	installation	\N	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:03:06+00	14	\N
-04b93530-9760-4667-a757-1fc161515076	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	ea9692ee-ab6b-460a-954c-9c0f47a83562	9ea8c401-a9fe-4047-918f-059130708c4c	voc	\N	installation	79909df9-b56c-4a0b-8989-a43fc8eaa3ad	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:03:07+00	15	79909df9-b56c-4a0b-8989-a43fc8eaa3ad
-b9216774-7b29-4391-ad80-164d4d757cad	a3634349-f1ab-451c-a3fc-d51781da3270	25de9ab6-41d8-4f36-b5eb-5d0207267f70	ea9692ee-ab6b-460a-954c-9c0f47a83562	\N	sud	5	closing	\N	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:04:08+00	19	\N
+14e584a2-57f7-4df0-bbf3-13586e916df6	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	\N	7f252e67-f400-48df-b0f6-a25f2b2acba9	\N	sud	8	assessment	\N	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:00:00+00	1	\N
+2710716e-6035-440d-a112-84161f2a3a34	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	\N	7f252e67-f400-48df-b0f6-a25f2b2acba9	\N	voc	2	assessment	\N	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:00:00+00	2	\N
+1d4006c2-cab8-4caf-bce6-cdb089b7a14a	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	7f252e67-f400-48df-b0f6-a25f2b2acba9	\N	sud	7	assessment	\N	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:02:00+00	4	\N
+9f39fb94-cd11-45b0-882f-930cc4a67b35	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	7f252e67-f400-48df-b0f6-a25f2b2acba9	\N	voc	3	assessment	\N	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:02:00+00	5	\N
+0d47fab0-94e6-4649-98a1-a1a865d220c0	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	7f252e67-f400-48df-b0f6-a25f2b2acba9	\N	sud	8	assessment	1d4006c2-cab8-4caf-bce6-cdb089b7a14a	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:02:00+00	6	1d4006c2-cab8-4caf-bce6-cdb089b7a14a
+4469148d-0e81-4898-813f-cd2b4bba4913	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	7f252e67-f400-48df-b0f6-a25f2b2acba9	\N	sud	8	back_at_target	\N	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:02:01+00	7	\N
+87619e7d-cfa8-41d2-a21a-e4f06b0c1a33	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	7f252e67-f400-48df-b0f6-a25f2b2acba9	77e882e9-676e-40b0-b230-44256524101a	sud	9	after_set	\N	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:02:34+00	11	\N
+b71ccf8a-822a-4426-97a7-05d94c6e2071	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	7f252e67-f400-48df-b0f6-a25f2b2acba9	77e882e9-676e-40b0-b230-44256524101a	sud	6	after_set	87619e7d-cfa8-41d2-a21a-e4f06b0c1a33	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:02:35+00	12	87619e7d-cfa8-41d2-a21a-e4f06b0c1a33
+29fbaa8a-afde-41b1-9c16-7931a4b65070	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	7f252e67-f400-48df-b0f6-a25f2b2acba9	fec48d7d-c252-4132-b420-28f8f61f6b78	voc	4	installation	\N	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:03:06+00	14	\N
+f4b74bf4-8ada-40a9-957e-4bfe971ad63c	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	7f252e67-f400-48df-b0f6-a25f2b2acba9	fec48d7d-c252-4132-b420-28f8f61f6b78	voc	\N	installation	29fbaa8a-afde-41b1-9c16-7931a4b65070	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:03:07+00	15	29fbaa8a-afde-41b1-9c16-7931a4b65070
+70adb971-3028-46c8-a168-7e3fa8b24bb0	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	56c99d24-827e-4e7c-9f46-6c5b5a610411	7f252e67-f400-48df-b0f6-a25f2b2acba9	\N	sud	5	closing	\N	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:04:08+00	19	\N
 \.
 
 
@@ -2089,9 +2223,9 @@ b9216774-7b29-4391-ad80-164d4d757cad	a3634349-f1ab-451c-a3fc-d51781da3270	25de9a
 --
 
 COPY public.session (id, client_id, member_id, target_id, number, zone, opened_at, admitted_at, ended_at, closing, room_epoch, room_holder, version, seq) FROM stdin;
-25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	50e5ab00-5676-4de8-94f9-3fcbba1217c5	ea9692ee-ab6b-460a-954c-9c0f47a83562	1	UTC	2026-03-03 09:01:00+00	\N	2026-03-03 09:04:08+00	incomplete	4	7b3169e1-f652-4e41-a43d-e7cae6991490	2	3
-02d7c9c3-5da8-4b31-96de-4f53706dbd2c	a3634349-f1ab-451c-a3fc-d51781da3270	50e5ab00-5676-4de8-94f9-3fcbba1217c5	ea9692ee-ab6b-460a-954c-9c0f47a83562	2	UTC	2026-03-10 09:04:08+00	2026-03-10 09:04:08+00	\N	\N	0	\N	1	20
-ddb73e23-3c61-4fd3-96a6-d24b0b686bd0	5397fb3d-c001-4bad-9466-140a0d05b439	50e5ab00-5676-4de8-94f9-3fcbba1217c5	\N	1	UTC	2026-03-10 09:04:08+00	\N	\N	\N	0	\N	1	21
+56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	58001551-c2ac-434e-90c2-d846c4ae9345	7f252e67-f400-48df-b0f6-a25f2b2acba9	1	UTC	2026-03-03 09:01:00+00	\N	2026-03-03 09:04:08+00	incomplete	4	708db263-0dfa-46bc-a17e-1c1e218b2970	2	3
+979368a6-5468-47b4-b41e-7c97b5f5ed82	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	58001551-c2ac-434e-90c2-d846c4ae9345	7f252e67-f400-48df-b0f6-a25f2b2acba9	2	UTC	2026-03-10 09:04:08+00	2026-03-10 09:04:08+00	\N	\N	0	\N	1	20
+00585b59-75dd-427a-92b1-ebafdae53aca	85ca4149-84b5-4f74-9083-726814e25573	58001551-c2ac-434e-90c2-d846c4ae9345	\N	1	UTC	2026-03-10 09:04:08+00	\N	\N	\N	0	\N	1	21
 \.
 
 
@@ -2100,7 +2234,7 @@ ddb73e23-3c61-4fd3-96a6-d24b0b686bd0	5397fb3d-c001-4bad-9466-140a0d05b439	50e5ab
 --
 
 COPY public.session_moment (id, session_id, client_id, kind, at, once) FROM stdin;
-1	02d7c9c3-5da8-4b31-96de-4f53706dbd2c	a3634349-f1ab-451c-a3fc-d51781da3270	admitted	2026-03-10 09:04:08+00	9a0788e6-1c54-45d7-9071-2a790ff8ae4d
+1	979368a6-5468-47b4-b41e-7c97b5f5ed82	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	admitted	2026-03-10 09:04:08+00	7573bfbd-09d2-4dd3-8094-9edb51f3db64
 \.
 
 
@@ -2109,12 +2243,12 @@ COPY public.session_moment (id, session_id, client_id, kind, at, once) FROM stdi
 --
 
 COPY public.session_words (session_id, client_id, location, call_back, resource, leaving_state, companion, next_contact, client_words, note, version, written_by, written_at) FROM stdin;
-25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	\\x015d6230f5e1bb3073ecede49b4c15bfa3545e714a1900a7e8975bee59	\\x0102469ed89a9067d899410135ca71b32b502e9862f04522512ce2d9bc	\\x01288869e60752e6d932f0cf5059cce0aae96bcf80a38df596a30a6fc7	\\x01110c8dbb128a4d1e9f2d684efa7f042cb3f765f0da1d5c82ecc89588	\\x0123522662216bf38b649e82ef77d91f13a721ea930eaebacd42baa7dc	\\x011735898fb10b718a8217d1c30b1a6946cf383cea69426a98f0a505a9	\\x013cd32316527575cdadc322ef550221d15308edb451efa551f72c0002	\\x011b4eacd90115677fd4148b7bcef052f6cbdb9458ac193ffae2c5a921	1	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:01:00+00
-25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	\\x015e22d37a033286cd2c3307c5487ca18c992c7f4284a32b544adc0a90	\\x01abf742f0058f2c6433eee60d92afee3d0fa9b42465a96a82659da8c7	\\x016261aaed63823d7a9817f26e1803d4fb01d3d6142e42bf182ad1ea6e4730246cf3f9f6875a333039d9215af28d6923d178256666384df372	\\x0178476480c05bdde668494895d981c47485b4c3b3f821512a41bb1fad19788cfe2c510c722580b5e9c8353ec81cebf9c5e9e06f5eabf61cf8c65b059f494b2cd7633741a908dc5f02bc5f8d	\\x019923936e9a964d71447b53390d3afa592fe867ca78f57686c41e0591c3ac9e652ff4ded3ae51f9	\\x01a1b82a32b11067212a10641899b8f944f2d9072af96b22a3301b3a1f450957a8a35d7e6b3ab91fed9b3333	\\x018a542aec0f19a86a6057e3ed35db9dd49fd49012a91b8d7f8a14684ab1e72657c47adb38b9a6b6d069	\\x01aad5ec5e73a8f6045a1c2df882ba04d46d7bb61bf50318ea619c73145d331895c1c8a4b5e24b43532dcdc87c35510489a6	2	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:04:08+00
-25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	\\x011f4598015a2081c6a65a9daf5757f6d6eb0ca7f9166978d89fadd387	\\x0171108e491252cbf8d511100f30387d72a9b0ea96639b2c78b1aff403	\\x0133939fe59429dc3f6e4732abd12d95d26ab2e02b25ccbb6680d6faa1c2ca34acbb97a4bca35c4a2c7e7266a98e5f077e12badcfa4a658222	\\x011776cca156d808d3e82f5d6e5b3a06825109b998e0e4afeb24735fb3cdb93f165a66ce782d02fb64ffff0e91608823a86bffa533efb257a1348e01c8b301c7a482f85dfa9595f0b96b68f7	\\x01e73a2c108ecd02eff7b516314e69957cce130c4a91fea3291c41094708d0a234d5cc7a981c778f	\\x0160663d21680d7d11ddb3e67ebcde38247fa874a2bf689a09b2a4a61e819fcd527441d614423b96e5ff5578	\\x016aca4176a8672c12ba548cd2f5b11d612564808c57082ae330a30e05d70a4864502b6f4aae2691cefe	\\x01bd3164c20280b3114d02010413c68d71d16c9ffebb3e2bb927db3338942344b267f4217aa45c552912f8a5fbe0c08567941a6e750c967835a5a7c7169270bcda40557b909c7991	3	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-03 09:04:08+00
-02d7c9c3-5da8-4b31-96de-4f53706dbd2c	a3634349-f1ab-451c-a3fc-d51781da3270	\\x01dc0e0772a7801041e699fb5334d620032d523f91183fd4c041a7d0cb	\\x01682b1b8a8cfb11afe0b445d1fa0c0066a999ceb2805b1030fabd47b5	\\x01438e00095d4f0c01fc5f3eef73031deb824ad69e31c01647388955b8	\\x013df4e7968fc36a1c1191aac95a57d49defea95721ea1a9f7fbd99f55	\\x013b0438f4d05aea9046561b8faa2824e5db5a2db4353d915552c385e3	\\x01716d919136f0c530eee337a707099b1908c6a1404827b1062ac3f53b	\\x012f16c85e5cf54adb97feb886dcb9cac63d54454806df67e728a91f0d	\\x01cbfca4f4f1bb85a0b05e799bc75ca0c738c9c941246cd71d6958ff9f	1	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-10 09:04:08+00
-02d7c9c3-5da8-4b31-96de-4f53706dbd2c	a3634349-f1ab-451c-a3fc-d51781da3270	\\x01920d273390a36bf22e03bed96df6acb7b13585214eab276b2a6f0ffe223aa4ae5bdff0fad850a20d	\\x01bc3e02f6d2a3881c50e871fc820566ef98fe97e02d29fa080eedde50dfa57298c15bbf0990bdc9c15564	\\x0115977e522c0cd66f126c697523280b4890ecd63d3bf0ef37ec3fcc0b	\\x015b38e9372af38e4c1c56b4016b2d1bef37a1996c7a978ee0f1177d33	\\x013298aa7b7ed33d7bf69fa5c9d160c8fa6c6b95d1f26c0b609f913dcd	\\x01f32334139b7de84a52d092c70c8f9b84daa4419ca093029c89e1b6d6	\\x01d0d207cb5391ead905177bd7a9dfb50c194fc927e68a1f17768eff50	\\x01c126aee283f985e57f14c600537923c224dee3ffc1f79f2fe8c1fe7e	2	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-10 09:04:08+00
-ddb73e23-3c61-4fd3-96a6-d24b0b686bd0	5397fb3d-c001-4bad-9466-140a0d05b439	\\x01fa823c606376dc1e31040f1dd39cd6d577fc934879e6a106de55cc7f	\\x0171d0c165054f43a3ca15a0517d5f948749b094257787f324e21b8b7b	\\x01c060f4a9bd314576dec64b2ef0dbd80202a3c2e3cf70d20f691bb44c	\\x01a6779eae479cc173743681637b71b514853ab319d33ddc3dc871a7e7	\\x014a51657ddac4aa980804214aa1681fed0e36fa990e8babb2fafa7d29	\\x01e9a2dc6a320f82d46044e0d659d85dbb4f37b048ca418e10e094edc7	\\x0158c3b5fa85c746e8989e6c98217c198982ce730590233c43dd2e932e	\\x01faa33b5d2b669a47ade13c8d12f17dd1dfe768de0d26e5fc70bb6e74	1	50e5ab00-5676-4de8-94f9-3fcbba1217c5	2026-03-10 09:04:08+00
+56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	\\x012aecf1d7c3fd3dc979b6a1c55f1c0eab3d5aea1a7b2a4fe63045ef46	\\x01f94660feeebcda78cb57731ead6dd44f1768957a51ed440f71b823b2	\\x01232818af6bb2b8d6782228a13127517c6e6a5b95154855ea49497b5d	\\x0120607d73bec2487f7089425e79bd51e4ffd6a28d310cf97bd388866c	\\x01db8f78a424b3aebbfc3dfcd98c2b64b59cad7a8b780ab03935061c34	\\x017d9bdeb25a0170c8e4f3afb0e4a67c0703563b616bda973747ee9b2b	\\x01f968b6f6b4a1ed06843b90ef5d357a21ff4401b84aa354f1638de8cc	\\x01f2d4d53d39c33b9a777069300985fae31efc099074cc6ed3ed52fdad	1	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:01:00+00
+56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	\\x01cf911afb53e3b883c17a639fe25491b133d204983418a43b29dd6277	\\x0138e9cdb88d92c36fd13d4ee5dc41455d6db521f6e121e7958467b798	\\x01a9afd2da5a043580708ea2cc4c791f6e3b2f3fc20614bc12e173d88398df051d106b0c1a47b879732629c0ed31670b577886ccc0ab91148f	\\x016062256552f6e9a5fc40dc16532f9f9a55ff110138cf9e52d86ef6b96c9eefc7060e5637d66e801286fafa2fa7e25147921d56cfdc7b0a93c6a0f8472f9f32d0cc4305af5ffe0114e2fe3e	\\x01fd552784425388c48739ee2b59585d693d8a1ee9be4b2c49c51b1db357bb367619b3c43d339064	\\x0115f5aef1db3e2545306f17061bf2010c86c389db8ee2bb4924e148b21442788ffe40df19f7d526a2decb00	\\x01823a6ac1781a626510d8a1c0d4239039dbca53ae1aa7cc016e92007881a4dd7661f304f8cadb71ba06	\\x0178514700340c3235645b6682af9a9f7a2a7465997b9efa7e1831ef41e774654399ceb208a733c10439f54b33e08d94c0c8	2	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:04:08+00
+56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	\\x011f0e774981f1cf46b396a77357ed201c359f3dd0cbdb0305ede7199c	\\x01a3f07ca93592b7490b7a209a4879f001855683ca24abee6b23491afd	\\x010f9f87240a42383067ab1429c1ae9468178b197190a8ed8aa515e0625c70cefe9c8762ea957b7cf7c7970bd9f0e0bd2563af0521b3b4445c	\\x0126632ded5c5ec557d436ea7ec06b938e78fcc086391cb52e35f98e1df7ea6e20488f27f612d78d70d04b2e05db0c5bfc1b3ce4ba4719cade34dd1b1d5732392a84e46798398bc59da2219e	\\x019d6b15265552186504bb8850728795c29b222543cc2aa5ffb8970ec18131136ceda87bb33b275e	\\x0158e8435c9a19c3c1c824886de1ec1077429a48987a36d5e39dfd3241305ef71df193e9bfc69f2ab45a8a19	\\x01451ee6682f449cc9f65a6ee4e5e55a8f6270c5b331f83a5ab6ded56e748146d45b66e7d718db086f30	\\x0132ad8466a397f70b9f4c54542a4ddab3c9f2a4233f1be160198f685cfd0f48f1bd5314723bb416d621905b39a1c4289229418e09906d8ca0c137dc235e58c8441c265c91d97b98	3	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-03 09:04:08+00
+979368a6-5468-47b4-b41e-7c97b5f5ed82	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	\\x01c11da70c553391b15d37ad92f4616adbe2f02e44122b9cc44b833551	\\x016ad8150af27a76758ca32c8e6e0d2ceb55c16d1cb87526ae5a724a9f	\\x0118513c55e53f5bf3fbce99819c32827846c0fc450c54b08b0e30de45	\\x010ebf89c199fcfa8098f62aa581a6f0b869f9ad638efbb376df1d70b8	\\x015fb32fabd33a7491af6022d6aea3d3300a598be45c9a73143dd898ea	\\x01bb177c1a02b2f35ab9116df728d06f556996f14580beeebedbe7315f	\\x01b6b0adc43949ab56b84732f8e5bdbfb50dfa9ad29ad67b53428df0ce	\\x01885fb804160e68a97b56d6937c6d91b03bbbbb6f628ace70c0b42c4a	1	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-10 09:04:08+00
+979368a6-5468-47b4-b41e-7c97b5f5ed82	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	\\x01c1c91b6bf5b28f15ede7616c9fbb487409f7ba20906f53446f7f7f71039b95782942f6b90b562974	\\x01b41493a1f06f670ad5d18b2e3a4767f173c78ff817d5618484872d75d27244e3f70859480e1911ddda06	\\x012cb58333d124888146ca1ebc48b8b1c1792eb410e89903874079f165	\\x012c71b58163567b4f664908af3e042c607a8747e1d17ad459a26f43f4	\\x019a8ba76f73a6491d47bbbe144afd79dd4fd1bb3e7d69c17ebb9d4a28	\\x011a483d560d00de4957b10701fda16598014004caf16781b0a27d8c4c	\\x01e64a1dc6c4c17f79ac9a8e912da72bf9bb9a26d61ffd529501b042bd	\\x015103900f7c86b219a62f5bd114e82ee7ba0d612c5f161133c681c510	2	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-10 09:04:08+00
+00585b59-75dd-427a-92b1-ebafdae53aca	85ca4149-84b5-4f74-9083-726814e25573	\\x01d18aeb8597022f120a171343cd2eb8b70e8cec0834026b6c66bb5f04	\\x019fad04a32934349085c28469c3a0f167493636fd643cd48274154afd	\\x01f3ad358d4f8f02ec5dc2a3e836fdba6312ba868ac0c6601abbb7ba43	\\x016cc9cc917329be3796bfbc5df7c7fe13275bb97228e4c16f623909c0	\\x0179af9b4d46f1b3ac6fd18e4336fe0b7e4040f14764c82e55928f28e5	\\x0142d7c2998a36bc65bcb7e64cbc477b6f210258cbc88d0e76f3bcc684	\\x016f12718565d9d795de9c92df1ce77e48f0f9b74203e6e4e4bf7d41f2	\\x0194e15cd06df3cf2eecf76d623919ff076195382c884c2d24a3ca7d66	1	58001551-c2ac-434e-90c2-d846c4ae9345	2026-03-10 09:04:08+00
 \.
 
 
@@ -2123,10 +2257,10 @@ ddb73e23-3c61-4fd3-96a6-d24b0b686bd0	5397fb3d-c001-4bad-9466-140a0d05b439	\\x01f
 --
 
 COPY public.set_ending (set_id, session_id, client_id, ending, at_ms, recorded_at, witness) FROM stdin;
-9fd72da9-6368-42c4-9cdc-26725f14732e	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	done	26500	2026-03-03 09:02:27.5+00	room
-9ea8c401-a9fe-4047-918f-059130708c4c	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	stopped_by_client	26500	2026-03-03 09:03:01.5+00	room
-fe1425a7-34f2-4635-9e69-dbceba9facf8	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	stopped_by_clinician	26500	2026-03-03 09:03:33.5+00	room
-d2b65686-ff43-4055-8f00-4fcd22ebbc68	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	unknown	26500	2026-03-03 09:04:04.5+00	room
+77e882e9-676e-40b0-b230-44256524101a	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	done	26500	2026-03-03 09:02:27.5+00	room
+fec48d7d-c252-4132-b420-28f8f61f6b78	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	stopped_by_client	26500	2026-03-03 09:03:01.5+00	room
+14ac6e78-94ca-4d84-ab55-069cf76c2d4a	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	stopped_by_clinician	26500	2026-03-03 09:03:33.5+00	room
+e47e9180-de75-4602-86e2-d164b22b90e0	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	unknown	26500	2026-03-03 09:04:04.5+00	room
 \.
 
 
@@ -2135,14 +2269,14 @@ d2b65686-ff43-4055-8f00-4fcd22ebbc68	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a36343
 --
 
 COPY public.set_evidence (set_id, seq, session_id, client_id, kind, at_ms, phase, width, frames, longest_gap, ending, recorded_at) FROM stdin;
-9fd72da9-6368-42c4-9cdc-26725f14732e	3	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	rested	26500	24.5	\N	\N	\N	done	2026-03-03 09:02:27.5+00
-9fd72da9-6368-42c4-9cdc-26725f14732e	2	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	second	8000	2	\N	52	84	\N	2026-03-03 09:02:27.5+00
-9fd72da9-6368-42c4-9cdc-26725f14732e	1	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	second	7000	1	\N	60	17	\N	2026-03-03 09:02:27.5+00
-9fd72da9-6368-42c4-9cdc-26725f14732e	0	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	shown	6000	\N	18	\N	\N	\N	2026-03-03 09:02:27.5+00
-fe1425a7-34f2-4635-9e69-dbceba9facf8	3	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	rested	26500	11	\N	\N	\N	stopped_by_clinician	2026-03-03 09:03:33.5+00
-fe1425a7-34f2-4635-9e69-dbceba9facf8	2	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	second	8000	2	\N	52	84	\N	2026-03-03 09:03:33.5+00
-fe1425a7-34f2-4635-9e69-dbceba9facf8	1	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	second	7000	1	\N	60	17	\N	2026-03-03 09:03:33.5+00
-fe1425a7-34f2-4635-9e69-dbceba9facf8	0	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	shown	6000	\N	18	\N	\N	\N	2026-03-03 09:03:33.5+00
+77e882e9-676e-40b0-b230-44256524101a	3	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	rested	26500	24.5	\N	\N	\N	done	2026-03-03 09:02:27.5+00
+77e882e9-676e-40b0-b230-44256524101a	2	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	second	8000	2	\N	52	84	\N	2026-03-03 09:02:27.5+00
+77e882e9-676e-40b0-b230-44256524101a	1	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	second	7000	1	\N	60	17	\N	2026-03-03 09:02:27.5+00
+77e882e9-676e-40b0-b230-44256524101a	0	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	shown	6000	\N	18	\N	\N	\N	2026-03-03 09:02:27.5+00
+14ac6e78-94ca-4d84-ab55-069cf76c2d4a	3	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	rested	26500	11	\N	\N	\N	stopped_by_clinician	2026-03-03 09:03:33.5+00
+14ac6e78-94ca-4d84-ab55-069cf76c2d4a	2	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	second	8000	2	\N	52	84	\N	2026-03-03 09:03:33.5+00
+14ac6e78-94ca-4d84-ab55-069cf76c2d4a	1	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	second	7000	1	\N	60	17	\N	2026-03-03 09:03:33.5+00
+14ac6e78-94ca-4d84-ab55-069cf76c2d4a	0	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	shown	6000	\N	18	\N	\N	\N	2026-03-03 09:03:33.5+00
 \.
 
 
@@ -2151,14 +2285,14 @@ fe1425a7-34f2-4635-9e69-dbceba9facf8	0	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a363
 --
 
 COPY public.set_order (set_id, seq, session_id, client_id, cause, at_ms, plan, timeline, recorded_at) FROM stdin;
-9fd72da9-6368-42c4-9cdc-26725f14732e	0	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:06+00
-9fd72da9-6368-42c4-9cdc-26725f14732e	1	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:12.5+00
-9ea8c401-a9fe-4047-918f-059130708c4c	0	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:40+00
-9ea8c401-a9fe-4047-918f-059130708c4c	1	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:46.5+00
-fe1425a7-34f2-4635-9e69-dbceba9facf8	0	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:12+00
-fe1425a7-34f2-4635-9e69-dbceba9facf8	1	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:18.5+00
-d2b65686-ff43-4055-8f00-4fcd22ebbc68	0	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:43+00
-d2b65686-ff43-4055-8f00-4fcd22ebbc68	1	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:49.5+00
+77e882e9-676e-40b0-b230-44256524101a	0	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:06+00
+77e882e9-676e-40b0-b230-44256524101a	1	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:12.5+00
+fec48d7d-c252-4132-b420-28f8f61f6b78	0	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:40+00
+fec48d7d-c252-4132-b420-28f8f61f6b78	1	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:46.5+00
+14ac6e78-94ca-4d84-ab55-069cf76c2d4a	0	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:12+00
+14ac6e78-94ca-4d84-ab55-069cf76c2d4a	1	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:18.5+00
+e47e9180-de75-4602-86e2-d164b22b90e0	0	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:43+00
+e47e9180-de75-4602-86e2-d164b22b90e0	1	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:49.5+00
 \.
 
 
@@ -2167,10 +2301,10 @@ d2b65686-ff43-4055-8f00-4fcd22ebbc68	1	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a363
 --
 
 COPY public.stimulus_set (id, session_id, client_id, target_id, number, epoch, plan, recorded_at, seq) FROM stdin;
-9fd72da9-6368-42c4-9cdc-26725f14732e	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	ea9692ee-ab6b-460a-954c-9c0f47a83562	1	1	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:02:06+00	8
-9ea8c401-a9fe-4047-918f-059130708c4c	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	ea9692ee-ab6b-460a-954c-9c0f47a83562	2	2	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:02:40+00	13
-fe1425a7-34f2-4635-9e69-dbceba9facf8	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	ea9692ee-ab6b-460a-954c-9c0f47a83562	3	3	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:03:12+00	16
-d2b65686-ff43-4055-8f00-4fcd22ebbc68	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a3634349-f1ab-451c-a3fc-d51781da3270	ea9692ee-ab6b-460a-954c-9c0f47a83562	4	4	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:03:43+00	18
+77e882e9-676e-40b0-b230-44256524101a	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	7f252e67-f400-48df-b0f6-a25f2b2acba9	1	1	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:02:06+00	8
+fec48d7d-c252-4132-b420-28f8f61f6b78	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	7f252e67-f400-48df-b0f6-a25f2b2acba9	2	2	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:02:40+00	13
+14ac6e78-94ca-4d84-ab55-069cf76c2d4a	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	7f252e67-f400-48df-b0f6-a25f2b2acba9	3	3	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:03:12+00	16
+e47e9180-de75-4602-86e2-d164b22b90e0	56c99d24-827e-4e7c-9f46-6c5b5a610411	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	7f252e67-f400-48df-b0f6-a25f2b2acba9	4	4	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:03:43+00	18
 \.
 
 
@@ -2179,7 +2313,7 @@ d2b65686-ff43-4055-8f00-4fcd22ebbc68	25de9ab6-41d8-4f36-b5eb-5d0207267f70	a36343
 --
 
 COPY public.target (id, client_id, number, prong, status, opened_at, archived_at, version) FROM stdin;
-ea9692ee-ab6b-460a-954c-9c0f47a83562	a3634349-f1ab-451c-a3fc-d51781da3270	1	past	incomplete	2026-03-03 09:00:00+00	\N	4
+7f252e67-f400-48df-b0f6-a25f2b2acba9	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	1	past	incomplete	2026-03-03 09:00:00+00	\N	4
 \.
 
 
@@ -2188,7 +2322,7 @@ ea9692ee-ab6b-460a-954c-9c0f47a83562	a3634349-f1ab-451c-a3fc-d51781da3270	1	past
 --
 
 COPY public.target_words (target_id, client_id, label, picture, negative_belief, positive_belief, emotions, body_location, version) FROM stdin;
-ea9692ee-ab6b-460a-954c-9c0f47a83562	a3634349-f1ab-451c-a3fc-d51781da3270	\\x01dfb6f644bf58112ad92dcfc27b2a32702bc1055ca990ef0462bfe099e37516e13d553fd9035aa7d7e8ed7294	\\x0182e79c22c3d70f198ca4fac371515d20c8abd2c76d01afa74e89bbf4a7a3e0ae2d74eeab8b9b4e4650b1d025d41d9ec63050ea11	\\x01c52fb5bd3f2ddf24ba7dfc47dc186539a7085bcea715fc8d6bb1ebac7d640fd7849975fdbcba21d43fd74928ac064240e4eafe83	\\x0105256cb08f60cc8e97f81672eb60cbbe1c81c1a321866209eb31367cd6736bb3965846c72b20fb7b150ded94fe0dd563d1bd8f	\\x011f61084ac8357c8d245d7d0f73df658221b268f2d45d660a9d22027de4d6f8cb41a63ecde355c9659505f4	\\x0144a0047c228210c07e15bda76eb1d43d3b599474b21c4659c5959e04b532e755d65a8abd4711d50fca18617c95	3
+7f252e67-f400-48df-b0f6-a25f2b2acba9	a6b1d5af-38c6-45e4-9a7d-c7ac303e68be	\\x0120e31c668aef117f1f2d00a6b3fb18bf46301a33048b73386d9f46559cbfe6af9fdf1616327f01cd776f3294	\\x01974a6f46a0ab626f6805f21c959400c0a50ebfa428a4474c3447fa4130d69a79fe2b7910dfccc03acdab04ee98e09b3a2f8ce178	\\x01b535b235697ad5562b02633d2839ff15d48d3ad1c9cde0991fa181e260bbd6767e6b0a052f721c5959ad549ce33f6c7f12ebcae9	\\x0194c7048d39b704b64297d324ee4eb6bed0980c9d394de1335d0d08bf1974f0c94783af0178d7254e9ece9a522e506c98318458	\\x016725b6ac88b319ef46662941aab1f3c0d38923af43bf2ab199bba7f9507f5b4507fe8e72bf8b43f71fe807	\\x014fa69bed5c0bdcfe6c6fc074ffc9e71c63165e759728ee76723c50768746658a2a0514feba39e17b3e2ba253c9	3
 \.
 
 
@@ -2274,6 +2408,14 @@ ALTER TABLE ONLY access.join_link
 
 ALTER TABLE ONLY access.join_link
     ADD CONSTRAINT join_link_token_hash_key UNIQUE (token_hash);
+
+
+--
+-- Name: key_check key_check_pkey; Type: CONSTRAINT; Schema: access; Owner: leeward_owner
+--
+
+ALTER TABLE ONLY access.key_check
+    ADD CONSTRAINT key_check_pkey PRIMARY KEY (key_id);
 
 
 --
@@ -3463,6 +3605,27 @@ ALTER TABLE public.target ENABLE ROW LEVEL SECURITY;
 ALTER TABLE public.target_words ENABLE ROW LEVEL SECURITY;
 
 --
+-- Name: client_key upkeep; Type: POLICY; Schema: public; Owner: leeward_owner
+--
+
+CREATE POLICY upkeep ON public.client_key FOR SELECT USING (( SELECT access.is_owner() AS is_owner));
+
+
+--
+-- Name: session upkeep_end; Type: POLICY; Schema: public; Owner: leeward_owner
+--
+
+CREATE POLICY upkeep_end ON public.session FOR UPDATE USING ((( SELECT access.is_owner() AS is_owner) AND (client_id IN ( SELECT access.rehearsals() AS rehearsals))));
+
+
+--
+-- Name: session upkeep_find; Type: POLICY; Schema: public; Owner: leeward_owner
+--
+
+CREATE POLICY upkeep_find ON public.session FOR SELECT USING ((( SELECT access.is_owner() AS is_owner) AND (client_id IN ( SELECT access.rehearsals() AS rehearsals))));
+
+
+--
 -- Name: SCHEMA access; Type: ACL; Schema: -; Owner: leeward_owner
 --
 
@@ -3633,6 +3796,38 @@ GRANT ALL ON FUNCTION access.is_owner() TO leeward_app;
 --
 
 REVOKE ALL ON FUNCTION access.keep_gate() FROM PUBLIC;
+
+
+--
+-- Name: FUNCTION keep_key_check(which integer, fresh bytea); Type: ACL; Schema: access; Owner: leeward_owner
+--
+
+REVOKE ALL ON FUNCTION access.keep_key_check(which integer, fresh bytea) FROM PUBLIC;
+GRANT ALL ON FUNCTION access.keep_key_check(which integer, fresh bytea) TO leeward_app;
+
+
+--
+-- Name: FUNCTION key_check(which integer); Type: ACL; Schema: access; Owner: leeward_owner
+--
+
+REVOKE ALL ON FUNCTION access.key_check(which integer) FROM PUBLIC;
+GRANT ALL ON FUNCTION access.key_check(which integer) TO leeward_app;
+
+
+--
+-- Name: FUNCTION keys_in_use(); Type: ACL; Schema: access; Owner: leeward_owner
+--
+
+REVOKE ALL ON FUNCTION access.keys_in_use() FROM PUBLIC;
+GRANT ALL ON FUNCTION access.keys_in_use() TO leeward_app;
+
+
+--
+-- Name: FUNCTION keys_to_try(which integer); Type: ACL; Schema: access; Owner: leeward_owner
+--
+
+REVOKE ALL ON FUNCTION access.keys_to_try(which integer) FROM PUBLIC;
+GRANT ALL ON FUNCTION access.keys_to_try(which integer) TO leeward_app;
 
 
 --
@@ -3884,6 +4079,14 @@ GRANT ALL ON FUNCTION access.take_on_rehearsal(link_id uuid, client uuid) TO lee
 
 
 --
+-- Name: FUNCTION tidy(OUT signins bigint, OUT invitations bigint, OUT ceremonies bigint, OUT seats bigint, OUT links bigint, OUT room_tokens bigint, OUT request_keys bigint, OUT rehearsals uuid[]); Type: ACL; Schema: access; Owner: leeward_owner
+--
+
+REVOKE ALL ON FUNCTION access.tidy(OUT signins bigint, OUT invitations bigint, OUT ceremonies bigint, OUT seats bigint, OUT links bigint, OUT room_tokens bigint, OUT request_keys bigint, OUT rehearsals uuid[]) FROM PUBLIC;
+GRANT ALL ON FUNCTION access.tidy(OUT signins bigint, OUT invitations bigint, OUT ceremonies bigint, OUT seats bigint, OUT links bigint, OUT room_tokens bigint, OUT request_keys bigint, OUT rehearsals uuid[]) TO leeward_app;
+
+
+--
 -- Name: FUNCTION token_hash(); Type: ACL; Schema: access; Owner: leeward_owner
 --
 
@@ -4089,5 +4292,5 @@ GRANT SELECT,INSERT,UPDATE ON TABLE public.target_words TO leeward_app;
 -- PostgreSQL database dump complete
 --
 
-\unrestrict fR1KzvNnrP5uUPd6w4r1ik5bqPqkvUW6vTP43lYjYpZ6EBQXVUaDwBq1DnMakKd
+\unrestrict mBIOY4xproxd1BCHe7CKGQlyNZWuPgSAsvTqt5SPxrNec78hw66O2jmnWcrYmcg
 

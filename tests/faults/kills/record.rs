@@ -74,7 +74,7 @@ async fn entry(scene: &Scene, entry: &Entry) -> (i64, bool) {
         EntryValue::Voc { value } => rated("voc", *value),
         EntryValue::Change { change } => notes.iter().all(|row| *row == (Some(word(change)), false, replaces)),
         EntryValue::Words { .. } => notes.iter().all(|row| *row == (None, true, replaces)),
-        EntryValue::TakenBack => false,
+        EntryValue::TakenBack | EntryValue::Unreadable => false,
     };
     (i64::try_from(ratings.len() + notes.len()).unwrap(), same)
 }
