@@ -43,6 +43,10 @@ async fn a_change_from_another_origin_is_refused() {
         (vec![("origin", own.as_str()), ("sec-fetch-site", "cross-site")], "a browser that says cross-site"),
         (vec![("origin", "null")], "a null origin alone"),
         (vec![("sec-fetch-site", "same-site")], "another port or sub-domain"),
+        (vec![("origin", own.as_str()), ("origin", own.as_str())], "two origins"),
+        (vec![("origin", own.as_str()), ("origin", "https://elsewhere.example")], "a second origin"),
+        (vec![("origin", "https://elsewhere.example"), ("origin", own.as_str())], "a first origin"),
+        (vec![("sec-fetch-site", "same-origin"), ("sec-fetch-site", "cross-site")], "two words on the site"),
     ] {
         assert_eq!(member.post_raw("/signout", &headers, "").await.status, 403, "{why}");
     }
@@ -93,4 +97,56 @@ async fn a_made_up_token_is_nobody() {
     assert_eq!(who, None);
     let denied = sqlx::query("SELECT * FROM access.signin").execute(&mut *tx).await.unwrap_err();
     assert!(denied.to_string().contains("permission denied"));
+}
+
+/// A form is shown again for whoever typed it; nobody gets a page many times as long as what they sent.
+#[tokio::test]
+async fn a_form_that_is_none_of_ours_does_not_come_back() {
+    let house = House::build().await;
+    let own = house.origin.clone();
+    let headers = [("origin", own.as_str()), ("accept", "text/html"), ("content-type", "application/x-www-form-urlencoded")];
+    for body in ["a&".repeat(130_000), format!("a={}", "\"".repeat(260_000))] {
+        let answer = house.visitor().post_raw("/clients/new", &headers, &body).await;
+        assert_eq!(answer.status, 401);
+        assert!(answer.body.len() < 20_000, "{} bytes came back", answer.body.len());
+    }
+    let typed = format!("note={}", "%22".repeat(10_000));
+    let answer = house.visitor().post_raw("/clients/new", &headers, &typed).await;
+    assert!(answer.body.contains("This page still holds what you typed"), "{}", answer.status);
+}
+
+#[tokio::test]
+async fn an_address_of_another_shape_is_the_portals_own_page() {
+    let house = House::build_demo().await;
+    let mut member = house.member(&[Role::Clinician, Role::Lead, Role::Administrator]).await;
+    for route in leeward::app::route_list().iter().filter(|route| route.path.contains('{')) {
+        for odd in ["none", "%FF", "0", "00000000-0000-0000-0000-00000000000g"] {
+            let path = route.path.split('/').map(|part| if part.starts_with('{') { odd } else { part }).collect::<Vec<_>>().join("/");
+            let answer = if route.method == "GET" { member.get(&path).await } else { member.post_form(&path, &[]).await };
+            assert_eq!(answer.status, 404, "{} {path}: {}", route.method, answer.body);
+            assert!(answer.body.contains("Not found"), "{} {path}: {}", route.method, answer.body);
+        }
+    }
+}
+
+/// Connections that say nothing, begin and do not go on, or speak another version.
+#[tokio::test]
+async fn a_connection_that_asks_for_nothing_is_closed() {
+    use tokio::io::{AsyncReadExt, AsyncWriteExt};
+    let house = House::build().await;
+    let address = house.origin.strip_prefix("http://").unwrap();
+    let mut ends = Vec::new();
+    for begun in ["", "GET /livez HT", "GET /livez HTTP/1.1\r\nhost: localhost\r\nx-slow: ", "PRI * HTTP/2.0\r\n\r\nSM\r\n\r\n"] {
+        let mut connection = tokio::net::TcpStream::connect(address).await.unwrap();
+        connection.write_all(begun.as_bytes()).await.unwrap();
+        ends.push(tokio::spawn(async move {
+            let mut said = Vec::new();
+            let within = leeward::patience::HEAD + std::time::Duration::from_secs(20);
+            tokio::time::timeout(within, connection.read_to_end(&mut said)).await.unwrap_or_else(|_| panic!("{begun:?} is still open"))
+        }));
+    }
+    for end in ends {
+        // Closed in whatever way.
+        let _ = end.await.unwrap();
+    }
 }

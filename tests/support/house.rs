@@ -85,7 +85,7 @@ impl House {
         let key = key_check::check(&connected, key()).await.expect("the key is this practice's");
         let (app, router) = app::build(Parts { database: connected, world, key, origin, proxies: 0, demo });
         let handle = axum_server::Handle::new();
-        tokio::spawn(app::serve(router, listener, handle.clone()));
+        tokio::spawn(leeward::connections::serve(router, listener, handle.clone()));
         Self { app, origin: text, clock, database, wire, handle, demo }
     }
 

@@ -1,6 +1,5 @@
 //! What all requests share, and THE list of routes.
 
-use std::net::SocketAddr;
 use std::sync::Arc;
 
 use axum::Router;
@@ -8,7 +7,6 @@ use axum::extract::{DefaultBodyLimit, FromRef};
 use axum::http::StatusCode;
 use axum::middleware::{from_fn, from_fn_with_state};
 use axum::routing::{MethodRouter, get};
-use axum_server::accept::NoDelayAcceptor;
 use tower_http::compression::CompressionLayer;
 
 use crate::clock::World;
@@ -18,7 +16,6 @@ use crate::key_check::CheckedKey;
 use crate::observe::{self, Counts};
 use crate::once::Derived;
 use crate::page::{MOST_FORM, answer_in_time, show_errors};
-use crate::patience::HEAD;
 use crate::security::{self, Limits};
 use crate::signin::{Closings, Role, members_only, needs_role, recognise};
 use crate::{assets, clients, comfort, live, outcomes, presets, sessions, signin, targets};
@@ -225,16 +222,4 @@ pub fn build(parts: Parts) -> (App, Router) {
 
 async fn ready(axum::extract::State(database): axum::extract::State<Database>) -> StatusCode {
     if database.answers().await { StatusCode::OK } else { StatusCode::SERVICE_UNAVAILABLE }
-}
-
-/// Serves until `handle` is told to stop.
-///
-/// # Errors
-/// When the port cannot be listened on.
-pub async fn serve(router: Router, listener: std::net::TcpListener, handle: axum_server::Handle<SocketAddr>) -> std::io::Result<()> {
-    // Stops and beats are small and must not wait to be joined with what comes after them.
-    let mut server = axum_server::from_tcp(listener)?.acceptor(NoDelayAcceptor::new()).handle(handle);
-    // Half-sent requests do not hold a connection for long.
-    server.http_builder().http1().timer(hyper_util::rt::TokioTimer::new()).header_read_timeout(HEAD);
-    server.serve(router.into_make_service_with_connect_info::<SocketAddr>()).await
 }

@@ -3,12 +3,12 @@
 use std::collections::HashMap;
 use std::sync::LazyLock;
 
-use axum::extract::Path;
 use axum::http::header::{CACHE_CONTROL, CONTENT_TYPE};
 use axum::response::{IntoResponse, Response};
 use rust_embed::RustEmbed;
 
 use crate::error::Error;
+use crate::forms::InPath;
 
 #[derive(RustEmbed)]
 #[folder = "../../web/dist"]
@@ -50,7 +50,7 @@ pub fn missing() -> Vec<&'static str> {
 ///
 /// # Errors
 /// [`Error::NotFound`] for a name or hash that is not in this build.
-pub async fn show(Path((hash, name)): Path<(String, String)>) -> Result<Response, Error> {
+pub(crate) async fn show(InPath((hash, name)): InPath<(String, String)>) -> Result<Response, Error> {
     if HASHES.get(&name) != Some(&hash) {
         return Err(Error::NotFound);
     }

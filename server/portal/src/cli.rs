@@ -12,7 +12,7 @@ use crate::config::{AppDatabase, KeyFile, Origin, OwnerDatabase, ServeArgs};
 use crate::database::{Database, Unfit, migrate};
 use crate::patience::GRACE;
 use crate::signin::{Newcomer, Role, invite_as_owner};
-use crate::{assets, demo, key_check, log, notify, observe, upkeep, waiting};
+use crate::{assets, connections, demo, key_check, log, notify, observe, upkeep, waiting};
 
 /// Leeward: a portal for remote EMDR sessions, for trained and licensed clinicians.
 #[derive(Parser, Debug)]
@@ -190,7 +190,7 @@ async fn serve(args: ServeArgs, world: World) -> Result<(), String> {
         tokio::spawn(axum::serve(figures, observe::figures_page(app.clone())).into_future());
     }
     tokio::spawn(say_when_ready(handle.clone(), origin.text));
-    let served = app::serve(router, listener, handle).await;
+    let served = connections::serve(router, listener, handle).await;
     // What the rooms still have to write down is written before the process ends, a room's too that opened meanwhile.
     app.rooms.shut().await;
     served.map_err(|fault| fault.to_string())

@@ -76,6 +76,12 @@ impl Fault {
         self.0.as_database_error()?.code().map(|code| code.into_owned())
     }
 
+    /// Whether a row with the same unique value is there already: 23505 of PostgreSQL, appendix A.
+    #[must_use]
+    pub fn is_taken(&self) -> bool {
+        self.code().as_deref() == Some("23505")
+    }
+
     /// Whether the database's disk or memory is full: class 53, but for 53300, since connections become free again.
     #[must_use]
     pub fn is_out_of_room(&self) -> bool {

@@ -10,6 +10,7 @@ pub mod clients;
 pub mod clock;
 pub mod comfort;
 pub mod config;
+pub mod connections;
 pub mod database;
 pub mod demo;
 pub mod error;

@@ -22,6 +22,10 @@ use crate::signin::{Member, Role};
 
 /// The largest request body, bytes.
 pub const MOST_FORM: usize = 256 * 1024;
+/// Fields of a form that is shown again; the longest has about forty.
+const MOST_FIELDS: usize = 100;
+/// Bytes of what was typed there; the closing list takes some 12,000 characters, of up to four bytes each.
+const MOST_TYPED: usize = 64 * 1024;
 
 /// What `page.html` needs: extractable in every handler, whether or not somebody is signed in.
 #[derive(Clone, Debug)]
@@ -131,7 +135,7 @@ pub async fn show_errors(request: Request, next: Next) -> Response {
         return (told.status, axum::Json(body)).into_response();
     }
     let again = told.status.is_server_error() || told.status == StatusCode::UNAUTHORIZED;
-    let typed = if again { form_urlencoded::parse(&sent).into_owned().collect() } else { Vec::new() };
+    let typed = if again { typed(&sent) } else { Vec::new() };
     let rendered = if told.client {
         ClientErrorPage { nonce: frame.nonce, assets: frame.assets }.render()
     } else {
@@ -144,6 +148,14 @@ pub async fn show_errors(request: Request, next: Next) -> Response {
             (told.status, told.advice).into_response()
         }
     }
+}
+
+/// The fields of a form to be sent again; none of what no form of ours can have sent. Escaped, a page of them is a few times as
+/// long, and anybody may ask for it.
+fn typed(sent: &[u8]) -> Vec<(String, String)> {
+    let fields: Vec<_> = form_urlencoded::parse(sent).into_owned().take(MOST_FIELDS + 1).collect();
+    let long: usize = fields.iter().map(|(name, value)| name.len() + value.len()).sum();
+    if fields.len() <= MOST_FIELDS && long <= MOST_TYPED { fields } else { Vec::new() }
 }
 
 fn says(request: &Request, name: HeaderName, what: &str) -> bool {

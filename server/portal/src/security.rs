@@ -77,13 +77,24 @@ pub async fn same_origin(State(app): State<App>, request: Request, next: Next) -
 }
 
 fn is_own(app: &App, headers: &HeaderMap) -> bool {
-    let origin = headers.get(header::ORIGIN).map(HeaderValue::as_bytes);
-    let site = headers.get("sec-fetch-site").map(HeaderValue::as_bytes);
+    // What is said twice is not said by a browser: which of the two would be believed depends on who reads.
+    let (Ok(origin), Ok(site)) = (only(headers, header::ORIGIN), only(headers, HeaderName::from_static("sec-fetch-site"))) else {
+        return false;
+    };
     match (origin, site) {
         (Some(origin), None | Some(b"same-origin")) if origin == app.origin.text.as_bytes() => true,
         // Under `no-referrer` a form's Origin is "null"; the browser's own word on the site decides.
         (None | Some(b"null"), Some(b"same-origin")) => !headers.contains_key(header::UPGRADE),
         _ => false,
+    }
+}
+
+/// What a header says, if it is there; an error when it is there twice.
+fn only(headers: &HeaderMap, name: HeaderName) -> Result<Option<&[u8]>, ()> {
+    let mut said = headers.get_all(name).iter().map(HeaderValue::as_bytes);
+    match (said.next(), said.next()) {
+        (first, None) => Ok(first),
+        (_, Some(_)) => Err(()),
     }
 }
 
@@ -154,6 +165,16 @@ mod tests {
         assert_eq!(forwarded_for(&headers, 1), "198.51.100.7".parse().ok());
         assert_eq!(forwarded_for(&headers, 2), "203.0.113.9".parse().ok());
         assert_eq!(forwarded_for(&headers, 3), None);
+    }
+
+    #[test]
+    fn a_header_that_is_there_twice_says_nothing() {
+        let mut headers = HeaderMap::new();
+        assert_eq!(only(&headers, header::ORIGIN), Ok(None));
+        headers.append(header::ORIGIN, HeaderValue::from_static("https://portal.example"));
+        assert_eq!(only(&headers, header::ORIGIN), Ok(Some(&b"https://portal.example"[..])));
+        headers.append(header::ORIGIN, HeaderValue::from_static("https://portal.example"));
+        assert_eq!(only(&headers, header::ORIGIN), Err(()));
     }
 
     #[test]

@@ -227,3 +227,16 @@ async fn a_link_to_oneself_makes_a_passkey_on_another_device_within_the_hour() {
     house.clock.advance(chrono::Duration::minutes(60));
     assert_eq!(house.visitor().post_json("/enrol/begin", &json!({ "token": token })).await.status, 403);
 }
+
+/// A device that answers with a passkey it made here before: a sentence, and the link still opens.
+#[tokio::test]
+async fn a_passkey_that_is_known_here_is_not_kept_again_and_says_so() {
+    let house = House::build().await;
+    let mut device = Device::new(&house.origin);
+    let first = invited(&house, &[Role::Clinician]).await;
+    assert_eq!(enrol(&mut house.visitor(), &mut device, &first).await.status, 200);
+    let second = invited(&house, &[Role::Clinician]).await;
+    let again = enrol(&mut house.visitor(), &mut device, &second).await;
+    assert_eq!((again.status, again.json()["title"].as_str()), (403, Some("This passkey is known here")), "{}", again.body);
+    assert_eq!(enrol(&mut house.visitor(), &mut Device::new(&house.origin), &second).await.status, 200, "the link is not spent");
+}

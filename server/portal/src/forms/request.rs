@@ -10,6 +10,18 @@ use uuid::Uuid;
 
 use crate::error::Error;
 
+/// What stands in the path: an id, or several parts. A path of another shape leads nowhere.
+pub(crate) struct InPath<T>(pub(crate) T);
+
+impl<S: Send + Sync, T: DeserializeOwned + Send> FromRequestParts<S> for InPath<T> {
+    type Rejection = Error;
+
+    async fn from_request_parts(parts: &mut Parts, state: &S) -> Result<Self, Error> {
+        let Path(found) = Path::from_request_parts(parts, state).await.map_err(|_| Error::NotFound)?;
+        Ok(Self(found))
+    }
+}
+
 /// The id in the path.
 pub(crate) struct Id(pub(crate) Uuid);
 
@@ -17,7 +29,7 @@ impl<S: Send + Sync> FromRequestParts<S> for Id {
     type Rejection = Error;
 
     async fn from_request_parts(parts: &mut Parts, state: &S) -> Result<Self, Error> {
-        let Path(id) = Path::from_request_parts(parts, state).await.map_err(|_| Error::NotFound)?;
+        let InPath(id) = InPath::from_request_parts(parts, state).await?;
         Ok(Self(id))
     }
 }

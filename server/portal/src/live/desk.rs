@@ -1,7 +1,7 @@
 //! The clinician's live screen, as it is before its socket opens.
 
 use askama::Template;
-use axum::extract::{Path, State};
+use axum::extract::State;
 use axum::response::{IntoResponse, Redirect, Response};
 use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{Preset, Purpose};
@@ -12,6 +12,7 @@ use crate::app::App;
 use crate::assets::Assets;
 use crate::clients::{self, Details};
 use crate::error::Error;
+use crate::forms::Id;
 use crate::page::{Frame, page};
 use crate::presets;
 use crate::seal::{ClientKey, Opened};
@@ -80,7 +81,7 @@ impl DeskPage {
 }
 
 /// `GET /sessions/{session}/desk`
-pub(super) async fn show(State(app): State<App>, member: Member, Path(session): Path<Uuid>, frame: Frame) -> Result<Response, Error> {
+pub(super) async fn show(State(app): State<App>, member: Member, Id(session): Id, frame: Frame) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("desk.view").object(session)).await?;
     let row = queries::session(&mut tx, session).await?;
     tx.concerns(row.client);

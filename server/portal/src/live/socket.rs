@@ -4,7 +4,7 @@ use std::time::Duration;
 
 use axum::extract::ws::rejection::WebSocketUpgradeRejection;
 use axum::extract::ws::{CloseFrame, Message, Utf8Bytes, WebSocket, WebSocketUpgrade};
-use axum::extract::{Extension, Path, State};
+use axum::extract::{Extension, State};
 use axum::http::HeaderMap;
 use axum::response::Response;
 use futures_util::stream::{SplitSink, SplitStream};
@@ -24,6 +24,7 @@ use super::room_task::Mail;
 use super::stage;
 use crate::app::App;
 use crate::error::Error;
+use crate::forms::Id;
 use crate::patience::{ANSWER, within};
 use crate::security::Caller;
 use crate::signin::{Member, Seat};
@@ -47,7 +48,7 @@ type Upgrade = Result<WebSocketUpgrade, WebSocketUpgradeRejection>;
 
 /// `GET /sessions/{session}/desk/socket`. A desk whose session was closed in another window while it was away is told
 /// so, as a seat is (below).
-pub(super) async fn desk(State(app): State<App>, member: Member, Path(session): Path<Uuid>, upgrade: Upgrade) -> Result<Response, Error> {
+pub(super) async fn desk(State(app): State<App>, member: Member, Id(session): Id, upgrade: Upgrade) -> Result<Response, Error> {
     // Heard from now on, so that no closing falls between the check and the socket.
     let closings = app.closings.subscribe();
     let mut tx = app.database.act(&member.subject, Act::new("desk.connect").object(session)).await?;

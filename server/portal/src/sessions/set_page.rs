@@ -1,7 +1,7 @@
 //! The page of one set: ordered against delivered. Prints on one sheet.
 
 use askama::Template;
-use axum::extract::{Path, State};
+use axum::extract::State;
 use axum::response::Html;
 use leeward_core::chart::{self, Chart, Heard, LONG_GAP_MS, SetCourse, Stretch};
 use leeward_core::wire::Timeline;
@@ -13,6 +13,7 @@ use super::record::{self, SetLine};
 use super::sets::{self, Set};
 use crate::app::App;
 use crate::error::Error;
+use crate::forms::InPath;
 use crate::page::{Frame, page};
 use crate::signin::Member;
 use crate::subject::{Act, Tx};
@@ -47,10 +48,8 @@ pub(super) async fn get(
     State(app): State<App>,
     member: Member,
     frame: Frame,
-    Path((session, number)): Path<(String, String)>,
+    InPath((session, number)): InPath<(Uuid, u32)>,
 ) -> Result<Html<String>, Error> {
-    let session: Uuid = session.parse().map_err(|_| Error::NotFound)?;
-    let number: u32 = number.parse().map_err(|_| Error::NotFound)?;
     let mut tx = app.database.act(&member.subject, Act::new("set.view").object(session)).await?;
     let content = load(&mut tx, frame, session, number).await?;
     tx.commit().await?;

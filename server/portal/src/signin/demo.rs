@@ -7,7 +7,8 @@ use std::net::SocketAddr;
 
 use askama::Template;
 use axum::Form;
-use axum::extract::{ConnectInfo, Path, Query, State};
+use axum::extract::{ConnectInfo, Query, State};
+use axum::http::Uri;
 use axum::http::header::{HOST, HeaderMap, SET_COOKIE};
 use axum::response::{IntoResponse, Redirect, Response};
 
@@ -17,6 +18,7 @@ use super::open::open;
 use super::{Role, queries, way};
 use crate::app::App;
 use crate::error::Error;
+use crate::forms::InPath;
 use crate::page::{Frame, page};
 use crate::subject::Subject;
 
@@ -29,7 +31,7 @@ struct DemoPage {
 }
 
 /// `GET /demo/{role}`: one button; does nothing.
-pub(super) async fn show(frame: Frame, Path(role): Path<String>, Query(next): Query<Next>) -> Result<impl IntoResponse, Error> {
+pub(super) async fn show(frame: Frame, InPath(role): InPath<String>, Query(next): Query<Next>) -> Result<impl IntoResponse, Error> {
     let role = Role::parse(&role).ok_or(Error::NotFound)?.name();
     page(&DemoPage { frame, role, next: next.path().to_owned() })
 }
@@ -39,12 +41,13 @@ pub(super) async fn show(frame: Frame, Path(role): Path<String>, Query(next): Qu
 pub(super) async fn enter(
     State(app): State<App>,
     ConnectInfo(peer): ConnectInfo<SocketAddr>,
+    uri: Uri,
     headers: HeaderMap,
-    Path(role): Path<String>,
+    InPath(role): InPath<String>,
     Form(next): Form<Next>,
 ) -> Result<Response, Error> {
     let role = Role::parse(&role).ok_or(Error::NotFound)?;
-    if !(peer.ip().is_loopback() && is_direct(&headers)) {
+    if !(peer.ip().is_loopback() && is_direct(&uri, &headers)) {
         return Ok(refused("Not from here", "The demo's sign-in works only in a browser on the computer that serves the demo."));
     }
     let mut tx = app.database.look(&Subject::Visitor).await?;
@@ -62,13 +65,22 @@ pub(super) async fn enter(
 }
 
 /// Whether a request names this computer and came through no proxy.
-fn is_direct(headers: &HeaderMap) -> bool {
-    let host = headers.get(HOST).and_then(|host| host.to_str().ok()).unwrap_or_default();
-    let local = host == "localhost" || host.strip_prefix("localhost:").is_some_and(|port| port.parse::<u16>().is_ok());
-    local
-        && !headers
-            .keys()
-            .any(|name| matches!(name.as_str(), "forwarded" | "via" | "x-real-ip") || name.as_str().starts_with("x-forwarded-"))
+fn is_direct(uri: &Uri, headers: &HeaderMap) -> bool {
+    let mut hosts = headers.get_all(HOST).iter().map(|host| host.to_str().unwrap_or_default());
+    let named = matches!((hosts.next(), hosts.next()), (Some(host), None) if is_local(host));
+    // A request line may name a host as well; RFC 9112, 3.2.2.
+    named
+        && uri.authority().is_none_or(|authority| is_local(authority.as_str()))
+        && !headers.keys().any(|name| is_forwarders(name.as_str()))
+}
+
+fn is_local(host: &str) -> bool {
+    host == "localhost" || host.strip_prefix("localhost:").is_some_and(|port| port.parse::<u16>().is_ok())
+}
+
+/// Whether a header is one that only something in between adds: RFC 7239, RFC 9110 7.6.3, and what is common practice.
+fn is_forwarders(name: &str) -> bool {
+    matches!(name, "via" | "max-forwards") || ["forwarded", "client-ip", "real-ip", "connecting-ip"].iter().any(|part| name.contains(part))
 }
 
 #[cfg(test)]
@@ -78,16 +90,35 @@ mod tests {
     #[test]
     fn only_this_computers_own_browser_is_direct() {
         let headers = |pairs: &[(&'static str, &'static str)]| {
-            pairs.iter().map(|(name, value)| (name.parse().unwrap(), value.parse().unwrap())).collect::<HeaderMap>()
+            let mut map = HeaderMap::new();
+            for (name, value) in pairs {
+                map.append(*name, value.parse().unwrap());
+            }
+            map
         };
         for good in ["localhost", "localhost:8080"] {
-            assert!(is_direct(&headers(&[("host", good)])));
+            assert!(is_direct(&Uri::from_static("/demo/lead"), &headers(&[("host", good)])));
+            assert!(is_direct(&format!("http://{good}/demo/lead").parse().unwrap(), &headers(&[("host", good)])));
         }
         for bad in ["", "127.0.0.1:8080", "localhost.evil.example", "localhost:x", "portal.example.org"] {
-            assert!(!is_direct(&headers(&[("host", bad)])), "{bad}");
+            assert!(!is_direct(&Uri::from_static("/demo/lead"), &headers(&[("host", bad)])), "{bad}");
         }
-        for name in ["forwarded", "via", "x-forwarded-for", "x-forwarded-host", "x-forwarded-proto", "x-real-ip"] {
-            assert!(!is_direct(&headers(&[("host", "localhost:8080"), (name, "x")])), "{name}");
+        let elsewhere = Uri::from_static("http://portal.example.org/demo/lead");
+        assert!(!is_direct(&elsewhere, &headers(&[("host", "localhost:8080")])), "the request line names another");
+        assert!(!is_direct(&Uri::from_static("/"), &headers(&[("host", "localhost"), ("host", "localhost")])), "two hosts");
+        for name in [
+            "forwarded",
+            "via",
+            "x-forwarded-for",
+            "x-forwarded-host",
+            "x-forwarded-proto",
+            "x-real-ip",
+            "x-original-forwarded-for",
+            "true-client-ip",
+            "x-cluster-client-ip",
+            "cf-connecting-ip",
+        ] {
+            assert!(!is_direct(&Uri::from_static("/demo/lead"), &headers(&[("host", "localhost:8080"), (name, "x")])), "{name}");
         }
     }
 }

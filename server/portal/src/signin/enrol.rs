@@ -17,7 +17,7 @@ use super::invite::role_names;
 use super::open::{close_earlier, open};
 use super::queries::{self, NewPasskey};
 use crate::app::App;
-use crate::error::Error;
+use crate::error::{Error, Fault};
 use crate::forms::{Lines, Need, Problems};
 use crate::ids::{Token, new_id};
 use crate::page::{Frame, page};
@@ -81,8 +81,10 @@ pub(super) async fn finish(
     let new = to_keep(&app, &passkey, &made.label, &headers)?;
     let act = if joins { Act::new("member.join").object(member) } else { Act::new("passkey.add").object(new.id) };
     let mut tx = app.database.act(&Subject::Visitor, act).await?;
-    if queries::accept_invitation(&mut tx, &invitation, member, &new).await? != Some(member) {
-        return Ok(not_open());
+    match accept(&mut tx, &invitation, member, &new).await? {
+        Accepted::Yes => {}
+        Accepted::NotOpen => return Ok(not_open()),
+        Accepted::Known => return Ok(known_here()),
     }
     tx.commit().await?;
     let Some(opened) = open(&app, member, &headers).await? else { return Ok(not_open()) };
@@ -114,11 +116,31 @@ pub(super) async fn finish_further(member: Member, State(app): State<App>, heade
     let invitation = Token::new(&app.world).hash();
     let until = app.world.now() + chrono::TimeDelta::minutes(1);
     queries::invite(&mut tx, &invitation, Some(member.id), &member.name, &role_names(&member.roles), until).await?;
-    if queries::accept_invitation(&mut tx, &invitation, member.id, &new).await? != Some(member.id) {
-        return Ok(not_made());
+    match accept(&mut tx, &invitation, member.id, &new).await? {
+        Accepted::Yes => {}
+        Accepted::NotOpen => return Ok(not_made()),
+        Accepted::Known => return Ok(known_here()),
     }
     tx.commit().await?;
     Ok(Json(serde_json::json!({ "next": "/account" })).into_response())
+}
+
+/// What became of an invitation and the passkey made for it.
+enum Accepted {
+    Yes,
+    /// It is spent, withdrawn or too old.
+    NotOpen,
+    /// The passkey is kept here already, for whomever.
+    Known,
+}
+
+async fn accept(tx: &mut Tx, invitation: &[u8], member: Uuid, new: &NewPasskey) -> Result<Accepted, Error> {
+    match queries::accept_invitation(tx, invitation, member, new).await.map_err(Fault::from) {
+        Ok(who) if who == Some(member) => Ok(Accepted::Yes),
+        Ok(_) => Ok(Accepted::NotOpen),
+        Err(fault) if fault.is_taken() => Ok(Accepted::Known),
+        Err(fault) => Err(Error::Database(fault)),
+    }
 }
 
 /// What a device holds already, so that it does not make a second passkey for the same person.
@@ -140,6 +162,13 @@ fn not_open() -> Response {
     ceremony::refused(
         "This link does not work",
         "This link was used already, is too old, or is not complete. Ask the person who sent it for a new one.",
+    )
+}
+
+fn known_here() -> Response {
+    ceremony::refused(
+        "This passkey is known here",
+        "This device made a passkey here before, so no other was kept. Sign in with it, or use another device for this link.",
     )
 }
 
