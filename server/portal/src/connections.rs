@@ -13,6 +13,7 @@ use hyper_util::server::conn::auto::Builder;
 use tokio::io::{AsyncRead, AsyncWrite, ReadBuf};
 use tokio::net::TcpStream;
 use tokio::sync::{OwnedSemaphorePermit, Semaphore};
+use tokio::time::{Sleep, sleep};
 
 use crate::patience::HEAD;
 
@@ -22,8 +23,7 @@ pub const MOST: usize = 1_000;
 
 /// Serves until `handle` is told to stop.
 ///
-/// HTTP/1.1 only: proxies speak it to what is behind them, browsers need it for sockets, and a connection whose version is still
-/// to be found out waits for its first byte without an end.
+/// HTTP/1.1 only: proxies speak it to what is behind them, and browsers need it for sockets.
 ///
 /// # Errors
 /// When the port cannot be listened on.
@@ -39,7 +39,7 @@ async fn serve_few(
 ) -> io::Result<()> {
     let mut server = axum_server::from_tcp(listener)?.acceptor(Few(Arc::new(Semaphore::new(most)))).handle(handle);
     *server.http_builder() = Builder::new(TokioExecutor::new()).http1_only();
-    // From the first moment of a connection, and again after each answer.
+    // From the first byte of a connection, and again after each answer.
     server.http_builder().http1().timer(TokioTimer::new()).header_read_timeout(HEAD);
     server.serve(router.into_make_service_with_connect_info::<SocketAddr>()).await
 }
@@ -58,7 +58,7 @@ impl<S> Accept<TcpStream, S> for Few {
             // Stops and beats are small and must not wait to be joined with what comes after them.
             stream.set_nodelay(true)?;
             let place = Arc::clone(&self.0).try_acquire_owned().map_err(|_| io::Error::other("too many connections"))?;
-            Ok((Counted { stream, _place: place }, service))
+            Ok((Counted { stream, silent: Some(Box::pin(sleep(HEAD))), _place: place }, service))
         };
         std::future::ready(counted())
     }
@@ -67,12 +67,22 @@ impl<S> Accept<TcpStream, S> for Few {
 /// A connection that has a place, and keeps it when it becomes a live socket.
 struct Counted {
     stream: TcpStream,
+    /// Until the first byte: what finds out the version waits for it without an end.
+    silent: Option<Pin<Box<Sleep>>>,
     _place: OwnedSemaphorePermit,
 }
 
 impl AsyncRead for Counted {
     fn poll_read(mut self: Pin<&mut Self>, cx: &mut Context<'_>, buffer: &mut ReadBuf<'_>) -> Poll<io::Result<()>> {
-        Pin::new(&mut self.stream).poll_read(cx, buffer)
+        let read = Pin::new(&mut self.stream).poll_read(cx, buffer);
+        if read.is_ready() {
+            self.silent = None;
+        } else if let Some(silent) = &mut self.silent
+            && silent.as_mut().poll(cx).is_ready()
+        {
+            return Poll::Ready(Err(io::ErrorKind::TimedOut.into()));
+        }
+        read
     }
 }
 
