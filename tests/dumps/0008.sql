@@ -3,7 +3,7 @@
 -- PostgreSQL database dump
 --
 
-\restrict HCSd4xoOvsVTkb2lH2Dkog1TplPfC3fPZGf8axYeVCQaNDP9JJULBqkpp3VdTJL
+\restrict Welg8KVI8NX038pZDlowEx346A6lUpa6fITmbvzlAAfFxisG0ih7mSjp1O0lbLg
 
 -- Dumped from database version 15.18 (Debian 15.18-0+deb12u1)
 -- Dumped by pg_dump version 15.18 (Debian 15.18-0+deb12u1)
@@ -509,12 +509,12 @@ ALTER FUNCTION access.mint_link(link_id uuid, hash bytea, which uuid, until time
 
 CREATE FUNCTION access.my_clients() RETURNS SETOF uuid
     LANGUAGE plpgsql STABLE SECURITY DEFINER
-    SET search_path TO ''
+    SET search_path TO 'pg_catalog', 'pg_temp'
     AS $$
-DECLARE who uuid := access.me(); at timestamptz := access.now();
+DECLARE who uuid := access.me();
 BEGIN
   IF who IS NULL THEN RETURN; END IF;
-  RETURN QUERY SELECT client_id FROM access.care_link WHERE member_id = who AND since <= at AND (until IS NULL OR until > at);
+  RETURN QUERY SELECT client_id FROM access.care_link WHERE member_id = who AND until IS NULL;
 END $$;
 
 
@@ -1840,7 +1840,7 @@ COPY public._sqlx_migrations (version, description, installed_on, success, check
 5	sessions	2026-11-28 08:39:41.751077+00	t	\\x3013bebd83db0d46eca7767511705f52abb32a744ff204f5bdcb3afb063c1a18464207dd188aa4c42cd742db6aff73a7	49881100
 6	standing ratings	2026-11-28 08:39:41.801767+00	t	\\xa43c139ae2899d8e1dc400509333c23cb35febf1c311c95315c815ad8f5786811785868cfde2df96ad491c1e641366e6	2656604
 7	preparation	2026-11-28 08:39:41.804941+00	t	\\x4039cb17dce2ac0b1a5c9987dfad7b5d9423a5d32f43e2faaf08827b835146f0e59d31276bd09283dad5a4c90562ba0b	14343364
-8	kept once	2026-11-28 09:00:00+00	t	\\xf43f6fb37ab7524fb349177682cb9dad2716c197aa8a6dabb3f78236ee0c46d06b17c219cef193ffb3bbf7590c7e6acb	0
+8	kept once	2026-11-28 09:00:00+00	t	\\xe127621eaa8d28ce25c37396363f914cbc8bf50c61eb3e086ca8f6f279ee945eb2403ea2402783472868733728cbc2f5	0
 \.
 
 
@@ -3928,5 +3928,5 @@ GRANT SELECT,INSERT,UPDATE ON TABLE public.target_words TO leeward_app;
 -- PostgreSQL database dump complete
 --
 
-\unrestrict HCSd4xoOvsVTkb2lH2Dkog1TplPfC3fPZGf8axYeVCQaNDP9JJULBqkpp3VdTJL
+\unrestrict Welg8KVI8NX038pZDlowEx346A6lUpa6fITmbvzlAAfFxisG0ih7mSjp1O0lbLg
 
