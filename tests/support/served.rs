@@ -58,6 +58,7 @@ impl Served {
             .arg("serve")
             .args(["--origin", &origin, "--listen", &format!("127.0.0.1:{port}"), "--proxies", "1"])
             .env("LEEWARD_DATABASE_URL", database.to_url_lossy().as_str())
+            .env_remove("LEEWARD_SIGNIN_URL")
             .env("LEEWARD_KEY_FILE", &key)
             .env("LEEWARD_LOG", "error")
             .stdout(Stdio::piped())

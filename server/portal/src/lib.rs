@@ -13,6 +13,7 @@ pub mod config;
 pub mod database;
 pub mod demo;
 pub mod error;
+mod fit;
 pub mod forms;
 pub mod ids;
 pub mod key_check;

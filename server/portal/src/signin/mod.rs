@@ -12,12 +12,14 @@ mod link;
 mod members;
 mod open;
 mod queries;
+mod refused;
 mod seat;
 mod way;
 
 pub use closings::Closings;
 pub use invite::{Invitation, Newcomer, invite, invite_as_owner};
 pub use open::{close, vouch};
+pub use refused::note_refused;
 pub use seat::Seat;
 
 use axum::extract::{FromRequestParts, Request, State};
