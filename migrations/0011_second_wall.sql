@@ -54,9 +54,9 @@ CREATE OR REPLACE FUNCTION access.token_hash() RETURNS bytea LANGUAGE sql STABLE
 CREATE OR REPLACE FUNCTION access.is_owner() RETURNS boolean LANGUAGE sql STABLE AS
   $$ SELECT current_user = (SELECT pg_catalog.pg_get_userbyid(nspowner) FROM pg_catalog.pg_namespace WHERE nspname = 'access') $$;
 CREATE OR REPLACE FUNCTION access.audit_hash(previous bytea, seq bigint, at timestamptz, kind text, member uuid, act text, client uuid, object uuid)
-RETURNS bytea LANGUAGE sql IMMUTABLE AS $$
-  SELECT pg_catalog.sha256(previous || pg_catalog.convert_to(pg_catalog.concat_ws('|', seq, extract(epoch FROM at), kind,
-    coalesce(member::pg_catalog.text, '-'), act, coalesce(client::pg_catalog.text, '-'), coalesce(object::pg_catalog.text, '-')), 'UTF8')) $$;
+RETURNS bytea LANGUAGE sql IMMUTABLE SET search_path = pg_catalog, pg_temp AS $$
+  SELECT sha256(previous || convert_to(concat_ws('|', seq, extract(epoch FROM at), kind, coalesce(member::text, '-'), act,
+    coalesce(client::text, '-'), coalesce(object::text, '-')), 'UTF8')) $$;
 
 -- ---------------------------------------------------------------------------------------------
 -- Guards: what is not known to be allowed is refused. `NOT (x OR NULL)` is NULL, and an IF passes over NULL.
@@ -301,6 +301,19 @@ GRANT EXECUTE ON FUNCTION access.rehearsals_to_know(), access.seat_is_over(), ac
   access.remove_seat(uuid, uuid) TO leeward_app;
 -- Only other functions call it, and with an age of its own choosing the app role would find what is long over.
 REVOKE ALL ON FUNCTION access.seat_within(interval) FROM leeward_app;
+
+-- ---------------------------------------------------------------------------------------------
+-- A check value is added for the first key of a practice, or for one that is in use. For any other number it would have kept
+-- the portal from starting again.
+
+CREATE OR REPLACE FUNCTION access.keep_key_check(which integer, fresh bytea) RETURNS bytea
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
+BEGIN
+  INSERT INTO access.key_check SELECT which, fresh
+  WHERE NOT EXISTS (SELECT FROM access.key_check) OR EXISTS (SELECT FROM public.client_key k WHERE k.key_id = which)
+  ON CONFLICT DO NOTHING;
+  RETURN (SELECT sealed FROM access.key_check WHERE key_id = which);
+END $$;
 
 -- ---------------------------------------------------------------------------------------------
 -- Tidying up, as before; what it ends itself is nobody's act but its own.

@@ -202,7 +202,8 @@ async fn a_device_is_removed_and_the_session_goes_on() {
         assert_eq!(answer.status, 204, "sent again, it stands: {}", answer.body);
     }
     assert_eq!(stage.closed().await, Some(4000), "its page reads the words of an end");
-    desk.view("nobody there, nothing runs", |view| view.seat == SeatState::Empty && !view.stage_here && view.state != RoomState::Running).await;
+    desk.view("nobody there, nothing runs", |view| view.seat == SeatState::Empty && !view.stage_here && view.state != RoomState::Running)
+        .await;
     assert_eq!(scene.client.get("/stage").await.status, 401);
     assert_eq!(Stage::open(&scene.client, &scene.house.origin).await.closed().await, Some(4000), "and hears it again");
     let gone = scene.clinician.post_json(&scene.path("seat"), &json!({ "decision": "refuse", "seat": seat })).await;

@@ -109,7 +109,6 @@ impl TestDatabase {
         assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
         String::from_utf8(output.stdout).expect("the database is in UTF-8")
     }
-
 }
 
 /// One of Postgres' own programs, as a superuser of the tests' server.

@@ -171,7 +171,9 @@ async fn serve(args: ServeArgs, world: World) -> Result<(), String> {
     }
     let origin = Origin::parse(&args.origin)?;
     let (access, key) = (args.database.access()?, args.key.read()?);
-    let database = waiting::for_database(async || Database::connect_with(access.clone(), world.clone()).await).await.map_err(|unfit| unfit.to_string())?;
+    let database = waiting::for_database(async || Database::connect_with(access.clone(), world.clone()).await)
+        .await
+        .map_err(|unfit| unfit.to_string())?;
     if args.demo && !(args.listen.ip().is_loopback() && origin.host == "localhost") {
         return Err("--demo serves on loopback and http://localhost only".into());
     }

@@ -84,8 +84,10 @@ pub enum Unfit {
     )]
     NoSignIn(#[source] sqlx::Error),
     /// The role that signs people in could do other things too, or the app role could sign in.
-    #[error("the role \"{role}\" {what}. Signing in needs a role that does nothing else (leeward_signin): see LEEWARD_SIGNIN_URL, run \
-             deploy/roles.sql and `leeward migrate`, and do not grant rights by hand")]
+    #[error(
+        "the role \"{role}\" {what}. Signing in needs a role that does nothing else (leeward_signin): see LEEWARD_SIGNIN_URL, run \
+             deploy/roles.sql and `leeward migrate`, and do not grant rights by hand"
+    )]
     SignIn {
         /// The role of LEEWARD_SIGNIN_URL.
         role: String,

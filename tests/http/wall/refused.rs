@@ -23,7 +23,8 @@ async fn each_route_to_a_record_notes_who_was_refused() {
         let mut other = scene.house.member(&[Role::Clinician]).await;
         let ids = [("{client}", scene.client), ("{target}", scene.target), ("{session}", scene.session)];
         let about = ids.iter().find(|(place, _)| route.path.contains(place)).map(|(_, id)| *id);
-        let path = ids.iter().fold(route.path.to_owned(), |path, (place, id)| path.replace(place, &id.to_string())).replace("{number}", "1");
+        let path =
+            ids.iter().fold(route.path.to_owned(), |path, (place, id)| path.replace(place, &id.to_string())).replace("{number}", "1");
         let answer = match route.method {
             "GET" => other.get(&path).await,
             _ => other.post_form(&path, &[("version", "1")]).await,

@@ -57,7 +57,8 @@ async fn it_refuses_to_serve_when_a_function_looks_for_names_elsewhere() {
 #[tokio::test]
 async fn it_refuses_to_serve_when_the_two_roles_are_not_apart() {
     let house = House::build().await;
-    let serve = async |access: Access| Database::connect_with(access, house.app.world.clone()).await.map(drop).map_err(|unfit| unfit.to_string());
+    let serve =
+        async |access: Access| Database::connect_with(access, house.app.world.clone()).await.map(drop).map_err(|unfit| unfit.to_string());
     let app = house.database.app();
     let same = serve(Access { app: app.clone(), signin: app.clone() }).await.unwrap_err();
     assert!(same.contains("LEEWARD_SIGNIN_URL"), "{same}");
@@ -66,8 +67,14 @@ async fn it_refuses_to_serve_when_the_two_roles_are_not_apart() {
     let nobody = serve(Access { app: app.clone(), signin: app.clone().username("leeward_nobody") }).await.unwrap_err();
     assert!(nobody.contains("deploy/roles.sql") && nobody.contains("LEEWARD_SIGNIN_URL"), "{nobody}");
     for (change, back) in [
-        ("GRANT EXECUTE ON FUNCTION access.open_signin(uuid, bytea, uuid, text) TO leeward_app", "REVOKE EXECUTE ON FUNCTION access.open_signin(uuid, bytea, uuid, text) FROM leeward_app"),
-        ("GRANT EXECUTE ON FUNCTION access.my_clients() TO leeward_signin", "REVOKE EXECUTE ON FUNCTION access.my_clients() FROM leeward_signin"),
+        (
+            "GRANT EXECUTE ON FUNCTION access.open_signin(uuid, bytea, uuid, text) TO leeward_app",
+            "REVOKE EXECUTE ON FUNCTION access.open_signin(uuid, bytea, uuid, text) FROM leeward_app",
+        ),
+        (
+            "GRANT EXECUTE ON FUNCTION access.my_clients() TO leeward_signin",
+            "REVOKE EXECUTE ON FUNCTION access.my_clients() FROM leeward_signin",
+        ),
         ("GRANT SELECT ON practice TO leeward_signin", "REVOKE SELECT ON practice FROM leeward_signin"),
         ("GRANT SELECT (id) ON access.member TO leeward_signin", "REVOKE SELECT (id) ON access.member FROM leeward_signin"),
     ] {

@@ -38,7 +38,7 @@ async fn no_function_runs_what_the_caller_put_into_its_way() {
         let said = ground.said(name, &subject).await;
         let outcomes = ground.call_all_over(&mut app, &said).await;
         wrong.extend(outcomes.iter().filter(|o| o.fault.as_deref() == Some("P6666")).map(|o| format!("{name}: {}", o.call)).take(12));
-        let owner = outcomes.iter().filter(|o| o.function == "access.is_owner" && o.told != "f");
+        let owner = outcomes.iter().filter(|o| o.function == "access.is_owner" && o.told != "false");
         wrong.extend(owner.map(|o| format!("{name} passes for the owner: {o}")));
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));

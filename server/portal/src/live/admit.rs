@@ -125,10 +125,15 @@ pub(super) async fn decide(State(app): State<App>, member: Member, Id(session): 
     let open = queries::open_session(&mut tx, session).await?;
     tx.concerns(open.client);
     let (stands, otherwise) = match decision {
-        Decision::Remove => (queries::remove_seat(&mut tx, session, seat).await?, "That device has not got the seat any more. Look who is there now."),
+        Decision::Remove => {
+            (queries::remove_seat(&mut tx, session, seat).await?, "That device has not got the seat any more. Look who is there now.")
+        }
         Decision::Move | Decision::Refuse => {
             let to_it = decision == Decision::Move;
-            (queries::decide_seat(&mut tx, session, seat, to_it).await?, "That device does not ask for the seat any more. Look who asks now.")
+            (
+                queries::decide_seat(&mut tx, session, seat, to_it).await?,
+                "That device does not ask for the seat any more. Look who asks now.",
+            )
         }
     };
     if !stands {

@@ -3,9 +3,9 @@
 
 use std::time::Duration;
 
+use axum::extract::ws::{Message, WebSocket};
 use futures_util::StreamExt;
 use futures_util::stream::SplitSink;
-use axum::extract::ws::{Message, WebSocket};
 use leeward_core::room::Line as Manners;
 use leeward_core::wire::{FromStage, ToStage};
 use tokio::time::{Instant, sleep_until};
