@@ -153,12 +153,15 @@ BEGIN
   ORDER BY s.asked_no;
 END $$;
 
--- For a device that comes back: whether it is over for it, because its session has ended or it was removed.
+-- For a device that comes back: whether it is over for it, because its session has ended or it was removed, in the last 15
+-- minutes.
 CREATE FUNCTION access.seat_is_over() RETURNS boolean
 LANGUAGE plpgsql STABLE SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
+DECLARE since timestamptz := access.now() - interval '15 minutes';
 BEGIN
   RETURN access.kind() IS NOT DISTINCT FROM 'seat' AND EXISTS (SELECT FROM access.seat s JOIN access.gate g USING (session_id)
-    WHERE s.token_hash = access.token_hash() AND (s.closed_why = 'removed' OR (s.closed_at IS NULL AND g.ended_at IS NOT NULL)));
+    WHERE s.token_hash = access.token_hash()
+      AND CASE WHEN s.closed_at IS NULL THEN g.ended_at > since ELSE s.closed_why = 'removed' AND s.closed_at > since END);
 END $$;
 
 -- ---------------------------------------------------------------------------------------------

@@ -10,11 +10,10 @@ use sqlx::postgres::PgConnectOptions;
 use super::probe::{Ground, Outcome, Said, ground};
 
 /// What tells or does something for the app role without any token, and why it may.
-const OPEN: [(&str, &str); 13] = [
+const OPEN: [(&str, &str); 12] = [
     ("access.kind", "says back what the asker has said"),
     ("access.token_hash", "the same, hashed"),
     ("access.now", "the time"),
-    ("access.audit_hash", "counts out what it is given; the checker of the chain calls it"),
     ("access.schema_version", "which migrations are in: asked at the start, before anybody is there"),
     ("access.keys_in_use", "numbers of keys: asked at the start"),
     ("access.key_check", "a sealed value that opens no record: asked at the start"),
@@ -39,7 +38,7 @@ const OPEN_TO_SIGN_IN: [(&str, &str); 8] = [
 ];
 
 /// What a token that holds may tell or do beyond its own, and why.
-const ALLOWED: [(&str, &str); 13] = [
+const ALLOWED: [(&str, &str); 12] = [
     ("access.members", "colleagues know each other"),
     ("access.care_links", "a lead knows who treats whom"),
     ("access.rehearsals", "a lead's lists leave pretend clients out"),
@@ -52,7 +51,6 @@ const ALLOWED: [(&str, &str); 13] = [
     ("access.leave_seat", "one's own seat"),
     ("access.touch_signin", "one's own sign-in"),
     ("access.note_refused", "what one reached for in vain, some times an hour"),
-    ("access.audit_hash", "counts out what it is given"),
 ];
 
 fn listed(list: &[(&str, &str)], outcome: &Outcome) -> bool {

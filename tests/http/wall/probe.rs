@@ -164,6 +164,7 @@ impl Ground {
                ARRAY(SELECT replace(format_type(t, NULL), 'pg_catalog.', '') FROM unnest(p.proargtypes) WITH ORDINALITY a (t, nth) ORDER BY nth)
              FROM pg_catalog.pg_proc p JOIN pg_catalog.pg_namespace n ON n.oid = p.pronamespace
              WHERE n.nspname NOT IN ('pg_catalog', 'information_schema', 'probe') AND p.prorettype <> 'trigger'::regtype
+               AND p.provolatile <> 'i' -- counts out what it is given, and looks at nothing
                AND has_function_privilege(p.oid, 'EXECUTE') AND n.nspname !~ '^pg_' ORDER BY 1",
         )
         .fetch_all(connection)
