@@ -195,6 +195,8 @@ pub(crate) fn token_cookie(name: &str, token: Option<&Token>) -> Result<HeaderVa
         .build();
     if token.is_none() {
         cookie.make_removal();
+        // Always the same moment in the past: what is sent again is answered alike.
+        cookie.set_expires(cookie::time::OffsetDateTime::UNIX_EPOCH);
     }
     HeaderValue::from_str(&cookie.to_string()).map_err(|fault| Error::Inner(format!("cookie: {fault}")))
 }
