@@ -206,3 +206,27 @@ async fn an_administrator_invites_newcomers_only() {
     assert!(!for_members.is_empty() && for_members.iter().all(|outcome| outcome.is_nothing()), "a member's passkey is the member's");
     assert!(for_newcomers.iter().any(|outcome| outcome.written > 0), "a newcomer is invited");
 }
+
+#[tokio::test]
+async fn a_pretend_client_is_known_to_its_clinician_and_to_leads() {
+    let ground = ground().await;
+    let house = &ground.scene.house;
+    let other = house.member(&[Role::Clinician]).await;
+    let own = leeward::clients::rehearsal(&house.app, &ground.scene.clinician.subject()).await.unwrap();
+    let others = leeward::clients::rehearsal(&house.app, &other.subject()).await.unwrap();
+    let (lead, administrator) = (house.member(&[Role::Lead]).await, house.member(&[Role::Administrator]).await);
+    for (subject, mut known) in [
+        (ground.scene.clinician.subject(), vec![own]),
+        (other.subject(), vec![others]),
+        (lead.subject(), vec![own, others]),
+        (administrator.subject(), vec![]),
+        (Subject::Visitor, vec![]),
+        (Subject::Seat(ground.seat_token.clone()), vec![]),
+        (Subject::Room(ground.room_token.clone()), vec![]),
+    ] {
+        let mut tx = house.app.database.look(&subject).await.unwrap();
+        let told: Vec<uuid::Uuid> = sqlx::query_scalar("SELECT id FROM access.rehearsals() id ORDER BY id").fetch_all(&mut *tx).await.unwrap();
+        known.sort();
+        assert_eq!(told, known, "{subject:?}");
+    }
+}
