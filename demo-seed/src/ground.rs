@@ -80,6 +80,8 @@ impl Ground {
             .bind(EMERGENCY)
             .execute(&mut *tx)
             .await?;
+        // The years behind are written as they pass.
+        sqlx::query("UPDATE access.clock SET slack = '1000 years'").execute(&mut *tx).await?;
         let mut ids = vec![];
         for member in members {
             let roles: Vec<String> = member.roles.iter().map(|role| role.name().to_owned()).collect();
@@ -99,12 +101,15 @@ impl Ground {
         Ok(ids)
     }
 
-    /// Gives the practice its name: from now on it counts as seeded.
+    /// Gives the practice its name: from now on it counts as seeded, and the time in it is the present.
     ///
     /// # Errors
     /// When the database does not do it.
     pub async fn finish(&mut self) -> Result<(), Fault> {
-        sqlx::query("UPDATE practice SET name = $1").bind(PRACTICE).execute(&mut self.0).await?;
+        let mut tx = self.0.begin().await?;
+        sqlx::query("UPDATE practice SET name = $1").bind(PRACTICE).execute(&mut *tx).await?;
+        sqlx::query("UPDATE access.clock SET slack = DEFAULT").execute(&mut *tx).await?;
+        tx.commit().await?;
         Ok(())
     }
 }

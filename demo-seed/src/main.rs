@@ -85,7 +85,7 @@ async fn run(args: Args) -> Result<(), Fault> {
 
 /// The portal's functions need its shared state; nothing is served.
 async fn portal(args: &Args, world: World) -> Result<app::App, Fault> {
-    let database = Database::connect(&args.database.url()?, world.clone()).await?;
+    let database = Database::connect_with(args.database.access()?, world.clone()).await?;
     let origin = Origin::parse("http://localhost")?;
     let key = key_check::check(&database, args.key.read()?).await?;
     let (app, _) = app::build(Parts { database, world, key, origin, proxies: 0, demo: false });

@@ -42,6 +42,20 @@ fn the_search_finds_a_word_however_it_stands() {
     assert_eq!(found("Ashgrove Row", word), None);
 }
 
+/// The years behind are written as they pass; afterwards the time is the present, whatever the portal says it is.
+#[tokio::test]
+async fn the_clock_is_the_databases_again_once_it_is_seeded() {
+    let database = TestDatabase::new().await;
+    seed(&database).await;
+    let (clock, oldest): (String, bool) = sqlx::query_as(
+        "SELECT concat_ws(' give or take ', ahead, slack), (SELECT min(at) < now() - interval '30 days' FROM audit) FROM access.clock",
+    )
+    .fetch_one(&database.superuser)
+    .await
+    .unwrap();
+    assert_eq!((clock.as_str(), oldest), ("00:00:00 give or take 00:01:00", true));
+}
+
 /// A demo that is there already is not passed over with another key: nothing of it would open.
 #[tokio::test]
 async fn another_key_is_refused_even_when_nothing_is_left_to_seed() {

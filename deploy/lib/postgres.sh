@@ -44,6 +44,8 @@ cluster_start() {
         cluster_launch
     fi
     cluster_prepare
+    # Signing in goes to the same place under its own name, never to where somebody's setting leads.
+    unset LEEWARD_SIGNIN_URL LEEWARD_SIGNIN_URL_FILE
     export LEEWARD_DATABASE_URL LEEWARD_OWNER_URL
     LEEWARD_DATABASE_URL=$(cluster_url leeward_app leeward)
     LEEWARD_OWNER_URL=$(cluster_url leeward_owner leeward)

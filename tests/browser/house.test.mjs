@@ -7,7 +7,7 @@ import { appendFile, copyFile, mkdir, readdir, writeFile } from 'node:fs/promise
 import { after, before, test } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
-import { startHouse } from './support/harness.mjs';
+import { PROGRAMS, startHouse } from './support/harness.mjs';
 
 const run = promisify(execFile);
 const DEPLOY = fileURLToPath(new URL('../../deploy/', import.meta.url));
@@ -21,7 +21,7 @@ test('the roles are bound by the policies, and Postgres tells no parameters', as
   const roles = await house.rows(`SELECT rolname, rolsuper, rolbypassrls, rolcreaterole, rolcreatedb
     FROM pg_roles WHERE rolname LIKE 'leeward%' ORDER BY 1`);
   const bound = { rolsuper: false, rolbypassrls: false, rolcreaterole: false, rolcreatedb: false };
-  assert.deepEqual(roles, [{ rolname: 'leeward_app', ...bound }, { rolname: 'leeward_owner', ...bound }]);
+  assert.deepEqual(roles, ['leeward_app', 'leeward_owner', 'leeward_signin'].map((rolname) => ({ rolname, ...bound })));
   const settings = await house.rows(`SELECT name, setting FROM pg_settings WHERE name IN ('listen_addresses', 'fsync',
     'synchronous_commit', 'data_checksums', 'log_statement', 'log_parameter_max_length', 'log_parameter_max_length_on_error')`);
   assert.deepEqual(Object.fromEntries(settings.map(({ name, setting }) => [name, setting])), {
@@ -49,7 +49,7 @@ test('the portal lives through a restart of the database', async () => {
 });
 
 test('a backup comes back whole, and only into an empty database, undamaged and with its key', async () => {
-  const { superuserUrl, ownerUrl, keyFile, folder, psql } = house.facts;
+  const { databaseUrl, superuserUrl, ownerUrl, keyFile, folder, psql } = house.facts;
   const target = superuserUrl.replace('/leeward?', '/restored?');
   const backups = `${folder}/backups`;
   await mkdir(backups);
@@ -72,6 +72,19 @@ test('a backup comes back whole, and only into an empty database, undamaged and 
   const restored = await contents(target);
   assert.ok(restored.some((line) => line.includes('Somebody')));
   assert.deepEqual(restored, await contents(superuserUrl));
+
+  // Rights on a database are not in its dump, and the portal serves on nothing where others may make objects.
+  const may = "SELECT has_database_privilege(rolname, current_database(), 'TEMPORARY') FROM pg_roles WHERE rolname IN ('leeward_app', 'leeward_signin')";
+  assert.equal((await run(psql, ['-XAtq', '-c', may, target])).stdout, 'f\nf\n');
+  const env = {
+    ...process.env,
+    LEEWARD_DATABASE_URL: databaseUrl.replace('/leeward?', '/restored?'),
+    LEEWARD_KEY_FILE: keyFile,
+    LEEWARD_ORIGIN: 'http://localhost:1',
+  };
+  await assert.rejects(run(`${PROGRAMS}/leeward`, ['demo', 'links'], { env }), /Has demo-seed seeded this database/, 'it is fit to be served');
+  await run(psql, ['-Xq', '-c', 'GRANT TEMPORARY ON DATABASE restored TO PUBLIC', target]);
+  await assert.rejects(run(`${PROGRAMS}/leeward`, ['demo', 'links'], { env }), /REVOKE TEMPORARY ON DATABASE restored FROM PUBLIC/);
 });
 
 test('steps are summed up by families, each against its budget, and one over its budget says so and fails nothing', async () => {

@@ -11,3 +11,4 @@ mod sessions;
 mod signin;
 mod upgrade;
 mod upkeep;
+mod wall;

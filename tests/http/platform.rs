@@ -74,9 +74,9 @@ async fn acts_are_audited_in_a_chain_that_shows_every_change() {
     let house = House::build().await;
     let member = house.member(&[Role::Administrator]).await;
     for _ in 0..5 {
-        house.app.database.act(&member.subject(), Act::new("test.act")).await.unwrap().commit().await.unwrap();
+        house.app.database.act(&member.subject(), Act::new("member.list")).await.unwrap().commit().await.unwrap();
     }
-    drop(house.app.database.act(&member.subject(), Act::new("test.dropped")).await.unwrap());
+    drop(house.app.database.act(&member.subject(), Act::new("member.view")).await.unwrap());
     let broken = "SELECT count(*) FROM (SELECT seq, hash, previous, access.audit_hash(previous, seq, at, kind, member_id, act, client_id, object_id) AS made,
                     lag(hash) OVER (ORDER BY seq) AS before FROM audit) a WHERE hash <> made OR (seq > 1 AND previous <> before)";
     let count: i64 = sqlx::query_scalar("SELECT count(*) FROM audit").fetch_one(&house.database.superuser).await.unwrap();

@@ -110,3 +110,114 @@ async fn a_page_of_another_origin_gets_no_socket() {
     stage.send(&FromStage::Hello { wire: WIRE_VERSION + 1, device: device() });
     assert_eq!(stage.closed().await, Some(4002), "a page of a newer portal");
 }
+
+/// The client has the seat, another device asks for it, and no room is open: the portal was restarted, and nobody has come.
+async fn asked_before_there_is_a_room() -> (Scene, leeward_tests::Browser) {
+    let mut scene = Scene::new().await;
+    scene.join().await;
+    let (link, code) = scene.link().await;
+    let mut tablet = scene.house.visitor();
+    assert_eq!(join(&mut tablet, &link, &code).await.status, 409);
+    (scene, tablet)
+}
+
+async fn rooms(scene: &Scene) -> (usize, i64) {
+    let tokens = sqlx::query_scalar("SELECT count(*) FROM access.room_token").fetch_one(&scene.house.database.superuser).await.unwrap();
+    (scene.house.app.rooms.count(), tokens)
+}
+
+#[tokio::test]
+async fn a_device_that_only_asks_waits_without_a_room_until_there_is_one() {
+    let (scene, tablet) = asked_before_there_is_a_room().await;
+    let mut waiting = Stage::open(&tablet, &scene.house.origin).await;
+    let view = waiting.view("waiting", |_| true).await;
+    assert_eq!((view.state, view.set, view.desk_here), (RoomState::Waiting, None, false), "it learns nothing");
+    // Its second view comes after five seconds: until then its line is kept alive by beats.
+    let later = waiting.view("waiting on", |view| view.seq == 2).await;
+    assert_eq!(later.state, RoomState::Waiting);
+    assert_eq!(rooms(&scene).await, (0, 0), "it has opened none");
+
+    let mut desk = scene.desk().await;
+    desk.view("another device asks", |view| view.seat_asked_for).await;
+    assert_eq!(waiting.closed().await, Some(1012), "it comes into the room by the door");
+    let mut waiting = Stage::open(&tablet, &scene.house.origin).await;
+    waiting.view("waiting in the room", |view| view.state == RoomState::Waiting).await;
+    let to_tablet = json!({ "decision": "move", "seat": scene.asking().await });
+    let mut clinician = scene.clinician.clone();
+    assert_eq!(clinician.post_json(&scene.path("seat"), &to_tablet).await.status, 204);
+    assert_eq!(waiting.closed().await, Some(1012));
+    let mut seated = Stage::open(&tablet, &scene.house.origin).await;
+    seated.view("at the door", |view| view.state == RoomState::AtTheDoor).await;
+}
+
+#[tokio::test]
+async fn a_device_that_waits_without_a_room_hears_what_becomes_of_it() {
+    for (what, code) in [("move", 1012), ("refuse", 4004), ("end", 4000)] {
+        let (mut scene, tablet) = asked_before_there_is_a_room().await;
+        let mut waiting = Stage::open(&tablet, &scene.house.origin).await;
+        waiting.view("waiting", |view| view.state == RoomState::Waiting).await;
+        if what == "end" {
+            let end = "UPDATE session SET ended_at = opened_at";
+            sqlx::query(end).execute(&scene.house.database.superuser).await.unwrap();
+        } else {
+            let decision = json!({ "decision": what, "seat": scene.asking().await });
+            assert_eq!(scene.clinician.post_json(&scene.path("seat"), &decision).await.status, 204);
+        }
+        assert_eq!(waiting.closed().await, Some(code), "{what}");
+        match what {
+            "move" => {
+                let mut seated = Stage::open(&tablet, &scene.house.origin).await;
+                seated.view("at the door", |view| view.state == RoomState::AtTheDoor).await;
+            }
+            "end" => assert_eq!(Stage::open(&tablet, &scene.house.origin).await.closed().await, Some(4000), "and hears it again"),
+            _ => assert_eq!(upgrade(&tablet, &scene.house.origin, "/stage/socket", Some(&scene.house.origin)).await.err(), Some(401)),
+        }
+    }
+}
+
+#[tokio::test]
+async fn a_device_that_waits_without_a_room_is_held_to_the_same_manners() {
+    let (scene, tablet) = asked_before_there_is_a_room().await;
+    let waiting = Stage::open(&tablet, &scene.house.origin).await;
+    waiting.send(&FromStage::Stop);
+    assert_eq!(waiting.closed().await, Some(1008));
+    let silent = Stage::silent(&tablet, &scene.house.origin, "/stage/socket").await;
+    silent.send(&FromStage::Device { device: device() });
+    assert_eq!(silent.closed().await, Some(1008), "hello comes first");
+    let silent = Stage::silent(&tablet, &scene.house.origin, "/stage/socket").await;
+    silent.raw(tokio_tungstenite::tungstenite::Message::text("{"));
+    assert_eq!(silent.closed().await, Some(1007));
+    assert_eq!(rooms(&scene).await, (0, 0));
+}
+
+#[tokio::test]
+async fn a_device_is_removed_and_the_session_goes_on() {
+    let mut scene = Scene::new().await;
+    let (mut desk, mut stage, epoch) = scene.ready().await;
+    Scene::start(&mut desk, &mut stage, epoch).await;
+    let seat = scene.seat().await;
+    let remove = json!({ "decision": "remove", "seat": seat });
+    for _ in 0..2 {
+        let answer = scene.clinician.post_json(&scene.path("seat"), &remove).await;
+        assert_eq!(answer.status, 204, "sent again, it stands: {}", answer.body);
+    }
+    assert_eq!(stage.closed().await, Some(4000), "its page reads the words of an end");
+    desk.view("nobody there, nothing runs", |view| view.seat == SeatState::Empty && !view.stage_here && view.state != RoomState::Running)
+        .await;
+    assert_eq!(scene.client.get("/stage").await.status, 401);
+    assert_eq!(Stage::open(&scene.client, &scene.house.origin).await.closed().await, Some(4000), "and hears it again");
+    let gone = scene.clinician.post_json(&scene.path("seat"), &json!({ "decision": "refuse", "seat": seat })).await;
+    assert_eq!(gone.status, 409);
+
+    // The client's own device comes with a new code, and is admitted anew.
+    let (link, code) = scene.link().await;
+    let mut own = scene.house.visitor();
+    assert_eq!(join(&mut own, &link, &code).await.status, 200);
+    let mut own = Stage::open(&own, &scene.house.origin).await;
+    own.view("at the door", |view| view.state == RoomState::AtTheDoor).await;
+    desk.view("somebody waits", |view| view.seat == SeatState::Waiting).await;
+    let late = scene.clinician.post_json(&scene.path("seat"), &remove).await;
+    assert_eq!(late.status, 204, "it is about the first device still");
+    own.view("still there", |view| view.state == RoomState::AtTheDoor).await;
+    assert!(own.is_open());
+}

@@ -36,7 +36,11 @@ impl TestDatabase {
     /// A fresh one on this server, as its superuser.
     pub async fn on(server: PgConnectOptions) -> Self {
         let template = template(&server).await;
-        Self::create(server, &format!("TEMPLATE {template}")).await
+        let database = Self::create(server, &format!("TEMPLATE {template}")).await;
+        // Grants on a database are not copied with it.
+        let revoked = format!("REVOKE TEMPORARY ON DATABASE {} FROM PUBLIC", database.name);
+        database.superuser.execute(AssertSqlSafe(revoked)).await.expect("a set-up statement runs");
+        database
     }
 
     async fn create(server: PgConnectOptions, how: &str) -> Self {
@@ -57,11 +61,12 @@ impl TestDatabase {
     /// A practice as an earlier version left it: restored from this dump, then brought to this version's shape by its owner.
     pub async fn from_dump(path: &Path) -> Self {
         let database = Self::empty().await;
-        let mut psql = database.client("psql");
+        let mut psql = client(&database.server, "psql");
         psql.args(["--no-psqlrc", "--quiet", "--set=ON_ERROR_STOP=1", "--single-transaction", "--file"]).arg(path);
         let output = psql.arg(&database.name).output().expect("psql is installed with Postgres");
         assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
         migrate(database.owner().to_url_lossy().as_str()).await.expect("the migrations run on what was there");
+        set_any_time(&database.owner()).await;
         database
     }
 
@@ -81,6 +86,7 @@ impl TestDatabase {
         let mut tx = owner.begin().await.expect("a transaction begins");
         sqlx::raw_sql(migration.sql.clone()).execute(&mut *tx).await.expect("the migration runs");
         tx.commit().await.expect("the migration is kept");
+        set_any_time(&self.owner()).await;
     }
 
     /// The same database over connections of the present runtime: the old ones may hang on one that has ended.
@@ -94,7 +100,7 @@ impl TestDatabase {
         Self { name, server, superuser }
     }
 
-    /// How the portal connects.
+    /// How the portal connects; with the other role's name it signs people in.
     #[must_use]
     pub fn app(&self) -> PgConnectOptions {
         self.server.clone().username("leeward_app").database(&self.name)
@@ -109,18 +115,35 @@ impl TestDatabase {
     /// All of it as SQL, as a backup holds it.
     #[must_use]
     pub fn dump(&self) -> String {
-        let output = self.client("pg_dump").arg(&self.name).output().expect("pg_dump is installed with Postgres");
+        let output = client(&self.server, "pg_dump").arg(&self.name).output().expect("pg_dump is installed with Postgres");
         assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
         String::from_utf8(output.stdout).expect("the database is in UTF-8")
     }
+}
 
-    /// One of Postgres' own programs, as a superuser of the tests' server.
-    fn client(&self, program: &str) -> Command {
-        let server = &self.server;
-        let host = server.get_socket().map_or_else(|| server.get_host().to_owned(), |folder| folder.display().to_string());
-        let mut command = Command::new(program);
-        command.args(["--host", &host, "--port", &server.get_port().to_string(), "--username", server.get_username()]);
-        command
+/// One of Postgres' own programs, as a superuser of this server.
+fn client(server: &PgConnectOptions, program: &str) -> Command {
+    let host = server.get_socket().map_or_else(|| server.get_host().to_owned(), |folder| folder.display().to_string());
+    let mut command = Command::new(program);
+    command.args(["--host", &host, "--port", &server.get_port().to_string(), "--username", server.get_username()]);
+    command
+}
+
+/// As whoever runs a practice makes them. A migration must not be what makes a role that is missing.
+fn make_roles(server: &PgConnectOptions) {
+    let roles = Path::new(env!("CARGO_MANIFEST_DIR")).join("../deploy/roles.sql");
+    let mut psql = client(server, "psql");
+    psql.args(["--no-psqlrc", "--quiet", "--set=ON_ERROR_STOP=1", "--dbname=postgres", "--file"]).arg(roles);
+    let output = psql.output().expect("psql is installed with Postgres");
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+}
+
+/// Tests live in a time of their own, which the owner alone can allow. Does nothing before there is a clock.
+async fn set_any_time(owner: &PgConnectOptions) {
+    let mut owner = PgConnection::connect_with(owner).await.expect("the owner connects");
+    let there: bool = sqlx::query_scalar("SELECT to_regclass('access.clock') IS NOT NULL").fetch_one(&mut owner).await.expect("it answers");
+    if there {
+        run(&mut owner, "UPDATE access.clock SET slack = '1000 years'".into()).await;
     }
 }
 
@@ -152,15 +175,11 @@ async fn template(server: &PgConnectOptions) -> String {
 }
 
 async fn make_template(connection: &mut PgConnection, server: &PgConnectOptions, name: &str) {
-    run(
-        connection,
-        "DO $$ BEGIN CREATE ROLE leeward_owner LOGIN CREATEROLE; EXCEPTION WHEN duplicate_object OR unique_violation THEN NULL; END $$"
-            .into(),
-    )
-    .await;
+    make_roles(server);
     run(connection, format!("DROP DATABASE IF EXISTS {name}_making WITH (FORCE)")).await;
     run(connection, format!("CREATE DATABASE {name}_making OWNER leeward_owner")).await;
     let owner = server.clone().username("leeward_owner").database(&format!("{name}_making"));
     migrate(owner.to_url_lossy().as_str()).await.expect("the migrations run as the owner");
+    set_any_time(&owner).await;
     run(connection, format!("ALTER DATABASE {name}_making RENAME TO {name}")).await;
 }

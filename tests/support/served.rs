@@ -118,6 +118,7 @@ fn launch(program: &str, database: &PgConnectOptions, port: u16) -> Child {
         .arg("serve")
         .args(["--origin", &format!("http://localhost:{port}"), "--listen", &format!("127.0.0.1:{port}"), "--proxies", "1"])
         .env("LEEWARD_DATABASE_URL", database.to_url_lossy().as_str())
+        .env_remove("LEEWARD_SIGNIN_URL")
         .env("LEEWARD_KEY_FILE", &key)
         .env("LEEWARD_LOG", "error")
         .stdout(Stdio::piped())

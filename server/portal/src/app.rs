@@ -17,7 +17,7 @@ use crate::observe::{self, Counts};
 use crate::once::Derived;
 use crate::page::{MOST_FORM, answer_in_time, show_errors};
 use crate::security::{self, Limits};
-use crate::signin::{Closings, Role, members_only, needs_role, recognise};
+use crate::signin::{Closings, Role, members_only, needs_role, note_refused, recognise};
 use crate::{assets, clients, comfort, live, outcomes, presets, sessions, signin, targets};
 
 /// What the portal is built from.
@@ -125,6 +125,8 @@ pub struct Routes {
     still: Router<App>,
     open: Router<App>,
     members: Router<App>,
+    /// Of records: who is refused there is noted.
+    care: Router<App>,
     list: Vec<Route>,
 }
 
@@ -159,7 +161,8 @@ impl Routes {
         self.list.push(route);
         match rule {
             Rule::Anybody | Rule::Seat => self.open = self.open.route(path, handler),
-            Rule::Member | Rule::Care => self.members = self.members.route(path, handler),
+            Rule::Member => self.members = self.members.route(path, handler),
+            Rule::Care => self.care = self.care.route(path, handler),
             Rule::Role(role) => self.members = self.members.route(path, handler.layer(from_fn_with_state(role, needs_role))),
         }
         self
@@ -190,7 +193,7 @@ pub fn route_list() -> Vec<Route> {
 /// Builds the portal.
 pub fn build(parts: Parts) -> (App, Router) {
     let Parts { database, world, key, origin, proxies, demo } = parts;
-    let Routes { still, open, members, list } = routes(demo);
+    let Routes { still, open, members, care, list } = routes(demo);
     let app = App(Arc::new(Shared {
         derived: key.derived(),
         database,
@@ -203,6 +206,7 @@ pub fn build(parts: Parts) -> (App, Router) {
         rooms: live::Rooms::default(),
         counts: Counts::of(list.iter().map(|route| route.path).collect()),
     }));
+    let members = members.merge(care.route_layer(from_fn_with_state(app.clone(), note_refused)));
     let router = open
         .merge(members.layer(from_fn(members_only)))
         .fallback(|| async { crate::error::Error::NotFound })

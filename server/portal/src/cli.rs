@@ -141,7 +141,7 @@ async fn invite(args: &InviteArgs, world: &World) -> Result<(), String> {
 
 async fn demo_links(args: &LinksArgs, world: World) -> Result<(), String> {
     let (origin, key) = (Origin::parse(&args.origin)?, args.key.read()?);
-    let database = Database::connect(&args.database.url()?, world.clone()).await.map_err(|unfit| unfit.to_string())?;
+    let database = Database::connect_with(args.database.access()?, world.clone()).await.map_err(|unfit| unfit.to_string())?;
     let key = key_check::check(&database, key).await.map_err(|refused| refused.to_string())?;
     let (app, _) = app::build(Parts { database, world, key, origin, proxies: 0, demo: true });
     let links = demo::links(&app).await.map_err(|fault| format!("demo links: {fault}. Has demo-seed seeded this database?"))?;
@@ -170,8 +170,10 @@ async fn serve(args: ServeArgs, world: World) -> Result<(), String> {
         return Err(format!("this build has no {}: run `npm ci && npm run build` in web/, then build again", lacking.join(", ")));
     }
     let origin = Origin::parse(&args.origin)?;
-    let (url, key) = (args.database.url()?, args.key.read()?);
-    let database = waiting::for_database(async || Database::connect(&url, world.clone()).await).await.map_err(|unfit| unfit.to_string())?;
+    let (access, key) = (args.database.access()?, args.key.read()?);
+    let database = waiting::for_database(async || Database::connect_with(access.clone(), world.clone()).await)
+        .await
+        .map_err(|unfit| unfit.to_string())?;
     if args.demo && !(args.listen.ip().is_loopback() && origin.host == "localhost") {
         return Err("--demo serves on loopback and http://localhost only".into());
     }

@@ -35,7 +35,7 @@ pub async fn links(app: &App) -> Result<Links, Error> {
 }
 
 async fn member(app: &App, role: &str) -> Result<Uuid, Error> {
-    let mut tx = app.database.look(&Subject::Visitor).await?;
+    let mut tx = app.database.look_to_sign_in(&Subject::Visitor).await?;
     sqlx::query_scalar!("SELECT access.demo_member($1)", role).fetch_one(&mut *tx).await?.ok_or(Error::NotFound)
 }
 

@@ -14,6 +14,7 @@ pub mod connections;
 pub mod database;
 pub mod demo;
 pub mod error;
+mod fit;
 pub mod forms;
 pub mod ids;
 pub mod key_check;

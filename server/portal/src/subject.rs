@@ -176,6 +176,22 @@ impl Database {
         self.open_on(&self.pools.starts, subject, None).await
     }
 
+    /// As [`Database::act`], for signing in: on the connections that may do it, which may do nothing else.
+    ///
+    /// # Errors
+    /// [`Error::Database`] when there is no connection.
+    pub async fn act_to_sign_in(&self, subject: &Subject, act: Act) -> Result<Tx, Error> {
+        self.open_on(&self.pools.signin, subject, Some(act)).await
+    }
+
+    /// As [`Database::look`], for signing in.
+    ///
+    /// # Errors
+    /// [`Error::Database`] when there is no connection.
+    pub async fn look_to_sign_in(&self, subject: &Subject) -> Result<Tx, Error> {
+        self.open_on(&self.pools.signin, subject, None).await
+    }
+
     async fn open(&self, subject: &Subject, act: Option<Act>) -> Result<Tx, Error> {
         let pool = match subject {
             Subject::Room(_) => &self.pools.rooms,

@@ -52,7 +52,13 @@ fn passes_by_itself(unfit: &Unfit) -> bool {
             }
             _ => false,
         },
-        Unfit::Role(_) | Unfit::Open(_) | Unfit::Commit(_) => false,
+        Unfit::Role(_)
+        | Unfit::Open(_)
+        | Unfit::Commit(_)
+        | Unfit::Makes { .. }
+        | Unfit::Paths(_)
+        | Unfit::NoSignIn(_)
+        | Unfit::SignIn { .. } => false,
     }
 }
 

@@ -106,7 +106,8 @@ fn setting(name: &str) -> String {
 /// The portal's functions need its shared state; this process serves nothing.
 async fn app() -> App {
     let world: leeward::clock::World = Arc::new(Machine);
-    let database = Database::connect(&setting("LEEWARD_DATABASE_URL"), world.clone()).await.expect("the database is fit");
+    let access: sqlx::postgres::PgConnectOptions = setting("LEEWARD_DATABASE_URL").parse().expect("an address of a database");
+    let database = Database::connect_with(access, world.clone()).await.expect("the database is fit");
     let key = std::fs::read_to_string(setting("LEEWARD_KEY_FILE")).expect("the key can be read");
     let key = PracticeKey::parse(&key).expect("the key is one");
     let key = leeward::key_check::check(&database, key).await.expect("the key is this practice's");

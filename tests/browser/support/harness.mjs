@@ -8,7 +8,7 @@ import { promisify } from 'node:util';
 
 const run = promisify(execFile);
 const HOUSE = fileURLToPath(new URL('./house', import.meta.url));
-const PROGRAMS = process.env.LEEWARD_PROGRAMS ?? fileURLToPath(new URL('../../../target/debug', import.meta.url));
+export const PROGRAMS = process.env.LEEWARD_PROGRAMS ?? fileURLToPath(new URL('../../../target/debug', import.meta.url));
 
 /**
  * Starts a migrated database and the portal.

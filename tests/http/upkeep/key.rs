@@ -83,6 +83,10 @@ async fn a_check_value_is_written_once() {
     let mut tx = house.app.database.look(&leeward::subject::Subject::Visitor).await.unwrap();
     let stands: Vec<u8> = sqlx::query_scalar("SELECT access.keep_key_check(1, $1)").bind(&other).fetch_one(&mut *tx).await.unwrap();
     assert!(own().made(&stands) && !key("a5").made(&stands));
+    // Nor for a key that nothing is sealed under: the portal would not start again.
+    let unknown: Option<Vec<u8>> =
+        sqlx::query_scalar("SELECT access.keep_key_check(2, $1)").bind(&other).fetch_one(&mut *tx).await.unwrap();
+    assert_eq!(unknown, None);
     for attempt in ["DELETE FROM access.key_check", "UPDATE access.key_check SET key_id = 2", "SELECT sealed FROM access.key_check"] {
         let mut tx = house.app.database.look(&leeward::subject::Subject::Visitor).await.unwrap();
         let refused = sqlx::query(attempt).execute(&mut *tx).await.unwrap_err();

@@ -128,7 +128,10 @@ export class AdmissionPanel {
   }
 
   private async decide(decision: string): Promise<void> {
-    const answer = await ask("POST", `/sessions/${this.session}/seat`, { decision, seat: this.devices.asking });
-    text(part("seat-status"), answer.status >= 200 && answer.status < 300 ? "" : failureWords(answer));
+    // The device is the one that is shown: another that came meanwhile stays.
+    const [seat, status] = decision === "remove" ? [this.devices.atTheDoor, "join-status"] : [this.devices.asking, "seat-status"];
+    const answer = await ask("POST", `/sessions/${this.session}/seat`, { decision, seat });
+    const done = decision === "remove" ? "Removed. To come back, the client needs a new code." : "";
+    text(part(status), answer.status >= 200 && answer.status < 300 ? done : failureWords(answer));
   }
 }

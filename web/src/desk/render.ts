@@ -135,6 +135,7 @@ function renderPanels(state: DeskState, wide: boolean): void {
     empty: "Nobody is in the client's seat. Send the link, then say the code.", waiting: "Somebody waits. Confirm who it is and where, then admit.",
     admitted: "The client is admitted.", left: "The client has left. They can come back by the link and a new code.",
   };
+  shown(part("remove-seat"), state.view?.seat === "waiting" || state.view?.seat === "admitted");
   text(part("seat-state"), state.view === null ? "" : seats[state.view.seat]);
   attribute(part("shortcuts"), "aria-pressed", String(state.shortcuts));
   text(part("shortcuts"), state.shortcuts ? "single keys are on" : "single keys are off");

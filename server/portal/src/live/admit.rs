@@ -96,11 +96,11 @@ pub(super) async fn post(State(app): State<App>, member: Member, Id(session): Id
 #[derive(Deserialize)]
 struct Decided {
     decision: Decision,
-    /// The device that the desk shows as asking.
+    /// The device that the desk shows as asking, or as having the seat.
     seat: Uuid,
 }
 
-/// What becomes of a second device that asks for the seat.
+/// What becomes of a second device that asks for the seat, or of the first one.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize)]
 #[serde(rename_all = "snake_case")]
 enum Decision {
@@ -108,6 +108,8 @@ enum Decision {
     Move,
     /// It is sent away, and whatever asked before it.
     Refuse,
+    /// It has the seat and loses it; the session goes on without anybody there.
+    Remove,
 }
 
 /// `POST /sessions/{session}/seat`
@@ -117,12 +119,25 @@ pub(super) async fn decide(State(app): State<App>, member: Member, Id(session): 
     let act = match decision {
         Decision::Move => Act::new("seat.move"),
         Decision::Refuse => Act::new("seat.refuse"),
+        Decision::Remove => Act::new("seat.remove"),
     };
     let mut tx = app.database.act(&member.subject, act.object(session)).await?;
     let open = queries::open_session(&mut tx, session).await?;
     tx.concerns(open.client);
-    if !queries::decide_seat(&mut tx, session, seat, decision == Decision::Move).await? {
-        return Err(Error::Conflict("That device does not ask for the seat any more. Look who asks now."));
+    let (stands, otherwise) = match decision {
+        Decision::Remove => {
+            (queries::remove_seat(&mut tx, session, seat).await?, "That device has not got the seat any more. Look who is there now.")
+        }
+        Decision::Move | Decision::Refuse => {
+            let to_it = decision == Decision::Move;
+            (
+                queries::decide_seat(&mut tx, session, seat, to_it).await?,
+                "That device does not ask for the seat any more. Look who asks now.",
+            )
+        }
+    };
+    if !stands {
+        return Err(Error::Conflict(otherwise));
     }
     tx.commit().await?;
     Ok(StatusCode::NO_CONTENT)

@@ -78,12 +78,12 @@ struct Seated {
 }
 
 fn seated(seats: &[SeatRow]) -> Seated {
-    let place = seats.iter().rfind(|seat| seat.standing != Standing::Asks);
+    let place = seats.iter().rfind(|seat| !matches!(seat.standing, Standing::Asks | Standing::Removed));
     let state = match place.map(|seat| seat.standing) {
         Some(Standing::Admitted) => SeatState::Admitted,
         Some(Standing::Has) => SeatState::Waiting,
         Some(Standing::Left) => SeatState::Left,
-        Some(Standing::Asks) | None => SeatState::Empty,
+        Some(Standing::Asks | Standing::Removed) | None => SeatState::Empty,
     };
     let asking = seats.iter().rfind(|seat| seat.standing == Standing::Asks);
     Seated { state, id: place.map(|seat| seat.id.to_string()), asking: asking.map(|seat| seat.id.to_string()) }

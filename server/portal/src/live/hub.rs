@@ -94,13 +94,23 @@ impl Rooms {
     /// [`Error::NotFound`] when `subject` may not open it or the session has ended; [`Error::Database`].
     pub(super) async fn enter(&self, app: &App, subject: &Subject, session: Uuid) -> Result<Door, Error> {
         let place = self.places().entry(session).or_default().clone();
-        let _turn = place.turn.lock().await;
+        let turn = place.turn.lock().await;
         if let Some(door) = place.door() {
             return Ok(door);
         }
-        let door = room_task::open(app, subject, session).await?;
-        *unpoisoned(&place.door) = Some(door.clone());
-        Ok(door)
+        match room_task::open(app, subject, session).await {
+            Ok(door) => {
+                *unpoisoned(&place.door) = Some(door.clone());
+                Ok(door)
+            }
+            Err(refused) => {
+                // No room, no place: who may not open one leaves nothing behind.
+                drop(turn);
+                drop(place);
+                self.forget(session);
+                Err(refused)
+            }
+        }
     }
 
     /// The room of `session`, if it is open. One that is just being opened reads the record once it is.

@@ -21,6 +21,7 @@ mod room_task;
 mod room_waiting;
 mod socket;
 mod stage;
+mod waiting_alone;
 
 use axum::routing::{get, post};
 use serde::de::DeserializeOwned;

@@ -109,6 +109,11 @@ pub async fn decide_seat(db: &mut PgConnection, session: Uuid, seat: Uuid, to_it
     Ok(sqlx::query_scalar!(r#"SELECT access.decide_seat($1, $2, $3) AS "done!""#, session, seat, to_it).fetch_one(db).await?)
 }
 
+/// Takes the seat from the device that has it; false when it does not stand like that afterwards.
+pub async fn remove_seat(db: &mut PgConnection, session: Uuid, seat: Uuid) -> Result<bool, Error> {
+    Ok(sqlx::query_scalar!(r#"SELECT access.remove_seat($1, $2) AS "done!""#, session, seat).fetch_one(db).await?)
+}
+
 /// Admits the device; false when it does not have the seat.
 pub async fn admit_seat(db: &mut PgConnection, session: Uuid, seat: Uuid) -> Result<bool, Error> {
     Ok(sqlx::query_scalar!(r#"SELECT access.admit_seat($1, $2) AS "done!""#, session, seat).fetch_one(db).await?)
@@ -128,6 +133,11 @@ pub async fn seat_rehearses(db: &mut PgConnection) -> Result<bool, Error> {
 /// The session whose evidence the asker may hand in, up to 15 minutes after its end.
 pub async fn late_seat(db: &mut PgConnection) -> Result<Option<Uuid>, Error> {
     Ok(sqlx::query_scalar!("SELECT access.my_late_seat()").fetch_one(db).await?)
+}
+
+/// Whether it is over for the asker's seat: its session has ended, also for who only asked, or it was removed.
+pub async fn seat_is_over(db: &mut PgConnection) -> Result<bool, Error> {
+    Ok(sqlx::query_scalar!(r#"SELECT access.seat_is_over() AS "over!""#).fetch_one(db).await?)
 }
 
 /// Whether the asker treats the client of a session that goes on; counts as activity of the sign-in.

@@ -104,6 +104,8 @@ pub enum Standing {
     Admitted,
     /// It had it last, and the client left.
     Left,
+    /// It had it, and the clinician took it away.
+    Removed,
 }
 
 /// A device and the seat.
@@ -123,6 +125,7 @@ pub async fn seats(db: &mut PgConnection, session: Uuid) -> Result<Vec<SeatRow>,
         "taken" => Ok(Standing::Has),
         "admitted" => Ok(Standing::Admitted),
         "left" => Ok(Standing::Left),
+        "removed" => Ok(Standing::Removed),
         _ => Err(Error::Inconsistent("access.seats")),
     };
     rows.into_iter().map(|row| Ok(SeatRow { id: row.id, standing: standing(&row.state)? })).collect()

@@ -67,6 +67,8 @@ impl Keeper {
             let seat = line.seat()?;
             match self.seats.iter().find(|row| row.id == seat) {
                 None => Some((*socket, closing::SEAT_CLOSED)),
+                // Whoever sits there reads the words of an end, and no reason.
+                Some(row) if row.standing == Standing::Removed => Some((*socket, closing::OVER)),
                 Some(row) if row.standing == Standing::Left => Some((*socket, closing::SEAT_CLOSED)),
                 // It has the seat now: it comes in again through the same door as everybody.
                 Some(row) if row.standing != Standing::Asks && line.waits() => Some((*socket, closing::COME_BACK)),

@@ -1,7 +1,7 @@
 //! Devices that ask for the seat while another has it: held to the same manners as an admitted one, and told as little as
-//! can be.
+//! can be. Where no room is open they wait alone (`waiting_alone`), in the same way.
 
-use leeward_core::room::Why;
+use leeward_core::room::{Line as Manners, Why};
 use leeward_core::wire::{FromStage, Needs, RoomState, StageView, ToStage};
 use tokio::time::Instant;
 use uuid::Uuid;
@@ -12,26 +12,55 @@ use super::room_task::{Keeper, WAITING_VIEW};
 /// RFC 6455, 7.4.1: a breach of policy.
 const BREACH: u16 = 1008;
 
+/// What such a device may say: who it is, and that it is still there. True when it greets.
+///
+/// # Errors
+/// What it is closed with.
+pub(super) fn hear(manners: &mut Manners, now: f64, last_view: u32, said: FromStage) -> Result<bool, Out> {
+    let greets = matches!(said, FromStage::Hello { .. });
+    let heard = manners.hear(now).and_then(|()| match said {
+        FromStage::Hello { .. } if manners.greeted => Err("hello comes once"),
+        FromStage::Hello { wire, .. } => {
+            manners.greet(now, wire);
+            Ok(())
+        }
+        _ if !manners.greeted => Err("hello comes first"),
+        FromStage::Beat(reply) => manners.answered(reply, now, last_view),
+        FromStage::Device { .. } => Ok(()),
+        _ => Err("this device has no seat yet"),
+    });
+    heard.map(|()| greets).map_err(|words| Out::Close(BREACH, words))
+}
+
+/// What one is closed with that is not heard any more.
+pub(super) fn silent() -> Out {
+    Out::Close(Why::Silent.code(), Why::Silent.reason())
+}
+
+/// All that a device learns before it has the seat.
+pub(super) fn view(seq: u32) -> ToStage {
+    ToStage::View(StageView {
+        epoch: 0,
+        seq,
+        state: RoomState::Waiting,
+        needs: Needs::default(),
+        set: None,
+        desk_knows: false,
+        desk_here: false,
+        figure: false,
+        sides_asked: 0,
+        closing_words: None,
+    })
+}
+
 impl Keeper {
-    /// What such a device may say: who it is, and that it is still there.
     pub(super) fn waiting_said(&mut self, socket: u64, seat: Option<Uuid>, said: FromStage) {
         let (now, last_view) = (self.now(), self.waiting_views);
         let Some(manners) = self.lines.get_mut(&socket).and_then(Line::manners) else { return };
-        let greets = matches!(said, FromStage::Hello { .. }) && !manners.greeted;
-        let heard = manners.hear(now).and_then(|()| match said {
-            FromStage::Hello { .. } if manners.greeted => Err("hello comes once"),
-            FromStage::Hello { wire, .. } => {
-                manners.greet(now, wire);
-                Ok(())
-            }
-            _ if !manners.greeted => Err("hello comes first"),
-            FromStage::Beat(reply) => manners.answered(reply, now, last_view),
-            FromStage::Device { .. } => Ok(()),
-            _ => Err("this device has no seat yet"),
-        });
-        if let Err(words) = heard {
-            return self.close(socket, Out::Close(BREACH, words));
-        }
+        let greets = match hear(manners, now, last_view, said) {
+            Ok(greets) => greets,
+            Err(last) => return self.close(socket, last),
+        };
         if greets {
             self.replace_waiting(socket, seat);
             self.show_waiting(&[socket]);
@@ -41,18 +70,18 @@ impl Keeper {
     /// What is due to them: beats, the view, the end of one that is silent.
     pub(super) fn watch_waiting(&mut self) {
         let now = self.now();
-        let (mut silent, mut beats, mut greeted) = (Vec::new(), Vec::new(), Vec::new());
+        let (mut gone, mut beats, mut greeted) = (Vec::new(), Vec::new(), Vec::new());
         for (socket, line) in &mut self.lines {
             let Some(manners) = line.manners() else { continue };
             if manners.is_dead(now) {
-                silent.push(*socket);
+                gone.push(*socket);
                 continue;
             }
             greeted.extend(manners.greeted.then_some(*socket));
             beats.extend(manners.beat(now, false, (None, 0.0)).map(|beat| (*socket, beat)));
         }
-        for socket in silent {
-            self.close(socket, Out::Close(Why::Silent.code(), Why::Silent.reason()));
+        for socket in gone {
+            self.close(socket, silent());
         }
         for (socket, beat) in beats {
             self.send(socket, &ToStage::Beat(beat));
@@ -68,22 +97,10 @@ impl Keeper {
         self.lines.values().filter_map(Line::waiting_due).min_by(f64::total_cmp)
     }
 
-    /// All that a device learns before it has the seat.
     fn show_waiting(&mut self, sockets: &[u64]) {
         self.waiting_views += 1;
         let seq = self.waiting_views;
-        let view = ToStage::View(StageView {
-            epoch: 0,
-            seq,
-            state: RoomState::Waiting,
-            needs: Needs::default(),
-            set: None,
-            desk_knows: false,
-            desk_here: false,
-            figure: false,
-            sides_asked: 0,
-            closing_words: None,
-        });
+        let view = view(seq);
         for socket in sockets {
             if let Some(manners) = self.lines.get_mut(socket).and_then(Line::manners) {
                 manners.view_sent(seq);

@@ -21,7 +21,7 @@ use super::hub::Door;
 use super::line::{Out, closing, outbox};
 use super::queries;
 use super::room_task::Mail;
-use super::stage;
+use super::{stage, waiting_alone};
 use crate::app::App;
 use crate::error::Error;
 use crate::forms::Id;
@@ -90,7 +90,21 @@ pub(super) async fn stage(
     };
     let upgrade = upgrade.map_err(not_a_socket)?;
     let waiting = if seat.taken { None } else { Some(app.rooms.crowd().waiting(seat.session, address)?) };
-    let door = app.rooms.enter(&app, &seat.subject, seat.session).await?;
+    // A device that only asks opens no room: it goes into the one that is there, or waits until there is one.
+    let door = match app.rooms.find(seat.session) {
+        Some(door) => door,
+        None if seat.taken => app.rooms.enter(&app, &seat.subject, seat.session).await?,
+        None => {
+            return Ok(limited(upgrade).on_upgrade(move |socket| {
+                let mut halves = socket.split();
+                async move {
+                    let last = waiting_alone::wait(&mut halves, &app, &seat).await;
+                    end(&mut halves.0, last).await;
+                    drop((place, waiting));
+                }
+            }));
+        }
+    };
     let id = app.rooms.new_socket();
     Ok(limited(upgrade).on_upgrade(move |socket| {
         let halves = socket.split();
@@ -123,7 +137,7 @@ fn limited(upgrade: WebSocketUpgrade) -> WebSocketUpgrade {
 
 /// Both halves of one socket. They are split before they reach a future, for a socket is large, and a future keeps
 /// room for each place that it was moved to.
-type Halves = (SplitSink<WebSocket, Message>, SplitStream<WebSocket>);
+pub(super) type Halves = (SplitSink<WebSocket, Message>, SplitStream<WebSocket>);
 
 /// Serves one socket until either half ends or `gone` says so.
 async fn run<M: DeserializeOwned>(
@@ -145,8 +159,13 @@ async fn run<M: DeserializeOwned>(
     };
     // A room that has ended has forgotten this socket anyway.
     let _ = door.mail.send(Mail::Left(id)).await;
+    end(&mut sink, last).await;
+}
+
+/// With `None` nobody is there to be told why.
+async fn end(sink: &mut SplitSink<WebSocket, Message>, last: Option<Out>) {
     match last {
-        Some(last) => close(&mut sink, last).await,
+        Some(last) => close(sink, last).await,
         None => drop(timeout(LINGER, sink.close()).await),
     }
 }
@@ -154,25 +173,31 @@ async fn run<M: DeserializeOwned>(
 /// Reads until the page closes, breaks a rule, or the room has ended. `None`: nobody is there to be told why.
 async fn read<M: DeserializeOwned>(stream: &mut SplitStream<WebSocket>, door: &Door, wrap: impl Fn(M) -> Mail) -> Option<Out> {
     while let Some(message) = stream.next().await {
-        let text = match message {
-            Ok(Message::Text(text)) => text,
-            Ok(Message::Ping(_) | Message::Pong(_)) => continue,
-            Ok(Message::Binary(_)) => return Some(closing::BINARY),
-            Ok(Message::Close(_)) => return None,
-            Err(fault) => return broken(fault),
-        };
-        match serde_json::from_str(&text) {
-            Ok(message) => {
+        match said(message) {
+            Ok(Some(message)) => {
                 if door.mail.send(wrap(message)).await.is_err() {
                     return Some(closing::COME_BACK);
                 }
             }
-            // A text that is JSON but no message of this page is a breach, not a broken line.
-            Err(fault) if fault.is_data() => return Some(closing::UNKNOWN),
-            Err(_) => return Some(closing::MALFORMED),
+            Ok(None) => {}
+            Err(last) => return last,
         }
     }
     None
+}
+
+/// What a page said; `Ok(None)`: nothing to us. `Err`: how its socket ends.
+pub(super) fn said<M: DeserializeOwned>(message: Result<Message, axum::Error>) -> Result<Option<M>, Option<Out>> {
+    let text = match message {
+        Ok(Message::Text(text)) => text,
+        Ok(Message::Ping(_) | Message::Pong(_)) => return Ok(None),
+        Ok(Message::Binary(_)) => return Err(Some(closing::BINARY)),
+        Ok(Message::Close(_)) => return Err(None),
+        Err(fault) => return Err(broken(fault)),
+    };
+    // A text that is JSON but no message of this page is a breach, not a broken line.
+    let fault = |fault: serde_json::Error| Some(if fault.is_data() { closing::UNKNOWN } else { closing::MALFORMED });
+    serde_json::from_str(&text).map(Some).map_err(fault)
 }
 
 fn broken(fault: axum::Error) -> Option<Out> {
@@ -190,8 +215,7 @@ async fn write(sink: &mut SplitSink<WebSocket, Message>, queue: &mut mpsc::Recei
     loop {
         match queue.recv().await {
             Some(Out::Text(text)) => {
-                let sent = timeout(WRITTEN_WITHIN, sink.send(Message::Text(text.into()))).await;
-                if !matches!(sent, Ok(Ok(()))) {
+                if !put(sink, text).await {
                     return None;
                 }
             }
@@ -199,6 +223,11 @@ async fn write(sink: &mut SplitSink<WebSocket, Message>, queue: &mut mpsc::Recei
             None => return Some(closing::TOO_SLOW),
         }
     }
+}
+
+/// False when the line is dead.
+pub(super) async fn put(sink: &mut SplitSink<WebSocket, Message>, text: String) -> bool {
+    matches!(timeout(WRITTEN_WITHIN, sink.send(Message::Text(text.into()))).await, Ok(Ok(())))
 }
 
 async fn close(sink: &mut (impl Sink<Message> + Unpin), last: Out) {

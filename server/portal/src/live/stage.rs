@@ -89,11 +89,12 @@ struct HandedIn {
     facts: Vec<Evidence>,
 }
 
-/// Whether the asker had the seat of a session that has ended in the last 15 minutes, or has it still.
+/// Whether the asker had the seat of a session that has ended in the last 15 minutes, or has it still; or asked for it
+/// until the end; or had it until it was removed.
 pub(super) async fn seat_is_late(app: &App, headers: &HeaderMap) -> Result<bool, Error> {
     let Some(token) = token_in(headers, &app.origin.seat_cookie()) else { return Ok(false) };
     let mut tx = app.database.look(&Subject::Seat(token)).await?;
-    Ok(queries::late_seat(&mut tx).await?.is_some())
+    Ok(queries::late_seat(&mut tx).await?.is_some() || queries::seat_is_over(&mut tx).await?)
 }
 
 /// `POST /stage/evidence`: what the screen showed, until 15 minutes after the end. Reads nothing.

@@ -61,7 +61,7 @@ pub(super) async fn keep(app: &App, tx: &mut Tx, ceremony: &Ceremony, options: V
 /// Takes a kept ceremony out, whatever comes of it: each has one answer. `None` when there is none.
 pub(super) async fn spend(app: &App, token: &str) -> Result<Option<Ceremony>, Error> {
     let Some(token) = Token::parse(token) else { return Ok(None) };
-    let mut tx = app.database.look(&Subject::Visitor).await?;
+    let mut tx = app.database.look_to_sign_in(&Subject::Visitor).await?;
     let state = queries::end_ceremony(&mut tx, &token.hash()).await?;
     tx.commit().await?;
     state.map(|state| serde_json::from_value(state).map_err(|_| Error::Inconsistent("access.ceremony.state"))).transpose()

@@ -50,7 +50,7 @@ pub(super) async fn enter(
     if !(peer.ip().is_loopback() && is_direct(&uri, &headers)) {
         return Ok(refused("Not from here", "The demo's sign-in works only in a browser on the computer that serves the demo."));
     }
-    let mut tx = app.database.look(&Subject::Visitor).await?;
+    let mut tx = app.database.look_to_sign_in(&Subject::Visitor).await?;
     let found = queries::demo_member(&mut tx, role).await?;
     tx.commit().await?;
     let opened = match found {

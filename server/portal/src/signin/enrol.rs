@@ -46,7 +46,7 @@ pub(super) async fn begin(State(app): State<App>, Extension(caller): Extension<C
     app.limits.count(caller)?;
     let token = serde_json::from_slice::<Invited>(&body).ok().and_then(|invited| Token::parse(&invited.token));
     let Some(token) = token else { return Ok(not_open()) };
-    let mut tx = app.database.look(&Subject::Visitor).await?;
+    let mut tx = app.database.look_to_sign_in(&Subject::Visitor).await?;
     let Some(invitee) = queries::open_invitation(&mut tx, &token.hash()).await? else { return Ok(not_open()) };
     let member = invitee.member.unwrap_or_else(|| new_id(&app.world));
     let have = credentials(&mut tx, member).await?;
@@ -80,7 +80,7 @@ pub(super) async fn finish(
     let Some(passkey) = ceremony::made_passkey(&app, &made.credential, &state)? else { return Ok(not_made()) };
     let new = to_keep(&app, &passkey, &made.label, &headers)?;
     let act = if joins { Act::new("member.join").object(member) } else { Act::new("passkey.add").object(new.id) };
-    let mut tx = app.database.act(&Subject::Visitor, act).await?;
+    let mut tx = app.database.act_to_sign_in(&Subject::Visitor, act).await?;
     match accept(&mut tx, &invitation, member, &new).await? {
         Accepted::Yes => {}
         Accepted::NotOpen => return Ok(not_open()),
@@ -94,7 +94,7 @@ pub(super) async fn finish(
 
 /// `POST /account/passkeys/begin`: a further passkey of one's own.
 pub(super) async fn begin_further(member: Member, State(app): State<App>) -> Result<Response, Error> {
-    let mut tx = app.database.look(&member.subject).await?;
+    let mut tx = app.database.look_to_sign_in(&member.subject).await?;
     let have = credentials(&mut tx, member.id).await?;
     let (options, state) = ceremony::ask_for_passkey(&app, member.id, &member.name, have)?;
     let begun = ceremony::keep(&app, &mut tx, &Ceremony::Add { member: member.id, state }, options).await?;
@@ -111,7 +111,7 @@ pub(super) async fn finish_further(member: Member, State(app): State<App>, heade
     };
     let Some(passkey) = ceremony::made_passkey(&app, &made.credential, &state)? else { return Ok(not_made()) };
     let new = to_keep(&app, &passkey, &made.label, &headers)?;
-    let mut tx = app.database.act(&member.subject, Act::new("passkey.add").object(new.id)).await?;
+    let mut tx = app.database.act_to_sign_in(&member.subject, Act::new("passkey.add").object(new.id)).await?;
     // An invitation to oneself, spent as it is made: there is one way in for passkeys.
     let invitation = Token::new(&app.world).hash();
     let until = app.world.now() + chrono::TimeDelta::minutes(1);

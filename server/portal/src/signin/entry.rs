@@ -68,7 +68,7 @@ pub(super) async fn done(frame: Frame) -> Result<impl IntoResponse, Error> {
 pub(super) async fn begin(State(app): State<App>, Extension(caller): Extension<Caller>) -> Result<Json<Begun>, Error> {
     app.limits.count(caller)?;
     let (options, state) = ceremony::ask_to_sign_in(&app)?;
-    let mut tx = app.database.look(&Subject::Visitor).await?;
+    let mut tx = app.database.look_to_sign_in(&Subject::Visitor).await?;
     let begun = ceremony::keep(&app, &mut tx, &Ceremony::SignIn(state), options).await?;
     tx.commit().await?;
     Ok(Json(begun))

@@ -12,12 +12,14 @@ mod link;
 mod members;
 mod open;
 mod queries;
+mod refused;
 mod seat;
 mod way;
 
 pub use closings::Closings;
 pub use invite::{Invitation, Newcomer, invite, invite_as_owner};
 pub use open::{close, vouch};
+pub use refused::note_refused;
 pub use seat::Seat;
 
 use axum::extract::{FromRequestParts, Request, State};
@@ -193,6 +195,8 @@ pub(crate) fn token_cookie(name: &str, token: Option<&Token>) -> Result<HeaderVa
         .build();
     if token.is_none() {
         cookie.make_removal();
+        // Always the same moment in the past: what is sent again is answered alike.
+        cookie.set_expires(cookie::time::OffsetDateTime::UNIX_EPOCH);
     }
     HeaderValue::from_str(&cookie.to_string()).map_err(|fault| Error::Inner(format!("cookie: {fault}")))
 }

@@ -23,7 +23,7 @@ impl Opening {
     /// Begins one; nothing is kept before [`Opening::finish`].
     pub(super) async fn begin(app: &App) -> Result<Self, Error> {
         let (token, id) = (Token::new(&app.world), new_id(&app.world));
-        let tx = app.database.act(&Subject::Member(token.clone()), Act::new("signin.open").object(id)).await?;
+        let tx = app.database.act_to_sign_in(&Subject::Member(token.clone()), Act::new("signin.open").object(id)).await?;
         Ok(Self { tx, token, id })
     }
 

@@ -1,4 +1,5 @@
-//! All SQL of sign-in: calls of the `access` functions, which alone reach its tables.
+//! All SQL of sign-in: calls of the `access` functions, which alone reach its tables. Those that make somebody somebody run on
+//! the connections for signing in.
 
 use chrono::{DateTime, Utc};
 use serde_json::Value;
@@ -69,8 +70,7 @@ pub(super) async fn passkey_used(tx: &mut Tx, id: Uuid, newer: &Value) -> Done<(
 
 /// False when the member has left.
 pub(super) async fn open_signin(tx: &mut Tx, id: Uuid, hash: &[u8], member: Uuid, device: &str) -> Done<bool> {
-    sqlx::query!("SELECT access.open_signin($1, $2, $3, $4)", id, hash, member, device).execute(&mut **tx).await?;
-    sqlx::query_scalar!(r#"SELECT (access.my_signin() IS NOT NULL) AS "open!""#).fetch_one(&mut **tx).await
+    sqlx::query_scalar!(r#"SELECT access.open_signin($1, $2, $3, $4) AS "open!""#, id, hash, member, device).fetch_one(&mut **tx).await
 }
 
 pub(super) async fn close_signin(tx: &mut Tx, id: Uuid) -> Done<bool> {
@@ -79,6 +79,11 @@ pub(super) async fn close_signin(tx: &mut Tx, id: Uuid) -> Done<bool> {
 
 pub(super) async fn end_membership(tx: &mut Tx, member: Uuid) -> Done<Vec<Uuid>> {
     sqlx::query_scalar!(r#"SELECT access.end_membership($1) AS "signin!""#, member).fetch_all(&mut **tx).await
+}
+
+/// Notes that the asker reached for a record of somebody else's; nothing when there is none of that id.
+pub(super) async fn note_refused(tx: &mut Tx, which: Uuid) -> Done<()> {
+    sqlx::query!("SELECT access.note_refused($1)", which).execute(&mut **tx).await.map(drop)
 }
 
 pub(super) async fn demo_member(tx: &mut Tx, role: Role) -> Done<Option<Uuid>> {
