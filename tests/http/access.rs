@@ -34,6 +34,7 @@ fn may(who: Who, rule: Rule) -> bool {
         Rule::Role(Role::Clinician) => matches!(who, Who::Treating | Who::OtherClinician),
         Rule::Role(Role::Lead) => who == Who::Lead,
         Rule::Role(Role::Administrator) => who == Who::Administrator,
+        Rule::Roles(roles) => roles.iter().any(|role| may(who, Rule::Role(*role))),
         Rule::Care => who == Who::Treating,
     }
 }
@@ -73,6 +74,7 @@ impl Try {
             ("{passkey}", Uuid::nil()),
             ("{signin}", Uuid::nil()),
             ("{preset}", Uuid::nil()),
+            ("{news}", Uuid::nil()),
         ] {
             path = path.replace(place, &id.to_string());
         }
@@ -142,7 +144,7 @@ async fn check(attempt: &mut Try, route: &Route, who: Who) -> Result<(), String>
     let refused = match route.rule {
         Rule::Seat => answer.status == 401,
         _ if matches!(who, Who::Nobody | Who::Client) => answer.status == 401,
-        Rule::Role(_) => answer.status == 403,
+        Rule::Role(_) | Rule::Roles(_) => answer.status == 403,
         // 400, 415 and 422 say that the form was not read: nothing was looked up either.
         _ => matches!(answer.status, 404 | 400 | 415 | 422),
     };

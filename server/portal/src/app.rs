@@ -18,7 +18,7 @@ use crate::once::Derived;
 use crate::page::{MOST_FORM, answer_in_time, show_errors};
 use crate::security::{self, Limits};
 use crate::signin::{Closings, Role, members_only, needs_role, note_refused, recognise};
-use crate::{assets, clients, comfort, live, outcomes, presets, sessions, signin, targets};
+use crate::{assets, clients, comfort, handover, live, outcomes, presets, sessions, signin, targets};
 
 /// What the portal is built from.
 pub struct Parts {
@@ -89,6 +89,8 @@ pub enum Rule {
     Member,
     /// Members with this role.
     Role(Role),
+    /// Members with one of these roles.
+    Roles(&'static [Role]),
     /// Members who treat the client that the path's id leads to; to others it is not there.
     Care,
 }
@@ -163,7 +165,8 @@ impl Routes {
             Rule::Anybody | Rule::Seat => self.open = self.open.route(path, handler),
             Rule::Member => self.members = self.members.route(path, handler),
             Rule::Care => self.care = self.care.route(path, handler),
-            Rule::Role(role) => self.members = self.members.route(path, handler.layer(from_fn_with_state(role, needs_role))),
+            Rule::Role(role) => self.members = self.members.route(path, handler.layer(from_fn_with_state(role.alone(), needs_role))),
+            Rule::Roles(roles) => self.members = self.members.route(path, handler.layer(from_fn_with_state(roles, needs_role))),
         }
         self
     }
@@ -181,6 +184,7 @@ fn routes(demo: bool) -> Routes {
     let routes = presets::routes(routes);
     let routes = sessions::routes(routes);
     let routes = live::routes(routes);
+    let routes = handover::routes(routes);
     outcomes::routes(routes)
 }
 

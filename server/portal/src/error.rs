@@ -18,6 +18,9 @@ pub enum Error {
     /// No sign-in, or it has ended.
     #[error("sign-in needed")]
     SignInNeeded,
+    /// Signed in, but the passkey was not shown for ten minutes, and this asks for it.
+    #[error("passkey needed")]
+    PasskeyNeeded,
     /// No seat in a session, or it has ended.
     #[error("no seat")]
     SeatNeeded,
@@ -121,6 +124,10 @@ impl From<sqlx::Error> for Fault {
 
 impl From<sqlx::Error> for Error {
     fn from(fault: sqlx::Error) -> Self {
+        // Raised by `access.must_be_fresh()`.
+        if fault.as_database_error().and_then(|fault| fault.code()).is_some_and(|code| code == "LW001") {
+            return Self::PasskeyNeeded;
+        }
         Self::Database(fault.into())
     }
 }
@@ -136,6 +143,8 @@ pub struct Told {
     pub advice: &'static str,
     /// Whether signing in is the way on.
     pub sign_in: bool,
+    /// Whether showing the passkey again is.
+    pub passkey: bool,
     /// Whether a client may be reading: then the page has the client's frame and words.
     pub client: bool,
 }
@@ -152,6 +161,11 @@ impl Error {
                 StatusCode::UNAUTHORIZED,
                 "Please sign in",
                 "Your sign-in has ended or was never there. Nothing is lost that was shown as saved.",
+            ),
+            Self::PasskeyNeeded => (
+                StatusCode::UNAUTHORIZED,
+                "Show your passkey again",
+                "This decides who gets at people's records, and you have not shown your passkey for ten minutes. Nothing was done yet.",
             ),
             Self::SeatNeeded => (
                 StatusCode::UNAUTHORIZED,
@@ -202,7 +216,7 @@ impl Error {
                 "Nothing of this was saved. Try again; if it comes back, tell the administrator.",
             ),
         };
-        Told { status, title, advice, sign_in: matches!(self, Self::SignInNeeded), client: matches!(self, Self::SeatNeeded) }
+        Told { status, title, advice, sign_in: matches!(self, Self::SignInNeeded), passkey: matches!(self, Self::PasskeyNeeded), client: matches!(self, Self::SeatNeeded) }
     }
 }
 

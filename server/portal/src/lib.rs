@@ -16,6 +16,7 @@ pub mod demo;
 pub mod error;
 mod fit;
 pub mod forms;
+pub(crate) mod handover;
 pub mod ids;
 pub mod key_check;
 pub mod live;

@@ -41,12 +41,16 @@ function answered(credential: Credential | null): PublicKeyCredential {
   throw new Refused(TOO_OLD);
 }
 
-/** Signs in with any passkey of this portal. @returns where to go. */
-export async function signIn(next: string): Promise<string> {
-  const { ceremony, publicKey } = await post<Begun>("/signin/begin", {});
+/**
+ * Uses a passkey.
+ * @param path "/signin", or "/signin/again" to show it once more
+ * @returns where to go
+ */
+export async function use(path: string, next: string): Promise<string> {
+  const { ceremony, publicKey } = await post<Begun>(`${path}/begin`, {});
   const options = PublicKeyCredential.parseRequestOptionsFromJSON(publicKey as PublicKeyCredentialRequestOptionsJSON);
   const credential = answered(await navigator.credentials.get({ publicKey: options }));
-  return (await post<Finished>("/signin/finish", { ceremony, credential: credential.toJSON(), next })).next;
+  return (await post<Finished>(`${path}/finish`, { ceremony, credential: credential.toJSON(), next })).next;
 }
 
 /**

@@ -1,13 +1,14 @@
 /**
- * Signing in, and making passkeys. The page holds one element with the id `passkey` whose
+ * Signing in, showing a passkey again, and making passkeys. The page holds one element with the id `passkey` whose
  * `data-passkey` says what for, with one button, a `role=status` line, and perhaps a `#label` field.
  */
-import { make, ready, signIn } from "./ceremony";
+import { make, ready, use } from "./ceremony";
 import { INCOMPLETE, TOO_OLD, inWords } from "./words";
 
 /** What the button does, by `data-passkey`. @returns where to go */
 const doings: Readonly<Record<string, (place: HTMLElement) => Promise<string>>> = {
-  signin: (place) => signIn(place.dataset.next ?? ""),
+  signin: (place) => use("/signin", place.dataset.next ?? ""),
+  again: (place) => use("/signin/again", place.dataset.next ?? ""),
   enrol: (place) => make("/enrol", { token: location.hash.slice(1) }, label(place)),
   further: (place) => make("/account/passkeys", {}, label(place)),
 };

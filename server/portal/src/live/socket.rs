@@ -27,7 +27,7 @@ use crate::error::Error;
 use crate::forms::Id;
 use crate::patience::{ANSWER, within};
 use crate::security::Caller;
-use crate::signin::{Member, Seat};
+use crate::signin::{Closing, Member, Seat};
 use crate::subject::Act;
 
 /// No message and no frame is larger, bytes.
@@ -241,14 +241,15 @@ async fn close(sink: &mut (impl Sink<Message> + Unpin), last: Out) {
 }
 
 /// Waits until the member may not be here any more.
-async fn signed_out(app: &App, member: &Member, session: Uuid, mut closings: Receiver<Uuid>) -> Out {
+async fn signed_out(app: &App, member: &Member, session: Uuid, mut closings: Receiver<Closing>) -> Out {
     let mut minute = interval(MINUTE);
     minute.set_missed_tick_behavior(MissedTickBehavior::Delay);
     loop {
         let ask = tokio::select! {
             closed = closings.recv() => match closed {
-                Ok(signin) if signin == member.signin => return closing::SIGNED_OUT,
-                Ok(_) => false,
+                Ok(Closing::Of(signin)) if signin == member.signin => return closing::SIGNED_OUT,
+                Ok(Closing::Of(_)) => false,
+                Ok(Closing::LookAgain) => true,
                 Err(RecvError::Lagged(_)) => true,
                 Err(RecvError::Closed) => return closing::COME_BACK,
             },

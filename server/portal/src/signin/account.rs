@@ -27,6 +27,8 @@ struct AccountPage {
     name: String,
     roles: String,
     device: String,
+    /// Whether a passkey may be added or removed without showing one again.
+    fresh: bool,
     passkeys: Vec<Key>,
     signins: Vec<Line>,
 }
@@ -52,6 +54,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, h
     let mut tx = app.database.act(&member.subject, Act::new("account.view")).await?;
     let when = When::in_practice(&mut tx).await?;
     let (passkeys, signins) = (queries::my_passkeys(&mut tx).await?, queries::my_signins(&mut tx).await?);
+    let fresh = queries::is_fresh(&mut tx).await?;
     tx.commit().await?;
     let key = |row: queries::PasskeyRow| Key {
         id: row.id,
@@ -69,6 +72,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, h
     };
     page(&AccountPage {
         frame,
+        fresh,
         roles: member.roles.iter().map(|role| role.name()).collect::<Vec<_>>().join(", "),
         name: member.name.clone(),
         device: device(&headers),

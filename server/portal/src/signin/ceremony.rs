@@ -113,7 +113,7 @@ pub(super) fn from_json(passkey: Value) -> Result<Passkey, Error> {
 
 /// The one answer to everything that can be wrong with a ceremony, so that it tells a stranger nothing.
 pub(super) fn refused(title: &'static str, advice: &'static str) -> Response {
-    let told = Told { status: StatusCode::FORBIDDEN, title, advice, sign_in: false, client: false };
+    let told = Told { status: StatusCode::FORBIDDEN, title, advice, sign_in: false, passkey: false, client: false };
     let mut response = told.status.into_response();
     response.extensions_mut().insert(told);
     response

@@ -18,7 +18,7 @@ use crate::app::App;
 use crate::error::Error;
 use crate::page::{Frame, page};
 use crate::security::Caller;
-use crate::subject::{Act, Subject};
+use crate::subject::{Act, Subject, Tx};
 
 /// Where to go once signed in.
 #[derive(Deserialize)]
@@ -92,7 +92,7 @@ pub(super) async fn finish(
     let Ok(answer) = serde_json::from_slice::<Answer>(&body) else { return refuse(&app).await };
     let Some(Ceremony::SignIn(state)) = ceremony::spend(&app, &answer.ceremony).await? else { return refuse(&app).await };
     let mut opening = Opening::begin(&app).await?;
-    let Some(member) = check(&app, &mut opening, *state, &answer.credential).await? else { return refuse(&app).await };
+    let Some(member) = check(&app, opening.tx(), *state, &answer.credential).await? else { return refuse(&app).await };
     let Some(opened) = opening.finish(&app, member, &headers).await? else { return refuse(&app).await };
     close_earlier(&app, &headers).await?;
     let next = way::onward(answer.next.as_deref(), &opened.member);
@@ -100,15 +100,15 @@ pub(super) async fn finish(
 }
 
 /// Whose passkey answered, with its counter and backup state kept as it now has them.
-async fn check(
+pub(super) async fn check(
     app: &App,
-    opening: &mut Opening,
+    tx: &mut Tx,
     state: DiscoverableAuthentication,
     answer: &PublicKeyCredential,
 ) -> Result<Option<Uuid>, Error> {
     let relying_party = ceremony::relying_party(app)?;
     let Ok((member, credential)) = relying_party.identify_discoverable_authentication(answer) else { return Ok(None) };
-    for (id, row) in queries::passkeys_of(opening.tx(), member).await? {
+    for (id, row) in queries::passkeys_of(tx, member).await? {
         let mut passkey = ceremony::from_json(row)?;
         if passkey.cred_id().as_slice() != credential {
             continue;
@@ -116,7 +116,7 @@ async fn check(
         return match relying_party.finish_discoverable_authentication_v2(answer, state, &passkey) {
             Ok(result) => {
                 passkey.update_credential(&result);
-                queries::passkey_used(opening.tx(), id, &ceremony::as_json(&passkey)?).await?;
+                queries::passkey_used(tx, id, &ceremony::as_json(&passkey)?).await?;
                 Ok(Some(member))
             }
             Err(fault) => {

@@ -1,6 +1,7 @@
 //! Who is asking: members by passkey, clients by the seat that a link gave them.
 
 mod account;
+mod again;
 mod ceremony;
 mod closings;
 mod demo;
@@ -16,7 +17,7 @@ mod refused;
 mod seat;
 mod way;
 
-pub use closings::Closings;
+pub use closings::{Closing, Closings};
 pub use invite::{Invitation, Newcomer, invite, invite_as_owner};
 pub use open::{close, vouch};
 pub use refused::note_refused;
@@ -51,6 +52,16 @@ pub enum Role {
 impl Role {
     /// All of them.
     pub const ALL: [Self; 3] = [Self::Clinician, Self::Lead, Self::Administrator];
+
+    /// This role and no other, for a rule.
+    #[must_use]
+    pub const fn alone(self) -> &'static [Self] {
+        match self {
+            Self::Clinician => &[Self::Clinician],
+            Self::Lead => &[Self::Lead],
+            Self::Administrator => &[Self::Administrator],
+        }
+    }
 
     /// Its name in the database and in forms.
     #[must_use]
@@ -139,12 +150,9 @@ pub async fn members_only(request: Request, next: Next) -> Response {
     next.run(request).await
 }
 
-/// The layer of the routes for one role, before anything of the request is read.
-pub async fn needs_role(State(role): State<Role>, member: Member, request: Request, next: Next) -> Response {
-    match member.needs(role) {
-        Ok(()) => next.run(request).await,
-        Err(refusal) => refusal.into_response(),
-    }
+/// The layer of the routes for these roles, before anything of the request is read.
+pub async fn needs_role(State(roles): State<&'static [Role]>, member: Member, request: Request, next: Next) -> Response {
+    if roles.iter().any(|role| member.has(*role)) { next.run(request).await } else { Error::WrongRole.into_response() }
 }
 
 async fn member_of(app: &App, headers: &HeaderMap) -> Result<Member, Error> {
@@ -212,6 +220,9 @@ pub(crate) fn routes(routes: Routes, demo: bool) -> Routes {
         .get("/signin/done", Rule::Anybody, get(entry::done))
         .post_repeated("/signin/begin", Rule::Anybody, CEREMONY, post(entry::begin))
         .post_repeated("/signin/finish", Rule::Anybody, CEREMONY, post(entry::finish))
+        .get("/signin/again", Rule::Member, get(again::show))
+        .post_repeated("/signin/again/begin", Rule::Member, CEREMONY, post(again::begin))
+        .post_repeated("/signin/again/finish", Rule::Member, CEREMONY, post(again::finish))
         .post_repeated("/signout", Rule::Anybody, Repeats::ByNature("who is signed out stays so"), post(entry::sign_out))
         .get("/enrol", Rule::Anybody, get(enrol::show))
         .post_repeated("/enrol/begin", Rule::Anybody, CEREMONY, post(enrol::begin))

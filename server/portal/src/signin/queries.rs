@@ -58,6 +58,16 @@ pub(super) async fn accept_invitation(tx: &mut Tx, hash: &[u8], member: Uuid, ne
     .await
 }
 
+/// That a member has shown a passkey again; false when the sign-in that asks is not theirs.
+pub(super) async fn passkey_shown(tx: &mut Tx, member: Uuid) -> Done<bool> {
+    sqlx::query_scalar!(r#"SELECT access.passkey_shown($1) AS "done!""#, member).fetch_one(&mut **tx).await
+}
+
+/// Whether the passkey was shown lately enough for what decides who gets at records.
+pub(super) async fn is_fresh(tx: &mut Tx) -> Done<bool> {
+    sqlx::query_scalar!(r#"SELECT access.is_fresh() AS "fresh!""#).fetch_one(&mut **tx).await
+}
+
 pub(super) async fn passkeys_of(tx: &mut Tx, member: Uuid) -> Done<Vec<(Uuid, Value)>> {
     let rows =
         sqlx::query!(r#"SELECT id AS "id!", passkey AS "passkey!" FROM access.passkeys_of($1)"#, member).fetch_all(&mut **tx).await?;

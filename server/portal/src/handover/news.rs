@@ -1,0 +1,54 @@
+//! What a member is told on their start page until they have read it.
+
+use axum::extract::State;
+use uuid::Uuid;
+
+use super::queries::{self, NewsRow};
+use crate::app::App;
+use crate::error::Error;
+use crate::forms::Id;
+use crate::once::Answer;
+use crate::signin::Member;
+use crate::subject::{Act, Tx};
+use crate::when::When;
+
+/// One piece of news.
+pub(crate) struct News {
+    pub(crate) id: Uuid,
+    pub(crate) words: String,
+}
+
+/// What the asker has not read yet, the oldest first.
+pub(crate) async fn unread(tx: &mut Tx, when: When) -> Result<Vec<News>, Error> {
+    Ok(queries::news(tx).await?.into_iter().map(|row| News { id: row.id, words: words(&row, when) }).collect())
+}
+
+/// `POST /news/{news}/read`.
+pub(super) async fn read(member: Member, State(app): State<App>, Id(which): Id) -> Result<Answer, Error> {
+    let mut tx = app.database.act(&member.subject, Act::new("news.read").object(which)).await?;
+    if !queries::read(&mut tx, which).await? {
+        return Err(Error::NotFound);
+    }
+    tx.commit().await?;
+    Ok(Answer::see("/"))
+}
+
+fn words(row: &NewsRow, when: When) -> String {
+    let (at, by) = (when.moment(&row.at), row.by.as_deref().unwrap_or("The practice"));
+    let about = row.about.as_deref();
+    let record = row.number.map(|number| format!("record {number}")).unwrap_or_default();
+    match row.kind.as_str() {
+        "client_given" => match about {
+            Some(from) => format!("{at}: {by} handed {record} over to you from {from}."),
+            None => format!("{at}: {by} handed {record} over to you. Nobody treated this client any more."),
+        },
+        "client_taken" => format!("{at}: {by} handed {record} over from you to {}.", about.unwrap_or("another clinician")),
+        "passkey_asked" => {
+            format!("{at}: {by} asked for a new passkey for {}, who has lost theirs. Somebody else has to agree, under Members.", about.unwrap_or("a member"))
+        }
+        "passkey_replaced" => format!("{at}: the passkeys of {} were replaced by a new one.", about.unwrap_or("a member")),
+        "roles_changed" => format!("{at}: {by} changed your roles."),
+        // Of a later version.
+        _ => format!("{at}: there is news that this version cannot show."),
+    }
+}
