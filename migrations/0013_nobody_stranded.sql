@@ -314,4 +314,4 @@ REVOKE ALL ON FUNCTION access.is_fresh(), access.passkey_shown(uuid), access.mus
 GRANT EXECUTE ON FUNCTION access.is_fresh(), access.must_be_fresh(), access.may_hand_over(), access.clients_of(uuid),
   access.hand_over(uuid, uuid, uuid, uuid), access.my_news(), access.news_read(uuid), access.change_roles(uuid, text[]),
   access.ask_replacement(uuid, uuid), access.replacements(), access.agree_replacement(uuid, bytea, timestamptz) TO leeward_app;
-GRANT EXECUTE ON FUNCTION access.passkey_shown(uuid) TO leeward_signin;
+GRANT EXECUTE ON FUNCTION access.passkey_shown(uuid), access.is_fresh() TO leeward_signin;

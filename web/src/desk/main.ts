@@ -1,6 +1,6 @@
 // The desk's page: sockets, keys and clicks in, drawing out. All rules are in the reducer.
 import { RoomClock } from "../live/clock";
-import { LiveSocket, OVER, WIRE_VERSION, type SocketState } from "../live/socket";
+import { HANDED_OVER, LiveSocket, OVER, WIRE_VERSION, type SocketState } from "../live/socket";
 import type { Entry } from "../wire/Entry";
 import type { FromDesk } from "../wire/FromDesk";
 import type { Preset } from "../wire/Preset";
@@ -106,7 +106,8 @@ function lineState(line: SocketState, code?: number): void {
   // The socket reports its first try before it is even assigned.
   if (line === "connecting") return;
   const over = code === OVER;
-  happen({ kind: "line", open: line === "open", sentAway: line === "refused" && !over, over });
+  const sentAway = line !== "refused" || over ? null : code === HANDED_OVER ? "handed_over" : "signed_out";
+  happen({ kind: "line", open: line === "open", sentAway, over });
 }
 
 function connect(): LiveSocket<ToDesk, FromDesk> {

@@ -53,8 +53,8 @@ export type Action =
 
 export type DeskEvent =
   | { kind: "tick" }
-  /** `sentAway`: the server closed the line for good, usually because the sign-in has ended; `over`: because the session has. */
-  | { kind: "line"; open: boolean; sentAway?: boolean; over?: boolean }
+  /** `sentAway`: the server closed the line for good, see `SentAway`; `over`: because the session has ended. */
+  | { kind: "line"; open: boolean; sentAway?: SentAway | null; over?: boolean }
   | { kind: "heard"; message: ToDesk }
   /** `id` is a fresh UUID, used when the action writes an entry; `words` what the field holds. */
   | { kind: "action"; action: Action; id: string; words: string }
@@ -80,6 +80,9 @@ export interface Pending {
   order: Order;
   since: number;
 }
+
+/** Why the server closed the line for good: the sign-in has ended (or a rule was broken), or the client is somebody else's now. */
+export type SentAway = "signed_out" | "handed_over";
 
 export interface DeskState {
   /** The socket to the server; `synced`: a view has come over it since it opened. */
@@ -120,7 +123,7 @@ export interface DeskState {
   logIs: "due" | "loading" | "loaded";
   logDue: number;
   /** The server has closed the line for good. */
-  sentAway: boolean;
+  sentAway: SentAway | null;
   /** The server is newer than this page. */
   reload: boolean;
 }
@@ -139,7 +142,7 @@ export function freshDesk(now: number): DeskState {
     line: { open: false, synced: false, heardAt: now }, view: null, gone: [], stateSince: now, showing: null, stoppedAt: -Infinity,
     pending: [], nextOrder: 1, wanted: null, earlierPlans: [], lastStep: null, taps: [], notice: null,
     focus: { here: true, since: -Infinity }, shortcuts: true, preview: true, armed: null, lower: "log", presets: [], wordsFor: undefined,
-    queue: [], log: EMPTY_LOG, logRead: false, logIs: "due", logDue: now, sentAway: false, reload: false,
+    queue: [], log: EMPTY_LOG, logRead: false, logIs: "due", logDue: now, sentAway: null, reload: false,
   };
 }
 

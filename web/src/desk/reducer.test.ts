@@ -232,7 +232,7 @@ test("a desk whose session was closed in another window while it was away says s
   desk.event({ kind: "line", open: false });
   desk.event({ kind: "line", open: false, over: true });
   assert.equal(desk.state.view?.state, "closed");
-  assert.equal(desk.state.sentAway, false);
+  assert.equal(desk.state.sentAway, null);
   assert.equal(stateWord(desk.state, 60_000), "CLOSED");
   assert.match(stripWords(desk.state, 60_000, null).join(" "), /session is closed/);
 });

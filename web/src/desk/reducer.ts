@@ -104,7 +104,7 @@ function fetchLog(step: Step, now: number): Step {
 }
 
 /** The line opened or broke. Entries that waited for it go at once. */
-function lineChanged(state: DeskState, { open, sentAway = false, over = false }: Extract<DeskEvent, { kind: "line" }>, now: number): Step {
+function lineChanged(state: DeskState, { open, sentAway = null, over = false }: Extract<DeskEvent, { kind: "line" }>, now: number): Step {
   const queue = open ? hurry(state.queue, now) : state.queue;
   // Closed in another window while this one was away: no view came to say so.
   const view = over && state.view !== null ? { ...state.view, state: "closed" as const } : state.view;

@@ -68,7 +68,7 @@ function renderStrip(state: DeskState, around: Surroundings): void {
   attribute(part("messages"), "data-alone", words.length === 1 ? "" : null);
   shown(part("take-control"), state.view !== null && !state.view.in_control && state.view.state !== "closed");
   shown(part("record"), state.view?.state === "closed");
-  shown(part("sign-in"), isSignedOut(state.queue) || state.sentAway);
+  shown(part("sign-in"), isSignedOut(state.queue) || state.sentAway === "signed_out");
   // Seconds that count up are for the eye only; a reader hears each message once.
   const spoken = [stateWord(state, around.now), keysOff(state) ? "keys off" : "", state.view?.seat_asked_for ? "At the door: another device asks to join" : "", holdWords(state, around.now), ...words.slice(0, 2)];
   text(part("announce"), spoken.filter((one) => one !== "").map((one) => one.replace(/\.$/, "")).join(". ").replace(/, \d+ s/g, "").replace(/in \d+ s/g, "soon"));

@@ -217,7 +217,8 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   const set = state.view?.clock_set ?? 0;
   if (set !== 0) words.push(`The server's clock was set ${set > 0 ? "forward" : "back"} by ${spanWords(Math.abs(set))}: times in this record may be wrong.`);
   if (state.view?.record_refuses) words.push("Nothing gets into the record any more, so no set starts. Go on by voice; write down what you need.");
-  if (state.sentAway) words.push("The server has closed this desk's line. Sign in again, then come back to this tab.");
+  if (state.sentAway === "signed_out") words.push("The server has closed this desk's line. Sign in again, then come back to this tab.");
+  if (state.sentAway === "handed_over") words.push("This client was handed over to another clinician, and this desk is closed. The session goes on with them: agree by voice who leads it now.");
   if (isSignedOut(state.queue)) words.push("You are signed out. Entries wait here; sign in again.");
   if (state.view?.record_waits) words.push(RECORD_WAITS);
   words.push(...pendingWords(state, now));

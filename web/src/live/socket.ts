@@ -45,6 +45,9 @@ export const pauseBefore = (attempt: number, chance: number): number =>
 /** The session has ended (`closing::OVER` of the portal). */
 export const OVER = 4000;
 
+/** The client was handed over to somebody else (`closing::HANDED_OVER`). */
+export const HANDED_OVER = 4006;
+
 /** Whether a close code means "do not come back": a broken rule (RFC 6455, 7.4.1), or one of our own. */
 export const sentAway = (code: number): boolean => code === 1008 || code >= 4000;
 

@@ -28,8 +28,10 @@ pub(super) mod closing {
     pub const REPLACED: Out = Out::Close(4001, "opened elsewhere");
     /// The seat was moved to another device, refused, or left.
     pub const SEAT_CLOSED: Out = Out::Close(4004, "this device has no seat");
-    /// The member's sign-in has ended, or the client is not theirs any more.
+    /// The member's sign-in has ended.
     pub const SIGNED_OUT: Out = Out::Close(4005, "signed out");
+    /// The client is not theirs any more.
+    pub const HANDED_OVER: Out = Out::Close(4006, "the client was handed over");
     /// The room starts anew: connect again.
     pub const COME_BACK: Out = Out::Close(1012, "connect again");
     /// The page did not take what it was sent.

@@ -141,9 +141,11 @@ pub async fn seat_is_over(db: &mut PgConnection) -> Result<bool, Error> {
 }
 
 /// Whether the asker treats the client of a session that goes on; counts as activity of the sign-in.
-pub async fn still_treats(db: &mut PgConnection, session: Uuid) -> Result<bool, Error> {
+pub async fn still_there(db: &mut PgConnection, session: Uuid) -> Result<(bool, bool), Error> {
     sqlx::query!("SELECT access.touch_signin()").execute(&mut *db).await?;
-    Ok(sqlx::query_scalar!(r#"SELECT access.treats_session($1) AS "may!""#, session).fetch_one(db).await?)
+    let row = sqlx::query!(r#"SELECT access.me() IS NOT NULL AS "signed_in!", access.treats_session($1) AS "treats!""#, session);
+    let row = row.fetch_one(db).await?;
+    Ok((row.signed_in, row.treats))
 }
 
 /// Writes an admission: the first one in the session's row, each seat's as a moment.

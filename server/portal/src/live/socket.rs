@@ -256,22 +256,26 @@ async fn signed_out(app: &App, member: &Member, session: Uuid, mut closings: Rec
             _ = minute.tick() => true,
         };
         // Boxed: otherwise each open desk would keep room for a question that it asks once a minute.
-        if ask && !Box::pin(may_stay(app, member, session)).await {
-            return closing::SIGNED_OUT;
+        if ask && let Some(why) = Box::pin(sent_away(app, member, session)).await {
+            return why;
         }
     }
 }
 
-/// Whether sign-in and care still hold. While the database does not answer, nobody is sent away.
-async fn may_stay(app: &App, member: &Member, session: Uuid) -> bool {
+/// Why a desk may not stay, if it may not: sign-in and care have to hold. While the database does not answer, nobody is sent away.
+async fn sent_away(app: &App, member: &Member, session: Uuid) -> Option<Out> {
     let asked = async {
         let mut tx = app.database.look(&member.subject).await?;
-        let may = queries::still_treats(&mut tx, session).await?;
+        let why = match queries::still_there(&mut tx, session).await? {
+            (true, true) => None,
+            (true, false) => Some(closing::HANDED_OVER),
+            (false, _) => Some(closing::SIGNED_OUT),
+        };
         tx.commit().await?;
-        Ok::<bool, Error>(may)
+        Ok::<_, Error>(why)
     };
     within(ANSWER, asked).await.unwrap_or_else(|fault| {
         tracing::warn!(%fault, "a desk's sign-in could not be looked at");
-        true
+        None
     })
 }
