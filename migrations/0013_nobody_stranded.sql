@@ -270,8 +270,9 @@ BEGIN
   IF NOT owner THEN PERFORM access.must_be_fresh(); END IF;
   UPDATE access.replacement p SET agreed_by = me, agreed_at = at
   WHERE p.id = which AND p.agreed_at IS NULL AND p.ends_at > at
-    -- Two people: the one who asked, and another. The owner's command may be one of the two.
-    AND (CASE WHEN owner THEN p.asked_by IS NOT NULL ELSE p.asked_by IS DISTINCT FROM me AND p.member_id <> me END)
+    -- Two people: the one who asked, and another. The owner's command may be one of the two, and both where there is nobody else.
+    AND (CASE WHEN owner THEN p.asked_by IS NOT NULL OR NOT EXISTS (SELECT FROM access.member o
+        WHERE o.id <> p.member_id AND o.left_at IS NULL AND o.roles && ARRAY['administrator', 'lead']) ELSE p.asked_by IS DISTINCT FROM me AND p.member_id <> me END)
     AND EXISTS (SELECT FROM access.member m WHERE m.id = p.member_id AND m.left_at IS NULL)
   RETURNING * INTO r;
   IF NOT FOUND THEN RETURN NULL; END IF;

@@ -6,14 +6,14 @@ use axum::response::IntoResponse;
 use serde::Deserialize;
 use uuid::Uuid;
 
-use super::queries::{self, ClientRow, ClinicianRow};
+use super::queries::{self, ClinicianRow};
 use crate::app::App;
 use crate::error::Error;
 use crate::forms::{Asks, Id, Sent};
 use crate::ids::new_id;
 use crate::once::{Answer, Once};
 use crate::page::{Frame, page};
-use crate::signin::Member;
+use crate::signin::{ClientRow, Member, clients_of, is_fresh};
 use crate::subject::Act;
 
 #[derive(Template)]
@@ -55,12 +55,12 @@ pub(super) async fn show(me: Member, State(app): State<App>, frame: Frame, Asks(
         tx.is_about(whose);
     }
     let clinicians = queries::clinicians(&mut tx).await?;
-    let untreated = queries::clients_of(&mut tx, None).await?;
+    let untreated = clients_of(&mut tx, None).await?;
     let (count, clients) = match whose {
-        Some(whose) => (untreated.len(), queries::clients_of(&mut tx, Some(whose)).await?),
+        Some(whose) => (untreated.len(), clients_of(&mut tx, Some(whose)).await?),
         None => (untreated.len(), untreated),
     };
-    let fresh = queries::is_fresh(&mut tx).await?;
+    let fresh = is_fresh(&mut tx).await?;
     tx.commit().await?;
     let from = match whose {
         Some(whose) => {

@@ -6,27 +6,6 @@ use uuid::Uuid;
 use crate::error::Error;
 use crate::subject::Tx;
 
-/// A client as whoever hands over may know it.
-pub(crate) struct ClientRow {
-    pub(crate) client: Uuid,
-    /// The number of the record.
-    pub(crate) number: i32,
-    /// Nobody else treats them.
-    pub(crate) alone: bool,
-    /// A session of theirs that is open.
-    pub(crate) session: Option<Uuid>,
-}
-
-/// The clients of a member, or with `None` those whom nobody treats; empty for who may not hand over.
-pub(crate) async fn clients_of(tx: &mut Tx, member: Option<Uuid>) -> Result<Vec<ClientRow>, Error> {
-    let rows = sqlx::query_as!(
-        ClientRow,
-        r#"SELECT client_id AS "client!", number AS "number!", alone AS "alone!", session_id AS session FROM access.clients_of($1)"#,
-        member
-    );
-    Ok(rows.fetch_all(&mut **tx).await?)
-}
-
 /// A clinician of the practice.
 pub(super) struct ClinicianRow {
     pub(super) id: Uuid,
@@ -45,10 +24,6 @@ pub(super) async fn clinicians(tx: &mut Tx) -> Result<Vec<ClinicianRow>, Error> 
 pub(super) async fn hand_over(tx: &mut Tx, link: Uuid, client: Uuid, from: Option<Uuid>, to: Uuid) -> Result<bool, Error> {
     let done = sqlx::query_scalar!(r#"SELECT access.hand_over($1, $2, $3, $4) AS "done!""#, link, client, from, to);
     Ok(done.fetch_one(&mut **tx).await?)
-}
-
-pub(super) async fn is_fresh(tx: &mut Tx) -> Result<bool, Error> {
-    Ok(sqlx::query_scalar!(r#"SELECT access.is_fresh() AS "fresh!""#).fetch_one(&mut **tx).await?)
 }
 
 /// What somebody has not read yet.

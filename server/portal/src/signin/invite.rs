@@ -53,10 +53,10 @@ pub struct Invitation {
 /// How long a newcomer has.
 const FOR_NEWCOMERS: TimeDelta = TimeDelta::hours(72);
 /// How long a member has to open a link on another device of their own.
-const FOR_ONESELF: TimeDelta = TimeDelta::hours(1);
+pub(super) const FOR_ONESELF: TimeDelta = TimeDelta::hours(1);
 
 impl Invitation {
-    fn to(token: &Token, origin: &Origin, until: DateTime<Utc>) -> Self {
+    pub(super) fn to(token: &Token, origin: &Origin, until: DateTime<Utc>) -> Self {
         // A fragment stays in the browser: no server, proxy or log gets to see it (OWASP ASVS 5.0, 14.2.1).
         Self { link: format!("{}/enrol#{}", origin.text, token.reveal()), until }
     }
@@ -99,7 +99,7 @@ async fn make(app: &App, member: &Member, act: Act, whom: &Whom<'_>, once: &Once
 }
 
 /// When the invitation of the first sending ends.
-fn until(answer: Answer) -> Result<DateTime<Utc>, Error> {
+pub(super) fn until(answer: Answer) -> Result<DateTime<Utc>, Error> {
     let Answer::Json(value) = answer else { return Err(Error::Inconsistent("access.request_key.answer")) };
     serde_json::from_value(value).map_err(|_| Error::Inconsistent("access.request_key.answer"))
 }

@@ -15,7 +15,7 @@ use crate::error::Error;
 use crate::forms::{Id, Problems, Sent};
 use crate::once::{Answer, Once};
 use crate::page::{Frame, page};
-use crate::subject::Act;
+use crate::subject::{Act, Tx};
 use crate::when::When;
 
 #[derive(Template)]
@@ -139,33 +139,65 @@ fn bytes(hex: &str) -> Option<Vec<u8>> {
 struct EndPage {
     frame: Frame,
     line: Line,
+    /// The records of clients whom nobody else treats.
+    alone: Vec<i32>,
+    problem: &'static str,
 }
 
 /// `GET /members/{member}/end`: what ending a membership does, before it is done.
-pub(super) async fn ask_end(member: Member, State(app): State<App>, frame: Frame, Id(who): Id) -> Result<impl IntoResponse, Error> {
+pub(super) async fn ask_end(member: Member, State(app): State<App>, frame: Frame, Id(who): Id) -> Result<Response, Error> {
     member.needs(Role::Administrator)?;
     let mut tx = app.database.act(&member.subject, Act::new("member.view").object(who)).await?;
     let when = When::in_practice(&mut tx).await?;
     let row = queries::members(&mut tx).await?.into_iter().find(|row| row.id == who && row.left_at.is_none()).ok_or(Error::NotFound)?;
+    let alone = alone(&mut tx, who).await?;
     tx.commit().await?;
-    let (me, roles, joined) = (row.id == member.id, row.roles.join(", "), when.weekday(&row.joined_at));
-    page(&EndPage { frame, line: Line { id: who, name: row.name, roles, joined, left: String::new(), passkeys: row.passkeys, me } })
+    let shown = EndPage { line: end_line(row, &member, when), frame, alone, problem: "" };
+    Ok(page(&shown)?.into_response())
+}
+
+/// The records of clients whom nobody but this member treats.
+async fn alone(tx: &mut Tx, who: Uuid) -> Result<Vec<i32>, Error> {
+    Ok(queries::clients_of(tx, Some(who)).await?.into_iter().filter(|row| row.alone).map(|row| row.number).collect())
+}
+
+fn end_line(row: queries::MemberRow, me: &Member, when: When) -> Line {
+    let (roles, joined) = (row.roles.join(", "), when.weekday(&row.joined_at));
+    Line { me: row.id == me.id, id: row.id, name: row.name, roles, joined, left: String::new(), passkeys: row.passkeys }
+}
+
+/// Whether whoever ends a membership knows of the clients that it leaves without a clinician.
+#[derive(Default, Deserialize)]
+pub(super) struct Known {
+    leaves: Option<String>,
 }
 
 /// `POST /members/{member}/end`: sign-ins and open sockets end with the membership.
-pub(super) async fn end(member: Member, State(app): State<App>, Id(who): Id, once: Once) -> Result<Answer, Error> {
+pub(super) async fn end(
+    member: Member,
+    State(app): State<App>,
+    frame: Frame,
+    Id(who): Id,
+    once: Once,
+    Sent(known): Sent<Known>,
+) -> Result<Response, Error> {
     member.needs(Role::Administrator)?;
     if who == member.id {
         return Err(Error::Conflict("Nobody ends their own membership. Ask another administrator."));
     }
     let mut tx = app.database.act_once(&member.subject, Act::new("member.end").object(who), &once).await?;
-    if !queries::members(&mut tx).await?.iter().any(|row| row.id == who && row.left_at.is_none()) {
-        return Err(Error::NotFound);
+    let row = queries::members(&mut tx).await?.into_iter().find(|row| row.id == who && row.left_at.is_none()).ok_or(Error::NotFound)?;
+    let alone = alone(&mut tx, who).await?;
+    if !alone.is_empty() && known.leaves.is_none() {
+        let when = When::in_practice(&mut tx).await?;
+        let problem = "Hand these clients over first, or say that you know of them.";
+        let shown = EndPage { line: end_line(row, &member, when), frame, alone, problem };
+        return Ok((StatusCode::UNPROCESSABLE_ENTITY, page(&shown)?).into_response());
     }
     let closed = queries::end_membership(&mut tx, who).await?;
     let answer = tx.commit(Answer::see("/members")).await?;
     for signin in closed {
         app.closings.publish(signin);
     }
-    Ok(answer)
+    Ok(answer.into_response())
 }

@@ -13,9 +13,13 @@ mod link;
 mod members;
 mod open;
 mod queries;
+mod replace;
+mod roles;
 mod refused;
 mod seat;
 mod way;
+
+pub(crate) use queries::{ClientRow, clients_of, is_fresh};
 
 pub use closings::{Closing, Closings};
 pub use invite::{Invitation, Newcomer, invite, invite_as_owner};
@@ -209,6 +213,9 @@ pub(crate) fn token_cookie(name: &str, token: Option<&Token>) -> Result<HeaderVa
     HeaderValue::from_str(&cookie.to_string()).map_err(|fault| Error::Inner(format!("cookie: {fault}")))
 }
 
+/// Who may say who treats whom, and agree to a new passkey for somebody.
+pub(crate) const MAY_HAND_OVER: &[Role] = &[Role::Administrator, Role::Lead];
+
 /// A challenge is answered once, by a passkey that counts its uses (Web Authentication Level 3, 13.4.3, from memory).
 const CEREMONY: Repeats = Repeats::Not("a challenge of a passkey ceremony is spent by its first answer");
 
@@ -249,4 +256,10 @@ fn member_routes(routes: Routes) -> Routes {
         .post("/members/withdraw", administrator, post(members::withdraw))
         .get("/members/{member}/end", administrator, get(members::ask_end))
         .post("/members/{member}/end", administrator, post(members::end))
+        .get("/members/{member}/roles", administrator, get(roles::show))
+        .post("/members/{member}/roles", administrator, post(roles::change))
+        .get("/members/{member}/passkey", administrator, get(replace::show))
+        .post("/members/{member}/passkey", administrator, post(replace::ask))
+        .get("/replacements", Rule::Roles(MAY_HAND_OVER), get(replace::list))
+        .post("/replacements/{replacement}/agree", Rule::Roles(MAY_HAND_OVER), post(replace::agree))
 }

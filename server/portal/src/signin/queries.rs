@@ -64,7 +64,7 @@ pub(super) async fn passkey_shown(tx: &mut Tx, member: Uuid) -> Done<bool> {
 }
 
 /// Whether the passkey was shown lately enough for what decides who gets at records.
-pub(super) async fn is_fresh(tx: &mut Tx) -> Done<bool> {
+pub(crate) async fn is_fresh(tx: &mut Tx) -> Done<bool> {
     sqlx::query_scalar!(r#"SELECT access.is_fresh() AS "fresh!""#).fetch_one(&mut **tx).await
 }
 
@@ -89,6 +89,63 @@ pub(super) async fn close_signin(tx: &mut Tx, id: Uuid) -> Done<bool> {
 
 pub(super) async fn end_membership(tx: &mut Tx, member: Uuid) -> Done<Vec<Uuid>> {
     sqlx::query_scalar!(r#"SELECT access.end_membership($1) AS "signin!""#, member).fetch_all(&mut **tx).await
+}
+
+/// False when there is no such member, or it would take the last administration away.
+pub(super) async fn change_roles(tx: &mut Tx, member: Uuid, roles: &[String]) -> Done<bool> {
+    sqlx::query_scalar!(r#"SELECT access.change_roles($1, $2) AS "done!""#, member, roles).fetch_one(&mut **tx).await
+}
+
+pub(super) async fn ask_replacement(tx: &mut Tx, id: Uuid, member: Uuid) -> Done<()> {
+    sqlx::query!("SELECT access.ask_replacement($1, $2)", id, member).execute(&mut **tx).await.map(drop)
+}
+
+/// The member whose passkey will be replaced; nothing when the asker has nothing to agree to.
+pub(super) async fn agree_replacement(tx: &mut Tx, id: Uuid, hash: &[u8], until: DateTime<Utc>) -> Done<Option<Uuid>> {
+    sqlx::query_scalar!("SELECT access.agree_replacement($1, $2, $3)", id, hash, until).fetch_one(&mut **tx).await
+}
+
+/// A lost passkey that waits for a second person.
+pub(super) struct ReplacementRow {
+    pub(super) id: Uuid,
+    pub(super) name: String,
+    /// Nothing: the owner's command.
+    pub(super) asked_by: Option<String>,
+    pub(super) mine: bool,
+    pub(super) asked_at: DateTime<Utc>,
+    pub(super) ends_at: DateTime<Utc>,
+}
+
+pub(super) async fn replacements(tx: &mut Tx) -> Done<Vec<ReplacementRow>> {
+    sqlx::query_as!(
+        ReplacementRow,
+        r#"SELECT id AS "id!", name AS "name!", asked_by, mine AS "mine!", asked_at AS "asked_at!", ends_at AS "ends_at!"
+           FROM access.replacements()"#
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
+/// A client as whoever hands over may know it.
+pub(crate) struct ClientRow {
+    pub(crate) client: Uuid,
+    /// The number of the record.
+    pub(crate) number: i32,
+    /// Nobody else treats them.
+    pub(crate) alone: bool,
+    /// A session of theirs that is open.
+    pub(crate) session: Option<Uuid>,
+}
+
+/// The clients of a member, or with `None` those whom nobody treats; empty for who may not hand over.
+pub(crate) async fn clients_of(tx: &mut Tx, member: Option<Uuid>) -> Done<Vec<ClientRow>> {
+    sqlx::query_as!(
+        ClientRow,
+        r#"SELECT client_id AS "client!", number AS "number!", alone AS "alone!", session_id AS session FROM access.clients_of($1)"#,
+        member
+    )
+    .fetch_all(&mut **tx)
+    .await
 }
 
 /// Notes that the asker reached for a record of somebody else's; nothing when there is none of that id.
