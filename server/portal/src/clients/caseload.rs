@@ -11,7 +11,7 @@ use crate::error::Error;
 use crate::forms::Asks;
 use crate::page::{Frame, page};
 use crate::seal::Field;
-use crate::signin::{Member, Role};
+use crate::signin::{Member, News, Role, unread};
 use crate::subject::Act;
 use crate::when::When;
 
@@ -27,6 +27,7 @@ pub(super) struct Wanted {
 #[template(path = "clients/list.html")]
 struct Caseload {
     frame: Frame,
+    news: Vec<News>,
     find: String,
     archived: bool,
     /// How many there are before the filter.
@@ -61,6 +62,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     let archived = wanted.archived == "1";
     let mut tx = app.database.act(&member.subject, Act::new("caseload.view")).await?;
     let when = When::in_practice(&mut tx).await?;
+    let news = unread(&mut tx, when).await?;
     let rows = queries::caseload(&mut tx, archived).await?;
     let rehearsal = my_rehearsal(&mut tx).await?;
     tx.commit().await?;
@@ -69,7 +71,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     lines.retain(|line| line.is_meant(&wanted.find));
     // Names are sealed, so the database cannot sort by them.
     lines.sort_by_cached_key(|line| (line.name.to_lowercase(), line.number));
-    page(&Caseload { frame, find: wanted.find, archived, all, lines, rehearsal })
+    page(&Caseload { frame, news, find: wanted.find, archived, all, lines, rehearsal })
 }
 
 fn read(app: &App, row: queries::CaseRow, when: When) -> Line {

@@ -15,7 +15,7 @@ use crate::app::App;
 use crate::clients;
 use crate::error::Error;
 use crate::page::{Frame, page};
-use crate::signin::{Member, Role};
+use crate::signin::{Member, News, Role, unread};
 use crate::subject::{Act, Tx};
 use crate::when::When;
 
@@ -33,6 +33,7 @@ struct Line {
 #[template(path = "outcomes/caseload.html")]
 struct Caseload {
     frame: Frame,
+    news: Vec<News>,
     /// Everybody who treats somebody, by name.
     clinicians: Vec<(Uuid, String)>,
     chosen: Option<Uuid>,
@@ -86,6 +87,7 @@ pub(super) async fn show(
     };
     let mut tx = app.database.act(&member.subject, Act::new("practice.caseload.view")).await?;
     let when = When::in_practice(&mut tx).await?;
+    let news = unread(&mut tx, when).await?;
     let care = queries::care(&mut tx).await?;
     let mut lines = Vec::new();
     for row in queries::clients(&mut tx).await? {
@@ -96,7 +98,7 @@ pub(super) async fn show(
     tx.commit().await?;
     let mut clinicians: Vec<_> = care.into_iter().map(|link| (link.member, link.name)).collect();
     clinicians.dedup();
-    page(&Caseload { frame, clinicians, chosen, total: Total::of(&lines), lines })
+    page(&Caseload { frame, news, clinicians, chosen, total: Total::of(&lines), lines })
 }
 
 async fn line(tx: &mut Tx, app: &App, row: ClientRow, care: &[CareRow], when: When) -> Result<Line, Error> {

@@ -9,6 +9,7 @@ use uuid::Uuid;
 
 use super::invite::{Newcomer, invite};
 use super::link::LinkPage;
+use super::news::News;
 use super::{Member, Role, queries};
 use crate::app::App;
 use crate::error::Error;
@@ -22,6 +23,7 @@ use crate::when::When;
 #[template(path = "signin/members.html")]
 struct MembersPage {
     frame: Frame,
+    news: Vec<News>,
     members: Vec<Line>,
     left: Vec<Line>,
     invitations: Vec<Open>,
@@ -72,6 +74,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame) -
 async fn list(app: &App, me: &Member, frame: Frame, typed: Typed, problems: Problems) -> Result<Response, Error> {
     let mut tx = app.database.act(&me.subject, Act::new("member.list")).await?;
     let when = When::in_practice(&mut tx).await?;
+    let news = super::news::unread(&mut tx, when).await?;
     let (rows, invitations) = (queries::members(&mut tx).await?, queries::invitations(&mut tx).await?);
     tx.commit().await?;
     let line = |row: queries::MemberRow| Line {
@@ -92,7 +95,7 @@ async fn list(app: &App, me: &Member, frame: Frame, typed: Typed, problems: Prob
     let (left, members) = rows.into_iter().map(line).partition(|line| !line.left.is_empty());
     let status = if problems.none() { StatusCode::OK } else { StatusCode::UNPROCESSABLE_ENTITY };
     let invitations = invitations.into_iter().map(open).collect();
-    Ok((status, page(&MembersPage { frame, members, left, invitations, typed, problems })?).into_response())
+    Ok((status, page(&MembersPage { frame, news, members, left, invitations, typed, problems })?).into_response())
 }
 
 /// `POST /members/invite`: answers with the link itself, since it is shown this once.

@@ -11,6 +11,7 @@ mod entry;
 mod invite;
 mod link;
 mod members;
+mod news;
 mod open;
 mod queries;
 mod replace;
@@ -19,6 +20,7 @@ mod refused;
 mod seat;
 mod way;
 
+pub(crate) use news::{News, unread};
 pub(crate) use queries::{ClientRow, clients_of, is_fresh};
 
 pub use closings::{Closing, Closings};
@@ -260,6 +262,7 @@ fn member_routes(routes: Routes) -> Routes {
         .post("/members/{member}/roles", administrator, post(roles::change))
         .get("/members/{member}/passkey", administrator, get(replace::show))
         .post("/members/{member}/passkey", administrator, post(replace::ask))
+        .post_repeated("/news/{news}/read", Rule::Member, Repeats::ByNature("what is read stays so"), post(news::read))
         .get("/replacements", Rule::Roles(MAY_HAND_OVER), get(replace::list))
         .post("/replacements/{replacement}/agree", Rule::Roles(MAY_HAND_OVER), post(replace::agree))
 }

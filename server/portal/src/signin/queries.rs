@@ -148,6 +148,30 @@ pub(crate) async fn clients_of(tx: &mut Tx, member: Option<Uuid>) -> Done<Vec<Cl
     .await
 }
 
+/// What somebody has not read yet.
+pub(super) struct NewsRow {
+    pub(super) id: Uuid,
+    pub(super) kind: String,
+    pub(super) number: Option<i32>,
+    pub(super) about: Option<String>,
+    pub(super) by: Option<String>,
+    pub(super) at: DateTime<Utc>,
+}
+
+pub(super) async fn news(tx: &mut Tx) -> Done<Vec<NewsRow>> {
+    sqlx::query_as!(
+        NewsRow,
+        r#"SELECT id AS "id!", kind AS "kind!", number, about, by_name AS by, at AS "at!" FROM access.my_news()"#
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
+/// False when it is nothing of one's own.
+pub(super) async fn read_news(tx: &mut Tx, which: Uuid) -> Done<bool> {
+    sqlx::query_scalar!(r#"SELECT access.news_read($1) AS "read!""#, which).fetch_one(&mut **tx).await
+}
+
 /// Notes that the asker reached for a record of somebody else's; nothing when there is none of that id.
 pub(super) async fn note_refused(tx: &mut Tx, which: Uuid) -> Done<()> {
     sqlx::query!("SELECT access.note_refused($1)", which).execute(&mut **tx).await.map(drop)

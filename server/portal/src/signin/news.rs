@@ -3,12 +3,12 @@
 use axum::extract::State;
 use uuid::Uuid;
 
+use super::Member;
 use super::queries::{self, NewsRow};
 use crate::app::App;
 use crate::error::Error;
 use crate::forms::Id;
 use crate::once::Answer;
-use crate::signin::Member;
 use crate::subject::{Act, Tx};
 use crate::when::When;
 
@@ -26,7 +26,7 @@ pub(crate) async fn unread(tx: &mut Tx, when: When) -> Result<Vec<News>, Error> 
 /// `POST /news/{news}/read`.
 pub(super) async fn read(member: Member, State(app): State<App>, Id(which): Id) -> Result<Answer, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("news.read").object(which)).await?;
-    if !queries::read(&mut tx, which).await? {
+    if !queries::read_news(&mut tx, which).await? {
         return Err(Error::NotFound);
     }
     tx.commit().await?;
