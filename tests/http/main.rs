@@ -9,6 +9,7 @@ mod records;
 mod scene;
 mod sessions;
 mod signin;
+mod stranded;
 mod upgrade;
 mod upkeep;
 mod wall;

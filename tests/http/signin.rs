@@ -5,7 +5,7 @@ mod demo;
 mod ending;
 mod passkeys;
 
-use authenticator::Device;
+pub(crate) use authenticator::Device;
 use leeward::signin::{Newcomer, Role, invite_as_owner};
 use leeward_tests::{Answer, Browser, House};
 use serde_json::json;
@@ -22,7 +22,7 @@ async fn invited(house: &House, roles: &[Role]) -> String {
 }
 
 /// Makes a passkey on `device` with an invitation.
-async fn enrol(browser: &mut Browser, device: &mut Device, token: &str) -> Answer {
+pub(crate) async fn enrol(browser: &mut Browser, device: &mut Device, token: &str) -> Answer {
     let begun = browser.post_json("/enrol/begin", &json!({ "token": token })).await;
     assert_eq!(begun.status, 200, "{}", begun.body);
     let begun = begun.json();
@@ -38,7 +38,7 @@ async fn sign_in(browser: &mut Browser, device: &mut Device, next: &str) -> Answ
 }
 
 /// How often the audit names an act.
-async fn audited(house: &House, act: &str) -> i64 {
+pub(crate) async fn audited(house: &House, act: &str) -> i64 {
     let count = sqlx::query_scalar("SELECT count(*) FROM audit WHERE act = $1").bind(act);
     count.fetch_one(&house.database.superuser).await.unwrap()
 }

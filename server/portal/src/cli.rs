@@ -11,7 +11,7 @@ use crate::clock::{Machine, World};
 use crate::config::{AppDatabase, KeyFile, Origin, OwnerDatabase, ServeArgs};
 use crate::database::{Database, Unfit, migrate};
 use crate::patience::GRACE;
-use crate::signin::{Newcomer, Role, invite_as_owner};
+use crate::signin::{Invitation, Newcomer, Role, agree_replacement_as_owner, ask_replacement_as_owner, invite_as_owner};
 use crate::{assets, connections, demo, key_check, log, notify, observe, upkeep, waiting};
 
 /// Leeward: a portal for remote EMDR sessions, for trained and licensed clinicians.
@@ -67,6 +67,35 @@ pub struct LinksArgs {
 pub enum MemberCommand {
     /// Print a link with which one person makes a passkey and becomes a member (as the database's owner).
     Invite(InviteArgs),
+    /// Ask for a new passkey for a member who has lost theirs; an administrator or lead then agrees in the portal.
+    Replace(ReplaceArgs),
+    /// Agree to a new passkey for which an administrator has asked in the portal, and print its link.
+    Agree(AgreeArgs),
+}
+
+/// Whose passkey is lost.
+#[derive(Args, Debug)]
+pub struct ReplaceArgs {
+    /// The member's name, as colleagues read it.
+    #[arg(long)]
+    pub name: String,
+    #[command(flatten)]
+    #[expect(missing_docs, reason = "see OwnerDatabase")]
+    pub database: OwnerDatabase,
+}
+
+/// Whose new passkey is agreed to.
+#[derive(Args, Debug)]
+pub struct AgreeArgs {
+    /// The member's name, as colleagues read it.
+    #[arg(long)]
+    pub name: String,
+    /// The address people type, such as `https://portal.example.org`.
+    #[arg(long, env = "LEEWARD_ORIGIN")]
+    pub origin: String,
+    #[command(flatten)]
+    #[expect(missing_docs, reason = "see OwnerDatabase")]
+    pub database: OwnerDatabase,
 }
 
 /// Whom to invite.
@@ -107,6 +136,8 @@ pub async fn run(cli: Cli) -> Result<(), String> {
         Command::Migrate(args) => bring_up(&args.url()?).await,
         Command::Key(KeyCommand::New { path }) => new_key(&path, &world),
         Command::Member(MemberCommand::Invite(args)) => invite(&args, &world).await,
+        Command::Member(MemberCommand::Replace(args)) => replace(&args, &world).await,
+        Command::Member(MemberCommand::Agree(args)) => agree(&args, &world).await,
         Command::Demo(DemoCommand::Links(args)) => demo_links(&args, world).await,
     }
 }
@@ -130,12 +161,29 @@ async fn invite(args: &InviteArgs, world: &World) -> Result<(), String> {
     let invitation = invite_as_owner(&args.database.url()?, world, &origin, &newcomer).await.map_err(|fault| {
         format!("member invite: {fault}. Is LEEWARD_OWNER_URL the database's owner, and has `leeward migrate` been run?")
     })?;
+    print_link(&invitation, &newcomer.name);
+    Ok(())
+}
+
+fn print_link(invitation: &Invitation, name: &str) {
     println!("{}", invitation.link);
+    eprintln!("It works once, until {}. Send it by a way that only {name} reads.", invitation.until.format("%a %-d %b %Y, %H:%M UTC"));
+}
+
+async fn replace(args: &ReplaceArgs, world: &World) -> Result<(), String> {
+    ask_replacement_as_owner(&args.database.url()?, world, &args.name).await.map_err(|fault| format!("member replace: {fault}"))?;
     eprintln!(
-        "It works once, until {}. Send it by a way that only {} reads.",
-        invitation.until.format("%a %-d %b %Y, %H:%M UTC"),
-        newcomer.name
+        "Asked for. An administrator or lead agrees in the portal, under Lost passkeys, within a day. Where there is none besides {}, \
+         `leeward member agree` does.",
+        args.name
     );
+    Ok(())
+}
+
+async fn agree(args: &AgreeArgs, world: &World) -> Result<(), String> {
+    let origin = Origin::parse(&args.origin)?;
+    let agreed = agree_replacement_as_owner(&args.database.url()?, world, &origin, &args.name).await;
+    print_link(&agreed.map_err(|fault| format!("member agree: {fault}"))?, &args.name);
     Ok(())
 }
 

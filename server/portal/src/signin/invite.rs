@@ -1,12 +1,10 @@
-//! Inviting members: from /members, and from the terminal for the first administrator.
+//! Inviting members from /members, and oneself from another device.
 
 use chrono::{DateTime, TimeDelta, Utc};
-use sqlx::{Connection, PgConnection};
 use uuid::Uuid;
 
 use super::{Member, Role, queries};
 use crate::app::App;
-use crate::clock::World;
 use crate::config::Origin;
 use crate::error::Error;
 use crate::forms::{Lines, Need, Problems};
@@ -51,7 +49,7 @@ pub struct Invitation {
 }
 
 /// How long a newcomer has.
-const FOR_NEWCOMERS: TimeDelta = TimeDelta::hours(72);
+pub(super) const FOR_NEWCOMERS: TimeDelta = TimeDelta::hours(72);
 /// How long a member has to open a link on another device of their own.
 pub(super) const FOR_ONESELF: TimeDelta = TimeDelta::hours(1);
 
@@ -102,28 +100,4 @@ async fn make(app: &App, member: &Member, act: Act, whom: &Whom<'_>, once: &Once
 pub(super) fn until(answer: Answer) -> Result<DateTime<Utc>, Error> {
     let Answer::Json(value) = answer else { return Err(Error::Inconsistent("access.request_key.answer")) };
     serde_json::from_value(value).map_err(|_| Error::Inconsistent("access.request_key.answer"))
-}
-
-/// Invites somebody as the database's owner: for 72 hours.
-///
-/// # Errors
-/// When the database cannot be reached, has not been migrated, or is not this role's own.
-pub async fn invite_as_owner(owner_url: &str, world: &World, origin: &Origin, newcomer: &Newcomer) -> Result<Invitation, sqlx::Error> {
-    let token = Token::new(world);
-    let invitation = Invitation::to(&token, origin, world.now() + FOR_NEWCOMERS);
-    let mut connection = PgConnection::connect(owner_url).await?;
-    let mut tx = connection.begin().await?;
-    sqlx::query!(
-        "SELECT set_config('leeward.kind', 'owner', true) AS kind, set_config('leeward.now', $1, true) AS now",
-        world.now().to_rfc3339()
-    )
-    .fetch_one(&mut *tx)
-    .await?;
-    sqlx::query!("SELECT access.invite($1, NULL, $2, $3, $4)", token.hash(), newcomer.name, &role_names(&newcomer.roles), invitation.until)
-        .execute(&mut *tx)
-        .await?;
-    sqlx::query!("SELECT access.audit('member.invite', NULL, NULL)").execute(&mut *tx).await?;
-    tx.commit().await?;
-    connection.close().await?;
-    Ok(invitation)
 }

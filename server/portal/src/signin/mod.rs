@@ -13,6 +13,7 @@ mod link;
 mod members;
 mod news;
 mod open;
+mod owner;
 mod queries;
 mod replace;
 mod roles;
@@ -24,8 +25,9 @@ pub(crate) use news::{News, unread};
 pub(crate) use queries::{ClientRow, clients_of, is_fresh};
 
 pub use closings::{Closing, Closings};
-pub use invite::{Invitation, Newcomer, invite, invite_as_owner};
+pub use invite::{Invitation, Newcomer, invite};
 pub use open::{close, vouch};
+pub use owner::{OwnerError, agree_replacement_as_owner, ask_replacement_as_owner, invite_as_owner};
 pub use refused::note_refused;
 pub use seat::Seat;
 
