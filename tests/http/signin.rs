@@ -12,7 +12,7 @@ use serde_json::json;
 use sqlx::ConnectOptions;
 
 /// An invitation's token, made as `leeward member invite` makes it.
-async fn invited(house: &House, roles: &[Role]) -> String {
+pub(crate) async fn invited(house: &House, roles: &[Role]) -> String {
     let newcomer = Newcomer::check("Ines Marsh", roles.to_vec()).unwrap_or_else(|problems| panic!("{problems:?}"));
     let owner = house.database.owner().to_url_lossy().to_string();
     let invitation = invite_as_owner(&owner, &house.app.world, &house.app.origin, &newcomer).await.unwrap();

@@ -4,11 +4,12 @@
 use chrono::Duration;
 use leeward::signin::{Role, agree_replacement_as_owner, ask_replacement_as_owner};
 use leeward_tests::{Browser, House};
+use serde_json::json;
 use sqlx::ConnectOptions;
 use uuid::Uuid;
 
 use crate::scene::{NAME, Scene};
-use crate::signin::{Device, audited, enrol};
+use crate::signin::{Device, audited, enrol, invited};
 
 async fn hand(who: &mut Browser, client: Uuid, from: &str, to: Uuid) -> leeward_tests::Answer {
     who.post_form(&format!("/handover/{client}"), &[("from", from), ("to", &to.to_string())]).await
@@ -183,4 +184,43 @@ async fn what_decides_about_records_asks_for_the_passkey_after_ten_minutes() {
     }
     assert_eq!(scene.clinician.get(&format!("/clients/{}", scene.client)).await.status, 200, "nothing was done");
     assert_eq!(administrator.get("/account").await.status, 200, "the sign-in itself goes on");
+}
+
+async fn show_again(browser: &mut Browser, device: &mut Device) -> leeward_tests::Answer {
+    let begun = browser.post_json("/signin/again/begin", &json!({})).await.json();
+    let shown = json!({ "ceremony": begun["ceremony"], "credential": device.answer(&begun["publicKey"]), "next": "/account" });
+    browser.post_json("/signin/again/finish", &shown).await
+}
+
+#[tokio::test]
+async fn a_passkey_shown_again_counts_for_ten_minutes_and_somebody_elses_does_not() {
+    let house = House::build().await;
+    let (mut browser, mut device) = (house.visitor(), Device::new(&house.origin));
+    enrol(&mut browser, &mut device, &invited(&house, &[Role::Administrator]).await).await;
+    let mut strange = Device::new(&house.origin);
+    enrol(&mut house.visitor(), &mut strange, &invited(&house, &[Role::Lead]).await).await;
+    house.clock.advance(Duration::minutes(10));
+    let link = "/account/passkeys/link";
+    assert_eq!(browser.post_form(link, &[]).await.status, 401);
+    assert!(browser.get("/account").await.body.contains("Show your passkey again"));
+    assert_eq!(browser.post_json("/account/passkeys/begin", &json!({})).await.status, 401, "before the device makes one");
+    let refused = show_again(&mut browser, &mut strange).await;
+    assert_eq!(refused.status, 403, "{}", refused.body);
+    assert_eq!(browser.post_form(link, &[]).await.status, 401);
+    let shown = show_again(&mut browser, &mut device).await;
+    assert_eq!((shown.status, shown.json()["next"].as_str()), (200, Some("/account")), "{}", shown.body);
+    assert_eq!(browser.post_form(link, &[]).await.status, 200);
+    house.clock.advance(Duration::minutes(10));
+    assert_eq!(browser.post_form(link, &[]).await.status, 401);
+}
+
+#[tokio::test]
+async fn a_link_to_make_a_passkey_ends_with_the_sign_in_that_made_it() {
+    let house = House::build().await;
+    let mut browser = house.member(&[Role::Clinician]).await;
+    let page = browser.post_form("/account/passkeys/link", &[]).await;
+    let link = token(&page.body);
+    browser.post_form("/signout", &[]).await;
+    let begun = house.visitor().post_json("/enrol/begin", &json!({ "token": link })).await;
+    assert_eq!(begun.status, 403, "{}", begun.body);
 }
