@@ -2,6 +2,7 @@
 import { admissionBody, checkAdmission, readFieldErrors, readText, type Admission, type AdmissionField, type FieldErrors } from "./admission";
 import type { SeatState } from "../wire/SeatState";
 import { attribute, part, text } from "./dom";
+import { codeIn, codeWords, whyGone, type SpokenCode } from "./spoken_code";
 import { ask, failureWords } from "./server";
 
 const field = (id: string): HTMLInputElement => {
@@ -42,6 +43,8 @@ export class AdmissionPanel {
   private devices: Devices = { atTheDoor: null, asking: null };
   /** Of a request that has had no answer yet: pressed again, it is the same request. */
   private readonly once = new Map<string, string>();
+  /** The code that is shown, as far as this page made it. */
+  private code: SpokenCode | null = null;
 
   constructor(private readonly session: string, private readonly onAdmitted: (location: string, callBack: string) => void) {
     part("admission").addEventListener("submit", (event) => {
@@ -58,10 +61,23 @@ export class AdmissionPanel {
   /** What was confirmed of one client counts for nobody who comes after. */
   follow(seat: SeatState | undefined, devices: Devices): void {
     if (devices.atTheDoor !== this.devices.atTheDoor) this.forgetConfirmed();
+    const came = (now: string | null, before: string | null): boolean => now !== null && now !== before;
+    const used = came(devices.atTheDoor, this.devices.atTheDoor) || came(devices.asking, this.devices.asking);
     this.devices = devices;
+    this.lookAtCode(used);
     if (seat === undefined || seat === this.seat) return;
     if (this.seat === "admitted" || seat === "empty" || seat === "left") this.forgetConfirmed();
     this.seat = seat;
+  }
+
+  /** A code that is of no use is not left to be said. */
+  private lookAtCode(used: boolean): void {
+    if (used && this.code === null) text(part("join-code"), "");
+    const gone = this.code === null ? null : whyGone(this.code, used, Date.now());
+    if (gone === null) return;
+    this.code = null;
+    text(part("join-code"), "");
+    text(part("join-status"), gone);
   }
 
   private forgetConfirmed(): void {
@@ -108,11 +124,14 @@ export class AdmissionPanel {
     if (answer.status > 0 && answer.status < 500) this.once.delete(what);
     const code = readText(answer.body, "code");
     const link = readText(answer.body, "link");
-    const complete = answer.status >= 200 && answer.status < 300 && code !== null && (what === "code" || link !== null);
+    const made = codeIn(code, readText(answer.body, "code_until"));
+    const complete = answer.status >= 200 && answer.status < 300 && made !== null && (what === "code" || link !== null);
     if (!complete) return text(part("join-status"), failureWords(answer));
-    text(part("join-code"), code);
+    this.code = made;
+    text(part("join-code"), made.digits);
     if (link !== null) part<HTMLInputElement>("join-link").value = link;
-    text(part("join-status"), what === "link" ? "New link and code made. Send the link, say the code." : "New code made.");
+    const time = (at: number): string => new Date(at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
+    text(part("join-status"), `${what === "link" ? "Send the link. " : ""}${codeWords(made, time)}`);
   }
 
   private async copy(): Promise<void> {

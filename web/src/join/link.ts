@@ -12,6 +12,16 @@ export function digitsOf(typed: string): string | undefined {
   return /^\d{6}$/.test(digits) ? digits : undefined;
 }
 
+/** What a tab kept over a reload; `undefined` when it is nothing whole. */
+export function readKept(text: string | null): { link: string; once: string } | undefined {
+  try {
+    const { link, once } = JSON.parse(text ?? "null") as { link?: unknown; once?: unknown };
+    return typeof link === "string" && linkIn(link) === link && typeof once === "string" && once !== "" ? { link, once } : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
 /** "in", or the id of the words for it. Everything that is wrong with link or code looks the same. */
 export function answerTo(status: number): string {
   if (status >= 200 && status < 300) return "in";

@@ -8,7 +8,7 @@ use axum::body::Bytes;
 use axum::extract::{Extension, State};
 use axum::http::{HeaderMap, StatusCode, header};
 use axum::response::{IntoResponse, Response};
-use chrono::TimeDelta;
+use chrono::{DateTime, TimeDelta, Utc};
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
@@ -24,6 +24,8 @@ use crate::subject::{Act, Subject, Tx};
 
 /// A link ends by itself after this time; the end of the session ends it earlier.
 const LINK_LASTS: TimeDelta = TimeDelta::hours(4);
+/// So long a code holds, as `access.mint_code` says.
+const CODE_LASTS: TimeDelta = TimeDelta::minutes(10);
 
 /// Makes a link for a session and its code; earlier links end. Returns both as text; neither is kept in clear.
 ///
@@ -73,10 +75,18 @@ impl Secrets {
     }
 }
 
-/// Whether a request is done, or was before: then what it makes is made again.
-fn or_before(kept: Result<Answer, Error>) -> Result<(), Error> {
+/// When the code that is made now ends, as the answer that is kept.
+fn code_ends(app: &App) -> Answer {
+    Answer::Json(serde_json::json!(app.world.now() + CODE_LASTS))
+}
+
+/// When the code ends that was made, now or when this was sent first: then what it made is made again.
+fn or_before(kept: Result<Answer, Error>) -> Result<DateTime<Utc>, Error> {
     match kept {
-        Ok(_) | Err(Error::Before(_)) => Ok(()),
+        Ok(Answer::Json(until)) | Err(Error::Before(Answer::Json(until))) => {
+            serde_json::from_value(until).map_err(|_| Error::Inconsistent("access.request_key.answer"))
+        }
+        Ok(_) | Err(Error::Before(_)) => Err(Error::Inconsistent("access.request_key.answer")),
         Err(fault) => Err(fault),
     }
 }
@@ -85,6 +95,7 @@ fn or_before(kept: Result<Answer, Error>) -> Result<(), Error> {
 pub(super) struct Minted {
     link: String,
     code: String,
+    code_until: DateTime<Utc>,
 }
 
 /// `POST /sessions/{session}/link`
@@ -93,15 +104,16 @@ pub(super) async fn make_link(State(app): State<App>, member: Member, Id(session
     let keep = async {
         let mut tx = app.database.act_once(&member.subject, Act::new("link.make").object(session), &once).await?;
         secrets.keep_link(&app, &mut tx, session).await?;
-        tx.commit(Answer::Done).await
+        tx.commit(code_ends(&app)).await
     };
-    or_before(keep.await)?;
-    Ok(Json(Minted { link: secrets.link(&app), code: secrets.code }))
+    let code_until = or_before(keep.await)?;
+    Ok(Json(Minted { link: secrets.link(&app), code: secrets.code, code_until }))
 }
 
 #[derive(Serialize)]
 pub(super) struct MintedCode {
     code: String,
+    code_until: DateTime<Utc>,
 }
 
 /// `POST /sessions/{session}/code`
@@ -110,10 +122,10 @@ pub(super) async fn make_code(State(app): State<App>, member: Member, Id(session
     let keep = async {
         let mut tx = app.database.act_once(&member.subject, Act::new("code.make").object(session), &once).await?;
         secrets.keep_code(&app, &mut tx, session).await?;
-        tx.commit(Answer::Done).await
+        tx.commit(code_ends(&app)).await
     };
-    or_before(keep.await)?;
-    Ok(Json(MintedCode { code: secrets.code }))
+    let code_until = or_before(keep.await)?;
+    Ok(Json(MintedCode { code: secrets.code, code_until }))
 }
 
 /// What the page of the link sends.
