@@ -60,7 +60,7 @@ async fn who_may_not_hand_over_does_not_and_nobody_becomes_a_clinician_by_it() {
 
 #[tokio::test]
 async fn ending_a_membership_asks_for_its_clients_and_what_is_left_alone_is_seen() {
-    let mut scene = Scene::build().await;
+    let scene = Scene::build().await;
     let mut administrator = scene.house.member(&[Role::Administrator]).await;
     let next = scene.house.member(&[Role::Clinician]).await;
     let end = format!("/members/{}/end", scene.clinician.member);

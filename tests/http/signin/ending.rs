@@ -3,7 +3,7 @@
 use std::time::Duration;
 
 use chrono::Duration as Span;
-use leeward::signin::Role;
+use leeward::signin::{Closing, Role};
 use leeward_tests::{Browser, House};
 use uuid::Uuid;
 
@@ -51,7 +51,7 @@ async fn a_revoked_sign_in_ends_at_once_and_its_sockets_hear_of_it() {
     assert_eq!(lost.get("/account").await.status, 200);
     assert_eq!(desk.get("/account").await.body.matches("(this one)").count(), 1);
     assert_eq!(desk.post_form(&revoke, &[]).await.status, 303);
-    assert_eq!(tokio::time::timeout(Duration::from_secs(2), closings.recv()).await.unwrap(), Ok(id));
+    assert_eq!(tokio::time::timeout(Duration::from_secs(2), closings.recv()).await.unwrap(), Ok(Closing::Of(id)));
     assert_eq!(lost.get("/account").await.status, 401);
     assert_eq!(desk.get("/account").await.status, 200);
     assert_eq!(desk.post_form(&revoke, &[]).await.status, 404, "it is closed already");
@@ -68,7 +68,7 @@ async fn signing_out_ends_the_sign_in_and_not_only_the_cookie() {
     let out = member.post_form("/signout", &[]).await;
     assert_eq!((out.status, out.location.as_str()), (303, "/signin"));
     assert!(member.cookies.is_empty());
-    assert_eq!(closings.try_recv(), Ok(id));
+    assert_eq!(closings.try_recv(), Ok(Closing::Of(id)));
     assert_eq!(copy.get("/account").await.status, 401);
     assert_eq!(copy.post_form("/signout", &[]).await.status, 303, "signing out twice is no error");
     let named: bool = sqlx::query_scalar("SELECT member_id = $1 FROM audit WHERE act = 'signin.close'")
@@ -92,7 +92,7 @@ async fn ending_a_membership_ends_its_sign_ins_and_invitations() {
 
     assert!(administrator.get(&end).await.body.contains("End the membership of Member"));
     assert_eq!(administrator.post_form(&end, &[]).await.status, 303);
-    assert_eq!(tokio::time::timeout(Duration::from_secs(2), closings.recv()).await.unwrap(), Ok(id));
+    assert_eq!(tokio::time::timeout(Duration::from_secs(2), closings.recv()).await.unwrap(), Ok(Closing::Of(id)));
     assert_eq!(leaver.get("/account").await.status, 401);
     let begun = house.visitor().post_json("/enrol/begin", &serde_json::json!({ "token": token })).await;
     assert_eq!(begun.status, 403, "an invitation made on the way out does not work");

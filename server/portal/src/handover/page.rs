@@ -17,7 +17,7 @@ use crate::signin::{ClientRow, Member, clients_of, is_fresh};
 use crate::subject::Act;
 
 #[derive(Template)]
-#[template(path = "handover/page.html")]
+#[template(path = "handover/clients.html")]
 struct HandoverPage {
     frame: Frame,
     fresh: bool,
