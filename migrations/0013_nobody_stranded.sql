@@ -306,7 +306,7 @@ END $$;
 
 INSERT INTO access.audit_act (kind, act) SELECT 'member', unnest(ARRAY[
   'client.hand_over', 'member.clients', 'member.roles', 'news.read', 'passkey.show', 'replacement.ask', 'replacement.agree']);
-INSERT INTO access.audit_act VALUES ('owner', 'replacement.ask', false), ('owner', 'replacement.agree', false), ('visitor', 'passkey.replace', false);
+INSERT INTO access.audit_act VALUES ('owner', 'replacement.ask', false), ('owner', 'replacement.agree', false);
 
 REVOKE ALL ON FUNCTION access.is_fresh(), access.passkey_shown(uuid), access.must_be_fresh(), access.may_hand_over(), access.clients_of(uuid),
   access.hand_over(uuid, uuid, uuid, uuid), access.my_news(), access.news_read(uuid), access.change_roles(uuid, text[]),
@@ -315,4 +315,4 @@ REVOKE ALL ON FUNCTION access.is_fresh(), access.passkey_shown(uuid), access.mus
 GRANT EXECUTE ON FUNCTION access.is_fresh(), access.must_be_fresh(), access.may_hand_over(), access.clients_of(uuid),
   access.hand_over(uuid, uuid, uuid, uuid), access.my_news(), access.news_read(uuid), access.change_roles(uuid, text[]),
   access.ask_replacement(uuid, uuid), access.replacements(), access.agree_replacement(uuid, bytea, timestamptz) TO leeward_app;
-GRANT EXECUTE ON FUNCTION access.passkey_shown(uuid), access.is_fresh() TO leeward_signin;
+GRANT EXECUTE ON FUNCTION access.passkey_shown(uuid) TO leeward_signin;

@@ -94,11 +94,13 @@ pub(super) async fn finish(
 
 /// `POST /account/passkeys/begin`: a further passkey of one's own.
 pub(super) async fn begin_further(member: Member, State(app): State<App>) -> Result<Response, Error> {
-    let mut tx = app.database.look_to_sign_in(&member.subject).await?;
     // Before the device makes one that would not be kept.
-    if !queries::is_fresh(&mut tx).await? {
+    let mut asked = app.database.look(&member.subject).await?;
+    if !queries::is_fresh(&mut asked).await? {
         return Err(Error::PasskeyNeeded);
     }
+    asked.commit().await?;
+    let mut tx = app.database.look_to_sign_in(&member.subject).await?;
     let have = credentials(&mut tx, member.id).await?;
     let (options, state) = ceremony::ask_for_passkey(&app, member.id, &member.name, have)?;
     let begun = ceremony::keep(&app, &mut tx, &Ceremony::Add { member: member.id, state }, options).await?;
