@@ -122,8 +122,8 @@ impl House {
         let token = Token::new(&self.app.world);
         let mut owner = PgConnection::connect_with(&self.database.owner()).await.expect("the owner connects");
         sqlx::query(
-            "INSERT INTO access.signin (id, token_hash, member_id, device, opened_at, seen_at, ends_at)
-             VALUES ($1, $2, $3, 'a test', $4, $4, $4 + interval '12 hours')",
+            "INSERT INTO access.signin (id, token_hash, member_id, device, opened_at, seen_at, shown_at, ends_at)
+             VALUES ($1, $2, $3, 'a test', $4, $4, $4, $4 + interval '12 hours')",
         )
         .bind(new_id(&self.app.world))
         .bind(token.hash())
