@@ -142,7 +142,8 @@ BEGIN
     RAISE EXCEPTION 'not allowed to hand this client over' USING ERRCODE = 'insufficient_privilege';
   END IF;
   PERFORM access.must_be_fresh();
-  IF (to_member IS DISTINCT FROM from_member AND client NOT IN (SELECT r.client_id FROM access.rehearsal r)
+  IF (to_member IS DISTINCT FROM from_member AND EXISTS (SELECT FROM public.client c WHERE c.id = client)
+      AND client NOT IN (SELECT r.client_id FROM access.rehearsal r)
       AND EXISTS (SELECT FROM access.member WHERE id = to_member AND left_at IS NULL AND 'clinician' = ANY (roles))) IS NOT TRUE THEN
     RETURN false;
   END IF;

@@ -13,7 +13,8 @@ import { Stage } from './support/stage.mjs';
 
 const RECORDS = [[1280, 800], [390, 844]];
 const DESK = [[1280, 800], [455, 768]];
-const STAGE = [[390, 844], [320, 568]];
+// Upright and turned sideways.
+const STAGE = [[390, 844], [320, 568], [844, 390], [568, 320]];
 // WCAG 2.2, 1.4.10 (reflow): no scrolling in two dimensions at 320 CSS px; the others are sizes that pages are used in.
 const WIDTHS = [1280, 455, 390, 320];
 
@@ -69,10 +70,24 @@ async function look(page, name, sizes) {
     if (over > 0) faults.push(`${name} at ${width}: ${over} px too wide`);
   }
   await takePictures(page, name, sizes);
+  for (const [width, height] of sizes === STAGE ? STAGE : []) {
+    await page.setViewportSize({ width, height });
+    faults.push(...(await page.evaluate(covered)).map((what) => `${name} at ${width}x${height}: "${what}" lies under something`));
+  }
   await page.setViewportSize(usual);
   faults.push(...(await accessibilityViolations(page)).map((fault) => `${name}: ${fault}`), ...page.troubles.map((line) => `${name}: ${line}`));
   page.troubles.length = 0;
   looks += 1;
+}
+
+/** In the page: what is there to be pressed, and cannot be, once it was scrolled to. */
+function covered() {
+  const controls = [...document.querySelectorAll('button, input, summary, main a')].filter((one) => one.checkVisibility({ visibilityProperty: true }));
+  return controls.filter((one) => {
+    one.scrollIntoView({ block: 'nearest' });
+    const { x, y, width, height } = one.getBoundingClientRect();
+    return !one.contains(document.elementFromPoint(x + width / 2, y + height / 2));
+  }).map((one) => one.textContent || one.id);
 }
 
 /** Found by `look` since the last call; all of it is told at once. */
@@ -165,11 +180,14 @@ async function rehearse(page) {
 test('the lead\'s and the administrator\'s pages', async () => {
   const lead = await signedIn('lead');
   const [client] = await ids(lead, 'table a[href^="/practice/clients/"]');
-  await lookAt(lead, 'lead', [['/practice/caseload'], ['/practice/clients/{client}', `/practice/clients/${client}`], ['/account']]);
+  await lookAt(lead, 'lead', [['/practice/caseload'], ['/practice/clients/{client}', `/practice/clients/${client}`], ['/account'], ['/handover'], ['/replacements'], ['/signin/again']]);
   const administrator = await signedIn('administrator');
   const [member] = await ids(administrator, 'a[href^="/members/"]');
   await lookAt(administrator, 'administrator', [['/members'], ['/members/{member}/end', `/members/${member}/end`], ['/account']]);
-  sound(6);
+  await lookAt(administrator, 'administrator', [
+    ['/members/{member}/roles', `/members/${member}/roles`], ['/members/{member}/passkey', `/members/${member}/passkey`], ['/handover', `/handover?from=${member}`],
+  ]);
+  sound(12);
 });
 
 /** A desk and a stage of a new session, of a client of their own. */
@@ -249,6 +267,7 @@ test('the client\'s pages, from the check to the end of a set', async () => {
   await desk.until('STOPPED BY CLIENT');
   await look(stage.page, 'stage-stopped', STAGE);
   await look(desk.page, 'desk-stopped', DESK);
+  await helpCoversNothing(stage);
   for (const [key, panel] of [['m', 'card'], ['o', 'presets'], ['?', 'keys'], ['g', 'target'], ['s', 'pad']]) {
     await desk.press(key);
     await look(desk.page, `desk-${panel}`, DESK);
@@ -261,6 +280,33 @@ test('the client\'s pages, from the check to the end of a set', async () => {
   await stage.page.waitForURL('**/left');
   sound(16);
 });
+
+/** On a page with "I am ready": Help leaves it in sight, a second tap closes it, and so does anything new. */
+async function helpCoversNothing({ page }) {
+  const help = page.getByText('Help', { exact: true });
+  const open = () => page.locator('#help').evaluate((one) => one.open);
+  const inSight = () => page.evaluate(() => {
+    const button = document.querySelector('main .main');
+    const { x, y, width, height, bottom } = button.getBoundingClientRect();
+    return button.contains(document.elementFromPoint(x + width / 2, y + height / 2)) && y >= 0 && bottom <= innerHeight;
+  });
+  const usual = page.viewportSize();
+  for (const [width, height] of STAGE) {
+    await page.setViewportSize({ width, height });
+    await help.click();
+    assert.equal(await open(), true);
+    assert.ok(await inSight(), `Help covers "I am ready" at ${width}x${height}`);
+    await page.screenshot({ path: new URL(`out/stage-help-${width}.png`, import.meta.url).pathname });
+    faults.push(...(await page.evaluate(covered)).map((what) => `Help at ${width}x${height}: "${what}" lies under something`));
+    await help.click();
+    assert.equal(await open(), false, 'a second tap');
+  }
+  await page.setViewportSize(usual);
+  await help.click();
+  await page.evaluate(() => document.querySelector('main .main').click());
+  await page.waitForFunction(() => document.querySelector('h1').textContent !== 'Stopped');
+  assert.equal(await open(), false, 'anything new');
+}
 
 test('a system that asks for less motion sees none before its user has chosen', async () => {
   const { desk, stage } = await bothSides({ reducedMotion: 'reduce' });

@@ -75,6 +75,7 @@ impl Try {
             ("{signin}", Uuid::nil()),
             ("{preset}", Uuid::nil()),
             ("{news}", Uuid::nil()),
+            ("{replacement}", Uuid::nil()),
         ] {
             path = path.replace(place, &id.to_string());
         }
@@ -87,7 +88,10 @@ impl Try {
         let path = self.path(route);
         match route.method {
             "GET" => browser.get(&path).await,
-            "POST" => browser.post_form(&path, &[("version", "1"), ("name", "Somebody")]).await,
+            "POST" => {
+                let to = self.bystander.to_string();
+                browser.post_form(&path, &[("version", "1"), ("name", "Somebody"), ("clinician", "1"), ("from", ""), ("to", &to)]).await
+            }
             other => panic!("{other}: this test does not know the method; tell it"),
         }
     }
@@ -175,6 +179,61 @@ async fn every_route_by_everybody() {
     }
     assert!(routes.len() > 50, "only {} routes: is this the whole list?", routes.len());
     assert!(faults.is_empty(), "{} of {}:\n{}", faults.len(), routes.len() * EVERYBODY.len(), faults.join("\n"));
+}
+
+/// What decides who gets at people's records: refused once the passkey was shown ten minutes ago.
+const STEP_UP: [&str; 9] = [
+    "/account/passkeys/begin",
+    "/account/passkeys/link",
+    "/account/passkeys/{passkey}/remove",
+    "/handover/{client}",
+    "/members/invite",
+    "/members/{member}/end",
+    "/members/{member}/passkey",
+    "/members/{member}/roles",
+    "/replacements/{replacement}/agree",
+];
+
+/// Who is a member of what role, how they get in, and whom they treat.
+async fn standing(scene: &Scene) -> String {
+    let query = "SELECT concat_ws(';', (SELECT string_agg(m::text, ',' ORDER BY m.id) FROM access.member m),
+        (SELECT string_agg(p.id::text, ',' ORDER BY p.id) FROM access.passkey p), (SELECT count(*) FROM access.invitation),
+        (SELECT string_agg(l::text, ',' ORDER BY l.id) FROM access.care_link l), (SELECT count(*) FROM access.replacement))";
+    sqlx::query_scalar(query).fetch_one(&scene.house.database.superuser).await.unwrap()
+}
+
+async fn check_stale(attempt: &mut Try, route: &Route, who: Who) -> Result<(), String> {
+    let browser = attempt.browser(who).await;
+    attempt.scene.house.clock.advance(chrono::Duration::minutes(10));
+    let before = standing(&attempt.scene).await;
+    let answer = attempt.send(route, browser).await;
+    let asks = answer.status == 401 && answer.body.contains("Show your passkey again");
+    let say = |why: &str| Err(format!("{} {} as {who:?}, stale: {} {why}", route.method, route.path, answer.status));
+    match STEP_UP.contains(&route.path) && route.method == "POST" {
+        true if !asks => say("does not ask for the passkey"),
+        true if standing(&attempt.scene).await != before => say("did something all the same"),
+        false if answer.status == 401 => say("asks for more than a sign-in"),
+        _ => Ok(()),
+    }
+}
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn every_route_by_every_member_whose_passkey_was_shown_long_ago() {
+    let routes = route_list();
+    for named in STEP_UP {
+        assert!(routes.iter().any(|route| route.method == "POST" && route.path == named), "{named} is no route");
+    }
+    let mut faults = Vec::new();
+    // A wrong passkey is refused with the same number, and signs nobody in anew.
+    for route in routes.iter().filter(|route| route.rule != Rule::Anybody) {
+        let mut attempt = Try::new().await;
+        for who in [Who::Treating, Who::OtherClinician, Who::Lead, Who::Administrator].into_iter().filter(|who| may(*who, route.rule)) {
+            if let Err(fault) = check_stale(&mut attempt, route, who).await {
+                faults.push(fault);
+            }
+        }
+    }
+    assert!(faults.is_empty(), "{}:\n{}", faults.len(), faults.join("\n"));
 }
 
 /// Rows that a subject sees in a table with no handler in between.

@@ -187,6 +187,7 @@ async fn what_decides_about_records_asks_for_the_passkey_after_ten_minutes() {
 }
 
 async fn show_again(browser: &mut Browser, device: &mut Device) -> leeward_tests::Answer {
+    device.counter += 1; // a counter that stands still is a copied passkey (WebAuthn, section 6.1.1)
     let begun = browser.post_json("/signin/again/begin", &json!({})).await.json();
     let shown = json!({ "ceremony": begun["ceremony"], "credential": device.answer(&begun["publicKey"]), "next": "/account" });
     browser.post_json("/signin/again/finish", &shown).await

@@ -4,7 +4,7 @@ use std::io;
 use std::net::SocketAddr;
 use std::pin::Pin;
 use std::sync::Arc;
-use std::task::{Context, Poll};
+use std::task::{Context, Poll, ready};
 
 use axum::Router;
 use axum_server::accept::Accept;
@@ -13,7 +13,6 @@ use hyper_util::server::conn::auto::Builder;
 use tokio::io::{AsyncRead, AsyncWrite, ReadBuf};
 use tokio::net::TcpStream;
 use tokio::sync::{OwnedSemaphorePermit, Semaphore};
-use tokio::time::{Sleep, sleep};
 
 use crate::patience::HEAD;
 
@@ -23,7 +22,8 @@ pub const MOST: usize = 1_000;
 
 /// Serves until `handle` is told to stop.
 ///
-/// HTTP/1.1 only: proxies speak it to what is behind them, and browsers need it for sockets.
+/// HTTP/1.1 only: proxies speak it to what is behind them, and browsers need it for sockets. The builder's `http1_only` holds
+/// where nothing is upgraded; our sockets are, so that [`Counted`] refuses what begins as HTTP/2.
 ///
 /// # Errors
 /// When the port cannot be listened on.
@@ -37,9 +37,10 @@ async fn serve_few(
     handle: axum_server::Handle<SocketAddr>,
     most: usize,
 ) -> io::Result<()> {
-    let mut server = axum_server::from_tcp(listener)?.acceptor(Few(Arc::new(Semaphore::new(most)))).handle(handle);
-    *server.http_builder() = Builder::new(TokioExecutor::new()).http1_only();
-    // From the first byte of a connection, and again after each answer.
+    let few = Few(Arc::new(Semaphore::new(most)));
+    let mut server = axum_server::from_tcp(listener)?.acceptor(few).handle(handle).first_request_timeout(HEAD);
+    *server.http_builder() = Builder::new(TokioExecutor::new());
+    // The head of the first request, and of each after an answer.
     server.http_builder().http1().timer(TokioTimer::new()).header_read_timeout(HEAD);
     server.serve(router.into_make_service_with_connect_info::<SocketAddr>()).await
 }
@@ -58,7 +59,7 @@ impl<S> Accept<TcpStream, S> for Few {
             // Stops and beats are small and must not wait to be joined with what comes after them.
             stream.set_nodelay(true)?;
             let place = Arc::clone(&self.0).try_acquire_owned().map_err(|_| io::Error::other("too many connections"))?;
-            Ok((Counted { stream, silent: Some(Box::pin(sleep(HEAD))), _place: place }, service))
+            Ok((Counted { stream, as_http_2: Some(0), _place: place }, service))
         };
         std::future::ready(counted())
     }
@@ -67,22 +68,31 @@ impl<S> Accept<TcpStream, S> for Few {
 /// A connection that has a place, and keeps it when it becomes a live socket.
 struct Counted {
     stream: TcpStream,
-    /// Until the first byte: what finds out the version waits for it without an end.
-    silent: Option<Pin<Box<Sleep>>>,
+    /// How many bytes came that are how HTTP/2 begins; `None` once they are not.
+    as_http_2: Option<usize>,
     _place: OwnedSemaphorePermit,
+}
+
+/// How HTTP/2 begins without having been agreed on (RFC 9113, section 3.4). No method of HTTP/1.1 does.
+const HTTP_2: &[u8] = b"PRI";
+
+fn more_of_http_2(so_far: usize, bytes: &[u8]) -> Option<usize> {
+    let rest = &HTTP_2[so_far..];
+    let more = bytes.len().min(rest.len());
+    (bytes[..more] == rest[..more]).then_some(so_far + more)
 }
 
 impl AsyncRead for Counted {
     fn poll_read(mut self: Pin<&mut Self>, cx: &mut Context<'_>, buffer: &mut ReadBuf<'_>) -> Poll<io::Result<()>> {
-        let read = Pin::new(&mut self.stream).poll_read(cx, buffer);
-        if read.is_ready() {
-            self.silent = None;
-        } else if let Some(silent) = &mut self.silent
-            && silent.as_mut().poll(cx).is_ready()
-        {
-            return Poll::Ready(Err(io::ErrorKind::TimedOut.into()));
+        let before = buffer.filled().len();
+        ready!(Pin::new(&mut self.stream).poll_read(cx, buffer))?;
+        if let Some(so_far) = self.as_http_2 {
+            self.as_http_2 = more_of_http_2(so_far, &buffer.filled()[before..]);
+            if self.as_http_2 == Some(HTTP_2.len()) {
+                return Poll::Ready(Err(io::Error::new(io::ErrorKind::InvalidData, "HTTP/2 is not spoken here")));
+            }
         }
-        read
+        Poll::Ready(Ok(()))
     }
 }
 
@@ -123,6 +133,15 @@ mod tests {
             io::Result::Ok(answer.starts_with("HTTP/1.1 200"))
         };
         asked.await.unwrap_or(false)
+    }
+
+    #[test]
+    fn http_2_is_known_however_its_bytes_come() {
+        assert_eq!(more_of_http_2(0, b"PRI * HTTP/2.0"), Some(3));
+        assert_eq!(more_of_http_2(0, b"P"), Some(1));
+        assert_eq!(more_of_http_2(1, b"RI"), Some(3));
+        assert_eq!(more_of_http_2(0, b"POST"), None);
+        assert_eq!(more_of_http_2(1, b"UT"), None);
     }
 
     #[tokio::test]

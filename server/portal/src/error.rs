@@ -9,6 +9,9 @@ use axum::response::{IntoResponse, Response};
 use crate::once::Answer;
 use crate::seal::SealError;
 
+/// SQLSTATE of [`Error::PasskeyNeeded`]: `access.must_be_fresh()` raises it.
+pub const PASSKEY_NEEDED: &str = "LW001";
+
 /// What a person is told went wrong.
 #[derive(Debug, thiserror::Error)]
 pub enum Error {
@@ -124,8 +127,7 @@ impl From<sqlx::Error> for Fault {
 
 impl From<sqlx::Error> for Error {
     fn from(fault: sqlx::Error) -> Self {
-        // Raised by `access.must_be_fresh()`.
-        if fault.as_database_error().and_then(|fault| fault.code()).is_some_and(|code| code == "LW001") {
+        if fault.as_database_error().and_then(|fault| fault.code()).is_some_and(|code| code == PASSKEY_NEEDED) {
             return Self::PasskeyNeeded;
         }
         Self::Database(fault.into())

@@ -51,7 +51,7 @@ impl Outcome {
     /// Neither told nor did anything: refused, or empty.
     pub fn is_nothing(&self) -> bool {
         match &self.fault {
-            Some(code) => code == "42501",
+            Some(code) => code == "42501" || code == leeward::error::PASSKEY_NEEDED,
             None => self.written == 0 && matches!(self.told.as_str(), "" | "false"),
         }
     }

@@ -114,7 +114,7 @@ async fn a_migration_without_the_role_says_what_to_run() {
     let database = TestDatabase::before(12).await;
     let mut connection = PgConnection::connect_with(&database.owner()).await.unwrap();
     let mut tx = connection.begin().await.unwrap();
-    let migration = leeward::database::MIGRATIONS.iter().find(|migration| migration.version == 11).unwrap();
+    let migration = leeward::database::MIGRATIONS.iter().find(|migration| migration.version == 12).unwrap();
     // The role belongs to the whole server, where other tests need it: its name alone is another one here.
     let sql = migration.sql.as_str().replace("leeward_signin", "leeward_not_there");
     let fault = sqlx::raw_sql(AssertSqlSafe(sql)).execute(&mut *tx).await.unwrap_err();

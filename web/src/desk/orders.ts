@@ -132,7 +132,9 @@ function whyNoPlan(state: DeskState, from: Plan, to: Plan): string | null {
   if (view === null || !canSend(state)) return "Nothing was changed: no connection to the server.";
   if (!view.in_control) return refusalWords({ kind: "not_in_control" });
   if (isBusy(state) && !sameButRate(from, to)) return "While a set runs only the rate can change.";
-  const tooWide = view.widest !== null && to.width > from.width && to.width > view.widest;
+  // A preset that is too wide gets what fits, as a screen that becomes narrower does: the room sees to both.
+  const byItself = samePlan({ ...to, width: from.width }, from);
+  const tooWide = byItself && view.widest !== null && to.width > from.width && to.width > view.widest;
   return tooWide && view.widest !== null ? refusalWords({ kind: "too_wide", widest: view.widest }) : null;
 }
 

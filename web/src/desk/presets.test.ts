@@ -28,6 +28,14 @@ test("a preset sets rate, width, length and channels of the next set, and nothin
   assert.equal(desk.state.lower, "log");
 });
 
+test("a preset wider than the client's screen is asked for all the same: the room gives it what fits", () => {
+  const desk = deskWith([preset()], aView({ widest: 9.5, plan: { ...usual, width: 9 }, asked_width: 18 }));
+  assert.equal(planOf(desk, 0)?.width, 20);
+  const wider = Desk.with(aView({ widest: 9.5, plan: { ...usual, width: 9 }, asked_width: 18 }));
+  assert.deepEqual(orders(wider.does({ kind: "step", setting: "width", direction: 1 })), []);
+  assert.match(wider.notice() ?? "", /widest that fits is 9\.5°/);
+});
+
 test("a preset is undone like any other change", () => {
   const desk = deskWith([preset()]);
   const asked = planOf(desk, 0);

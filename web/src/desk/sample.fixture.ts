@@ -29,7 +29,7 @@ export function aView(changes: Partial<DeskView> = {}): DeskView {
       width_px: 1280, height_px: 720, px_per_mm: 3.8, distance_mm: 600, reduced_motion: false, sound: true, sides: true, vibration: false,
       wake_lock: true, full_screen: true, checking: false,
     },
-    widest: 30, eyes_locked: false, hard_end: null, ...changes,
+    widest: 30, asked_width: 18, eyes_locked: false, hard_end: null, ...changes,
   };
 }
 

@@ -197,6 +197,9 @@ test("what is needed is said in words while nothing runs", () => {
 
 test("S18: every departure from the usual is spelled out", () => {
   assert.deepEqual(departures(deskWith(aView())), []);
+  const narrow = { plan: { ...aPlan(), width: 9 }, asked_width: 18 };
+  assert.deepEqual(departures(deskWith(aView(narrow))), ["9° of the 18° asked for: client's screen shows no more"]);
+  assert.deepEqual(departures(deskWith(aView({ ...narrow, state: "running" }))), [], "of the set that runs");
   const device = { width_px: 1, height_px: 1, px_per_mm: null, distance_mm: 600, reduced_motion: true, sound: false, sides: null, vibration: false, wake_lock: false, full_screen: false, checking: false };
   const plan = aPlan({ width: 20, length: { kind: "open" }, channels: { eyes: true, ears: true, hands: false } });
   const words = departures(deskWith(aView({ device, plan, eyes_locked: true }))).join("; ");

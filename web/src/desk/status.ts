@@ -80,7 +80,7 @@ const call = (callBack: string): string => (callBack === "" ? "Call the client."
 export function showingWords(state: DeskState, now: number, callBack: string): string {
   const word = stateWord(state, now);
   if (word === "CLOSED") return "";
-  if (word === "CLIENT HAS LEFT") return `${call(callBack)} The client has left the meeting. They can come back by the link.`;
+  if (word === "CLIENT HAS LEFT") return `${call(callBack)} The client has left the meeting. They can come back by the link and a new code.`;
   if (word === "UNKNOWN" && state.view !== null) {
     const still = now - state.line.heardAt < STOPS_BY_ITSELF;
     return `${call(callBack)} No word from the server: the client's page ${still ? "stops by itself within 3 s" : "has stopped by itself"}.`;
@@ -118,7 +118,7 @@ export function orderedWords(state: DeskState): string {
   return `${planWords(plan)}${speed}${unsure}`;
 }
 
-/** Fourth line: advice on the speed, then every departure from what is usual (statement S18 of the desk). */
+/** Fourth line: advice on the speed, then every departure from what is usual . */
 export function departures(state: DeskState): string[] {
   const plan = shownPlan(state);
   const device = state.view?.device;
@@ -127,7 +127,7 @@ export function departures(state: DeskState): string[] {
     if (device) words.push(...soundWords(plan, device));
     const advice = plan.channels.eyes ? speedAdvice(peakSpeed(plan)) : null;
     if (advice !== null) words.push(advice);
-    if (device && plan.channels.eyes) words.push(...likelyWords(plan, device));
+    if (device && plan.channels.eyes) words.push(...narrowedWords(plan, state), ...likelyWords(plan, device));
     if (plan.length.kind === "open") words.push("open-ended");
   }
   if (state.view?.eyes_locked) words.push("eyes locked by a caution");
@@ -137,6 +137,13 @@ export function departures(state: DeskState): string[] {
   }
   if (!state.shortcuts) words.push("single keys are off");
   return words;
+}
+
+/** Why the width is less than was asked for; it comes back with a screen that shows it. */
+function narrowedWords(plan: Plan, state: DeskState): string[] {
+  const { view } = state;
+  if (view === null || isBusy(state) || view.asked_width <= plan.width) return [];
+  return [`${degrees(plan.width)} of the ${degrees(view.asked_width)} asked for: client's screen shows no more`];
 }
 
 /** What is not ready of what the plan wants heard or felt. */

@@ -13,6 +13,7 @@ import { Buzz } from "./buzz";
 import { abilities, ThisDevice } from "./device";
 import { Dot } from "./dot";
 import { TICK } from "./frames";
+import { bindHelp } from "./help";
 import { admitted, type Effect, type Event, isChecking, opened, reduce } from "./machine";
 import { onceShown } from "./once_shown";
 import { Pacer } from "./pacer";
@@ -44,6 +45,7 @@ const byId = (id: string): HTMLElement => {
   return found;
 };
 
+const closeHelp = bindHelp(byId("help") as HTMLDetailsElement, byId("page"));
 const clock = new RoomClock();
 const watchdog = new Watchdog();
 const report = new Report();
@@ -152,7 +154,7 @@ function follow(): void {
   const now = performance.now();
   // What eases to rest has not stopped yet: the words for it come when it has.
   const page: Page = player.active ? { name: "running" } : pageOf(state);
-  renderer.show(page);
+  if (renderer.show(page)) closeHelp();
   if (!player.active && page.name !== "between") dot.hide();
   if (device.current.checking !== isChecking(state)) device.learn({ checking: isChecking(state) });
   clock.hold(player.active, now);

@@ -92,6 +92,10 @@ device: Device | null,
  */
 widest: number | null, 
 /**
+ * The width that was asked for, degrees: the plan's is as much of it as that screen shows. 0: from a server that does not say.
+ */
+asked_width: number, 
+/**
  * The eyes channel is locked by the client's cautions.
  */
 eyes_locked: boolean, 

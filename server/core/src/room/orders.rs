@@ -146,9 +146,11 @@ impl Room {
         if self.running_mut().is_some() {
             return self.change_live(plan);
         }
-        // Another path or dot may leave less room: only a width that is itself asked for is refused.
         let asked_width = if plan.width == self.plan.width { self.asked_width } else { plan.width };
-        let plan = if plan.width == self.plan.width { self.fitted(Plan { width: asked_width, ..plan }) } else { plan };
+        safety::check(&Plan { width: asked_width, ..plan }, self.eyes_locked)?;
+        // A preset, another path or dot gets as much of its width as there is: only one that is asked for by itself is refused.
+        let by_itself = Plan { width: self.plan.width, ..plan } == self.plan;
+        let plan = if by_itself { plan } else { self.fitted(Plan { width: asked_width, ..plan }) };
         self.check_plan(&plan)?;
         self.plan = plan;
         self.asked_width = asked_width;

@@ -198,6 +198,7 @@ impl Room {
             stage_here: face.stage_here,
             stage_heard: self.stage_presence.heard,
             device: face.device,
+            asked_width: self.asked_width,
             widest: face.device.map(|device| optics::widest(&device, plan.path, plan.dot)),
             eyes_locked: face.eyes_locked,
             hard_end: self.running().map(|set| set.goal.by),

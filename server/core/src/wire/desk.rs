@@ -177,6 +177,9 @@ pub struct DeskView {
     pub device: Option<Device>,
     /// The widest path that screen can show for the chosen path and dot, degrees.
     pub widest: Option<f64>,
+    /// The width that was asked for, degrees: the plan's is as much of it as that screen shows. 0: from a server that does not say.
+    #[serde(default)]
+    pub asked_width: f64,
     /// The eyes channel is locked by the client's cautions.
     pub eyes_locked: bool,
     /// Room time at which the hard limit ends the set that runs.

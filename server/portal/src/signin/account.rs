@@ -105,11 +105,9 @@ pub(super) async fn link(member: Member, State(app): State<App>, frame: Frame, o
 /// `POST /account/passkeys/{passkey}/remove`.
 pub(super) async fn remove_passkey(member: Member, State(app): State<App>, Id(passkey): Id, once: Once) -> Result<Answer, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("passkey.remove").object(passkey), &once).await?;
-    if !queries::my_passkeys(&mut tx).await?.iter().any(|row| row.id == passkey) {
-        return Err(Error::NotFound);
-    }
     if !queries::remove_passkey(&mut tx, passkey).await? {
-        return Err(Error::Conflict("This is your last passkey, so it stays. Add another one first."));
+        let mine = queries::my_passkeys(&mut tx).await?.iter().any(|row| row.id == passkey);
+        return Err(if mine { Error::Conflict("This is your last passkey, so it stays. Add another one first.") } else { Error::NotFound });
     }
     tx.commit(Answer::see("/account")).await
 }

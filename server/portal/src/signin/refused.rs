@@ -1,5 +1,6 @@
 //! Who reaches for a record that is not theirs reads that it is not there; the trail has it.
 
+use axum::extract::rejection::RawPathParamsRejection;
 use axum::extract::{RawPathParams, Request, State};
 use axum::http::StatusCode;
 use axum::middleware::Next;
@@ -11,8 +12,15 @@ use crate::app::App;
 use crate::error::Error;
 
 /// The layer of the routes of records. Whether there is such a record, and whose, only the database looks at.
-pub async fn note_refused(State(app): State<App>, member: Member, path: RawPathParams, request: Request, next: Next) -> Response {
-    let ids: Vec<Uuid> = path.iter().filter_map(|(_, value)| value.parse().ok()).collect();
+pub async fn note_refused(
+    State(app): State<App>,
+    member: Member,
+    path: Result<RawPathParams, RawPathParamsRejection>,
+    request: Request,
+    next: Next,
+) -> Response {
+    // What is no text is no id either; the handler says so.
+    let ids: Vec<Uuid> = path.iter().flatten().filter_map(|(_, value)| value.parse().ok()).collect();
     let response = next.run(request).await;
     if response.status() == StatusCode::NOT_FOUND
         && let Err(fault) = note(&app, &member, &ids).await

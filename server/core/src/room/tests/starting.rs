@@ -114,8 +114,8 @@ fn plans_are_checked_between_sets() {
     assert_eq!(play.order(Order::Plan { plan }), Some(Refusal::TooWide { widest: 33.4 }));
     let plan = Plan { rate: f64::NAN, ..default_plan() };
     assert!(matches!(play.order(Order::Plan { plan }), Some(Refusal::Limit { .. })));
-    let plan = Plan { width: 30.0, path: Path::Rising, ..default_plan() };
-    assert_eq!(play.order(Order::Plan { plan }), Some(Refusal::TooWide { widest: 25.9 }));
+    let plan = Plan { width: 46.0, path: Path::Rising, ..default_plan() };
+    assert!(matches!(play.order(Order::Plan { plan }), Some(Refusal::Limit { .. })), "wider than any screen");
     let plan = Plan { width: 30.0, rate: 0.8, length: Length::Open, ..default_plan() };
     assert_eq!(play.order(Order::Plan { plan }), None);
     assert_eq!(play.desk_view().plan, plan);
@@ -134,8 +134,13 @@ fn the_plan_is_as_wide_as_was_asked_for_or_as_the_screen_shows() {
     assert_eq!(play.order(Order::Plan { plan }), None);
     let refused = play.order(Order::Plan { plan: Plan { width: 11.0, ..plan } });
     assert!(matches!(refused, Some(Refusal::TooWide { widest }) if widest < 11.0), "{refused:?}");
+    // A preset is more than a width, and is not refused for it.
+    let preset = Plan { width: 20.0, rate: 0.8, ..plan };
+    assert_eq!(play.order(Order::Plan { plan: preset }), None);
+    assert_eq!((width(&play), play.desk_view().asked_width), (9.0, 20.0));
+    assert_eq!(play.order(Order::Plan { plan: Plan { width: 18.0, ..plan } }), None);
     play.stage_says(FromStage::Device { device: device() });
-    assert_eq!(width(&play), 18.0);
+    assert_eq!((width(&play), play.desk_view().asked_width), (18.0, 18.0));
     // A path with less room narrows it, the way back gives it back; what was asked for meanwhile stays.
     play.order(Order::Plan { plan: Plan { width: 30.0, ..plan } });
     for (path, fits) in [(Path::Rising, 25.0), (Path::Across, 30.0)] {
@@ -163,6 +168,7 @@ fn nothing_starts_before_the_check_of_the_device_is_over() {
 #[test]
 fn an_eight_too_wide_for_the_screen_is_refused_with_the_widest() {
     let mut play = Play::ready();
+    play.order(Order::Plan { plan: Plan { path: Path::Eight, ..default_plan() } });
     let plan = Plan { width: 40.0, path: Path::Eight, ..default_plan() };
     assert_eq!(play.order(Order::Plan { plan }), Some(Refusal::TooWide { widest: 33.4 }));
     // On an upright screen the eight is as wide as a path across: it is less than half as high.
