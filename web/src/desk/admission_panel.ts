@@ -72,7 +72,6 @@ export class AdmissionPanel {
 
   /** A code that is of no use is not left to be said. */
   private lookAtCode(used: boolean): void {
-    if (used && this.code === null) text(part("join-code"), "");
     const gone = this.code === null ? null : whyGone(this.code, used, Date.now());
     if (gone === null) return;
     this.code = null;

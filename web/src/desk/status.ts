@@ -225,7 +225,7 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   if (set !== 0) words.push(`The server's clock was set ${set > 0 ? "forward" : "back"} by ${spanWords(Math.abs(set))}: times in this record may be wrong.`);
   if (state.view?.record_refuses) words.push("Nothing gets into the record any more, so no set starts. Go on by voice; write down what you need.");
   if (state.sentAway === "signed_out") words.push("The server has closed this desk's line. Sign in again, then come back to this tab.");
-  if (state.sentAway === "handed_over") words.push("This client was handed over to another clinician, and this desk is closed. The session goes on with them: agree by voice who leads it now.");
+  if (state.sentAway === "handed_over") words.push("This desk is closed: the client was handed over, or you are no clinician here any more. The session itself goes on: agree by voice who leads it now.");
   if (isSignedOut(state.queue)) words.push("You are signed out. Entries wait here; sign in again.");
   if (state.view?.record_waits) words.push(RECORD_WAITS);
   words.push(...pendingWords(state, now));

@@ -35,7 +35,8 @@ struct DeskPage {
     close_by: Option<String>,
     target: Option<TargetCard>,
     card: EmergencyCard,
-    join: JoinCard,
+    /// Where the client was last time, to be confirmed anew.
+    last_location: Option<String>,
     presets: Vec<Preset>,
     presets_json: String,
 }
@@ -64,13 +65,6 @@ struct EmergencyCard {
     call_back: String,
     /// The same for the form of admission; empty when it does not open.
     call_back_to_begin_from: String,
-}
-
-/// How the client joins. Link and code are told once, when they are made, and kept nowhere in clear.
-struct JoinCard {
-    link: Option<String>,
-    code: Option<String>,
-    last_location: Option<String>,
 }
 
 impl DeskPage {
@@ -106,7 +100,7 @@ pub(super) async fn show(State(app): State<App>, member: Member, Id(session): Id
         close_by: None,
         target,
         card: emergency_card(&mut tx, &key, session, &row, &details).await?,
-        join: JoinCard { link: None, code: None, last_location: last_location(&mut tx, &key, &row).await? },
+        last_location: last_location(&mut tx, &key, &row).await?,
         presets_json: serde_json::to_string(&presets).map_err(|fault| Error::Inner(format!("presets: {fault}")))?,
         presets,
     };

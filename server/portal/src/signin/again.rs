@@ -23,11 +23,15 @@ use crate::subject::Act;
 struct AgainPage {
     frame: Frame,
     next: String,
+    /// A member of the demo has none.
+    none: bool,
 }
 
 /// `GET /signin/again`.
-pub(super) async fn show(_: Member, frame: Frame, Asks(next): Asks<Next>) -> Result<impl IntoResponse, Error> {
-    page(&AgainPage { frame, next: next.path().to_owned() })
+pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, Asks(next): Asks<Next>) -> Result<impl IntoResponse, Error> {
+    let mut tx = app.database.look(&member.subject).await?;
+    let none = queries::my_passkeys(&mut tx).await?.is_empty();
+    page(&AgainPage { frame, next: next.path().to_owned(), none })
 }
 
 /// `POST /signin/again/begin`: a challenge for a passkey of the member who is signed in.
