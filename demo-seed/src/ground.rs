@@ -3,8 +3,8 @@
 use std::sync::Arc;
 
 use chrono::{Duration, NaiveDate, NaiveTime};
-use leeward::clock::World;
-use leeward::ids::new_id;
+use leeward::base::clock::World;
+use leeward::base::ids::new_id;
 use sqlx::{Connection, PgConnection};
 use uuid::Uuid;
 

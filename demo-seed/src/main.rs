@@ -17,11 +17,13 @@ mod write;
 use std::sync::Arc;
 
 use clap::Parser;
-use leeward::app::{self, Parts};
-use leeward::clock::{Surroundings, World};
-use leeward::config::{AppDatabase, KeyFile, Origin, OwnerDatabase};
-use leeward::database::Database;
-use leeward::key_check;
+use leeward::app::{self};
+use leeward::base::clock::{Surroundings, World};
+use leeward::base::origin::Origin;
+use leeward::config::{AppDatabase, KeyFile, OwnerDatabase};
+use leeward::platform::Parts;
+use leeward::store::database::Database;
+use leeward::store::key_check;
 
 use ground::{Ground, State};
 use world::SeedWorld;
@@ -84,7 +86,7 @@ async fn run(args: Args) -> Result<(), Fault> {
 }
 
 /// The portal's functions need its shared state; nothing is served.
-async fn portal(args: &Args, world: World) -> Result<app::App, Fault> {
+async fn portal(args: &Args, world: World) -> Result<leeward::platform::App, Fault> {
     let database = Database::connect_with(args.database.access()?, world.clone()).await?;
     let origin = Origin::parse("http://localhost")?;
     let key = key_check::check(&database, args.key.read()?).await?;

@@ -2,8 +2,8 @@
 
 use leeward::clients::Asked;
 use leeward::comfort::Sheet;
+use leeward::platform::Role;
 use leeward::sessions::ClosingKind;
-use leeward::signin::Role;
 use leeward::targets::{Prong, Status};
 use leeward_core::wire::{Change, Ending, Moment, Plan};
 

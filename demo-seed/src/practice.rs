@@ -2,7 +2,7 @@
 
 use leeward::clients::Asked;
 use leeward::comfort::Sheet;
-use leeward::signin::Role;
+use leeward::platform::Role;
 use leeward_core::wire::{Colours, Comfort, Path, Plan, Timbre};
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;

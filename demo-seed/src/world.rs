@@ -4,7 +4,7 @@
 use std::sync::Mutex;
 
 use chrono::{DateTime, Utc};
-use leeward::clock::{Machine, Surroundings};
+use leeward::base::clock::{Machine, Surroundings};
 
 /// A clock that the seeder sets.
 pub struct SeedWorld(Mutex<DateTime<Utc>>);

@@ -3,15 +3,15 @@
 use std::sync::Arc;
 
 use chrono::{DateTime, Duration, NaiveDate, NaiveTime, Utc};
-use leeward::app::App;
+use leeward::base::ids::new_id;
 use leeward::clients::{self, Cautions, Details, NewClient};
 use leeward::comfort;
-use leeward::ids::new_id;
 use leeward::live::{self, Admission};
-use leeward::seal::Private;
+use leeward::platform::App;
 use leeward::sessions::{self, Closing, NewSession};
 use leeward::signin;
-use leeward::subject::{Act, Subject};
+use leeward::store::seal::Private;
+use leeward::store::subject::{Act, Subject};
 use leeward::targets::{self, NewTarget, Words};
 use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{Entry, EntryValue, Moment};

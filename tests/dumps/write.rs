@@ -10,10 +10,10 @@ mod scene;
 
 use chrono::Duration;
 use leeward::clients::{self, Asked, NewClient};
-use leeward::database::MIGRATIONS;
-use leeward::seal::Private;
+use leeward::platform::Role;
 use leeward::sessions::{self, NewSession};
-use leeward::signin::Role;
+use leeward::store::database::MIGRATIONS;
+use leeward::store::seal::Private;
 use leeward_core::wire::{Change, Ending, EntryValue, Moment};
 use leeward_tests::{Browser, key_digits};
 use scene::{LABEL, NAME, PICTURE, Scene};
@@ -175,7 +175,7 @@ async fn the_week_after(scene: &mut Scene) {
 
 async fn join(scene: &Scene, link: &str, code: &str) {
     let mut device = scene.house.visitor();
-    let once = leeward::ids::new_id(&scene.house.app.world);
+    let once = leeward::base::ids::new_id(&scene.house.app.world);
     let answer = device.post_json("/join", &json!({ "link": link, "code": code, "once": once })).await;
     // 409: another device has the seat, and this one asks for it.
     assert!([200, 409].contains(&answer.status), "{}", answer.body);

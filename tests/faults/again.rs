@@ -2,7 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use leeward::app::{Repeats, Route, route_list};
+use leeward::app::route_list;
+use leeward::platform::{Repeats, Route};
 use leeward_tests::{Answer, House};
 use sqlx::AssertSqlSafe;
 use uuid::Uuid;

@@ -3,8 +3,8 @@
 use std::time::{Duration, Instant};
 
 use futures_util::StreamExt;
+use leeward::base::ids::new_id;
 use leeward::clients::{Asked, Cautions};
-use leeward::ids::new_id;
 use leeward_core::wire::{FromStage, Order, RoomState};
 use leeward_tests::{House, Served};
 use serde_json::json;

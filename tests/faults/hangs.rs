@@ -48,7 +48,7 @@ async fn stays_alive(scene: &Scene) {
     let mut browser = scene.clinician.clone();
     let began = Instant::now();
     assert_eq!(browser.get("/livez").await.status, 200);
-    let asset = leeward::assets::Assets.url("desk.js");
+    let asset = leeward::platform::assets::Assets.url("desk.js");
     assert!(browser.get(&asset).await.status < 500);
     assert!(began.elapsed() < Duration::from_secs(1), "{:?}: neither asks the database", began.elapsed());
 }

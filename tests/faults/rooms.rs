@@ -2,9 +2,9 @@
 
 use std::time::{Duration, Instant};
 
-use leeward::app::Route;
 use leeward::live::{self, Admission};
-use leeward::seal::Private;
+use leeward::platform::Route;
+use leeward::store::seal::Private;
 use leeward_core::wire::{DeskView, RoomState, SeatState, StageView, ToDesk, ToStage};
 use leeward_tests::Wire;
 use tokio::time::sleep;

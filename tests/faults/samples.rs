@@ -1,10 +1,10 @@
 //! For each route that changes something: somebody who may, and something to send that does it.
 
-use leeward::app::Route;
-use leeward::ids::new_id;
+use leeward::base::ids::new_id;
 use leeward::live;
+use leeward::platform::Role;
+use leeward::platform::Route;
 use leeward::presets::{self, Owner};
-use leeward::signin::Role;
 use leeward_core::safety::default_plan;
 use leeward_core::wire::{Ending, EntryValue, Moment, Preset, Purpose};
 use leeward_tests::{Answer, Browser, House};

@@ -1,11 +1,12 @@
 //! Every route by every sort of person, generated from the portal's own list of routes; and the
 //! database's policies alone, without any handler.
 
-use leeward::app::{Route, Rule, route_list};
+use leeward::app::route_list;
 use leeward::comfort::{self, Sheet};
 use leeward::live;
-use leeward::signin::Role;
-use leeward::subject::Subject;
+use leeward::platform::Role;
+use leeward::platform::{Route, Rule};
+use leeward::store::subject::Subject;
 use leeward_tests::{Answer, Browser};
 use serde_json::json;
 use uuid::Uuid;

@@ -6,15 +6,15 @@ mod standing;
 
 use chrono::Duration;
 use leeward::clients::{self, NewClient};
+use leeward::platform::Role;
 use leeward::sessions::{self, Closing, ClosingKind, NewSession};
-use leeward::signin::Role;
 use leeward::targets::Status;
 use leeward_core::wire::{Ending, EntryValue, Moment};
 
 use crate::scene::{LABEL, NAME, PICTURE, Scene, rows, target};
 
 fn closing(kind: ClosingKind, status: Status) -> Closing {
-    let said = |text: &str| leeward::seal::Private::new(text);
+    let said = |text: &str| leeward::store::seal::Private::new(text);
     Closing {
         kind,
         target_status: Some(status),
@@ -189,7 +189,7 @@ async fn a_lead_who_treats_sees_the_names_of_their_own_clients_and_can_narrow_th
     let mut scene = Scene::with(&[Role::Clinician, Role::Lead]).await;
     let other = scene.house.member(&[Role::Clinician]).await;
     let mut new = NewClient::default();
-    new.details.name = leeward::seal::Private::new("Ambrose Thistlewood");
+    new.details.name = leeward::store::seal::Private::new("Ambrose Thistlewood");
     clients::create(&scene.house.app, &other.subject(), new).await.unwrap();
     let all = scene.clinician.get("/practice/caseload").await.body;
     assert!(all.contains(NAME) && !all.contains("Ambrose"));

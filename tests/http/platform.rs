@@ -1,8 +1,8 @@
 //! Headers, origins, the start-up check, the audit chain.
 
-use leeward::database::{Database, Unfit};
-use leeward::signin::Role;
-use leeward::subject::{Act, Subject};
+use leeward::platform::Role;
+use leeward::store::database::{Database, Unfit};
+use leeward::store::subject::{Act, Subject};
 use leeward_tests::House;
 
 #[tokio::test]
@@ -91,7 +91,7 @@ async fn acts_are_audited_in_a_chain_that_shows_every_change() {
 #[tokio::test]
 async fn a_made_up_token_is_nobody() {
     let house = House::build().await;
-    let stranger = Subject::Member(leeward::ids::Token::new(&house.app.world));
+    let stranger = Subject::Member(leeward::base::ids::Token::new(&house.app.world));
     let mut tx = house.app.database.look(&stranger).await.unwrap();
     let who: Option<uuid::Uuid> = sqlx::query_scalar("SELECT access.me()").fetch_one(&mut *tx).await.unwrap();
     assert_eq!(who, None);
@@ -141,7 +141,7 @@ async fn a_connection_that_asks_for_nothing_is_closed() {
         connection.write_all(begun.as_bytes()).await.unwrap();
         ends.push(tokio::spawn(async move {
             let mut said = Vec::new();
-            let within = leeward::patience::HEAD + std::time::Duration::from_secs(20);
+            let within = leeward::store::patience::HEAD + std::time::Duration::from_secs(20);
             tokio::time::timeout(within, connection.read_to_end(&mut said)).await.unwrap_or_else(|_| panic!("{begun:?} is still open"))
         }));
     }

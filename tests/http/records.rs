@@ -5,7 +5,7 @@ mod hidden;
 
 use chrono::Duration;
 use leeward::clients::{Asked, Cautions};
-use leeward::signin::Role;
+use leeward::platform::Role;
 use leeward_tests::{Browser, House};
 use uuid::Uuid;
 

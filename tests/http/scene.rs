@@ -2,12 +2,12 @@
 //! sets as a room would have recorded them.
 
 use chrono::Duration;
+use leeward::base::ids::new_id;
 use leeward::clients::{self, NewClient};
-use leeward::ids::new_id;
 use leeward::live::{PastOrder, PastSet, keep_past};
-use leeward::seal::Private;
+use leeward::platform::Role;
 use leeward::sessions::{self, NewSession};
-use leeward::signin::Role;
+use leeward::store::seal::Private;
 use leeward::targets::{self, NewTarget, Prong};
 use leeward_core::room::Cause;
 use leeward_core::safety::default_plan;

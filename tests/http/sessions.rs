@@ -2,8 +2,8 @@
 
 mod closing;
 
+use leeward::platform::Role;
 use leeward::sessions::{self, NewSession};
-use leeward::signin::Role;
 use leeward_core::wire::{Change, Ending, EntryValue, Moment, SessionLog};
 use serde_json::json;
 

@@ -6,7 +6,8 @@ mod ending;
 mod passkeys;
 
 pub(crate) use authenticator::Device;
-use leeward::signin::{Newcomer, Role, invite_as_owner};
+use leeward::platform::Role;
+use leeward::signin::{Newcomer, invite_as_owner};
 use leeward_tests::{Answer, Browser, House};
 use serde_json::json;
 use sqlx::ConnectOptions;

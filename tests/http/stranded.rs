@@ -2,7 +2,8 @@
 //! decides about records asks for the passkey again.
 
 use chrono::Duration;
-use leeward::signin::{Role, agree_replacement_as_owner, ask_replacement_as_owner};
+use leeward::platform::Role;
+use leeward::signin::{agree_replacement_as_owner, ask_replacement_as_owner};
 use leeward_tests::{Browser, House};
 use serde_json::json;
 use sqlx::ConnectOptions;

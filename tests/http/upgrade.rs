@@ -4,7 +4,7 @@
 use std::collections::BTreeSet;
 use std::path::PathBuf;
 
-use leeward::database::MIGRATIONS;
+use leeward::store::database::MIGRATIONS;
 use leeward_tests::{House, SEALED, TestDatabase, open_all};
 
 fn folder() -> PathBuf {

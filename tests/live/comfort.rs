@@ -1,11 +1,11 @@
 //! What a session starts from: the client's comfort sheet and the last set that went to its end.
 
 use chrono::Duration;
+use leeward::base::ids::new_id;
 use leeward::comfort::{self, Sheet};
-use leeward::ids::new_id;
 use leeward::live::{PastOrder, PastSet, keep_past};
-use leeward::seal::Private;
 use leeward::sessions::{self, Closing, ClosingKind, NewSession};
+use leeward::store::seal::Private;
 use leeward_core::room::Cause;
 use leeward_core::safety::default_plan;
 use leeward_core::wire::{Channels, Comfort, Ending, Evidence, Fact, Length, Path, Plan, Timbre, Timeline};

@@ -3,8 +3,8 @@
 use std::time::Duration;
 
 use leeward::clients::{Asked, Cautions};
-use leeward::seal::Private;
 use leeward::sessions::{self, Closing, ClosingKind};
+use leeward::store::seal::Private;
 use leeward_core::wire::{Channels, Ending, Evidence, Fact, FromStage, Order, Plan, Refusal, RoomState, SeatState, Timeline, ToStage};
 use sqlx::PgPool;
 use tokio::time::sleep;

@@ -1,7 +1,7 @@
 //! Joining: what a link does, and what it never tells.
 
 use futures_util::future::join_all;
-use leeward::signin::Role;
+use leeward::platform::Role;
 use serde_json::json;
 use uuid::Uuid;
 
@@ -76,7 +76,7 @@ async fn a_code_is_kept_as_argon2id_and_a_token_as_its_hash() {
         sqlx::query_as("SELECT code_phc, token_hash FROM access.join_link").fetch_one(&scene.house.database.superuser).await.unwrap();
     assert!(phc.starts_with("$argon2id$v=19$m=19456,t=2,p=1$"), "{phc}");
     assert!(!phc.contains(&code));
-    assert_eq!(hash, leeward::ids::Token::parse(&link).unwrap().hash());
+    assert_eq!(hash, leeward::base::ids::Token::parse(&link).unwrap().hash());
 }
 
 #[tokio::test]

@@ -108,7 +108,7 @@ async fn a_revoked_sign_in_closes_its_desk_within_two_seconds_and_no_other() {
     let signins: Vec<(Uuid, Vec<u8>)> =
         sqlx::query_as("SELECT id, token_hash FROM access.signin").fetch_all(&scene.house.database.superuser).await.unwrap();
     let cookie = scene.clinician.cookies.values().next().unwrap();
-    let hash = leeward::ids::Token::parse(cookie).unwrap().hash();
+    let hash = leeward::base::ids::Token::parse(cookie).unwrap().hash();
     let (mine, _) = signins.into_iter().find(|(_, own)| *own == hash).unwrap();
     let began = Instant::now();
     let answer = other.post_form(&format!("/account/signins/{mine}/revoke"), &[]).await;

@@ -1,9 +1,9 @@
 //! An invented client in a session with an invented clinician, up to where a test begins.
 
 use leeward::clients::{Asked, Cautions, Details, NewClient};
-use leeward::seal::Private;
+use leeward::platform::Role;
 use leeward::sessions::{self, NewSession};
-use leeward::signin::Role;
+use leeward::store::seal::Private;
 use leeward_core::wire::{DeskView, Order, RoomState, SeatState};
 use leeward_tests::{Answer, Browser, House};
 use serde_json::json;
@@ -132,6 +132,6 @@ impl Scene {
 }
 
 pub async fn join(browser: &mut Browser, link: &str, code: &str) -> Answer {
-    let once = leeward::ids::new_id(&(std::sync::Arc::new(leeward::clock::Machine) as leeward::clock::World));
+    let once = leeward::base::ids::new_id(&(std::sync::Arc::new(leeward::base::clock::Machine) as leeward::base::clock::World));
     browser.post_json("/join", &json!({ "link": link, "code": code, "once": once })).await
 }

@@ -123,7 +123,7 @@ async fn asked_before_there_is_a_room() -> (Scene, leeward_tests::Browser) {
 
 async fn rooms(scene: &Scene) -> (usize, i64) {
     let tokens = sqlx::query_scalar("SELECT count(*) FROM access.room_token").fetch_one(&scene.house.database.superuser).await.unwrap();
-    (scene.house.app.rooms.count(), tokens)
+    (scene.house.app.rooms().count(), tokens)
 }
 
 #[tokio::test]

@@ -70,7 +70,7 @@ async fn an_orderly_stop_ends_the_set_writes_it_down_and_calls_everybody_back() 
     let mut scene = Scene::new().await;
     let (mut desk, mut stage, epoch) = scene.ready().await;
     Scene::start(&mut desk, &mut stage, epoch).await;
-    scene.house.app.rooms.shut().await;
+    scene.house.app.rooms().shut().await;
     assert_eq!((desk.closed().await, stage.closed().await), (Some(1012), Some(1012)));
     counted(&scene.house.database.superuser, "SELECT count(*) FROM set_ending WHERE ending = 'link_lost'", 1).await;
     let (_desk, view) = scene.desk_again().await;

@@ -3,10 +3,10 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use leeward::clock::{Machine, World};
-use leeward::ids::{Token, new_id};
-use leeward::once;
-use leeward::subject::Subject;
+use leeward::base::clock::{Machine, World};
+use leeward::base::ids::{Token, new_id};
+use leeward::store::once;
+use leeward::store::subject::Subject;
 use uuid::Uuid;
 
 /// One person's browser.

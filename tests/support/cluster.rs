@@ -7,8 +7,8 @@ use std::process::{Child, Command, Stdio};
 use std::sync::Arc;
 use std::time::{Duration, Instant};
 
-use leeward::clock::{Machine, World};
-use leeward::ids::new_id;
+use leeward::base::clock::{Machine, World};
+use leeward::base::ids::new_id;
 use sqlx::postgres::PgConnectOptions;
 
 /// A fresh server in a folder of its own, on a socket there. Dropped, it is killed and its folder removed.

@@ -5,9 +5,9 @@ use std::process::Command;
 use std::str::FromStr;
 use std::sync::Arc;
 
-use leeward::clock::{Machine, World};
-use leeward::database::{MIGRATIONS, migrate};
-use leeward::ids::new_id;
+use leeward::base::clock::{Machine, World};
+use leeward::base::ids::new_id;
+use leeward::store::database::{MIGRATIONS, migrate};
 use sha2::{Digest, Sha256};
 use sqlx::postgres::{PgConnectOptions, PgPoolOptions};
 use sqlx::{AssertSqlSafe, ConnectOptions, Connection, Executor, PgConnection, PgPool};

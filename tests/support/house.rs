@@ -3,14 +3,15 @@
 use std::net::{SocketAddr, TcpListener};
 use std::sync::Arc;
 
-use leeward::app::{self, App, Parts};
-use leeward::clock::World;
-use leeward::config::Origin;
-use leeward::database::Database;
-use leeward::ids::{Token, new_id};
-use leeward::key_check;
-use leeward::seal::PracticeKey;
-use leeward::signin::Role;
+use leeward::app::{self};
+use leeward::base::clock::World;
+use leeward::base::ids::{Token, new_id};
+use leeward::base::origin::Origin;
+use leeward::platform::Role;
+use leeward::platform::{App, Parts};
+use leeward::store::database::Database;
+use leeward::store::key_check;
+use leeward::store::seal::PracticeKey;
 use sqlx::postgres::PgConnectOptions;
 use sqlx::{Connection, PgConnection};
 use uuid::Uuid;

@@ -2,7 +2,7 @@
 
 use std::collections::HashMap;
 
-use leeward::seal::{Field, Private};
+use leeward::store::seal::{Field, Private};
 use sqlx::{AssertSqlSafe, PgPool, Row};
 use uuid::Uuid;
 

@@ -5,7 +5,7 @@ use std::net::TcpListener;
 use std::process::{Child, Command, ExitStatus, Stdio};
 use std::time::{Duration, Instant};
 
-use leeward::clock::{Machine, Surroundings};
+use leeward::base::clock::{Machine, Surroundings};
 use sqlx::ConnectOptions;
 use sqlx::postgres::PgConnectOptions;
 

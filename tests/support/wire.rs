@@ -4,8 +4,8 @@ use std::path::PathBuf;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, AtomicI64, AtomicU32, Ordering};
 
-use leeward::clock::{Machine, World};
-use leeward::ids::new_id;
+use leeward::base::clock::{Machine, World};
+use leeward::base::ids::new_id;
 use sqlx::postgres::PgConnectOptions;
 use tokio::io::{AsyncRead, AsyncReadExt, AsyncWrite, AsyncWriteExt};
 use tokio::net::{TcpStream, UnixListener, UnixStream};

@@ -3,7 +3,7 @@
 use std::sync::Mutex;
 
 use chrono::{DateTime, Duration, TimeZone, Utc};
-use leeward::clock::Surroundings;
+use leeward::base::clock::Surroundings;
 
 /// Stands still at Tuesday 2026-03-03 09:00 UTC until it is moved.
 pub struct TestWorld {

@@ -6,13 +6,19 @@ use std::sync::Arc;
 use clap::{Args, Parser, Subcommand};
 use tracing_subscriber::util::SubscriberInitExt;
 
-use crate::app::{self, App, Parts};
-use crate::clock::{Machine, World};
-use crate::config::{AppDatabase, KeyFile, Origin, OwnerDatabase, ServeArgs};
-use crate::database::{Database, Unfit, migrate};
-use crate::patience::GRACE;
-use crate::signin::{Invitation, Newcomer, Role, agree_replacement_as_owner, ask_replacement_as_owner, invite_as_owner};
-use crate::{assets, connections, demo, key_check, log, notify, observe, upkeep, waiting};
+use crate::app::{self};
+use crate::base::clock::{Machine, World};
+use crate::base::origin::Origin;
+use crate::config::{AppDatabase, KeyFile, OwnerDatabase, ServeArgs};
+use crate::live;
+use crate::platform::Role;
+use crate::platform::{App, Parts};
+use crate::platform::{assets, observe};
+use crate::signin::{Invitation, Newcomer, agree_replacement_as_owner, ask_replacement_as_owner, invite_as_owner};
+use crate::store::database::{Database, Unfit, migrate};
+use crate::store::key_check;
+use crate::store::patience::GRACE;
+use crate::{connections, demo, log, notify, upkeep, waiting};
 
 /// Leeward: a portal for remote EMDR sessions, for trained and licensed clinicians.
 #[derive(Parser, Debug)]
@@ -237,12 +243,12 @@ async fn serve(args: ServeArgs, world: World) -> Result<(), String> {
         let figures = tokio::net::TcpListener::bind(address)
             .await
             .map_err(|fault| format!("LEEWARD_METRICS: cannot listen on {address}: {fault}"))?;
-        tokio::spawn(axum::serve(figures, observe::figures_page(app.clone())).into_future());
+        tokio::spawn(axum::serve(figures, observe::figures_page(app.clone(), live::gauges)).into_future());
     }
     tokio::spawn(say_when_ready(handle.clone(), origin.text));
     let served = connections::serve(router, listener, handle).await;
     // What the rooms still have to write down is written before the process ends, a room's too that opened meanwhile.
-    app.rooms.shut().await;
+    app.rooms().shut().await;
     served.map_err(|fault| fault.to_string())
 }
 
@@ -272,5 +278,5 @@ async fn stop_on_signal(handle: axum_server::Handle<std::net::SocketAddr>, app: 
         _ = tokio::signal::ctrl_c() => {}
     }
     handle.graceful_shutdown(Some(GRACE));
-    app.rooms.shut().await;
+    app.rooms().shut().await;
 }

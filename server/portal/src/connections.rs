@@ -14,7 +14,7 @@ use tokio::io::{AsyncRead, AsyncWrite, ReadBuf};
 use tokio::net::TcpStream;
 use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 
-use crate::patience::HEAD;
+use crate::store::patience::HEAD;
 
 /// Open at once, live sockets among them: a practice of twenty clinicians has some two hundred. More are closed as they
 /// come, so that the files that the process may open are never used up by who only connects.

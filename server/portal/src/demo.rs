@@ -2,11 +2,11 @@
 
 use uuid::Uuid;
 
-use crate::app::App;
-use crate::error::Error;
+use crate::platform::App;
 use crate::sessions::{self, NewSession};
-use crate::subject::Subject;
-use crate::{live, signin};
+use crate::store::error::Error;
+use crate::store::subject::Subject;
+use crate::{live, queries, signin};
 
 /// What `leeward demo links` prints.
 #[derive(Debug)]
@@ -36,20 +36,11 @@ pub async fn links(app: &App) -> Result<Links, Error> {
 
 async fn member(app: &App, role: &str) -> Result<Uuid, Error> {
     let mut tx = app.database.look_to_sign_in(&Subject::Visitor).await?;
-    sqlx::query_scalar!("SELECT access.demo_member($1)", role).fetch_one(&mut *tx).await?.ok_or(Error::NotFound)
+    queries::demo_member(&mut tx, role).await?.ok_or(Error::NotFound)
 }
 
 /// The first client whose moving dot is free, with the target that is being worked on.
 async fn next_session(app: &App, subject: &Subject) -> Result<NewSession, Error> {
     let mut tx = app.database.look(subject).await?;
-    sqlx::query_as!(
-        NewSession,
-        "SELECT c.id AS client, t.id AS \"target?\" FROM client c JOIN target t ON t.client_id = c.id
-         WHERE c.archived_at IS NULL AND c.seizures = 'no' AND c.eye_condition = 'no' AND t.archived_at IS NULL
-           AND c.id IN (SELECT access.my_clients())
-         ORDER BY (t.status IN ('active', 'incomplete', 'reopened')) DESC, c.number, t.number DESC LIMIT 1"
-    )
-    .fetch_optional(&mut *tx)
-    .await?
-    .ok_or(Error::NotFound)
+    queries::next_session(&mut tx).await?.ok_or(Error::NotFound)
 }

@@ -1,40 +1,33 @@
 //! The Leeward portal as a library: `app::build` makes it, tests start the real thing.
 //!
-//! Platform (`app` to `subject`), sign-in, and one folder a feature. A feature imports core, the
-//! platform, the sign-in extractors, and another feature only through its `mod.rs`.
+//! From the ground up: `base`, `words` and `store`, then `platform`, then one folder a feature, then what runs all of it.
+//! Nothing imports what stands above it, and features do not import each other in circles; `tests/http/house.rs` reads
+//! the imports and says so. A feature is used through its `mod.rs`.
 
-pub mod app;
-pub mod assets;
-pub mod cli;
+pub mod base;
+pub mod store;
+pub mod words;
+
+pub mod platform;
+
 pub mod clients;
-pub mod clock;
 pub mod comfort;
-pub mod config;
-pub mod connections;
-pub mod database;
-pub mod demo;
-pub mod error;
-mod fit;
-pub mod forms;
 pub(crate) mod handover;
-pub mod ids;
-pub mod key_check;
 pub mod live;
-pub mod log;
-pub mod notify;
-pub mod observe;
-pub mod once;
 pub mod outcomes;
-pub mod page;
-pub mod patience;
 pub mod presets;
-pub mod seal;
-pub mod security;
+pub(crate) mod record;
 pub mod sessions;
 pub mod signin;
-pub mod subject;
 pub mod targets;
+
+pub mod app;
+pub mod cli;
+pub mod config;
+pub mod connections;
+pub mod demo;
+pub mod log;
+pub mod notify;
+mod queries;
 pub mod upkeep;
 pub mod waiting;
-pub mod when;
-pub mod words;

@@ -6,10 +6,10 @@ use std::time::Duration;
 use tokio::time::{MissedTickBehavior, interval};
 use uuid::Uuid;
 
-use crate::app::App;
-use crate::error::Error;
-use crate::live;
-use crate::subject::Subject;
+use crate::platform::App;
+use crate::queries;
+use crate::store::error::Error;
+use crate::store::subject::Subject;
 
 const HOUR: Duration = Duration::from_secs(3600);
 
@@ -34,17 +34,11 @@ pub struct Tidied {
 /// [`Error::Database`]: nothing was removed.
 pub async fn tidy(app: &App) -> Result<Tidied, Error> {
     let mut tx = app.database.look(&Subject::Visitor).await?;
-    let tidied = sqlx::query_as!(
-        Tidied,
-        r#"SELECT signins AS "signins!", invitations AS "invitations!", ceremonies AS "ceremonies!", seats AS "seats!", links AS "links!",
-             room_tokens AS "room_tokens!", request_keys AS "request_keys!", rehearsals AS "rehearsals!" FROM access.tidy()"#
-    )
-    .fetch_one(&mut *tx)
-    .await?;
+    let tidied = queries::tidy(&mut tx).await?;
     tx.commit().await?;
     for session in &tidied.rehearsals {
         // Its room, if it still has one, reads the record.
-        drop(live::follows(app, *session));
+        drop(app.bell.follows(*session));
     }
     Ok(tidied)
 }

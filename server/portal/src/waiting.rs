@@ -7,8 +7,8 @@ use std::time::Duration;
 
 use tokio::time::{Instant, sleep};
 
-use crate::database::Unfit;
 use crate::notify;
+use crate::store::database::Unfit;
 
 /// Pauses between tries: doubled from the first to the last.
 const FIRST_PAUSE: Duration = Duration::from_millis(250);

@@ -11,11 +11,12 @@ mod running;
 use std::sync::Arc;
 use std::time::{Duration, Instant};
 
-use leeward::app::{self, App, Parts};
-use leeward::clock::Machine;
-use leeward::config::Origin;
-use leeward::database::Database;
-use leeward::seal::PracticeKey;
+use leeward::app::{self};
+use leeward::base::clock::Machine;
+use leeward::base::origin::Origin;
+use leeward::platform::{App, Parts};
+use leeward::store::database::Database;
+use leeward::store::seal::PracticeKey;
 use serde::Serialize;
 
 use idle::{Beats, Idle};
@@ -105,12 +106,12 @@ fn setting(name: &str) -> String {
 
 /// The portal's functions need its shared state; this process serves nothing.
 async fn app() -> App {
-    let world: leeward::clock::World = Arc::new(Machine);
+    let world: leeward::base::clock::World = Arc::new(Machine);
     let access: sqlx::postgres::PgConnectOptions = setting("LEEWARD_DATABASE_URL").parse().expect("an address of a database");
     let database = Database::connect_with(access, world.clone()).await.expect("the database is fit");
     let key = std::fs::read_to_string(setting("LEEWARD_KEY_FILE")).expect("the key can be read");
     let key = PracticeKey::parse(&key).expect("the key is one");
-    let key = leeward::key_check::check(&database, key).await.expect("the key is this practice's");
+    let key = leeward::store::key_check::check(&database, key).await.expect("the key is this practice's");
     let origin = Origin::parse(&setting("LEEWARD_ORIGIN")).expect("a good origin");
     app::build(Parts { database, world, key, origin, proxies: 0, demo: false }).0
 }

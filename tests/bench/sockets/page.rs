@@ -2,7 +2,7 @@
 
 use std::time::Instant;
 
-use leeward::config::Origin;
+use leeward::base::origin::Origin;
 use leeward_core::wire::{BeatReply, FromDesk, FromStage, WIRE_VERSION};
 use leeward_tests::device;
 use serde::Serialize;

@@ -4,14 +4,14 @@
 //! take ten minutes for so many, and its limit of tries is by caller.
 
 use futures_util::{StreamExt, stream};
-use leeward::app::App;
+use leeward::base::ids::new_id;
 use leeward::clients::{self, Asked, Cautions, Details, NewClient};
-use leeward::ids::new_id;
 use leeward::live::{self, Admission};
-use leeward::seal::Private;
+use leeward::platform::App;
 use leeward::sessions::{self, NewSession};
 use leeward::signin;
-use leeward::subject::Subject;
+use leeward::store::seal::Private;
+use leeward::store::subject::Subject;
 use sqlx::{Connection, PgConnection};
 use uuid::Uuid;
 

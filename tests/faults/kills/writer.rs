@@ -4,8 +4,8 @@ use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::time::Duration;
 
-use leeward::clock::{Machine, World};
-use leeward::ids::new_id;
+use leeward::base::clock::{Machine, World};
+use leeward::base::ids::new_id;
 use leeward_core::wire::{Change, Entry, EntryValue, Moment};
 use leeward_tests::Browser;
 use tokio::time::{sleep, timeout};

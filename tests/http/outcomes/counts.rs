@@ -1,6 +1,6 @@
 //! What the lists count, on the clinician's page and on the lead's.
 
-use leeward::signin::Role;
+use leeward::platform::Role;
 use leeward::targets::Status;
 
 use crate::scene::{Scene, rows, target};

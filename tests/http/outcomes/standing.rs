@@ -3,7 +3,7 @@
 use std::collections::HashMap;
 
 use chrono::{DateTime, Duration, Utc};
-use leeward::signin::Role;
+use leeward::platform::Role;
 use leeward_core::standing::{Link, standing};
 use serde::Deserialize;
 use sqlx::PgPool;
@@ -166,7 +166,7 @@ async fn the_view_agrees_with_the_clerks_slips() {
             continue;
         }
         for one in &kept {
-            let id = leeward::ids::new_id(&scene.house.app.world);
+            let id = leeward::base::ids::new_id(&scene.house.app.world);
             let replaces = one.replaces.as_deref().map(|earlier| ids[earlier]);
             ids.insert(&one.id, id);
             names.insert(id, &one.id);

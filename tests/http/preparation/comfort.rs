@@ -1,4 +1,4 @@
-use leeward::signin::Role;
+use leeward::platform::Role;
 
 use super::{has, refused, with};
 use crate::scene::Scene;

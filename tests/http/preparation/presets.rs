@@ -1,5 +1,5 @@
-use leeward::signin::Role;
-use leeward::subject::Subject;
+use leeward::platform::Role;
+use leeward::store::subject::Subject;
 use leeward_tests::House;
 use uuid::Uuid;
 

@@ -1,10 +1,11 @@
 use chrono::Duration;
-use leeward::app::{Rule, route_list};
+use leeward::app::route_list;
 use leeward::clients;
 use leeward::live;
+use leeward::platform::Role;
+use leeward::platform::Rule;
 use leeward::sessions::{self, Closing, ClosingKind, NewSession};
-use leeward::signin::Role;
-use leeward::subject::Subject;
+use leeward::store::subject::Subject;
 use leeward_core::wire::{Ending, EntryValue, Moment};
 use leeward_tests::Browser;
 use serde_json::json;
@@ -52,7 +53,7 @@ async fn close(scene: &Scene, client: Uuid) {
         .fetch_one(&scene.house.database.superuser)
         .await
         .unwrap();
-    let said = |text: &str| leeward::seal::Private::new(text);
+    let said = |text: &str| leeward::store::seal::Private::new(text);
     let closing = Closing {
         kind: ClosingKind::Incomplete,
         target_status: None,

@@ -1,6 +1,6 @@
-use leeward::ids::new_id;
+use leeward::base::ids::new_id;
 use leeward::live::{PastOrder, PastSet, keep_past};
-use leeward::signin::Role;
+use leeward::platform::Role;
 use leeward_core::room::Cause;
 use leeward_core::safety::default_plan;
 use leeward_core::wire::{Ending, Evidence, Fact, Length, Plan, Timeline};

@@ -1,6 +1,6 @@
 //! Every field, with everything that can be wrong with it.
 
-use leeward::signin::Role;
+use leeward::platform::Role;
 use leeward_tests::{Browser, House};
 
 use super::{CLIENT, TARGET, client, has, target, with};

@@ -1,9 +1,10 @@
 //! What others cannot see: another clinician, the lead, whoever reads the database.
 
-use leeward::app::{Rule, route_list};
+use leeward::app::route_list;
 use leeward::clients;
-use leeward::error::Error;
-use leeward::signin::Role;
+use leeward::platform::Role;
+use leeward::platform::Rule;
+use leeward::store::error::Error;
 use leeward_tests::House;
 use sqlx::{AssertSqlSafe, PgPool};
 

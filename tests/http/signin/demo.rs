@@ -1,6 +1,6 @@
 //! The demo's own sign-in: only in a demo, only from this computer, only on a demo's database.
 
-use leeward::signin::Role;
+use leeward::platform::Role;
 use leeward_tests::House;
 
 #[tokio::test]

@@ -3,7 +3,7 @@
 use std::time::Duration;
 
 use chrono::Duration as Span;
-use leeward::signin::{Closing, Role};
+use leeward::platform::{Closing, Role};
 use leeward_tests::{Browser, House};
 use uuid::Uuid;
 
@@ -170,5 +170,5 @@ async fn nothing_is_done_for_a_page_of_another_origin() {
 
 /// The id of the sign-in that this browser is in.
 async fn signin_of(house: &House, browser: &mut Browser) -> Uuid {
-    leeward::signin::resolve(&house.app, browser.subject()).await.unwrap().signin
+    leeward::platform::resolve(&house.app, browser.subject()).await.unwrap().signin
 }

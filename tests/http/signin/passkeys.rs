@@ -1,6 +1,6 @@
 //! Passkeys over HTTP: made, used, refused. Sections are those of W3C Web Authentication Level 3.
 
-use leeward::signin::Role;
+use leeward::platform::Role;
 use leeward_tests::House;
 use serde_json::{Value, json};
 

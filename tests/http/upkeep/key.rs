@@ -1,10 +1,10 @@
 //! A wrong key file is refused at the start.
 
-use leeward::app::App;
 use leeward::clients::{self, NewClient};
-use leeward::key_check::{Refused, check};
-use leeward::seal::{PracticeKey, Private};
-use leeward::signin::Role;
+use leeward::platform::App;
+use leeward::platform::Role;
+use leeward::store::key_check::{Refused, check};
+use leeward::store::seal::{PracticeKey, Private};
 use leeward_tests::House;
 use sqlx::PgPool;
 
@@ -80,7 +80,7 @@ async fn a_key_that_this_version_does_not_know_is_named() {
 async fn a_check_value_is_written_once() {
     let house = House::build().await;
     let other = key("a5").check_value(&house.app.world).unwrap();
-    let mut tx = house.app.database.look(&leeward::subject::Subject::Visitor).await.unwrap();
+    let mut tx = house.app.database.look(&leeward::store::subject::Subject::Visitor).await.unwrap();
     let stands: Vec<u8> = sqlx::query_scalar("SELECT access.keep_key_check(1, $1)").bind(&other).fetch_one(&mut *tx).await.unwrap();
     assert!(own().made(&stands) && !key("a5").made(&stands));
     // Nor for a key that nothing is sealed under: the portal would not start again.
@@ -88,12 +88,12 @@ async fn a_check_value_is_written_once() {
         sqlx::query_scalar("SELECT access.keep_key_check(2, $1)").bind(&other).fetch_one(&mut *tx).await.unwrap();
     assert_eq!(unknown, None);
     for attempt in ["DELETE FROM access.key_check", "UPDATE access.key_check SET key_id = 2", "SELECT sealed FROM access.key_check"] {
-        let mut tx = house.app.database.look(&leeward::subject::Subject::Visitor).await.unwrap();
+        let mut tx = house.app.database.look(&leeward::store::subject::Subject::Visitor).await.unwrap();
         let refused = sqlx::query(attempt).execute(&mut *tx).await.unwrap_err();
         assert!(refused.to_string().contains("permission denied"), "{attempt}");
     }
     // A wrapped key is handed out only while there is no value to compare with.
-    let mut tx = house.app.database.look(&leeward::subject::Subject::Visitor).await.unwrap();
+    let mut tx = house.app.database.look(&leeward::store::subject::Subject::Visitor).await.unwrap();
     let shown = sqlx::query("SELECT * FROM access.keys_to_try(1)").fetch_all(&mut *tx).await.unwrap();
     assert!(shown.is_empty());
 }

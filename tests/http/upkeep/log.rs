@@ -3,8 +3,8 @@
 use std::io::Write;
 use std::sync::{Arc, Mutex, OnceLock};
 
-use leeward::observe;
-use leeward::signin::Role;
+use leeward::platform::Role;
+use leeward::platform::observe;
 use leeward_tests::House;
 use tracing::Level;
 use tracing_subscriber::fmt::MakeWriter;
@@ -126,12 +126,12 @@ async fn an_error_page_gives_the_number_that_the_log_has() {
 async fn the_figures_count_by_route_and_name_nobody() {
     let mut scene = Scene::build().await;
     let path = format!("/clients/{}", scene.client);
-    let before = observe::figures(&scene.house.app);
+    let before = observe::figures(&scene.house.app, &leeward::live::gauges(&scene.house.app));
     for _ in 0..3 {
         scene.clinician.get(&path).await;
     }
     scene.house.visitor().get("/readyz").await;
-    let text = observe::figures(&scene.house.app);
+    let text = observe::figures(&scene.house.app, &leeward::live::gauges(&scene.house.app));
     let figure =
         |text: &str, start: &str| text.lines().find_map(|line| line.strip_prefix(start).and_then(|rest| rest.trim().parse::<f64>().ok()));
     let seen = r#"leeward_requests_total{route="/clients/{client}",method="GET",status="200"}"#;

@@ -1,8 +1,8 @@
 //! One value that does not open is shown as such, takes nothing else away, and is never replaced unseen.
 
 use leeward::clients::{self, NewClient};
-use leeward::seal::{DOES_NOT_OPEN, Private};
-use leeward::signin::Role;
+use leeward::platform::Role;
+use leeward::store::seal::{DOES_NOT_OPEN, Private};
 use leeward_core::wire::{Ending, EntryValue, Moment};
 use leeward_tests::Answer;
 use sqlx::PgPool;

@@ -3,8 +3,8 @@
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
-use leeward::ids::Token;
-use leeward::subject::{Act, Subject};
+use leeward::base::ids::Token;
+use leeward::store::subject::{Act, Subject};
 use leeward_tests::TestDatabase;
 
 use super::probe::ground;

@@ -1,9 +1,9 @@
 //! What has expired stays expired, whatever clock the app role claims to have.
 
 use chrono::Duration;
-use leeward::clock::{Machine, Surroundings};
+use leeward::base::clock::{Machine, Surroundings};
 use leeward::live;
-use leeward::subject::Subject;
+use leeward::store::subject::Subject;
 use sqlx::{Connection, PgConnection};
 
 use super::probe::{Ground, ask, ground};

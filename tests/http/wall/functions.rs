@@ -1,10 +1,10 @@
 //! Every function of the database by everybody without the right to it, generated from the catalogue.
 
-use leeward::ids::Token;
+use leeward::base::ids::Token;
 use leeward::live;
+use leeward::platform::Role;
 use leeward::sessions::{self, NewSession};
-use leeward::signin::Role;
-use leeward::subject::Subject;
+use leeward::store::subject::Subject;
 use sqlx::postgres::PgConnectOptions;
 
 use super::probe::{Ground, Outcome, Said, ground};
@@ -64,7 +64,14 @@ const ALLOWED: [(&str, &[&str], &str); 21] = [
 
 const MEMBERS: &[&str] = &["another clinician", "a lead", "an administrator"];
 const HAND_OVER: &[&str] = &["a lead", "an administrator"];
-const ANY: &[&str] = &["another clinician", "a lead", "an administrator", "another session's seat", "a device that asks for another session's seat", "another session's room"];
+const ANY: &[&str] = &[
+    "another clinician",
+    "a lead",
+    "an administrator",
+    "another session's seat",
+    "a device that asks for another session's seat",
+    "another session's room",
+];
 
 fn allowed(who: &str, outcome: &Outcome) -> bool {
     ALLOWED.iter().any(|(name, whose, _)| *name == outcome.function && whose.contains(&who))
@@ -242,7 +249,8 @@ async fn a_pretend_client_is_known_to_its_clinician_and_to_leads() {
         (Subject::Room(ground.room_token.clone()), vec![]),
     ] {
         let mut tx = house.app.database.look(&subject).await.unwrap();
-        let told: Vec<uuid::Uuid> = sqlx::query_scalar("SELECT id FROM access.rehearsals() id ORDER BY id").fetch_all(&mut *tx).await.unwrap();
+        let told: Vec<uuid::Uuid> =
+            sqlx::query_scalar("SELECT id FROM access.rehearsals() id ORDER BY id").fetch_all(&mut *tx).await.unwrap();
         known.sort();
         assert_eq!(told, known, "{subject:?}");
     }

@@ -1,7 +1,7 @@
 //! Calls every function that a role may call, as anybody, and says what came of it. Nothing stays.
 
-use leeward::ids::Token;
-use leeward::subject::Subject;
+use leeward::base::ids::Token;
+use leeward::store::subject::Subject;
 use sqlx::postgres::PgConnectOptions;
 use sqlx::{AssertSqlSafe, Connection, PgConnection};
 use uuid::Uuid;
@@ -51,7 +51,7 @@ impl Outcome {
     /// Neither told nor did anything: refused, or empty.
     pub fn is_nothing(&self) -> bool {
         match &self.fault {
-            Some(code) => code == "42501" || code == leeward::error::PASSKEY_NEEDED,
+            Some(code) => code == "42501" || code == leeward::store::error::PASSKEY_NEEDED,
             None => self.written == 0 && matches!(self.told.as_str(), "" | "false"),
         }
     }

@@ -1,8 +1,9 @@
 //! Who reaches for a record that is not theirs is told that it is not there, and it is noted.
 
 use chrono::Duration;
-use leeward::app::{Rule, route_list};
-use leeward::signin::Role;
+use leeward::app::route_list;
+use leeward::platform::Role;
+use leeward::platform::Rule;
 use uuid::Uuid;
 
 use crate::scene::Scene;

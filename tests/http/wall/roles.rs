@@ -1,6 +1,6 @@
 //! Three roles, each bound to its part: what the portal demands of them before it serves.
 
-use leeward::database::{Access, Database};
+use leeward::store::database::{Access, Database};
 use leeward_tests::{House, TestDatabase};
 use sqlx::{AssertSqlSafe, Connection, PgConnection};
 
@@ -114,7 +114,7 @@ async fn a_migration_without_the_role_says_what_to_run() {
     let database = TestDatabase::before(12).await;
     let mut connection = PgConnection::connect_with(&database.owner()).await.unwrap();
     let mut tx = connection.begin().await.unwrap();
-    let migration = leeward::database::MIGRATIONS.iter().find(|migration| migration.version == 12).unwrap();
+    let migration = leeward::store::database::MIGRATIONS.iter().find(|migration| migration.version == 12).unwrap();
     // The role belongs to the whole server, where other tests need it: its name alone is another one here.
     let sql = migration.sql.as_str().replace("leeward_signin", "leeward_not_there");
     let fault = sqlx::raw_sql(AssertSqlSafe(sql)).execute(&mut *tx).await.unwrap_err();

@@ -1,6 +1,6 @@
 //! Foreign code: what somebody puts where a function looks for names.
 
-use leeward::subject::Subject;
+use leeward::store::subject::Subject;
 use sqlx::{Connection, PgConnection};
 
 use super::probe::ground;

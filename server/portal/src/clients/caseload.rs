@@ -6,14 +6,15 @@ use axum::response::Html;
 use uuid::Uuid;
 
 use super::{my_rehearsal, queries};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::Asks;
-use crate::page::{Frame, page};
-use crate::seal::Field;
-use crate::signin::{Member, News, Role, unread};
-use crate::subject::Act;
-use crate::when::When;
+use crate::platform::App;
+use crate::platform::forms::Asks;
+use crate::platform::page::{Frame, page};
+use crate::platform::when::When;
+use crate::platform::{Member, Role};
+use crate::signin::{News, unread};
+use crate::store::error::Error;
+use crate::store::seal::Field;
+use crate::store::subject::Act;
 
 /// What the list is narrowed to.
 #[derive(Default, serde::Deserialize)]

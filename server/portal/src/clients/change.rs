@@ -6,15 +6,14 @@ use uuid::Uuid;
 
 use super::form::{FormPage, Typed};
 use super::{Kind, NewClient, add, is_rehearsal, key, open, queries, seal};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::{Again, Against, Edit, Id, Problems, Sent, answer, version};
-use crate::ids::new_id;
-use crate::live;
-use crate::once::{Answer, Once};
-use crate::page::Frame;
-use crate::signin::{Member, Role};
-use crate::subject::{Act, Subject, Tx};
+use crate::base::ids::new_id;
+use crate::platform::App;
+use crate::platform::forms::{Again, Against, Edit, Id, Problems, Sent, answer, version};
+use crate::platform::page::Frame;
+use crate::platform::{Member, Role};
+use crate::store::error::Error;
+use crate::store::once::{Answer, Once};
+use crate::store::subject::{Act, Subject, Tx};
 
 pub(super) async fn new_form(member: Member, frame: Frame) -> Result<Response, Error> {
     member.needs(Role::Clinician)?;
@@ -74,7 +73,7 @@ async fn try_edit(
     new: &NewClient,
 ) -> Result<Edit<Typed>, Error> {
     // Told whatever becomes of the commit: the room reads the record for itself.
-    let _told = live::follows_client(app, client);
+    let _told = app.bell.follows_client(client);
     let mut tx = app.database.act_once(&member.subject, Act::new("client.change").client(client), once).await?;
     // Whose record it is comes before what is wrong with the form: to others it is not there.
     let key = key(&mut tx, app, client).await?;

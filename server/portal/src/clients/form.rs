@@ -5,10 +5,10 @@ use axum::response::{IntoResponse, Response};
 use uuid::Uuid;
 
 use super::{Asked, Cautions, Details, NewClient};
-use crate::error::Error;
-use crate::forms::{Again, Fields, Lines, Need, Problems, list};
-use crate::page::{Frame, page};
-use crate::seal::Private;
+use crate::platform::forms::{Again, Fields, Lines, Need, Problems, list};
+use crate::platform::page::{Frame, page};
+use crate::store::error::Error;
+use crate::store::seal::Private;
 
 /// As it was typed.
 #[derive(Clone, serde::Deserialize)]

@@ -4,22 +4,22 @@ mod caseload;
 mod change;
 mod form;
 mod queries;
-mod record;
 mod rehearsal;
 
 pub use change::archive_client;
+pub(crate) use queries::client as row;
 pub use rehearsal::{is_rehearsal, my_rehearsal, rehearsal};
 
 use axum::routing::{get, post};
 use uuid::Uuid;
 
-use crate::app::{App, Routes, Rule};
-use crate::error::Error;
-use crate::ids::new_id;
-use crate::seal::{ClientKey, Field, Opened, PracticeKey, Private, SealError};
-use crate::signin::Role;
-use crate::subject::{Act, Subject, Tx};
-use crate::when::When;
+use crate::base::ids::new_id;
+use crate::platform::Role;
+use crate::platform::when::When;
+use crate::platform::{App, Routes, Rule};
+use crate::store::error::Error;
+use crate::store::seal::{ClientKey, Field, Opened, PracticeKey, Private, SealError};
+use crate::store::subject::{Act, Subject, Tx};
 
 /// Who a client is and how to reach somebody. All of it is sealed; an empty text means "not given". As it is
 /// read, each may turn out not to open.
@@ -257,7 +257,6 @@ pub(crate) fn routes(routes: Routes) -> Routes {
         .get("/clients", clinician, get(caseload::show))
         .get("/clients/new", clinician, get(change::new_form))
         .post("/clients/new", clinician, post(change::save_new))
-        .get("/clients/{client}", Rule::Care, get(record::show))
         .get("/clients/{client}/edit", Rule::Care, get(change::edit_form))
         .post("/clients/{client}/edit", Rule::Care, post(change::save_edit))
         .post("/clients/{client}/archive", Rule::Care, post(change::archive))

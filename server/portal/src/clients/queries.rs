@@ -4,8 +4,8 @@ use chrono::{DateTime, NaiveDate, Utc};
 use uuid::Uuid;
 
 use super::{Asked, Cautions, Kind, SealedDetails};
-use crate::error::Error;
-use crate::subject::Tx;
+use crate::store::error::Error;
+use crate::store::subject::Tx;
 
 pub(super) async fn wrapped_key(tx: &mut Tx, client: Uuid) -> Result<Option<Vec<u8>>, sqlx::Error> {
     sqlx::query_scalar!("SELECT wrapped FROM client_key WHERE client_id = $1", client).fetch_optional(&mut **tx).await
@@ -104,15 +104,15 @@ pub(super) async fn lock(tx: &mut Tx, client: Uuid) -> Result<Option<bool>, sqlx
 }
 
 /// What stands in clear about a client.
-pub(super) struct ClientRow {
-    pub(super) number: i32,
-    pub(super) opened_on: NaiveDate,
-    pub(super) archived_at: Option<DateTime<Utc>>,
-    pub(super) cautions: Cautions,
-    pub(super) version: i32,
+pub(crate) struct ClientRow {
+    pub(crate) number: i32,
+    pub(crate) opened_on: NaiveDate,
+    pub(crate) archived_at: Option<DateTime<Utc>>,
+    pub(crate) cautions: Cautions,
+    pub(crate) version: i32,
 }
 
-pub(super) async fn client(tx: &mut Tx, client: Uuid) -> Result<Option<ClientRow>, Error> {
+pub(crate) async fn client(tx: &mut Tx, client: Uuid) -> Result<Option<ClientRow>, Error> {
     let row = sqlx::query!("SELECT number, opened_on, archived_at, seizures, eye_condition, version FROM client WHERE id = $1", client)
         .fetch_optional(&mut **tx)
         .await?;
@@ -213,29 +213,4 @@ pub(super) async fn caseload(tx: &mut Tx, archived: bool) -> Result<Vec<CaseRow>
             })
         })
         .collect()
-}
-
-/// One line of the list of sessions.
-pub(super) struct SessionRow {
-    pub(super) id: Uuid,
-    pub(super) number: i32,
-    pub(super) target_id: Option<Uuid>,
-    pub(super) zone: String,
-    pub(super) opened_at: DateTime<Utc>,
-    pub(super) ended_at: Option<DateTime<Utc>>,
-    pub(super) closing: Option<String>,
-    pub(super) sets: i64,
-}
-
-/// The sessions of a client, latest first.
-pub(super) async fn sessions(tx: &mut Tx, client: Uuid) -> Result<Vec<SessionRow>, sqlx::Error> {
-    sqlx::query_as!(
-        SessionRow,
-        r#"SELECT id, number, target_id, zone, opened_at, ended_at, closing,
-             (SELECT count(*) FROM stimulus_set WHERE session_id = session.id) AS "sets!"
-           FROM session WHERE client_id = $1 ORDER BY seq DESC"#,
-        client
-    )
-    .fetch_all(&mut **tx)
-    .await
 }

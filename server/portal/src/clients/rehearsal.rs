@@ -3,11 +3,11 @@
 use uuid::Uuid;
 
 use super::{Asked, Cautions, Details, Kind, NewClient, add, queries};
-use crate::app::App;
-use crate::error::Error;
-use crate::ids::new_id;
-use crate::seal::Private;
-use crate::subject::{Act, Subject, Tx};
+use crate::base::ids::new_id;
+use crate::platform::App;
+use crate::store::error::Error;
+use crate::store::seal::Private;
+use crate::store::subject::{Act, Subject, Tx};
 
 /// The pretend client of the clinician who asks; made when it is wanted first. Nothing of it is locked.
 ///

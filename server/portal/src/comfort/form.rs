@@ -8,14 +8,14 @@ use leeward_core::wire::{Comfort, Length, Plan};
 use uuid::Uuid;
 
 use super::{COLOURS, Choice, PATHS, SWEEPS, Sheet, TIMBRES, change, named, of, sheet};
-use crate::app::App;
 use crate::clients;
-use crate::error::Error;
-use crate::forms::{Again, Edit, Fields, Id, Problems, Sent, answer, list, version};
-use crate::once::{Answer, Once};
-use crate::page::{Frame, page};
-use crate::signin::Member;
-use crate::subject::{Act, Tx};
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::forms::{Again, Edit, Fields, Id, Problems, Sent, answer, list, version};
+use crate::platform::page::{Frame, page};
+use crate::store::error::Error;
+use crate::store::once::{Answer, Once};
+use crate::store::subject::{Act, Tx};
 
 /// As it was typed.
 #[derive(Clone, Default, serde::Deserialize)]

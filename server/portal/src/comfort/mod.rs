@@ -8,11 +8,11 @@ use leeward_core::safety;
 use leeward_core::wire::{Colours, Comfort, Path, Plan, Sweep, Timbre};
 use uuid::Uuid;
 
-use crate::app::{App, Routes, Rule};
 use crate::clients;
-use crate::error::Error;
-use crate::sessions::path_words;
-use crate::subject::{Act, Subject, Tx};
+use crate::platform::codes;
+use crate::platform::{App, Routes, Rule};
+use crate::store::error::Error;
+use crate::store::subject::{Act, Subject, Tx};
 
 /// The sheet: all that a plan has and the desk's own keys leave alone.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -37,7 +37,7 @@ impl Sheet {
     pub fn in_words(&self) -> Vec<(&'static str, String)> {
         let Comfort { sweep, colours, timbre, pitch, tone_ms, level, vibration } = self.comfort;
         vec![
-            ("Path", path_words(self.path).to_owned()),
+            ("Path", codes::path(self.path).to_owned()),
             ("Dot", format!("{}\u{b0}", self.dot)),
             ("Sweep", of(&SWEEPS, sweep).1.to_owned()),
             ("Colours", of(&COLOURS, colours).1.to_owned()),

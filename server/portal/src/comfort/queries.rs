@@ -6,8 +6,8 @@ use leeward_core::wire::Plan;
 use uuid::Uuid;
 
 use super::{PATHS, Sheet, named, of};
-use crate::error::Error;
-use crate::subject::Tx;
+use crate::store::error::Error;
+use crate::store::subject::Tx;
 
 pub(super) async fn sheet(tx: &mut Tx, client: Uuid) -> Result<Option<(Sheet, i32)>, Error> {
     let row =

@@ -5,13 +5,14 @@ mod queries;
 
 use axum::routing::{get, post};
 
-use crate::app::{Routes, Rule};
-use crate::signin::MAY_HAND_OVER;
-
+use crate::platform::MAY_HAND_OVER;
+use crate::platform::{Routes, Rule};
 
 /// Adds this feature's routes.
 pub(crate) fn routes(routes: Routes) -> Routes {
-    routes
-        .get("/handover", Rule::Roles(MAY_HAND_OVER), get(page::show))
-        .post("/handover/{client}", Rule::Roles(MAY_HAND_OVER), post(page::hand_over))
+    routes.get("/handover", Rule::Roles(MAY_HAND_OVER), get(page::show)).post(
+        "/handover/{client}",
+        Rule::Roles(MAY_HAND_OVER),
+        post(page::hand_over),
+    )
 }

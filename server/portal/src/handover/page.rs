@@ -7,14 +7,15 @@ use serde::Deserialize;
 use uuid::Uuid;
 
 use super::queries::{self, ClinicianRow};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::{Asks, Id, Sent};
-use crate::ids::new_id;
-use crate::once::{Answer, Once};
-use crate::page::{Frame, page};
-use crate::signin::{ClientRow, Member, clients_of, is_fresh};
-use crate::subject::Act;
+use crate::base::ids::new_id;
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::forms::{Asks, Id, Sent};
+use crate::platform::page::{Frame, page};
+use crate::signin::{ClientRow, clients_of, is_fresh};
+use crate::store::error::Error;
+use crate::store::once::{Answer, Once};
+use crate::store::subject::Act;
 
 #[derive(Template)]
 #[template(path = "handover/clients.html")]

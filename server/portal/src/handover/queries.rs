@@ -2,8 +2,8 @@
 
 use uuid::Uuid;
 
-use crate::error::Error;
-use crate::subject::Tx;
+use crate::store::error::Error;
+use crate::store::subject::Tx;
 
 /// A clinician of the practice.
 pub(super) struct ClinicianRow {

@@ -8,13 +8,13 @@ use axum::response::{IntoResponse, Response};
 use serde::Deserialize;
 use uuid::Uuid;
 
-use super::{follows, queries};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::{Id, Lines, Need, Problems};
-use crate::seal::Private;
-use crate::signin::Member;
-use crate::subject::{Act, Subject};
+use super::queries;
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::forms::{Id, Lines, Need, Problems};
+use crate::store::error::Error;
+use crate::store::seal::Private;
+use crate::store::subject::{Act, Subject};
 use crate::{clients, sessions};
 
 /// Characters that say where somebody is.
@@ -34,7 +34,7 @@ pub struct Admission {
 /// [`Error::NotFound`] unless `subject` treats the session's client and the session is open;
 /// [`Error::Conflict`] when that device does not have the seat.
 pub async fn admit(app: &App, subject: &Subject, session: Uuid, seat: Uuid, admission: Admission) -> Result<(), Error> {
-    let _told = follows(app, session);
+    let _told = app.bell.follows(session);
     let mut tx = app.database.act(subject, Act::new("session.admit").object(session)).await?;
     let open = queries::open_session(&mut tx, session).await?;
     tx.concerns(open.client);
@@ -114,7 +114,7 @@ enum Decision {
 
 /// `POST /sessions/{session}/seat`
 pub(super) async fn decide(State(app): State<App>, member: Member, Id(session): Id, body: Bytes) -> Result<StatusCode, Error> {
-    let _told = follows(&app, session);
+    let _told = app.bell.follows(session);
     let Decided { decision, seat } = super::read(&body)?;
     let act = match decision {
         Decision::Move => Act::new("seat.move"),

@@ -15,10 +15,10 @@ use uuid::Uuid;
 use super::holder::{Found, Holder};
 use super::queries_room::{self as queries, EndingRow, OrderRow, Witness};
 use super::room_task::Mail;
-use super::{evidence, names};
-use crate::error::Error;
-use crate::patience::{JOB, NOTICE, within};
-use crate::subject::Tx;
+use super::{names, queries_evidence};
+use crate::store::error::Error;
+use crate::store::patience::{JOB, NOTICE, within};
+use crate::store::subject::Tx;
 
 /// Pauses between tries: doubled from the first to the last.
 const FIRST_PAUSE: Duration = Duration::from_millis(100);
@@ -51,7 +51,7 @@ pub(super) async fn work(holder: Holder, mut jobs: UnboundedReceiver<Box<Job>>, 
             working.await;
             let _ = mail.send(Event::RecordWaits(false).into()).await;
         }
-        holder.app.rooms.row_done();
+        holder.app.rooms().row_done();
     }
 }
 
@@ -116,10 +116,10 @@ async fn attempt(holder: &Holder, job: &Job, mail: &Sender<Mail>) -> Result<(), 
         Job::HandedBack { set, recorded_at } => hand_back(&mut tx, set, *recorded_at).await?,
         Job::Moment { kind, once, at } => queries::insert_moment(&mut tx, holder.session, holder.client, kind, *once, *at).await?,
         Job::Evidence { facts, recorded_at } => {
-            evidence::keep(&mut tx, facts, *recorded_at).await?;
+            queries_evidence::keep(&mut tx, facts, *recorded_at).await?;
             answers.push(Mail::EvidenceDone);
             for set in sets_of(facts) {
-                answers.extend(evidence::kept_up_to(&mut tx, set).await?.map(|seq| kept(set, seq)));
+                answers.extend(queries_evidence::kept_up_to(&mut tx, set).await?.map(|seq| kept(set, seq)));
             }
         }
         Job::Facts => {}

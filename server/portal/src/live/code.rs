@@ -9,8 +9,8 @@ use argon2::{Algorithm, Argon2, Block, Params, Version};
 use tokio::sync::{Mutex, Semaphore, SemaphorePermit};
 use tokio::task::spawn_blocking;
 
-use crate::clock::World;
-use crate::error::Error;
+use crate::base::clock::World;
+use crate::store::error::Error;
 
 const MEMORY_KIB: u32 = 19 * 1024;
 const PASSES: u32 = 2;
@@ -85,7 +85,7 @@ fn fault(fault: impl std::fmt::Display) -> Error {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::clock::Machine;
+    use crate::base::clock::Machine;
     use argon2::PasswordVerifier;
     use std::sync::Arc;
 

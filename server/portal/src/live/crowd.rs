@@ -9,9 +9,9 @@ use axum::extract::FromRequestParts;
 use axum::http::request::Parts;
 use uuid::Uuid;
 
-use crate::app::App;
-use crate::error::Error;
-use crate::signin::token_in;
+use crate::platform::App;
+use crate::platform::token_in;
+use crate::store::error::Error;
 
 /// One page has one socket, and on a poor line some that are about to be given up.
 const OF_ONE_SEAT: u32 = 8;
@@ -80,7 +80,7 @@ impl FromRequestParts<App> for SeatPlace {
 
     async fn from_request_parts(parts: &mut Parts, app: &App) -> Result<Self, Error> {
         let token = token_in(&parts.headers, &app.origin.seat_cookie());
-        let place = token.map(|token| app.rooms.crowd().take(Whose::Seat(token.hash()), OF_ONE_SEAT)).transpose()?;
+        let place = token.map(|token| app.rooms().crowd().take(Whose::Seat(token.hash()), OF_ONE_SEAT)).transpose()?;
         Ok(Self(place))
     }
 }

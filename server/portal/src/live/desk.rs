@@ -8,19 +8,19 @@ use leeward_core::wire::{Preset, Purpose};
 use uuid::Uuid;
 
 use super::queries::{self, SessionRow};
-use crate::app::App;
-use crate::assets::Assets;
 use crate::clients::{self, Details};
-use crate::error::Error;
-use crate::forms::Id;
-use crate::page::{Frame, page};
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::assets::Assets;
+use crate::platform::forms::Id;
+use crate::platform::page::{Frame, page};
+use crate::platform::when::When;
 use crate::presets;
-use crate::seal::{ClientKey, Opened};
 use crate::sessions;
-use crate::signin::Member;
-use crate::subject::{Act, Tx};
+use crate::store::error::Error;
+use crate::store::seal::{ClientKey, Opened};
+use crate::store::subject::{Act, Tx};
 use crate::targets::{self, Target};
-use crate::when::When;
 
 #[derive(Template)]
 #[template(path = "live/desk.html")]

@@ -9,11 +9,11 @@ use uuid::Uuid;
 
 use super::holder::{self, Holder};
 use super::queries_room::{self as queries, EndingRow, OrderRow, Witness};
-use super::{evidence, names, queries as queries_join};
-use crate::app::App;
-use crate::error::Error;
-use crate::ids::{Token, new_id};
-use crate::subject::{Act, Subject, Tx};
+use super::{names, queries as queries_join, queries_evidence};
+use crate::base::ids::{Token, new_id};
+use crate::platform::App;
+use crate::store::error::Error;
+use crate::store::subject::{Act, Subject, Tx};
 
 /// One set that took place.
 #[derive(Debug)]
@@ -97,7 +97,7 @@ async fn keep_one(holder: &Holder, tx: &mut Tx, began: DateTime<Utc>, set: &Past
         };
         queries::insert_order(tx, &row).await?;
     }
-    evidence::keep(tx, &set.evidence, time(set.ended_at)).await?;
+    queries_evidence::keep(tx, &set.evidence, time(set.ended_at)).await?;
     let (at, recorded_at) = (Some(set.ended_at), time(set.ended_at));
     queries::insert_ending(tx, &EndingRow { set: set.id, witness: Witness::Room, ending: names::ending(set.ending), at, recorded_at }).await
 }

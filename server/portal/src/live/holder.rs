@@ -7,14 +7,14 @@ use uuid::Uuid;
 
 use super::queries_room::{self as queries, Hold, SeatRow, Standing};
 use super::room_task::Mail;
-use crate::app::App;
+use crate::base::ids::{Token, new_id};
 use crate::clients;
 use crate::comfort;
-use crate::error::Error;
-use crate::ids::{Token, new_id};
-use crate::patience::{ANSWER, START, within};
-use crate::seal::Field;
-use crate::subject::{Subject, Tx};
+use crate::platform::App;
+use crate::store::error::Error;
+use crate::store::patience::{ANSWER, START, within};
+use crate::store::seal::Field;
+use crate::store::subject::{Subject, Tx};
 
 /// Who holds a room, with the right to act for it.
 #[derive(Clone)]

@@ -10,9 +10,10 @@ use uuid::Uuid;
 
 use super::crowd::Crowd;
 use super::room_task::{self, Mail};
-use crate::app::App;
-use crate::error::Error;
-use crate::subject::Subject;
+use crate::platform::observe::Gauge;
+use crate::platform::{App, Bell, Whose};
+use crate::store::error::Error;
+use crate::store::subject::Subject;
 
 /// The way into a room. Closed once the room has ended.
 #[derive(Clone)]
@@ -51,6 +52,37 @@ pub struct Rooms {
     /// Rows that clerks were given and have not written: signed, since a quick one may be done before it is counted.
     rows: AtomicI64,
     crowd: Crowd,
+}
+
+impl App {
+    /// The live rooms.
+    #[must_use]
+    pub fn rooms(&self) -> &Rooms {
+        self.own::<Arc<Rooms>>()
+    }
+}
+
+/// What the counters say of the rooms.
+#[must_use]
+pub fn gauges(app: &App) -> Vec<Gauge> {
+    vec![
+        ("leeward_rooms", "Live rooms that are open.", app.rooms().count() as f64),
+        ("leeward_room_rows_waiting", "Rows of live rooms that are not written yet.", app.rooms().waiting() as f64),
+    ]
+}
+
+/// Sends the rooms to the record when somebody has changed it.
+pub fn bell(rooms: &Arc<Rooms>) -> Bell {
+    let rooms = Arc::clone(rooms);
+    Bell::new(move |whose| {
+        let rooms = Arc::clone(&rooms);
+        async move {
+            match whose {
+                Whose::Session(session) => rooms.read_again(session).await,
+                Whose::Client(client) => rooms.read_again_for(client).await,
+            }
+        }
+    })
 }
 
 impl Rooms {

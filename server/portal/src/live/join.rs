@@ -12,15 +12,15 @@ use chrono::{DateTime, TimeDelta, Utc};
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
-use super::{code, follows, queries};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::Id;
-use crate::ids::{Token, new_id, spoken_code};
-use crate::once::{Answer, Once};
-use crate::security::Caller;
-use crate::signin::{Member, token_cookie, token_in};
-use crate::subject::{Act, Subject, Tx};
+use super::{code, queries};
+use crate::base::ids::{Token, new_id, spoken_code};
+use crate::platform::App;
+use crate::platform::forms::Id;
+use crate::platform::security::Caller;
+use crate::platform::{Member, token_cookie, token_in};
+use crate::store::error::Error;
+use crate::store::once::{Answer, Once};
+use crate::store::subject::{Act, Subject, Tx};
 
 /// A link ends by itself after this time; the end of the session ends it earlier.
 const LINK_LASTS: TimeDelta = TimeDelta::hours(4);
@@ -152,7 +152,7 @@ pub(super) async fn join(
     let mut tx = app.database.look(&Subject::Visitor).await?;
     if let Some((session, state)) = queries::claimed_seat(&mut tx, &hash, &seat.hash()).await? {
         // Its answer was lost the first time.
-        let _told = follows(&app, session);
+        let _told = app.bell.follows(session);
         return if state == "closed" { Ok(refused()) } else { seat_given(&app, &seat, &state) };
     }
     let turn = code::turn()?;
@@ -170,7 +170,7 @@ pub(super) async fn join(
 
 /// Somebody who joins once more on the same device takes their own place, not a second one.
 async fn take_seat(app: &App, headers: &HeaderMap, link: Uuid, session: Uuid, seat: &Token) -> Result<Response, Error> {
-    let _told = follows(app, session);
+    let _told = app.bell.follows(session);
     let earlier = token_in(headers, &app.origin.seat_cookie()).map(|token| token.hash());
     let mut tx = app.database.act(&Subject::Visitor, Act::new("seat.claim").object(session)).await?;
     let claim = queries::claim_seat(&mut tx, link, new_id(&app.world), &seat.hash(), device(headers), earlier.as_deref()).await?;

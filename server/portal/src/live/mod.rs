@@ -5,8 +5,6 @@ mod clerk;
 mod code;
 mod crowd;
 mod desk;
-mod evidence;
-mod follow;
 mod history;
 mod holder;
 mod hub;
@@ -14,6 +12,7 @@ mod join;
 mod line;
 mod names;
 mod queries;
+mod queries_evidence;
 mod queries_room;
 mod room_effects;
 mod room_seats;
@@ -26,13 +25,12 @@ mod waiting_alone;
 use axum::routing::{get, post};
 use serde::de::DeserializeOwned;
 
-use crate::app::{Repeats, Routes, Rule};
-use crate::error::Error;
+use crate::platform::{Repeats, Routes, Rule};
+use crate::store::error::Error;
 
 pub use admit::{Admission, admit};
-pub use follow::{Follows, follows, follows_client};
 pub use history::{PastOrder, PastSet, keep_past, sit_down};
-pub use hub::Rooms;
+pub use hub::{Rooms, bell, gauges};
 pub use join::mint;
 
 /// What a page's script sent.

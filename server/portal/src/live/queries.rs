@@ -4,7 +4,7 @@ use chrono::{DateTime, Utc};
 use sqlx::PgConnection;
 use uuid::Uuid;
 
-use crate::error::Error;
+use crate::store::error::Error;
 
 /// A session of a client whom the asker treats.
 pub struct SessionRow {

@@ -6,7 +6,7 @@ use serde_json::Value;
 use sqlx::PgConnection;
 use uuid::Uuid;
 
-use crate::error::Error;
+use crate::store::error::Error;
 
 /// As a member or a seat: keeps a room's token. False when they may not open this room.
 pub async fn open_room(db: &mut PgConnection, hash: &[u8], session: Uuid) -> Result<bool, Error> {

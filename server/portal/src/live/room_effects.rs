@@ -12,7 +12,7 @@ use super::line::{Line, Out};
 use super::names;
 use super::queries_room::{EndingRow, OrderRow, Witness};
 use super::room_task::Keeper;
-use crate::ids::new_id;
+use crate::base::ids::new_id;
 
 /// Evidence in so many messages may wait for the database; what is more is not taken, and the page
 /// sends it again until it is told that it was kept.
@@ -110,7 +110,7 @@ impl Keeper {
             tracing::error!("a room's clerk has gone");
             return;
         }
-        self.holder.app.rooms.row_waits();
+        self.holder.app.rooms().row_waits();
     }
 
     pub(super) fn left(&mut self, socket: u64) {

@@ -16,10 +16,10 @@ use super::holder::{self, Holder};
 use super::hub::Door;
 use super::line::{Line, Out, Outbox, closing};
 use super::queries_room::SeatRow;
-use crate::app::App;
-use crate::error::Error;
-use crate::patience::LAST_WORDS;
-use crate::subject::Subject;
+use crate::platform::App;
+use crate::store::error::Error;
+use crate::store::patience::LAST_WORDS;
+use crate::store::subject::Subject;
 
 /// Mail that may wait for the room.
 const MAILBOX: usize = 256;
@@ -225,7 +225,7 @@ impl Keeper {
             tracing::error!("a room ended before all of its record was written");
         }
         drop(mailbox);
-        holder.app.rooms.forget(holder.session);
+        holder.app.rooms().forget(holder.session);
     }
 
     async fn write_out(mut self: Box<Self>, mailbox: &mut Receiver<Mail>, mut clerk: JoinHandle<()>) {

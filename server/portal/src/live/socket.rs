@@ -22,13 +22,13 @@ use super::line::{Out, closing, outbox};
 use super::queries;
 use super::room_task::Mail;
 use super::{stage, waiting_alone};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::Id;
-use crate::patience::{ANSWER, within};
-use crate::security::Caller;
-use crate::signin::{Closing, Member, Seat};
-use crate::subject::Act;
+use crate::platform::App;
+use crate::platform::forms::Id;
+use crate::platform::security::Caller;
+use crate::platform::{Closing, Member, Seat};
+use crate::store::error::Error;
+use crate::store::patience::{ANSWER, within};
+use crate::store::subject::Act;
 
 /// No message and no frame is larger, bytes.
 const LARGEST: usize = 16 * 1024;
@@ -59,8 +59,8 @@ pub(super) async fn desk(State(app): State<App>, member: Member, Id(session): Id
     if found.ended_at.is_some() {
         return Ok(told_it_is_over(upgrade));
     }
-    let door = app.rooms.enter(&app, &member.subject, session).await?;
-    let id = app.rooms.new_socket();
+    let door = app.rooms().enter(&app, &member.subject, session).await?;
+    let id = app.rooms().new_socket();
     Ok(limited(upgrade).on_upgrade(move |socket| {
         let halves = socket.split();
         async move {
@@ -89,11 +89,11 @@ pub(super) async fn stage(
         seat => seat?,
     };
     let upgrade = upgrade.map_err(not_a_socket)?;
-    let waiting = if seat.taken { None } else { Some(app.rooms.crowd().waiting(seat.session, address)?) };
+    let waiting = if seat.taken { None } else { Some(app.rooms().crowd().waiting(seat.session, address)?) };
     // A device that only asks opens no room: it goes into the one that is there, or waits until there is one.
-    let door = match app.rooms.find(seat.session) {
+    let door = match app.rooms().find(seat.session) {
         Some(door) => door,
-        None if seat.taken => app.rooms.enter(&app, &seat.subject, seat.session).await?,
+        None if seat.taken => app.rooms().enter(&app, &seat.subject, seat.session).await?,
         None => {
             return Ok(limited(upgrade).on_upgrade(move |socket| {
                 let mut halves = socket.split();
@@ -105,7 +105,7 @@ pub(super) async fn stage(
             }));
         }
     };
-    let id = app.rooms.new_socket();
+    let id = app.rooms().new_socket();
     Ok(limited(upgrade).on_upgrade(move |socket| {
         let halves = socket.split();
         async move {

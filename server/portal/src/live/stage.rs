@@ -10,13 +10,13 @@ use leeward_core::wire::{Device, Evidence, FromStage, SeatState, WIRE_VERSION};
 use serde::Deserialize;
 use uuid::Uuid;
 
-use super::{evidence, follows, queries};
-use crate::app::App;
-use crate::assets::Assets;
-use crate::error::Error;
-use crate::page::{Frame, page};
-use crate::signin::{Seat, token_cookie, token_in};
-use crate::subject::{Act, Subject};
+use super::{queries, queries_evidence};
+use crate::platform::App;
+use crate::platform::assets::Assets;
+use crate::platform::page::{Frame, page};
+use crate::platform::{Seat, token_cookie, token_in};
+use crate::store::error::Error;
+use crate::store::subject::{Act, Subject};
 use crate::words;
 
 #[derive(Template)]
@@ -75,7 +75,7 @@ pub(super) async fn leave(State(app): State<App>, headers: HeaderMap) -> Result<
     let state = queries::seat_state(&mut tx).await?;
     tx.commit().await?;
     if let Some((session, _)) = state {
-        let _told = follows(&app, session);
+        let _told = app.bell.follows(session);
         let mut tx = app.database.act(&subject, Act::new("seat.leave").object(session)).await?;
         queries::leave_seat(&mut tx).await?;
         tx.commit().await?;
@@ -109,7 +109,7 @@ pub(super) async fn hand_in(State(app): State<App>, headers: HeaderMap, body: By
         return Err(Error::BadRequest("Send at most 20 facts at once, as a screen can show them."));
     }
     let mut tx = app.database.act(&subject, Act::new("evidence.hand_in").object(session)).await?;
-    evidence::keep(&mut tx, &facts, app.world.now()).await?;
+    queries_evidence::keep(&mut tx, &facts, app.world.now()).await?;
     tx.commit().await?;
     Ok(StatusCode::NO_CONTENT)
 }

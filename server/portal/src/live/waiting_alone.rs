@@ -15,10 +15,10 @@ use super::queries;
 use super::room_task::{READING, WAITING_VIEW};
 use super::room_waiting::{hear, silent, view};
 use super::socket::{Halves, put, said};
-use crate::app::App;
-use crate::error::Error;
-use crate::patience::{ANSWER, within};
-use crate::signin::Seat;
+use crate::platform::App;
+use crate::platform::Seat;
+use crate::store::error::Error;
+use crate::store::patience::{ANSWER, within};
 
 struct Waiting<'a> {
     sink: &'a mut SplitSink<WebSocket, Message>,
@@ -71,7 +71,7 @@ impl Waiting<'_> {
             return Err(Some(silent()));
         }
         // It comes in by the door, as everybody.
-        if app.rooms.find(seat.session).is_some() {
+        if app.rooms().find(seat.session).is_some() {
             return Err(Some(closing::COME_BACK));
         }
         if let Some(beat) = self.manners.beat(now, false, (None, 0.0)) {

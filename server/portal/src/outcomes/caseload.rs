@@ -11,13 +11,14 @@ use chrono::{DateTime, Utc};
 use uuid::Uuid;
 
 use super::queries::{self, CareRow, ClientRow};
-use crate::app::App;
 use crate::clients;
-use crate::error::Error;
-use crate::page::{Frame, page};
-use crate::signin::{Member, News, Role, unread};
-use crate::subject::{Act, Tx};
-use crate::when::When;
+use crate::platform::App;
+use crate::platform::page::{Frame, page};
+use crate::platform::when::When;
+use crate::platform::{Member, Role};
+use crate::signin::{News, unread};
+use crate::store::error::Error;
+use crate::store::subject::{Act, Tx};
 
 struct Line {
     row: ClientRow,

@@ -8,14 +8,14 @@ use leeward_core::chart::Chart;
 
 use super::course;
 use super::queries::{self, RatingRow, SessionRow, TargetRow};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::Id;
-use crate::page::{Frame, page};
-use crate::sessions::closing_words;
-use crate::signin::{Member, Role};
-use crate::subject::Act;
-use crate::when::When;
+use crate::platform::App;
+use crate::platform::codes::closing_words;
+use crate::platform::forms::Id;
+use crate::platform::page::{Frame, page};
+use crate::platform::when::When;
+use crate::platform::{Member, Role};
+use crate::store::error::Error;
+use crate::store::subject::Act;
 
 struct Line {
     row: SessionRow,

@@ -7,9 +7,9 @@ use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
 
 use super::queries::{self, RatingRow, SessionRow};
-use crate::error::Error;
-use crate::subject::Tx;
-use crate::when::When;
+use crate::platform::when::When;
+use crate::store::error::Error;
+use crate::store::subject::Tx;
 
 /// The chart of the sessions that worked on `target` or re-evaluated it, and of what was assessed outside of
 /// them: every SUD and VOC that counts, neither corrected nor taken back. No text about the person is in it.

@@ -7,8 +7,8 @@ mod queries;
 
 use axum::routing::get;
 
-use crate::app::{Routes, Rule};
-use crate::signin::Role;
+use crate::platform::Role;
+use crate::platform::{Routes, Rule};
 
 pub use course::course;
 

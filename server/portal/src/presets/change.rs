@@ -7,13 +7,13 @@ use uuid::Uuid;
 
 use super::form::{FormPage, Typed};
 use super::{Kept, add, queries};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::{Again, Against, Edit, Id, Problems, Sent, answer, version};
-use crate::once::{Answer, Once};
-use crate::page::Frame;
-use crate::signin::Member;
-use crate::subject::{Act, Tx};
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::forms::{Again, Against, Edit, Id, Problems, Sent, answer, version};
+use crate::platform::page::Frame;
+use crate::store::error::Error;
+use crate::store::once::{Answer, Once};
+use crate::store::subject::{Act, Tx};
 
 const CHANGED: Error = Error::Conflict("Somebody changed this preset meanwhile, so nothing was done. Look at the list again first.");
 

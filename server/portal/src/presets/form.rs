@@ -7,10 +7,10 @@ use leeward_core::wire::{Channels, Length, Plan, Preset, Purpose};
 use uuid::Uuid;
 
 use super::{Kept, Owner, parse_purpose, purpose_name};
-use crate::error::Error;
-use crate::forms::{Again, Fields, Lines, Need, Problems, list, refusal_words};
-use crate::page::{Frame, page};
-use crate::signin::Member;
+use crate::platform::Member;
+use crate::platform::forms::{Again, Fields, Lines, Need, Problems, list, refusal_words};
+use crate::platform::page::{Frame, page};
+use crate::store::error::Error;
 
 /// As it was typed.
 #[derive(Clone, Default, serde::Deserialize)]

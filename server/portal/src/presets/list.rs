@@ -7,12 +7,12 @@ use leeward_core::safety;
 use leeward_core::wire::{Length, Purpose};
 
 use super::{Kept, queries};
-use crate::app::App;
-use crate::error::Error;
-use crate::page::{Frame, page};
-use crate::sessions::{channel_words, length_words};
-use crate::signin::Member;
-use crate::subject::Act;
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::codes;
+use crate::platform::page::{Frame, page};
+use crate::store::error::Error;
+use crate::store::subject::Act;
 
 #[derive(Template)]
 #[template(path = "presets/list.html")]
@@ -64,9 +64,9 @@ fn line(kept: Kept, member: &Member) -> Line {
     let preset = &kept.preset;
     Line {
         open: kept.owner.is_open_to(member),
-        channels: channel_words(preset.channels),
+        channels: codes::channels(preset.channels),
         width: preset.channels.seen(preset.width).map_or("no dot".into(), |width| format!("{width}\u{b0}")),
-        length: length_words(preset.length),
+        length: codes::length(preset.length),
         seconds: match preset.length {
             Length::Cycles(cycles) => format!("{:.0} s", safety::set_ms(cycles, preset.rate) / 1_000.0),
             Length::Open => String::new(),

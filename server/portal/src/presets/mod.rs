@@ -10,12 +10,12 @@ use leeward_core::safety;
 use leeward_core::wire::{Preset, Purpose};
 use uuid::Uuid;
 
-use crate::app::{App, Routes, Rule};
-use crate::error::Error;
-use crate::ids::new_id;
-use crate::sessions::{channel_words, length_words};
-use crate::signin::{Member, Role};
-use crate::subject::{Act, Subject, Tx};
+use crate::base::ids::new_id;
+use crate::platform::codes;
+use crate::platform::{App, Routes, Rule};
+use crate::platform::{Member, Role};
+use crate::store::error::Error;
+use crate::store::subject::{Act, Subject, Tx};
 
 /// Whose a preset is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -103,7 +103,7 @@ async fn add(tx: &mut Tx, app: &App, owner: Owner, preset: &Preset) -> Result<Uu
 /// A preset's settings in one line.
 pub(crate) fn in_short(preset: &Preset) -> String {
     let width = preset.channels.seen(preset.width).map_or(String::new(), |width| format!(", {width}\u{b0}"));
-    format!("{}, {:.2} Hz{width}, {}", channel_words(preset.channels), preset.rate, length_words(preset.length))
+    format!("{}, {:.2} Hz{width}, {}", codes::channels(preset.channels), preset.rate, codes::length(preset.length))
 }
 
 /// Names of purposes in the database and in forms.

@@ -5,8 +5,8 @@ use leeward_core::wire::{Channels, Length, Preset};
 use uuid::Uuid;
 
 use super::{Kept, Owner, parse_purpose, purpose_name};
-use crate::error::Error;
-use crate::subject::Tx;
+use crate::store::error::Error;
+use crate::store::subject::Tx;
 
 struct Row {
     id: Uuid,

@@ -8,62 +8,16 @@ use uuid::Uuid;
 use super::entry::{Checked, What};
 use super::queries::{self, SessionRow};
 use super::queries_entries::{self, Place};
-use super::{codes, words};
-use crate::app::App;
+use super::words;
+use crate::base::ids::new_id;
 use crate::clients;
-use crate::error::Error;
-use crate::ids::new_id;
-use crate::live;
-use crate::seal::Private;
-use crate::subject::{Act, Subject, Tx};
+use crate::platform::App;
+use crate::platform::codes;
+use crate::platform::codes::ClosingKind;
+use crate::store::error::Error;
+use crate::store::seal::Private;
+use crate::store::subject::{Act, Subject, Tx};
 use crate::targets::{self, Status};
-
-/// How far the work of a session came.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum ClosingKind {
-    /// The target was worked through.
-    Complete,
-    /// Reprocessing was begun and is not finished: contained and settled.
-    Incomplete,
-    /// No reprocessing took place.
-    NoReprocessing,
-}
-
-impl ClosingKind {
-    /// All of them.
-    pub const ALL: [Self; 3] = [Self::Complete, Self::Incomplete, Self::NoReprocessing];
-
-    /// Its name in the database and in forms.
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Complete => "complete",
-            Self::Incomplete => "incomplete",
-            Self::NoReprocessing => "no_reprocessing",
-        }
-    }
-
-    /// The kind of that name.
-    #[must_use]
-    pub fn parse(name: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|kind| kind.name() == name)
-    }
-
-    /// As a person reads it.
-    #[must_use]
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::Complete => "complete",
-            Self::Incomplete => "incomplete",
-            Self::NoReprocessing => "no reprocessing",
-        }
-    }
-}
-
-/// How a session was closed, as every list says it.
-pub(crate) fn closing_words(ended: bool, closing: Option<&str>) -> &'static str {
-    if ended { closing.and_then(ClosingKind::parse).map_or("not recorded", ClosingKind::words) } else { "still open" }
-}
 
 /// How a session was closed.
 #[derive(Clone, Debug)]
@@ -98,7 +52,7 @@ pub struct Closing {
 pub async fn close(app: &App, subject: &Subject, session: Uuid, closing: Closing) -> Result<(), Error> {
     let mut tx = app.database.act(subject, Act::new("session.close").object(session)).await?;
     let row = queries::session(&mut tx, session).await?.ok_or(Error::NotFound)?;
-    let _told = live::follows(app, session);
+    let _told = app.bell.follows(session);
     close_in(&mut tx, app, session, &row, closing).await?;
     tx.commit().await
 }

@@ -1,6 +1,6 @@
 //! What the closing list offers to choose from, in words.
 
-use super::close::ClosingKind;
+use crate::platform::codes::ClosingKind;
 use crate::targets::Status;
 
 /// Choices in words: the name in the form, and what the record says.

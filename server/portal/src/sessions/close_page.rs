@@ -7,20 +7,21 @@ use leeward_core::scale::{Sud, Voc};
 use serde::Deserialize;
 use uuid::Uuid;
 
-use super::close::{Closing, ClosingKind, close_in};
+use super::close::{Closing, close_in};
 use super::close_choices::{Choice, EFFECTS, KINDS, STATES, STATUSES};
 use super::queries::{self, SessionRow};
 use super::words::{self, Words};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::{Again, Edit, Fields, Id, Lines, Need, Problems, Sent, answer, list};
-use crate::once::{Answer, Once};
-use crate::page::{Frame, page};
-use crate::seal::Private;
-use crate::signin::Member;
-use crate::subject::{Act, Tx};
+use crate::clients;
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::codes::ClosingKind;
+use crate::platform::forms::{Again, Edit, Fields, Id, Lines, Need, Problems, Sent, answer, list};
+use crate::platform::page::{Frame, page};
+use crate::store::error::Error;
+use crate::store::once::{Answer, Once};
+use crate::store::seal::Private;
+use crate::store::subject::{Act, Tx};
 use crate::targets::{self, Status, Target};
-use crate::{clients, live};
 
 /// Above the form when what was written before does not open. Its version stays beside the one that closing adds.
 const WORDS_DO_NOT_OPEN: &str = "What was written about this session before does not open, so its fields are empty here. It stays in the \
@@ -220,7 +221,7 @@ async fn try_close(
     known: &mut Option<Context>,
 ) -> Result<Edit<Typed>, Error> {
     // Told whatever becomes of the commit: the room reads the record for itself.
-    let _told = live::follows(app, session);
+    let _told = app.bell.follows(session);
     let mut tx = app.database.act_once(&member.subject, Act::new("session.close").object(session), once).await?;
     let row = queries::session(&mut tx, session).await?.ok_or(Error::NotFound)?;
     let context = known.insert(context(&mut tx, app, &row).await?);

@@ -10,17 +10,17 @@ use chrono::{DateTime, SecondsFormat, Utc};
 use leeward_core::wire::{Entry, Kept, Moment};
 use uuid::Uuid;
 
-use super::codes;
 use super::entry::{Checked, What, check};
 use super::queries::{self, SessionRow};
 use super::queries_entries::{self, Place};
-use crate::app::App;
 use crate::clients;
-use crate::error::Error;
-use crate::forms::{Id, Problems};
-use crate::seal::Field;
-use crate::signin::Member;
-use crate::subject::{Act, Tx};
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::codes;
+use crate::platform::forms::{Id, Problems};
+use crate::store::error::Error;
+use crate::store::seal::Field;
+use crate::store::subject::{Act, Tx};
 
 /// Sealed words of an entry never change: a correction is a row of its own.
 pub(super) const ONLY_VERSION: i32 = 1;

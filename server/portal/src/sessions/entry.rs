@@ -4,12 +4,12 @@ use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{Entry, EntryValue};
 use uuid::Uuid;
 
-use super::codes;
 use super::queries_entries::{self as queries, Kind, Replaced};
-use crate::error::Error;
-use crate::forms::{Lines, Need, Problems};
-use crate::seal::Private;
-use crate::subject::Tx;
+use crate::platform::codes;
+use crate::platform::forms::{Lines, Need, Problems};
+use crate::store::error::Error;
+use crate::store::seal::Private;
+use crate::store::subject::Tx;
 
 /// Characters of one report: a few words, not an account of everything.
 const MOST_WORDS: usize = 2_000;

@@ -7,14 +7,15 @@ use uuid::Uuid;
 
 use super::entries::{ONLY_VERSION, rated_target, stamp};
 use super::queries_entries::{self, EntryRow};
-use super::{codes, queries, sets, steps};
-use crate::app::App;
+use super::{queries, sets, steps};
 use crate::clients;
-use crate::error::Error;
-use crate::forms::Id;
-use crate::seal::{ClientKey, Field, Opened};
-use crate::signin::Member;
-use crate::subject::{Act, Tx};
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::codes;
+use crate::platform::forms::Id;
+use crate::store::error::Error;
+use crate::store::seal::{ClientKey, Field, Opened};
+use crate::store::subject::{Act, Tx};
 
 /// The log of `session`, corrected and taken-back entries included.
 ///

@@ -3,7 +3,6 @@
 mod close;
 mod close_choices;
 mod close_page;
-mod codes;
 mod entries;
 mod entry;
 mod log;
@@ -22,13 +21,11 @@ mod words;
 
 use axum::routing::{get, post};
 
-use crate::app::{Repeats, Routes, Rule};
-use crate::signin::Role;
+use crate::platform::Role;
+use crate::platform::{Repeats, Routes, Rule};
 
-pub(crate) use close::closing_words;
-pub(crate) use codes::{channels as channel_words, length as length_words, path as path_words};
-
-pub use close::{Closing, ClosingKind, close};
+pub use crate::platform::codes::ClosingKind;
+pub use close::{Closing, close};
 pub use entries::keep;
 pub use log::log;
 pub use open::{NewSession, open};

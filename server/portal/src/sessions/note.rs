@@ -8,16 +8,16 @@ use uuid::Uuid;
 
 use super::queries;
 use super::words::{self, Words};
-use crate::app::App;
 use crate::clients;
-use crate::error::Error;
-use crate::forms::{Again, Edit, Fields, Id, Lines, Need, Problems, Sent, answer, list};
-use crate::once::{Answer, Once};
-use crate::page::{Frame, page};
-use crate::seal::{ClientKey, Opened, Private};
-use crate::signin::Member;
-use crate::subject::{Act, Tx};
-use crate::when::When;
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::forms::{Again, Edit, Fields, Id, Lines, Need, Problems, Sent, answer, list};
+use crate::platform::page::{Frame, page};
+use crate::platform::when::When;
+use crate::store::error::Error;
+use crate::store::once::{Answer, Once};
+use crate::store::seal::{ClientKey, Opened, Private};
+use crate::store::subject::{Act, Tx};
 
 /// Characters of a note: about four printed pages.
 pub(super) const MOST: usize = 10_000;

@@ -6,13 +6,13 @@ use serde::Deserialize;
 use uuid::Uuid;
 
 use super::{Words, queries, words};
-use crate::app::App;
+use crate::base::ids::new_id;
 use crate::clients;
-use crate::error::Error;
-use crate::forms::{Id, Sent};
-use crate::ids::new_id;
-use crate::signin::Member;
-use crate::subject::{Act, Subject};
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::forms::{Id, Sent};
+use crate::store::error::Error;
+use crate::store::subject::{Act, Subject};
 
 /// What a new session is about.
 #[derive(Clone, Copy, Debug)]

@@ -8,20 +8,20 @@ use axum::response::Html;
 use leeward_core::chart::{Chart, ratings_by_set};
 use uuid::Uuid;
 
-use super::close::closing_words;
 use super::queries::{self, SessionRow};
 use super::record::{self, EntryKind, EntryLine, SetLine};
 use super::{Words, queries_entries, queries_sets, sets, standing, steps, words};
-use crate::app::App;
 use crate::clients;
-use crate::error::Error;
-use crate::forms::Id;
-use crate::page::{Frame, page};
-use crate::seal::Opened;
-use crate::signin::Member;
-use crate::subject::{Act, Tx};
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::codes::closing_words;
+use crate::platform::forms::Id;
+use crate::platform::page::{Frame, page};
+use crate::platform::when::When;
+use crate::store::error::Error;
+use crate::store::seal::Opened;
+use crate::store::subject::{Act, Tx};
 use crate::targets;
-use crate::when::When;
 
 #[derive(Template)]
 #[template(path = "sessions/session.html")]

@@ -3,7 +3,7 @@
 use chrono::{DateTime, Utc};
 use uuid::Uuid;
 
-use crate::subject::Tx;
+use crate::store::subject::Tx;
 
 /// A session as those who treat its client know it.
 pub(super) struct SessionRow {

@@ -4,7 +4,7 @@ use chrono::{DateTime, Utc};
 use uuid::Uuid;
 
 use super::entry::{Checked, What};
-use crate::subject::Tx;
+use crate::store::subject::Tx;
 
 /// What an entry says, without its value.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -3,7 +3,7 @@
 use chrono::{DateTime, Utc};
 use uuid::Uuid;
 
-use crate::subject::Tx;
+use crate::store::subject::Tx;
 
 pub(super) struct SetRow {
     pub id: Uuid,

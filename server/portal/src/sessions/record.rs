@@ -6,13 +6,13 @@ use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{EntryValue, Length, Plan};
 use uuid::Uuid;
 
-use super::codes;
 use super::queries::SessionRow;
 use super::queries_sets::OrderRow;
 use super::sets::Set;
 use super::standing::Standing;
-use crate::seal::DOES_NOT_OPEN;
-use crate::when::When;
+use crate::platform::codes;
+use crate::platform::when::When;
+use crate::store::seal::DOES_NOT_OPEN;
 
 /// In place of an order that this version cannot read.
 const UNREADABLE: &str = "does not open: tell the administrator";

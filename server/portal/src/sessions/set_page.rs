@@ -11,13 +11,13 @@ use super::queries::{self, SessionRow};
 use super::queries_sets::{self, EvidenceRow};
 use super::record::{self, SetLine};
 use super::sets::{self, Set};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::InPath;
-use crate::page::{Frame, page};
-use crate::signin::Member;
-use crate::subject::{Act, Tx};
-use crate::when::When;
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::forms::InPath;
+use crate::platform::page::{Frame, page};
+use crate::platform::when::When;
+use crate::store::error::Error;
+use crate::store::subject::{Act, Tx};
 
 #[derive(Template)]
 #[template(path = "sessions/set.html")]

@@ -5,10 +5,10 @@ use leeward_core::chart::LONG_GAP_MS;
 use leeward_core::wire::{Ending, Plan};
 use uuid::Uuid;
 
-use super::codes;
 use super::queries_sets::{self, SetRow};
-use crate::error::Error;
-use crate::subject::Tx;
+use crate::platform::codes;
+use crate::store::error::Error;
+use crate::store::subject::Tx;
 
 /// One set as the record has it.
 #[derive(Clone, Debug)]

@@ -5,10 +5,11 @@ use leeward_core::standing::{self, Link};
 use leeward_core::wire::{EntryValue, Moment};
 use uuid::Uuid;
 
+use super::log;
 use super::queries_entries::EntryRow;
-use super::{codes, log};
-use crate::error::Error;
-use crate::seal::ClientKey;
+use crate::platform::codes;
+use crate::store::error::Error;
+use crate::store::seal::ClientKey;
 
 /// An entry that counts.
 pub(super) struct Standing {

@@ -6,12 +6,13 @@ use leeward_core::wire::{EntryValue, Moment, Start};
 
 use uuid::Uuid;
 
+use super::log;
 use super::queries_entries::{self, BeforeRow};
 use super::sets::Set;
 use super::standing::Standing;
-use super::{codes, log};
-use crate::error::Error;
-use crate::subject::Tx;
+use crate::platform::codes;
+use crate::store::error::Error;
+use crate::store::subject::Tx;
 
 /// The assessment of the session's target, scale by scale, where it is the last that was rated before the session.
 ///

@@ -5,10 +5,10 @@
 use uuid::Uuid;
 
 use super::queries::{self, SealedWords};
-use crate::app::App;
-use crate::error::Error;
-use crate::seal::{ClientKey, Field, Opened, Private, SealError, SealedRow};
-use crate::subject::Tx;
+use crate::platform::App;
+use crate::store::error::Error;
+use crate::store::seal::{ClientKey, Field, Opened, Private, SealError, SealedRow};
+use crate::store::subject::Tx;
 
 /// Words about one session, opened. Each may be empty; as they are read, each may turn out not to open.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

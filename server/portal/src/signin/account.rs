@@ -11,14 +11,15 @@ use super::entry::forget;
 use super::invite::invite_oneself;
 use super::link::LinkPage;
 use super::open::close;
-use super::{Member, queries};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::Id;
-use crate::once::{Answer, Once};
-use crate::page::{Frame, page};
-use crate::subject::Act;
-use crate::when::When;
+use super::queries;
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::forms::Id;
+use crate::platform::page::{Frame, page};
+use crate::platform::when::When;
+use crate::store::error::Error;
+use crate::store::once::{Answer, Once};
+use crate::store::subject::Act;
 
 #[derive(Template)]
 #[template(path = "signin/account.html")]

@@ -10,13 +10,14 @@ use webauthn_rs::prelude::PublicKeyCredential;
 
 use super::ceremony::{self, Begun, Ceremony};
 use super::entry::{Next, check};
-use super::{Member, queries, way};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::Asks;
-use crate::page::{Frame, page};
-use crate::security::Caller;
-use crate::subject::Act;
+use super::{queries, way};
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::forms::Asks;
+use crate::platform::page::{Frame, page};
+use crate::platform::security::Caller;
+use crate::store::error::Error;
+use crate::store::subject::Act;
 
 #[derive(Template)]
 #[template(path = "signin/again.html")]

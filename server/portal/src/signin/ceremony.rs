@@ -13,10 +13,10 @@ use webauthn_rs::prelude::{
 };
 
 use super::queries;
-use crate::app::App;
-use crate::error::{Error, Told};
-use crate::ids::Token;
-use crate::subject::{Subject, Tx};
+use crate::base::ids::Token;
+use crate::platform::App;
+use crate::store::error::{Error, Told};
+use crate::store::subject::{Subject, Tx};
 
 /// A ceremony that waits for the browser's answer.
 #[derive(Serialize, Deserialize)]

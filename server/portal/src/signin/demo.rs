@@ -15,12 +15,13 @@ use axum::response::{IntoResponse, Redirect, Response};
 use super::ceremony::refused;
 use super::entry::Next;
 use super::open::open;
-use super::{Role, queries, way};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::InPath;
-use crate::page::{Frame, page};
-use crate::subject::Subject;
+use super::{queries, way};
+use crate::platform::App;
+use crate::platform::Role;
+use crate::platform::forms::InPath;
+use crate::platform::page::{Frame, page};
+use crate::store::error::Error;
+use crate::store::subject::Subject;
 
 #[derive(Template)]
 #[template(path = "signin/demo.html")]

@@ -10,19 +10,19 @@ use serde::Deserialize;
 use uuid::Uuid;
 use webauthn_rs::prelude::{CredentialID, Passkey, RegisterPublicKeyCredential};
 
-use super::Member;
 use super::ceremony::{self, Ceremony};
 use super::device::device;
 use super::invite::role_names;
 use super::open::{close_earlier, open};
 use super::queries::{self, NewPasskey};
-use crate::app::App;
-use crate::error::{Error, Fault};
-use crate::forms::{Lines, Need, Problems};
-use crate::ids::{Token, new_id};
-use crate::page::{Frame, page};
-use crate::security::Caller;
-use crate::subject::{Act, Subject, Tx};
+use crate::base::ids::{Token, new_id};
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::forms::{Lines, Need, Problems};
+use crate::platform::page::{Frame, page};
+use crate::platform::security::Caller;
+use crate::store::error::{Error, Fault};
+use crate::store::subject::{Act, Subject, Tx};
 
 #[derive(Template)]
 #[template(path = "signin/enrol.html")]

@@ -13,12 +13,13 @@ use webauthn_rs::prelude::{DiscoverableAuthentication, PublicKeyCredential};
 
 use super::ceremony::{self, Begun, Ceremony};
 use super::open::{Opening, close, close_earlier};
-use super::{queries, token_cookie, way};
-use crate::app::App;
-use crate::error::Error;
-use crate::page::{Frame, page};
-use crate::security::Caller;
-use crate::subject::{Act, Subject, Tx};
+use super::{queries, way};
+use crate::platform::App;
+use crate::platform::page::{Frame, page};
+use crate::platform::security::Caller;
+use crate::platform::token_cookie;
+use crate::store::error::Error;
+use crate::store::subject::{Act, Subject, Tx};
 
 /// Where to go once signed in.
 #[derive(Deserialize)]

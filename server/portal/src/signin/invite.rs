@@ -3,14 +3,15 @@
 use chrono::{DateTime, TimeDelta, Utc};
 use uuid::Uuid;
 
-use super::{Member, Role, queries};
-use crate::app::App;
-use crate::config::Origin;
-use crate::error::Error;
-use crate::forms::{Lines, Need, Problems};
-use crate::ids::Token;
-use crate::once::{Answer, Once};
-use crate::subject::Act;
+use super::queries;
+use crate::base::ids::Token;
+use crate::base::origin::Origin;
+use crate::platform::App;
+use crate::platform::forms::{Lines, Need, Problems};
+use crate::platform::{Member, Role};
+use crate::store::error::Error;
+use crate::store::once::{Answer, Once};
+use crate::store::subject::Act;
 
 /// Somebody to be invited.
 pub struct Newcomer {

@@ -3,12 +3,12 @@
 use askama::Template;
 use axum::response::{IntoResponse, Response};
 
-use super::Member;
 use super::invite::Invitation;
-use crate::app::App;
-use crate::error::Error;
-use crate::page::{Frame, page};
-use crate::when::When;
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::page::{Frame, page};
+use crate::platform::when::When;
+use crate::store::error::Error;
 
 /// See the template.
 #[derive(Template)]

@@ -10,14 +10,15 @@ use uuid::Uuid;
 use super::invite::{Newcomer, invite};
 use super::link::LinkPage;
 use super::news::News;
-use super::{Member, Role, queries};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::{Id, Problems, Sent};
-use crate::once::{Answer, Once};
-use crate::page::{Frame, page};
-use crate::subject::{Act, Tx};
-use crate::when::When;
+use super::queries;
+use crate::platform::App;
+use crate::platform::forms::{Id, Problems, Sent};
+use crate::platform::page::{Frame, page};
+use crate::platform::when::When;
+use crate::platform::{Member, Role};
+use crate::store::error::Error;
+use crate::store::once::{Answer, Once};
+use crate::store::subject::{Act, Tx};
 
 #[derive(Template)]
 #[template(path = "signin/members.html")]

@@ -3,14 +3,14 @@
 use axum::extract::State;
 use uuid::Uuid;
 
-use super::Member;
 use super::queries::{self, NewsRow};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::Id;
-use crate::once::Answer;
-use crate::subject::{Act, Tx};
-use crate::when::When;
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::forms::Id;
+use crate::platform::when::When;
+use crate::store::error::Error;
+use crate::store::once::Answer;
+use crate::store::subject::{Act, Tx};
 
 /// One piece of news.
 pub(crate) struct News {
@@ -44,7 +44,10 @@ fn words(row: &NewsRow, when: When) -> String {
         },
         "client_taken" => format!("{at}: {by} handed {record} over from you to {}.", about.unwrap_or("another clinician")),
         "passkey_asked" => {
-            format!("{at}: {by} asked for a new passkey for {}, who has lost theirs. Somebody else has to agree, under Members.", about.unwrap_or("a member"))
+            format!(
+                "{at}: {by} asked for a new passkey for {}, who has lost theirs. Somebody else has to agree, under Members.",
+                about.unwrap_or("a member")
+            )
         }
         "passkey_replaced" => format!("{at}: the passkeys of {} were replaced by a new one.", about.unwrap_or("a member")),
         "roles_changed" => format!("{at}: {by} changed your roles."),

@@ -6,11 +6,12 @@ use axum::http::header::HeaderValue;
 use uuid::Uuid;
 
 use super::device::device;
-use super::{Member, queries, resolve, token_cookie, token_in};
-use crate::app::App;
-use crate::error::Error;
-use crate::ids::{Token, new_id};
-use crate::subject::{Act, Subject, Tx};
+use super::queries;
+use crate::base::ids::{Token, new_id};
+use crate::platform::App;
+use crate::platform::{Member, resolve, token_cookie, token_in};
+use crate::store::error::Error;
+use crate::store::subject::{Act, Subject, Tx};
 
 /// A sign-in in the making: it acts as itself from the start, so that the audit names the member.
 pub(super) struct Opening {

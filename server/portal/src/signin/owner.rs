@@ -5,9 +5,10 @@ use sqlx::{Connection, PgConnection, PgTransaction};
 use uuid::Uuid;
 
 use super::invite::{FOR_NEWCOMERS, FOR_ONESELF, Invitation, Newcomer, role_names};
-use crate::clock::World;
-use crate::config::Origin;
-use crate::ids::{Token, new_id};
+use super::queries_owner as queries;
+use crate::base::clock::World;
+use crate::base::ids::{Token, new_id};
+use crate::base::origin::Origin;
 
 /// Why a command of the owner's was not carried out.
 #[derive(Debug, thiserror::Error)]
@@ -28,12 +29,7 @@ pub enum OwnerError {
 
 async fn begin<'a>(connection: &'a mut PgConnection, world: &World) -> Result<PgTransaction<'a>, sqlx::Error> {
     let mut tx = connection.begin().await?;
-    sqlx::query!(
-        "SELECT set_config('leeward.kind', 'owner', true) AS kind, set_config('leeward.now', $1, true) AS now",
-        world.now().to_rfc3339()
-    )
-    .fetch_one(&mut *tx)
-    .await?;
+    queries::say_owner(&mut tx, &world.now().to_rfc3339()).await?;
     Ok(tx)
 }
 
@@ -46,10 +42,7 @@ pub async fn invite_as_owner(owner_url: &str, world: &World, origin: &Origin, ne
     let invitation = Invitation::to(&token, origin, world.now() + FOR_NEWCOMERS);
     let mut connection = PgConnection::connect(owner_url).await?;
     let mut tx = begin(&mut connection, world).await?;
-    sqlx::query!("SELECT access.invite($1, NULL, $2, $3, $4)", token.hash(), newcomer.name, &role_names(&newcomer.roles), invitation.until)
-        .execute(&mut *tx)
-        .await?;
-    sqlx::query!("SELECT access.audit('member.invite', NULL, NULL)").execute(&mut *tx).await?;
+    queries::invite(&mut tx, &token.hash(), &newcomer.name, &role_names(&newcomer.roles), invitation.until).await?;
     tx.commit().await?;
     connection.close().await?;
     Ok(invitation)
@@ -63,8 +56,7 @@ pub async fn ask_replacement_as_owner(owner_url: &str, world: &World, name: &str
     let mut connection = PgConnection::connect(owner_url).await?;
     let mut tx = begin(&mut connection, world).await?;
     let member = called(&mut tx, name).await?;
-    sqlx::query!("SELECT access.ask_replacement($1, $2)", new_id(world), member).execute(&mut *tx).await?;
-    sqlx::query!("SELECT access.audit('replacement.ask', NULL, $1)", member).execute(&mut *tx).await?;
+    queries::ask_replacement(&mut tx, new_id(world), member).await?;
     tx.commit().await?;
     Ok(connection.close().await?)
 }
@@ -79,18 +71,15 @@ pub async fn agree_replacement_as_owner(owner_url: &str, world: &World, origin: 
     let mut connection = PgConnection::connect(owner_url).await?;
     let mut tx = begin(&mut connection, world).await?;
     let member = called(&mut tx, name).await?;
-    let waiting = sqlx::query_scalar!(r#"SELECT id AS "id!" FROM access.replacements() WHERE member_id = $1"#, member);
-    let waiting = waiting.fetch_optional(&mut *tx).await?.ok_or(OwnerError::NothingToAgree)?;
-    let agreed = sqlx::query_scalar!("SELECT access.agree_replacement($1, $2, $3)", waiting, token.hash(), invitation.until);
-    agreed.fetch_one(&mut *tx).await?.ok_or(OwnerError::NothingToAgree)?;
-    sqlx::query!("SELECT access.audit('replacement.agree', NULL, $1)", waiting).execute(&mut *tx).await?;
+    let waiting = queries::replacement_of(&mut tx, member).await?.ok_or(OwnerError::NothingToAgree)?;
+    queries::agree_replacement(&mut tx, waiting, &token.hash(), invitation.until).await?.ok_or(OwnerError::NothingToAgree)?;
     tx.commit().await?;
     connection.close().await?;
     Ok(invitation)
 }
 
 async fn called(tx: &mut PgTransaction<'_>, name: &str) -> Result<Uuid, OwnerError> {
-    let found = sqlx::query_scalar!("SELECT id FROM access.member WHERE name = $1 AND left_at IS NULL", name).fetch_all(&mut **tx).await?;
+    let found = queries::members_called(tx, name).await?;
     match found[..] {
         [one] => Ok(one),
         _ => Err(OwnerError::Name(found.len())),

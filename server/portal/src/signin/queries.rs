@@ -5,8 +5,8 @@ use chrono::{DateTime, Utc};
 use serde_json::Value;
 use uuid::Uuid;
 
-use super::Role;
-use crate::subject::Tx;
+use crate::platform::Role;
+use crate::store::subject::Tx;
 
 type Done<T> = Result<T, sqlx::Error>;
 
@@ -159,22 +159,14 @@ pub(super) struct NewsRow {
 }
 
 pub(super) async fn news(tx: &mut Tx) -> Done<Vec<NewsRow>> {
-    sqlx::query_as!(
-        NewsRow,
-        r#"SELECT id AS "id!", kind AS "kind!", number, about, by_name AS by, at AS "at!" FROM access.my_news()"#
-    )
-    .fetch_all(&mut **tx)
-    .await
+    sqlx::query_as!(NewsRow, r#"SELECT id AS "id!", kind AS "kind!", number, about, by_name AS by, at AS "at!" FROM access.my_news()"#)
+        .fetch_all(&mut **tx)
+        .await
 }
 
 /// False when it is nothing of one's own.
 pub(super) async fn read_news(tx: &mut Tx, which: Uuid) -> Done<bool> {
     sqlx::query_scalar!(r#"SELECT access.news_read($1) AS "read!""#, which).fetch_one(&mut **tx).await
-}
-
-/// Notes that the asker reached for a record of somebody else's; nothing when there is none of that id.
-pub(super) async fn note_refused(tx: &mut Tx, which: Uuid) -> Done<()> {
-    sqlx::query!("SELECT access.note_refused($1)", which).execute(&mut **tx).await.map(drop)
 }
 
 pub(super) async fn demo_member(tx: &mut Tx, role: Role) -> Done<Option<Uuid>> {

@@ -7,13 +7,14 @@ use serde::Deserialize;
 use uuid::Uuid;
 
 use super::invite::role_names;
-use super::{Member, Role, queries};
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::{Id, Sent};
-use crate::once::{Answer, Once};
-use crate::page::{Frame, page};
-use crate::subject::Act;
+use super::queries;
+use crate::platform::App;
+use crate::platform::forms::{Id, Sent};
+use crate::platform::page::{Frame, page};
+use crate::platform::{Member, Role};
+use crate::store::error::Error;
+use crate::store::once::{Answer, Once};
+use crate::store::subject::Act;
 
 #[derive(Template)]
 #[template(path = "signin/roles.html")]

@@ -1,6 +1,6 @@
 //! Where somebody goes after signing in.
 
-use super::{Member, Role};
+use crate::platform::{Member, Role};
 
 /// `next` when it is a path of this portal. Browsers read `\` as `/` and drop tabs and line ends
 /// (WHATWG URL, "basic URL parser"), so a path with any of them could lead elsewhere.

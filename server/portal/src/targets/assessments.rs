@@ -6,12 +6,12 @@ use leeward_core::scale::{ScaleError, Sud, Voc};
 use uuid::Uuid;
 
 use super::queries;
-use crate::app::App;
-use crate::error::Error;
-use crate::forms::Problems;
-use crate::ids::new_id;
-use crate::subject::Tx;
-use crate::when::When;
+use crate::base::ids::new_id;
+use crate::platform::App;
+use crate::platform::forms::Problems;
+use crate::platform::when::When;
+use crate::store::error::Error;
+use crate::store::subject::Tx;
 
 /// The ratings of one assessment.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

@@ -8,15 +8,15 @@ use uuid::Uuid;
 use super::assessments::{self, Assessed};
 use super::form::{FormPage, Good, Place, Typed};
 use super::{NewTarget, Status, add, find, queries, seal};
-use crate::app::App;
 use crate::clients;
-use crate::error::Error;
-use crate::forms::{Again, Against, Edit, Id, Sent, answer, version};
-use crate::once::{Answer, Once};
-use crate::page::Frame;
-use crate::signin::Member;
-use crate::subject::{Act, Tx};
-use crate::when::When;
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::forms::{Again, Against, Edit, Id, Sent, answer, version};
+use crate::platform::page::Frame;
+use crate::platform::when::When;
+use crate::store::error::Error;
+use crate::store::once::{Answer, Once};
+use crate::store::subject::{Act, Tx};
 
 pub(super) async fn new_form(member: Member, State(app): State<App>, frame: Frame, Id(client): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("client.view").client(client)).await?;

@@ -8,11 +8,11 @@ use uuid::Uuid;
 
 use super::assessments::{Assessed, Ratings, Slip};
 use super::{Prong, Target, Words};
-use crate::error::Error;
-use crate::forms::{Again, Fields, Lines, Need, Problems, list};
-use crate::page::{Frame, page};
-use crate::seal::{Private, SealError};
-use crate::when::When;
+use crate::platform::forms::{Again, Fields, Lines, Need, Problems, list};
+use crate::platform::page::{Frame, page};
+use crate::platform::when::When;
+use crate::store::error::Error;
+use crate::store::seal::{Private, SealError};
 
 /// As it was typed.
 #[derive(Clone, Default, serde::Deserialize)]

@@ -13,12 +13,12 @@ use uuid::Uuid;
 
 use assessments::Ratings;
 
-use crate::app::{App, Routes, Rule};
+use crate::base::ids::new_id;
 use crate::clients;
-use crate::error::Error;
-use crate::ids::new_id;
-use crate::seal::{ClientKey, Field, Opened, Private, SealError};
-use crate::subject::{Act, Subject, Tx};
+use crate::platform::{App, Routes, Rule};
+use crate::store::error::Error;
+use crate::store::seal::{ClientKey, Field, Opened, Private, SealError};
+use crate::store::subject::{Act, Subject, Tx};
 
 /// What was said about a target in assessment. All of it is sealed; an empty text means "not asked". As it is
 /// read, each may turn out not to open.

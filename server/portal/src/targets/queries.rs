@@ -5,9 +5,9 @@ use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
 
 use super::{NewTarget, Prong, SealedWords, Status, Target, open};
-use crate::error::Error;
-use crate::seal::ClientKey;
-use crate::subject::Tx;
+use crate::store::error::Error;
+use crate::store::seal::ClientKey;
+use crate::store::subject::Tx;
 
 pub(super) struct Row {
     id: Uuid,

@@ -8,16 +8,16 @@ use leeward_core::scale::{Sud, Voc};
 
 use super::assessments::{self, Assessed};
 use super::{Status, Target, find};
-use crate::app::App;
 use crate::clients::details;
-use crate::error::Error;
-use crate::forms::Id;
 use crate::outcomes;
-use crate::page::{Frame, page};
-use crate::seal::Opened;
-use crate::signin::Member;
-use crate::subject::Act;
-use crate::when::When;
+use crate::platform::App;
+use crate::platform::Member;
+use crate::platform::forms::Id;
+use crate::platform::page::{Frame, page};
+use crate::platform::when::When;
+use crate::store::error::Error;
+use crate::store::seal::Opened;
+use crate::store::subject::Act;
 
 #[derive(Template)]
 #[template(path = "targets/target.html")]

@@ -24,7 +24,10 @@ pub const CLIENT: &[(&str, &str)] = &[
     ("join_busy", "One moment."),
     ("join_short", "Please type all six numbers."),
     ("join_no_link", "Part of your link is missing. Please open it from your message once more."),
-    ("join_wrong", "That did not work. Please check the numbers and try again. If it still fails, ask for new numbers: your link stays the same."),
+    (
+        "join_wrong",
+        "That did not work. Please check the numbers and try again. If it still fails, ask for new numbers: your link stays the same.",
+    ),
     (
         "join_elsewhere",
         "This meeting is open on another device. We have asked the person you are meeting. Wait a little, then press Join again.",

@@ -1,0 +1,5 @@
+//! What knows nothing of a database or of a page.
+
+pub mod clock;
+pub mod ids;
+pub mod origin;

@@ -1,0 +1,171 @@
+//! Codes of the wire as the database keeps them, and as a page says them.
+
+use leeward_core::wire::{Change, Channels, Length, Moment, Path, Plan};
+use serde::Serialize;
+use serde::de::DeserializeOwned;
+
+use crate::store::error::Error;
+
+/// The name of a wire code, as it stands in a column of text.
+pub(crate) fn name(code: impl Serialize) -> Result<String, Error> {
+    match serde_json::to_value(code) {
+        Ok(serde_json::Value::String(name)) => Ok(name),
+        other => Err(Error::Inner(format!("not a plain code: {other:?}"))),
+    }
+}
+
+/// The wire code of that name.
+pub(crate) fn read<T: DeserializeOwned>(name: &str, column: &'static str) -> Result<T, Error> {
+    serde_json::from_value(serde_json::Value::String(name.to_owned())).map_err(|_| Error::Inconsistent(column))
+}
+
+/// The plan in a column of JSON, if it is one that this version knows.
+pub(crate) fn plan(value: serde_json::Value) -> Option<Plan> {
+    serde_json::from_value(value).ok()
+}
+
+/// A path, as every page says it.
+pub(crate) const fn path(path: Path) -> &'static str {
+    match path {
+        Path::Across => "across",
+        Path::UpDown => "up-down",
+        Path::Falling => "falling",
+        Path::Rising => "rising",
+        Path::Eight => "figure of eight",
+    }
+}
+
+/// A width of the dot in words; `None`: nothing was heard of it. Without a dot there is none.
+pub(crate) fn width(channels: Channels, width: Option<f64>) -> String {
+    match (channels.seen(0.0), width) {
+        (None, _) => "no dot".into(),
+        (Some(_), None) => "unknown".into(),
+        (Some(_), Some(width)) => format!("{width:.0}\u{b0}"),
+    }
+}
+
+/// For example "across, eyes and tones"; without a dot there is no path.
+pub(crate) fn how(plan: &Plan) -> String {
+    let channels = channels(plan.channels);
+    if plan.channels.eyes { format!("{}, {channels}", path(plan.path)) } else { channels }
+}
+
+/// For example "eyes and tones".
+pub(crate) fn channels(Channels { eyes, ears, hands }: Channels) -> String {
+    let on = [(eyes, "eyes"), (ears, "tones"), (hands, "taps")];
+    on.into_iter().filter_map(|(on, name)| on.then_some(name)).collect::<Vec<_>>().join(" and ")
+}
+
+/// For example "24 cycles".
+pub(crate) fn length(length: Length) -> String {
+    match length {
+        Length::Cycles(1) => "1 cycle".into(),
+        Length::Cycles(cycles) => format!("{cycles} cycles"),
+        Length::Open => "open-ended".into(),
+    }
+}
+
+/// What a client told of the change, as pages say it.
+pub(crate) const fn change(change: Change) -> &'static str {
+    match change {
+        Change::Changing => "changing",
+        Change::Same => "same",
+        Change::Settled => "settled",
+    }
+}
+
+/// When something was rated, as pages say it.
+pub(crate) const fn moment(moment: Moment) -> &'static str {
+    match moment {
+        Moment::Assessment => "assessment",
+        Moment::AfterSet => "after the set",
+        Moment::BackAtTarget => "back at the target",
+        Moment::Installation => "installation",
+        Moment::Closing => "closing",
+        Moment::Reevaluation => "re-evaluation",
+    }
+}
+
+/// How far the work of a session came.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ClosingKind {
+    /// The target was worked through.
+    Complete,
+    /// Reprocessing was begun and is not finished: contained and settled.
+    Incomplete,
+    /// No reprocessing took place.
+    NoReprocessing,
+}
+
+impl ClosingKind {
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::Complete, Self::Incomplete, Self::NoReprocessing];
+
+    /// Its name in the database and in forms.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Complete => "complete",
+            Self::Incomplete => "incomplete",
+            Self::NoReprocessing => "no_reprocessing",
+        }
+    }
+
+    /// The kind of that name.
+    #[must_use]
+    pub fn parse(name: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|kind| kind.name() == name)
+    }
+
+    /// As a person reads it.
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Complete => "complete",
+            Self::Incomplete => "incomplete",
+            Self::NoReprocessing => "no reprocessing",
+        }
+    }
+}
+
+/// How a session was closed, as every list says it.
+pub(crate) fn closing_words(ended: bool, closing: Option<&str>) -> &'static str {
+    if ended { closing.and_then(ClosingKind::parse).map_or("not recorded", ClosingKind::words) } else { "still open" }
+}
+
+/// What happened beside the sets, as the room names it.
+pub(crate) fn happened(kind: &str) -> String {
+    match kind {
+        "admitted" => "Client admitted",
+        "sight" => "Clinician can see and hear the client",
+        "cannot_see" => "Clinician cannot see the client",
+        "control_taken" => "Control taken by another desk",
+        "stage_lost" => "Client\u{2019}s page not heard",
+        "stage_back" => "Client\u{2019}s page heard again",
+        "desk_lost" => "Clinician\u{2019}s desk not heard",
+        "desk_back" => "Clinician\u{2019}s desk heard again",
+        "client_ready" => "Client ready again",
+        "client_stop" => "Client stopped",
+        "client_left" => "Client left",
+        "interrupted_hidden" => "Client\u{2019}s page hidden: stopped by itself",
+        "interrupted_full_screen_left" => "Full screen left: stopped by itself",
+        "interrupted_resized" => "Client\u{2019}s screen turned or resized: stopped by itself",
+        "interrupted_sound_lost" => "Sound lost: stopped by itself",
+        "interrupted_silence" => "No sign of the desk: stopped by itself",
+        other => return other.replace('_', " "),
+    }
+    .to_owned()
+}
+
+/// Why there was another order within a set, as the room names it.
+pub(crate) fn cause(name: &str) -> String {
+    match name {
+        "started" => "started",
+        "rate" => "rate changed",
+        "extended" => "extended",
+        "end" => "end asked for",
+        "stopped" => "stopped",
+        other => return other.replace('_', " "),
+    }
+    .to_owned()
+}

@@ -1,0 +1,80 @@
+//! The way of every form that is kept against a version: saved, refused with its reasons, or shown beside
+//! what somebody else has saved meanwhile. Whatever happens, what was typed comes back.
+
+use axum::http::StatusCode;
+use axum::response::{IntoResponse, Response};
+
+use super::messages::differences;
+use super::{Problems, notice};
+use crate::store::error::Error;
+use crate::store::once::Answer;
+
+/// The fields of a form as they were typed.
+pub(crate) trait Fields: Sized {
+    /// Names and labels, in the order of the form.
+    const LABELS: &'static [(&'static str, &'static str)];
+
+    /// What a field holds, as a person reads it.
+    fn shown(&self, name: &str) -> String;
+
+    /// The version that the form was made from; empty for a form of something new.
+    fn version(&mut self) -> &mut String;
+}
+
+/// How an attempt to keep a form went.
+pub(crate) enum Edit<F> {
+    /// It is kept.
+    Saved(Answer),
+    /// It is not, for these reasons.
+    Refused(Problems),
+    /// It is not: the record has changed since the form was made, and fills it like this now.
+    Changed(Box<F>),
+    /// It is not and cannot be any more, as this says.
+    TooLate(&'static str),
+}
+
+/// A form as its page shows it again.
+pub(crate) struct Again<F> {
+    pub(crate) typed: F,
+    pub(crate) problems: Problems,
+    pub(crate) notice: &'static str,
+    pub(crate) status: StatusCode,
+}
+
+impl<F> Again<F> {
+    /// A form that nobody has sent yet.
+    pub(crate) fn first(typed: F) -> Self {
+        Self { typed, problems: Problems::default(), notice: "", status: StatusCode::OK }
+    }
+}
+
+/// Answers the request that sent `typed`; `page` shows the form again where it has to be.
+///
+/// # Errors
+/// What concerns more than this form; see [`Error`].
+pub(crate) fn answer<F: Fields>(
+    mut typed: F,
+    tried: Result<Edit<F>, Error>,
+    page: impl FnOnce(Again<F>) -> Result<Response, Error>,
+) -> Result<Response, Error> {
+    let again = |typed, problems, notice, status| page(Again { typed, problems, notice, status });
+    match tried {
+        Ok(Edit::Saved(answer)) => Ok(answer.into_response()),
+        Ok(Edit::Refused(problems)) => again(typed, problems, notice::LOOK, StatusCode::UNPROCESSABLE_ENTITY),
+        Ok(Edit::Changed(mut kept)) => {
+            let problems = differences(&typed, &kept);
+            *typed.version() = std::mem::take(kept.version());
+            again(typed, problems, notice::CHANGED, StatusCode::CONFLICT)
+        }
+        Ok(Edit::TooLate(why)) => again(typed, Problems::default(), why, StatusCode::CONFLICT),
+        Err(Error::Database(fault)) => {
+            tracing::error!(%fault, "a form was not saved");
+            again(typed, Problems::default(), notice::unsaved(&fault), StatusCode::SERVICE_UNAVAILABLE)
+        }
+        Err(Error::Unconfirmed(fault)) => {
+            tracing::error!(%fault, "whether a form was saved is not known");
+            again(typed, Problems::default(), notice::UNCONFIRMED, StatusCode::SERVICE_UNAVAILABLE)
+        }
+        Err(fault) => Err(fault),
+    }
+}

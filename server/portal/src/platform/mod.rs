@@ -1,0 +1,28 @@
+//! What every feature stands on: who asks and what they may, how a page is made and a form read, what all requests share.
+
+pub mod assets;
+mod bell;
+mod closings;
+pub(crate) mod codes;
+mod cookie;
+pub mod forms;
+mod member;
+pub mod observe;
+pub mod page;
+mod queries;
+mod refused;
+mod routes;
+mod seat;
+pub mod security;
+mod state;
+pub mod when;
+
+pub use bell::{Bell, Follows, Whose};
+pub use closings::{Closing, Closings};
+pub(crate) use cookie::{token_cookie, token_in};
+pub(crate) use member::MAY_HAND_OVER;
+pub use member::{Member, Role, members_only, needs_role, recognise, resolve};
+pub use refused::note_refused;
+pub use routes::{Repeats, Route, Routes, Rule};
+pub use seat::Seat;
+pub use state::{App, Parts, Shared};
