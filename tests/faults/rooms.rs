@@ -58,7 +58,8 @@ async fn record(sent: &Sample) -> Facts {
     .fetch_all(pool)
     .await
     .unwrap();
-    let place = devices.iter().rfind(|(_, taken, ..)| *taken);
+    // Whoever sits there, or else whoever left last.
+    let place = devices.iter().rfind(|(_, taken, _, closed)| *taken && !closed).or_else(|| devices.iter().rfind(|(_, taken, ..)| *taken));
     let seat = match place {
         None => SeatState::Empty,
         Some((.., true)) => SeatState::Left,

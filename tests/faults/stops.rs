@@ -31,7 +31,11 @@ async fn told_to_stop_while_the_database_hangs_all_sets_rest_at_once_and_the_pro
     let mut house = House::build_behind_wire().await;
     let mut served = Served::of(&mut house, env!("CARGO_BIN_EXE_leeward-served"));
     let mut sets: Vec<(Desk, Stage)> = Vec::new();
-    for _ in 0..size(20, 5) {
+    for number in 0..size(20, 5) {
+        // From one address ten may join at once, and one every three seconds after that.
+        if number >= 9 {
+            tokio::time::sleep(Duration::from_secs(3)).await;
+        }
         let mut scene = Scene::inside(house, NO).await;
         served.welcomes(&mut scene.clinician);
         let (mut desk, mut stage, epoch) = scene.ready().await;

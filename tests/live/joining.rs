@@ -2,9 +2,11 @@
 
 use futures_util::future::join_all;
 use leeward::platform::Role;
+use leeward_core::wire::RoomState;
 use serde_json::json;
 use uuid::Uuid;
 
+use crate::course::counted;
 use crate::scene::{Scene, join};
 
 /// The page without its nonce and its key, which are new in every response.
@@ -142,6 +144,18 @@ async fn admission_says_what_is_missing_and_needs_somebody_to_admit() {
     let sealed: Vec<u8> =
         sqlx::query_scalar("SELECT location FROM session_words").fetch_one(&scene.house.database.superuser).await.unwrap();
     assert!(!String::from_utf8_lossy(&sealed).contains("Fjordgata"), "the place is kept sealed");
+}
+
+/// The page's own line may be dead when its Leave gets through: nobody is told of a lost line then.
+#[tokio::test]
+async fn who_leaves_has_stopped_what_runs_whatever_becomes_of_their_line() {
+    let mut scene = Scene::new().await;
+    let (mut desk, mut stage, epoch) = scene.ready().await;
+    Scene::start(&mut desk, &mut stage, epoch).await;
+    assert_eq!(scene.client.post_form("/stage/leave", &[]).await.status, 303);
+    desk.view("a client who has left", |view| view.state == RoomState::Left).await;
+    counted(&scene.house.database.superuser, "SELECT count(*) FROM set_ending WHERE witness = 'room' AND ending = 'stopped_by_client'", 1)
+        .await;
 }
 
 #[tokio::test]

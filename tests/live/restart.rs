@@ -49,6 +49,13 @@ fn a_crash_in_a_set_leaves_it_unknown_and_never_starts_it_again() {
         for _ in 0..2 {
             desk.send(&FromDesk::HandBack { set: Box::new(shown.clone()) });
         }
+        // Another desk had been away, and shows what was ordered before that: it is in the record already.
+        let first: sqlx::types::Json<Timeline> = sqlx::query_scalar("SELECT timeline FROM set_order WHERE cause = 'started'")
+            .fetch_one(&scene.house.database.superuser)
+            .await
+            .unwrap();
+        let before = SetView { timeline: first.0, ended: None, ..shown.clone() };
+        desk.send(&FromDesk::HandBack { set: Box::new(before) });
         let told = "SELECT count(*) FROM set_outcome WHERE ending = 'stopped_by_clinician'";
         counted(&scene.house.database.superuser, told, 1).await;
         counted(&scene.house.database.superuser, "SELECT count(*) FROM set_order WHERE cause = 'handed_back'", 1).await;
@@ -64,6 +71,12 @@ fn a_crash_in_a_set_leaves_it_unknown_and_never_starts_it_again() {
         desk.view("nothing needed", |view| !view.needs.sight && !view.needs.client_ready).await;
         let next = Scene::start(&mut desk, &mut stage, epoch + 1).await;
         assert_ne!(next, shown.id);
+        let last: Vec<String> =
+            sqlx::query_scalar("SELECT cause FROM set_order o JOIN stimulus_set s ON s.id = o.set_id WHERE s.number = 1 ORDER BY o.seq")
+                .fetch_all(&scene.house.database.superuser)
+                .await
+                .unwrap();
+        assert_eq!(last, ["started", "handed_back"], "once, and nothing after it");
         let numbers: Vec<i32> =
             sqlx::query_scalar("SELECT number FROM stimulus_set ORDER BY number").fetch_all(&scene.house.database.superuser).await.unwrap();
         assert_eq!(numbers, [1, 2]);

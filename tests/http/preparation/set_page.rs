@@ -104,3 +104,26 @@ async fn a_set_that_is_not_there_is_not_found_and_to_others_none_is() {
         assert_eq!(other.get(&format!("/sessions/{}/sets/1", scene.session)).await.status, 404, "{role:?}");
     }
 }
+
+/// Its room was lost before it wrote an end: what happened is shown up to the last that the screen said.
+#[tokio::test]
+async fn what_happened_in_a_set_whose_room_was_lost_is_shown() {
+    let mut scene = Scene::build().await;
+    a_set(&scene, 1, &[], Ending::Done).await;
+    let superuser = &scene.house.database.superuser;
+    sqlx::query("DELETE FROM set_ending").execute(superuser).await.unwrap();
+    for (kind, after) in [("stage_lost", "2 seconds"), ("desk_lost", "1 hour")] {
+        sqlx::query(
+            "INSERT INTO session_moment (session_id, client_id, kind, once, at)
+             SELECT s.session_id, s.client_id, $1, gen_random_uuid(), s.recorded_at + $2::interval FROM stimulus_set s",
+        )
+        .bind(kind)
+        .bind(after)
+        .execute(superuser)
+        .await
+        .unwrap();
+    }
+    let page = scene.clinician.get(&format!("/sessions/{}/sets/1", scene.session)).await.body;
+    has(&page, &["Meanwhile", "Client\u{2019}s page not heard"]);
+    assert!(!page.contains("desk not heard"), "an hour later is not meanwhile");
+}

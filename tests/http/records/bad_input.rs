@@ -182,9 +182,23 @@ async fn a_database_that_fails_is_told_as_not_saved_and_the_form_is_kept() {
     for (path, fields) in &forms {
         let answer = clinician.post_form(path, fields).await;
         assert_eq!(answer.status, 503, "{path}");
-        has(&answer.body, &["Not saved: the database did not answer"]);
+        has(&answer.body, &["This sending was not saved: the database did not answer"]);
         for (name, value) in fields {
             assert!(answer.body.contains(value), "{name} was lost at {path}");
         }
     }
+}
+
+/// The first sending got through and its answer was lost; what was written after it is not lost with the refusal.
+#[tokio::test]
+async fn what_was_typed_after_a_sending_that_got_through_stays() {
+    let house = House::build().await;
+    let mut clinician = house.member(&[Role::Clinician]).await;
+    let key = uuid::Uuid::from_u128(7).to_string();
+    let sent = with(&CLIENT, "once", &key);
+    assert_eq!(clinician.post_form("/clients/new", &sent).await.status, 303);
+    let more = with(&sent, "usual_location", "the mill, upstairs");
+    let answer = clinician.post_form("/clients/new", &more).await;
+    assert_eq!(answer.status, 409);
+    has(&answer.body, &["the mill, upstairs", "What you sent first was saved; what you changed after that was not."]);
 }

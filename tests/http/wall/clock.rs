@@ -111,3 +111,28 @@ async fn in_service_a_session_is_held_as_before() {
         .unwrap();
     assert_eq!(at, "true");
 }
+
+/// A session that stays open overnight goes on: its room's token is renewed by the room that has it, while it holds.
+#[tokio::test]
+async fn a_rooms_token_is_kept_by_its_room_alone_and_not_revived() {
+    let ground = ground().await;
+    let (app, superuser) = (&ground.scene.house.app, &ground.scene.house.database.superuser);
+    let (room, seat) = (Subject::Room(ground.room_token.clone()), Subject::Seat(ground.seat_token.clone()));
+    for (left, subject, after) in [("1 hour", &seat, 1.0), ("1 hour", &room, 24.0), ("-1 hour", &room, -1.0)] {
+        sqlx::query("UPDATE access.room_token SET ends_at = $1 + $2::interval")
+            .bind(app.world.now())
+            .bind(left)
+            .execute(superuser)
+            .await
+            .unwrap();
+        let mut tx = app.database.look(subject).await.unwrap();
+        sqlx::query("SELECT access.keep_room()").execute(&mut *tx).await.unwrap();
+        tx.commit().await.unwrap();
+        let hours: f64 = sqlx::query_scalar("SELECT (extract(epoch FROM min(ends_at) - $1) / 3600)::float8 FROM access.room_token")
+            .bind(app.world.now())
+            .fetch_one(superuser)
+            .await
+            .unwrap();
+        assert_eq!(hours, after, "{left} left, {subject:?}");
+    }
+}

@@ -120,11 +120,13 @@ export class AdmissionPanel {
     const once = this.once.get(what) ?? crypto.randomUUID();
     this.once.set(what, once);
     const answer = await ask("POST", `/sessions/${this.session}/${what}`, undefined, once);
-    if (answer.status > 0 && answer.status < 500) this.once.delete(what);
+    if (answer.status > 0 && answer.status < 500) this.once.clear();
     const code = readText(answer.body, "code");
     const link = readText(answer.body, "link");
     const made = codeIn(code, readText(answer.body, "code_until"));
     const complete = answer.status >= 200 && answer.status < 300 && made !== null && (what === "code" || link !== null);
+    // Made by an earlier press whose answer was lost, and of no use by now: this press makes another.
+    if (complete && made.until <= Date.now()) return this.renew(what);
     if (!complete) return text(part("join-status"), failureWords(answer));
     this.code = made;
     text(part("join-code"), made.digits);

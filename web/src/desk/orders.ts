@@ -6,7 +6,7 @@ import type { Refusal } from "../wire/Refusal";
 import { isBusy, isLive, shownPlan, type DeskState, type Step } from "./model";
 import { sameButRate, samePlan, stepPlan, toggleOpen, withPreset, type Direction, type Setting } from "./plan";
 import { offeredRate } from "./rhythm";
-import { isOfPlan, needsWords, orderName, refusalWords } from "./words";
+import { isOfPlan, needsWords, orderName, RECORD_REFUSES, RECORD_WAITS, refusalWords } from "./words";
 
 /** No set starts sooner than this after a stop, ms. */
 export const PAUSE_AFTER_STOP = 1000;
@@ -62,7 +62,7 @@ export function orderAnswered(state: DeskState, id: number, refused: Refusal | n
   const rest = { ...state, pending: state.pending.filter((pending) => pending.id !== id) };
   if (answered.order.kind === "plan") return planAnswered(rest, answered.order.plan, refused, now);
   if (refused === null) return unchanged(rest);
-  // A stop with nothing running is refused by the room and is what the clinician wanted all the same.
+  // A stop sent again so late that the room has forgotten it: it was carried out when it came first.
   if (answered.order.kind === "stop" && refused.kind === "wrong_state") return unchanged(rest);
   const missed = refused.kind === "needs" && answered.order.kind === "start" && rest.view !== null ? missingWords(rest.view) : null;
   return missed === null ? say(rest, `${orderName(answered.order)}: ${refusalWords(refused)}`, now) : say(rest, missed, now, true);
@@ -81,6 +81,7 @@ export function whyNoStart(state: DeskState, now: number): string | null {
   if (!view.in_control) return refusalWords({ kind: "not_in_control" });
   const missed = missingWords(view, state.wanted !== null);
   if (missed !== null) return missed;
+  if (view.refused?.kind === "not_saved") return view.record_refuses ? RECORD_REFUSES : RECORD_WAITS;
   // The room counts from when it heard of a stop, which is later when the client's line was down.
   return view.needs.pause || now - state.stoppedAt < PAUSE_AFTER_STOP ? "Not within a second of a stop. Press again." : null;
 }

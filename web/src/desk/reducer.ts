@@ -64,7 +64,7 @@ function hearView(state: DeskState, view: DeskView, now: number): Step {
   if (state.line.synced) return unchanged(next);
   const anew = { ...next, gone: goneSets(state, view), line: { ...next.line, synced: true } };
   const step = resendAfterBreak(anew, view, now);
-  return { ...step, commands: [...step.commands, ...handBack(state.view, anew.gone, view)] };
+  return { ...step, commands: [...step.commands, ...handBack(anew.gone, view)] };
 }
 
 const isAnew = (before: DeskView | null, view: DeskView): boolean => before !== null && before.epoch !== view.epoch;
@@ -74,9 +74,9 @@ function goneSets({ view: before, gone }: DeskState, view: DeskView): readonly S
   return before?.set && isAnew(before, view) ? [...gone, before.set].slice(-HANDED_BACK) : gone;
 }
 
-/** A room may go before it has written down what it showed, and so may the next one, with what was handed back to it. */
-function handBack(before: DeskView | null, gone: readonly SetView[], view: DeskView): Command[] {
-  if (!isAnew(before, view) || view.state === "closed") return [];
+/** A room may go before it has written down what it showed, and so may the next one, with what was handed back to it; or the line, before it is read. */
+function handBack(gone: readonly SetView[], view: DeskView): Command[] {
+  if (view.state === "closed") return [];
   return gone.map((set) => ({ kind: "send", message: { type: "hand_back", set } }));
 }
 

@@ -10,7 +10,7 @@ import type { ClockError } from "../wire/ClockError";
 import type { Device } from "../wire/Device";
 import type { Plan } from "../wire/Plan";
 import type { RoomState } from "../wire/RoomState";
-import { cyclesWords, degrees, hertz, needsInShort, orderName, otherPlanInShort, planWords, RECORD_WAITS } from "./words";
+import { cyclesWords, degrees, hertz, needsInShort, orderName, otherPlanInShort, planWords, RECORD_REFUSES, RECORD_WAITS } from "./words";
 
 export type StateWord =
   | "CONNECTING" | "UNKNOWN" | "WAITING" | "AT THE DOOR" | "CLIENT HAS LEFT" | "HOLD" | "READY" | "STARTING" | "RUNNING" | "EASING"
@@ -223,7 +223,7 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   if (state.view?.state === "closed") words.push("The session is closed.");
   const set = state.view?.clock_set ?? 0;
   if (set !== 0) words.push(`The server's clock was set ${set > 0 ? "forward" : "back"} by ${spanWords(Math.abs(set))}: times in this record may be wrong.`);
-  if (state.view?.record_refuses) words.push("Nothing gets into the record any more, so no set starts. Go on by voice; write down what you need.");
+  if (state.view?.record_refuses) words.push(RECORD_REFUSES);
   if (state.sentAway === "signed_out") words.push("The server has closed this desk's line. Sign in again, then come back to this tab.");
   if (state.sentAway === "handed_over") words.push("This desk is closed: the client was handed over, or you are no clinician here any more. The session itself goes on: agree by voice who leads it now.");
   if (isSignedOut(state.queue)) words.push("You are signed out. Entries wait here; sign in again.");

@@ -63,6 +63,8 @@ export function refusalWords(refusal: Refusal): string {
   }
 }
 
+/** Nothing is written any more, and will not be. */
+export const RECORD_REFUSES = "Nothing gets into the record any more, so no set starts. Go on by voice; write down what you need.";
 /** While the record does not answer: what becomes of entries, and what the start key does. */
 export const RECORD_WAITS = "The record does not answer: what is entered now waits on this page, and no set starts. Stop and rate work.";
 

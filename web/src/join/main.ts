@@ -61,7 +61,14 @@ async function join(): Promise<void> {
   if (answer === "in") {
     forget();
     location.assign("/stage");
-  } else tell(answer);
+  } else {
+    // A seat that was refused stays refused: the next try asks for another.
+    if (answer === "join_wrong") {
+      once.value = crypto.randomUUID();
+      keep(link);
+    }
+    tell(answer);
+  }
 }
 
 async function post(link: string, digits: string): Promise<string> {

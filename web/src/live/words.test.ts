@@ -9,7 +9,7 @@ const ids = new Set([...catalogue.matchAll(/\(\s*"([a-z_]+)",\s*"/g)].map((match
 const scripts = ["src/stage", "src/join"].flatMap((folder) =>
   readdirSync(folder).filter((name) => name.endsWith(".ts") && !name.endsWith(".test.ts")).map((name) => readFileSync(`${folder}/${name}`, "utf8")),
 );
-const templates = ["live/client", "live/join", "live/stage", "live/left", "error_client"].map((name) => readFileSync(`../server/portal/src/${name}.html`, "utf8"));
+const templates = ["live/client", "live/join", "live/stage", "live/left", "platform/error_client"].map((name) => readFileSync(`../server/portal/src/${name}.html`, "utf8"));
 
 test("no page says what the catalogue does not have", () => {
   const asked = templates.flatMap((text) => [...text.matchAll(/words::get\("([a-z_]+)"\)/g)].map((match) => match[1]!));

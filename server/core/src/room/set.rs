@@ -174,6 +174,8 @@ impl Room {
     pub(super) fn set_not_recorded(&mut self, number: u32) {
         self.orphans.retain(|orphan| orphan.number != number);
         if let Some(starting) = self.starting.take_if(|starting| starting.number == number) {
+            // A commit whose answer was lost may still come about: the number is not given twice.
+            self.number = number;
             self.answer(starting.desk, starting.order, Some(Refusal::NotSaved));
         }
     }

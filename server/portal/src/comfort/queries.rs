@@ -62,10 +62,10 @@ pub(super) async fn last_comfortable(tx: &mut Tx, client: Uuid) -> Result<Option
            CROSS JOIN LATERAL (
              SELECT array_agg(ending) AS endings FROM (
                SELECT ending FROM set_ending WHERE set_id = s.id AND ending <> 'unknown'
-               UNION ALL SELECT ending FROM set_evidence WHERE set_id = s.id AND kind = 'rested') heard) e
+               UNION ALL SELECT ending FROM set_evidence WHERE set_id = s.id AND kind = 'rested' AND ending <> 'unknown') heard) e
            WHERE s.client_id = $1 AND e.endings <@ ARRAY['done', 'ended_by_clinician']
              AND (p.plan #>> '{length,kind}' = 'open' OR (p.plan #>> '{length,cycles}')::integer > $2)
-           ORDER BY s.recorded_at DESC, s.number DESC LIMIT 1"#,
+           ORDER BY (SELECT h.seq FROM session h WHERE h.id = s.session_id) DESC, s.number DESC LIMIT 1"#,
         client,
         i32::try_from(*safety::CALM_CYCLES.end()).unwrap_or(i32::MAX)
     );

@@ -80,10 +80,13 @@ async fn tell_refusal(known: &mut bool, refused: bool, mail: &Sender<Mail>) {
 }
 
 async fn give_up(job: &Job, mail: &Sender<Mail>) {
-    if matches!(job, Job::Evidence { .. }) {
+    let told = match job {
         // It is not kept, but it waits no longer.
-        let _ = mail.send(Mail::EvidenceDone).await;
-    }
+        Job::Evidence { .. } => Mail::EvidenceDone,
+        Job::Facts => Mail::NotRead,
+        Job::Order(_) | Job::Ending(_) | Job::HandedBack { .. } | Job::Moment { .. } => return,
+    };
+    let _ = mail.send(told).await;
 }
 
 impl Job {

@@ -78,7 +78,9 @@ struct Seated {
 }
 
 fn seated(seats: &[SeatRow]) -> Seated {
-    let place = seats.iter().rfind(|seat| !matches!(seat.standing, Standing::Asks | Standing::Removed));
+    // Whoever sits there comes before whoever has left, in whatever order they came.
+    let standing = |wanted: &[Standing]| seats.iter().rfind(|seat| wanted.contains(&seat.standing));
+    let place = standing(&[Standing::Has, Standing::Admitted]).or_else(|| standing(&[Standing::Left]));
     let state = match place.map(|seat| seat.standing) {
         Some(Standing::Admitted) => SeatState::Admitted,
         Some(Standing::Has) => SeatState::Waiting,
@@ -122,10 +124,12 @@ impl Holder {
         if held.by != Some(self.id) {
             return Ok(Found::RoomLost);
         }
+        queries::keep_room(&mut tx).await?;
         let seats = queries::seats(&mut tx, self.session).await?;
         let Seated { state, id, asking } = seated(&seats);
         let ended = if held.ended { Some(self.last_words(&mut tx).await) } else { None };
         let eyes_locked = clients::cautions(&mut tx, self.client).await?.eyes_locked();
+        tx.commit().await?;
         Ok(Found::Facts(Facts { ended, eyes_locked, seat: state, seat_id: id, asking }, seats))
     }
 
@@ -198,4 +202,25 @@ enum Written {
     Yes,
     /// Another holder has the room, or the session has ended.
     RoomLost,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn whoever_sits_there_comes_before_whoever_has_left() {
+        let seats = |standings: &[Standing]| {
+            let rows: Vec<SeatRow> =
+                standings.iter().zip(1..).map(|(standing, id)| SeatRow { id: Uuid::from_u128(id), standing: *standing }).collect();
+            let Seated { state, id, .. } = seated(&rows);
+            (state, id)
+        };
+        let id = |number| Some(Uuid::from_u128(number).to_string());
+        // One asked, another came and left, the first was given the seat.
+        assert_eq!(seats(&[Standing::Has, Standing::Left]), (SeatState::Waiting, id(1)));
+        assert_eq!(seats(&[Standing::Left, Standing::Admitted, Standing::Asks]), (SeatState::Admitted, id(2)));
+        assert_eq!(seats(&[Standing::Left, Standing::Left, Standing::Removed]), (SeatState::Left, id(2)));
+        assert_eq!(seats(&[Standing::Asks]), (SeatState::Empty, None));
+    }
 }

@@ -180,14 +180,15 @@ pub struct OrderRow {
     pub recorded_at: DateTime<Utc>,
 }
 
-/// Appends what a desk was shown of a set last, if that is not what was ordered last.
+/// Appends what a desk was shown of a set last, if that was never written: what is among the orders already was followed by others.
 pub async fn insert_handed_back(db: &mut PgConnection, set: Uuid, plan: &Value, timeline: &Value, now: DateTime<Utc>) -> Result<(), Error> {
     sqlx::query!(
         "INSERT INTO set_order (set_id, seq, session_id, client_id, cause, at_ms, plan, timeline, recorded_at)
          SELECT s.id, coalesce(o.seq, -1) + 1, s.session_id, s.client_id, 'handed_back', coalesce(o.at_ms, 0), $2, $3, $4
          FROM stimulus_set s
-         LEFT JOIN LATERAL (SELECT seq, at_ms, timeline FROM set_order WHERE set_id = s.id ORDER BY seq DESC LIMIT 1) o ON true
-         WHERE s.id = $1 AND o.timeline IS DISTINCT FROM $3 ON CONFLICT DO NOTHING",
+         LEFT JOIN LATERAL (SELECT seq, at_ms FROM set_order WHERE set_id = s.id ORDER BY seq DESC LIMIT 1) o ON true
+         WHERE s.id = $1 AND NOT EXISTS (SELECT FROM set_order w WHERE w.set_id = s.id AND w.timeline = $3)
+           AND NOT EXISTS (SELECT FROM set_ending e WHERE e.set_id = s.id AND e.witness = 'room') ON CONFLICT DO NOTHING",
         set,
         plan,
         timeline,
@@ -280,5 +281,11 @@ pub async fn insert_moment(
     )
     .execute(db)
     .await?;
+    Ok(())
+}
+
+/// Keeps the room's token from running out while the room is open.
+pub async fn keep_room(db: &mut PgConnection) -> Result<(), Error> {
+    sqlx::query!("SELECT access.keep_room()").execute(db).await?;
     Ok(())
 }

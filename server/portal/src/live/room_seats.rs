@@ -10,6 +10,15 @@ use super::line::{Line, Out, closing};
 use super::queries_room::{SeatRow, Standing};
 use super::room_task::{Keeper, READING};
 
+/// How far the reading of the record has come.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Reading {
+    Done,
+    UnderWay,
+    /// Under way, and wanted once more after that.
+    Again,
+}
+
 impl Keeper {
     pub(super) fn stage_opened(&mut self, socket: u64, line: Line) {
         let waits = line.waits();
@@ -41,31 +50,46 @@ impl Keeper {
     pub(super) fn read_record(&mut self) {
         self.next_reading = Instant::now() + READING;
         self.look_at_clock();
-        // One that waits already will read what this one is about.
-        if !std::mem::replace(&mut self.reading, true) {
-            self.write(Job::Facts);
+        match self.reading {
+            Reading::Done => {
+                self.reading = Reading::UnderWay;
+                self.write(Job::Facts);
+            }
+            // It may have looked already, and then it has not seen what this one is about.
+            Reading::UnderWay | Reading::Again => self.reading = Reading::Again,
         }
+    }
+
+    /// The record could not be read; the next beat tries again.
+    pub(super) fn record_not_read(&mut self) {
+        self.reading = Reading::Done;
     }
 
     /// Follows what the record says.
     pub(super) fn record_read(&mut self, facts: Facts, seats: Vec<SeatRow>) {
-        self.reading = false;
+        let again = std::mem::replace(&mut self.reading, Reading::Done) == Reading::Again;
         self.seats = seats;
-        for (socket, out) in self.outdated_stages() {
+        let ended = facts.ended.is_some();
+        // Before sockets are closed: who has left has stopped what ran, and is no lost line.
+        self.tell(Event::Facts(facts));
+        for (socket, out) in self.outdated_stages(again) {
             self.close(socket, out);
         }
-        let ended = facts.ended.is_some();
-        self.tell(Event::Facts(facts));
+        if again {
+            self.read_record();
+        }
         if ended {
             self.over = Some(closing::OVER);
         }
     }
 
-    /// Client sockets whose seat is not what it was when they opened.
-    fn outdated_stages(&self) -> Vec<(u64, Out)> {
+    /// Client sockets whose seat is not what it was when they opened. A seat that may be newer than what was read waits for
+    /// the reading that is to follow.
+    fn outdated_stages(&self, read_again: bool) -> Vec<(u64, Out)> {
         let outdated = |(socket, line): (&u64, &Line)| {
             let seat = line.seat()?;
             match self.seats.iter().find(|row| row.id == seat) {
+                None if read_again => None,
                 None => Some((*socket, closing::SEAT_CLOSED)),
                 // Whoever sits there reads the words of an end, and no reason.
                 Some(row) if row.standing == Standing::Removed => Some((*socket, closing::OVER)),

@@ -16,6 +16,7 @@ use super::holder::{self, Holder};
 use super::hub::Door;
 use super::line::{Line, Out, Outbox, closing};
 use super::queries_room::SeatRow;
+use super::room_seats::Reading;
 use crate::platform::App;
 use crate::store::error::Error;
 use crate::store::patience::LAST_WORDS;
@@ -51,6 +52,8 @@ pub(super) enum Mail {
     ReadRecord,
     /// It says this.
     Facts(Box<(Facts, Vec<SeatRow>)>),
+    /// The record could not be read.
+    NotRead,
     /// Somebody else holds the room, or the session has ended.
     RoomLost,
     /// The portal stops.
@@ -77,7 +80,7 @@ pub(super) async fn open(app: &App, subject: &Subject, session: Uuid) -> Result<
         evidence_waiting: 0,
         recording: 0,
         waiting_views: 0,
-        reading: false,
+        reading: Reading::Done,
         // What was committed while it opened was told to nobody.
         next_reading: Instant::now(),
         alone_since: Instant::now(),
@@ -118,8 +121,8 @@ pub(super) struct Keeper {
     pub recording: u32,
     pub waiting_views: u32,
     pub next_waiting_view: Instant,
-    /// The clerk is about to read the record.
-    pub reading: bool,
+    /// How far the clerk is with reading the record.
+    pub reading: Reading,
     pub next_reading: Instant,
     /// Nobody was here since.
     alone_since: Instant,
@@ -193,6 +196,7 @@ impl Keeper {
             Mail::EvidenceDone => self.evidence_waiting = self.evidence_waiting.saturating_sub(1),
             Mail::ReadRecord => self.read_record(),
             Mail::Facts(found) => self.record_read(found.0, found.1),
+            Mail::NotRead => self.record_not_read(),
             Mail::RoomLost => {
                 self.recording = self.recording.saturating_sub(1);
                 self.over = Some(closing::COME_BACK);

@@ -30,8 +30,8 @@ use crate::store::error::Error;
 use crate::store::patience::{ANSWER, within};
 use crate::store::subject::Act;
 
-/// No message and no frame is larger, bytes.
-const LARGEST: usize = 16 * 1024;
+/// No message and no frame is larger, bytes: a set that is handed back, of as many changes as a set may have, takes some 32,000.
+const LARGEST: usize = 48 * 1024;
 /// Read at once, bytes: each socket holds this much all the time.
 const READ_BUFFER: usize = 4 * 1024;
 /// Gathered before it is written, and the most that may wait, bytes.

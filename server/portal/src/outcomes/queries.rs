@@ -118,7 +118,7 @@ pub(super) async fn care(tx: &mut Tx) -> sqlx::Result<Vec<CareRow>> {
         CareRow,
         r#"SELECT l.client_id AS "client!", l.member_id AS "member!", m.name AS "name!"
            FROM access.care_links() l JOIN access.members() m ON m.id = l.member_id
-           WHERE l.client_id NOT IN (SELECT access.rehearsals()) AND l.since <= access.now() AND (l.until IS NULL OR l.until > access.now()) ORDER BY m.name, l.client_id"#
+           WHERE l.client_id NOT IN (SELECT access.rehearsals()) AND l.until IS NULL ORDER BY m.name, l.client_id"#
     )
     .fetch_all(&mut **tx)
     .await

@@ -12,6 +12,7 @@ pub(super) struct SessionRow {
     pub number: i32,
     pub zone: String,
     pub opened_at: DateTime<Utc>,
+    /// Last: with the place that stands here.
     pub admitted_at: Option<DateTime<Utc>>,
     pub ended_at: Option<DateTime<Utc>>,
     pub closing: Option<String>,
@@ -25,7 +26,8 @@ pub(super) struct SessionRow {
 pub(super) async fn session(tx: &mut Tx, session: Uuid) -> sqlx::Result<Option<SessionRow>> {
     sqlx::query_as!(
         SessionRow,
-        r#"SELECT s.client_id, s.target_id, s.number, s.zone, s.opened_at, s.admitted_at, s.ended_at, s.closing,
+        r#"SELECT s.client_id, s.target_id, s.number, s.zone, s.opened_at, s.ended_at, s.closing,
+             (SELECT max(m.at) FROM session_moment m WHERE m.session_id = s.id AND m.kind = 'admitted') AS admitted_at,
              (SELECT m.name FROM access.members() m WHERE m.id = s.member_id) AS "clinician!", c.number AS "client_number!",
              c.id IN (SELECT access.rehearsals()) AS "rehearsal!"
            FROM session s JOIN client c ON c.id = s.client_id

@@ -87,12 +87,15 @@ pub(super) async fn evidence(tx: &mut Tx, set: Uuid) -> sqlx::Result<Vec<Evidenc
 }
 
 /// What happened in the session while a set ran: from its start, as written, to its end, and 3 s more, since
-/// what ended it is written beside it.
+/// what ended it is written beside it. A room that was lost wrote no end: then to the last that the screen said, or at most to the next set.
 pub(super) async fn meanwhile(tx: &mut Tx, session: Uuid, set: Uuid) -> sqlx::Result<Vec<(String, DateTime<Utc>)>> {
     let rows = sqlx::query!(
         "SELECT m.kind, m.at FROM session_moment m JOIN stimulus_set s ON s.session_id = m.session_id
-         LEFT JOIN set_ending e ON e.set_id = s.id AND e.witness = 'room'
-         WHERE m.session_id = $1 AND s.id = $2 AND m.at >= s.recorded_at AND m.at <= e.recorded_at + interval '3 seconds'
+         CROSS JOIN LATERAL (SELECT coalesce(
+             (SELECT max(e.recorded_at) FROM set_ending e WHERE e.set_id = s.id AND e.witness = 'room'),
+             (SELECT max(v.recorded_at) FROM set_evidence v WHERE v.set_id = s.id)) + interval '3 seconds' AS at) e
+         WHERE m.session_id = $1 AND s.id = $2 AND m.at >= s.recorded_at AND m.at <= coalesce(e.at, 'infinity')
+           AND NOT EXISTS (SELECT FROM stimulus_set n WHERE n.session_id = s.session_id AND n.number > s.number AND n.recorded_at <= m.at)
          ORDER BY m.at, m.id",
         session,
         set

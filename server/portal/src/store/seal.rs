@@ -262,7 +262,7 @@ mod tests {
     fn every_field_has_a_number_of_its_features_range_and_no_two_share_one() {
         use Field::*;
         let ranges: [(std::ops::RangeInclusive<u16>, &[Field]); 5] = [
-            (1..=9, &[ClientKey]),
+            (1..=9, &[ClientKey, KeyCheck]),
             (10..=19, &[ClientName, ClientAddressedAs, ClientPhone, ClientContactName, ClientContactPhone, ClientUsualLocation]),
             (20..=29, &[TargetLabel, TargetPicture, TargetNegativeBelief, TargetPositiveBelief, TargetEmotions, TargetBodyLocation]),
             (

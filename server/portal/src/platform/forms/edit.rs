@@ -75,6 +75,9 @@ pub(crate) fn answer<F: Fields>(
             tracing::error!(%fault, "whether a form was saved is not known");
             again(typed, Problems::default(), notice::UNCONFIRMED, StatusCode::SERVICE_UNAVAILABLE)
         }
+        // What this form holds more than what was saved is not lost; a page of its own would show none of it.
+        Err(Error::OtherBody) => again(typed, Problems::default(), notice::OTHER_BODY, StatusCode::CONFLICT),
+        Err(Error::Conflict(why)) => again(typed, Problems::default(), why, StatusCode::CONFLICT),
         Err(fault) => Err(fault),
     }
 }
