@@ -45,7 +45,7 @@ fn breaches() -> Vec<(&'static str, Message, u16)> {
         ("a rate of NaN", plan(r#""rate":NaN"#, 450), 1007),
         ("a rate of null", plan(r#""rate":null"#, 450), 1008),
         ("a pitch below 0", plan(r#""rate":1"#, -1), 1008),
-        ("too large", text(&format!("{{\"type\":\"hello\",\"x\":\"{}\"}}", "x".repeat(17 * 1024))), 1009),
+        ("too large", text(&format!("{{\"type\":\"hello\",\"x\":\"{}\"}}", "x".repeat(49 * 1024))), 1009),
         ("a megabyte", text(&"x".repeat(1 << 20)), 1009),
         ("hello twice", text(&format!(r#"{{"type":"hello","wire":{WIRE_VERSION}}}"#)), 1008),
     ]

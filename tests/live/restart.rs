@@ -18,6 +18,7 @@ fn a_crash_in_a_set_leaves_it_unknown_and_never_starts_it_again() {
         let mut scene = Scene::inside(house, Cautions { seizures: Asked::No, eye_condition: Asked::No }).await;
         let (mut desk, mut stage, epoch) = scene.ready().await;
         let set = Scene::start(&mut desk, &mut stage, epoch).await;
+        counted(&scene.house.database.superuser, "SELECT count(*) FROM set_order WHERE cause = 'started'", 1).await;
         let plan = leeward_core::safety::default_plan();
         let shown = SetView { id: set.clone(), number: 1, plan, timeline: Timeline::default(), ended: Some(Ending::StoppedByClinician) };
         (scene, desk, stage, epoch, shown)

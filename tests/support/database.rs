@@ -65,6 +65,9 @@ impl TestDatabase {
         psql.args(["--no-psqlrc", "--quiet", "--set=ON_ERROR_STOP=1", "--single-transaction", "--file"]).arg(path);
         let output = psql.arg(&database.name).output().expect("psql is installed with Postgres");
         assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+        // Rights on the database itself are in no dump: deploy/restore takes them away again, as here.
+        let revoke = format!("REVOKE TEMPORARY ON DATABASE {} FROM PUBLIC", database.name);
+        sqlx::query(AssertSqlSafe(revoke)).execute(&database.superuser).await.expect("a superuser may");
         migrate(database.owner().to_url_lossy().as_str()).await.expect("the migrations run on what was there");
         set_any_time(&database.owner()).await;
         database
