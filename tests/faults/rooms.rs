@@ -147,6 +147,10 @@ async fn ready(route: &Route) -> Option<Sample> {
         let admission = Admission { location: Private::new("Room 4"), call_back: Private::new("112") };
         let (app, clinician) = (&sent.scene.house.app, sent.scene.clinician.subject());
         live::admit(app, &clinician, sent.scene.session, seat, admission).await.unwrap();
+        if route.path == "/sessions/{session}/code" {
+            // The one who sits there came by a link of their own, which ended the first.
+            sent.link().await;
+        }
     }
     Some(sent)
 }

@@ -1,5 +1,7 @@
 //! For each route that changes something: somebody who may, and something to send that does it.
 
+mod people;
+
 use leeward::base::ids::new_id;
 use leeward::live;
 use leeward::platform::Role;
@@ -80,7 +82,8 @@ impl Sample {
         (seat, browser)
     }
 
-    async fn link(&self) -> (String, String) {
+    /// A link of the session's that holds, and its code; earlier ones end.
+    pub async fn link(&self) -> (String, String) {
         let (link, code) = live::mint(&self.house().app, &self.scene.clinician.subject(), self.scene.session).await.unwrap();
         (link.split('#').nth(1).unwrap().to_owned(), code)
     }
@@ -145,7 +148,7 @@ pub async fn sample(route: &Route) -> Sample {
         path if path.starts_with("/clients") || path.starts_with("/rehearsal") => of_client(&mut sample, path).await,
         path if path.starts_with("/targets") => of_target(&mut sample, path).await,
         path if path.starts_with("/presets") => of_preset(&mut sample, path).await,
-        path if path.starts_with("/account") || path.starts_with("/members") || path == "/signout" => of_member(&mut sample, path).await,
+        path if people::ROUTES.iter().any(|start| path.starts_with(start)) => people::of_member(&mut sample, path).await,
         path => of_session(&mut sample, path).await,
     }
     assert!(!sample.path.contains('{'), "{}: this test does not know what stands there; tell it", sample.path);
@@ -207,50 +210,6 @@ async fn of_preset(sample: &mut Sample, route: &str) {
         "/presets/{preset}/take-back" => {
             sample.sql("UPDATE preset SET put_away_at = '2026-03-01T00:00:00Z' WHERE member_id IS NOT NULL").await;
             sample.typed(&[V1]);
-        }
-        _ => unknown(route),
-    }
-}
-
-async fn of_member(sample: &mut Sample, route: &str) {
-    if route.starts_with("/members") {
-        sample.who = sample.house().member(&[Role::Administrator]).await;
-    }
-    match route {
-        "/signout" | "/account/passkeys/link" => {}
-        "/account/passkeys/{passkey}/remove" => {
-            let add = "INSERT INTO access.passkey (id, member_id, credential_id, passkey, label, added_at)
-                       SELECT gen_random_uuid(), id, decode(md5(random()::text), 'hex'), '{}', 'a key', joined_at FROM access.member";
-            sample.sql(add).await;
-            sample.sql(add).await;
-            let own = format!("SELECT id FROM access.passkey WHERE member_id = '{}' LIMIT 1", sample.who.member);
-            sample.path = sample.path.replace("{passkey}", &sample.id(&own).await.to_string());
-        }
-        "/account/signins/{signin}/revoke" => {
-            sample.house().sign_in(sample.who.member).await;
-            let other =
-                format!("SELECT id FROM access.signin WHERE member_id = '{}' ORDER BY opened_at DESC, id LIMIT 1", sample.who.member);
-            let mut other = sample.id(&other).await;
-            let own = sample.house().app.database.look(&sample.who.subject()).await.unwrap();
-            let mut own = own;
-            let this: Uuid = sqlx::query_scalar("SELECT access.my_signin()").fetch_one(&mut *own).await.unwrap();
-            if other == this {
-                let rest = format!("SELECT id FROM access.signin WHERE member_id = '{}' AND id <> '{this}'", sample.who.member);
-                other = sample.id(&rest).await;
-            }
-            sample.path = sample.path.replace("{signin}", &other.to_string());
-        }
-        "/members/invite" => sample.typed(&[("name", "Somebody New"), ("lead", "on")]),
-        "/members/withdraw" => {
-            let answer = sample.who.post_form("/members/invite", &[("name", "Somebody New"), ("lead", "on")]).await;
-            assert_eq!(answer.status, 200, "{}", answer.body);
-            let query = "SELECT encode(token_hash, 'hex') FROM access.invitation";
-            let hash: String = sqlx::query_scalar(query).fetch_one(&sample.house().database.superuser).await.unwrap();
-            sample.typed(&[("invitation", &hash)]);
-        }
-        "/members/{member}/end" => {
-            let other = sample.house().member(&[Role::Lead]).await.member;
-            sample.path = sample.path.replace("{member}", &other.to_string());
         }
         _ => unknown(route),
     }
