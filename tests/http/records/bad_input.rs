@@ -182,7 +182,7 @@ async fn a_database_that_fails_is_told_as_not_saved_and_the_form_is_kept() {
     for (path, fields) in &forms {
         let answer = clinician.post_form(path, fields).await;
         assert_eq!(answer.status, 503, "{path}");
-        has(&answer.body, &["This sending was not saved: the database did not answer"]);
+        has(&answer.body, &["Not saved: the database did not answer"]);
         for (name, value) in fields {
             assert!(answer.body.contains(value), "{name} was lost at {path}");
         }

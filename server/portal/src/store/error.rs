@@ -193,7 +193,7 @@ impl Error {
             Self::Database(_) => (
                 StatusCode::SERVICE_UNAVAILABLE,
                 "Not saved",
-                "The database did not answer, so this sending was not saved. Send it again in a moment: if an earlier sending got through, it is done once all the same.",
+                "The database did not answer, so this was not saved. Try again in a moment: if an earlier sending got through, it is done once all the same.",
             ),
             Self::Unconfirmed(_) => (
                 StatusCode::SERVICE_UNAVAILABLE,

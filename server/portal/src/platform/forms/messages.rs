@@ -7,7 +7,7 @@ pub(crate) mod notice {
     pub(crate) const LOOK: &str = "Not saved yet. Please look at these fields:";
     pub(crate) const CHANGED: &str = "Not saved: somebody changed this meanwhile. What you typed is still here. Compare, then save again to replace what the record now says.";
     pub(crate) const OTHER_BODY: &str = "What you sent first was saved; what you changed after that was not. What you typed is still here: copy it, open the record again, and enter the change there.";
-    const NO_DATABASE: &str = "This sending was not saved: the database did not answer. What you typed is still here. Send it again in a moment: if an earlier sending got through, it is done once all the same.";
+    const NO_DATABASE: &str = "Not saved: the database did not answer. What you typed is still here. Try again in a moment: if an earlier sending got through, it is done once all the same.";
     const NO_ROOM: &str =
         "Not saved: the server is out of room. What you typed is still here. Tell the administrator; once there is room again, save again.";
     pub(crate) const UNCONFIRMED: &str = "Not known whether this was saved: the database's answer was lost. What you typed is still here. Send it again: it is saved once, whether or not the first sending got through.";
