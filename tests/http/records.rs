@@ -121,8 +121,8 @@ async fn a_client_is_opened_edited_archived_and_restored() {
 /// Only two plain answers of no unlock the moving dot.
 #[test]
 fn what_was_not_asked_locks_the_moving_dot_like_a_yes() {
-    for seizures in Asked::ALL {
-        for eye_condition in Asked::ALL {
+    for &seizures in Asked::ALL {
+        for &eye_condition in Asked::ALL {
             let cautions = Cautions { seizures, eye_condition };
             let unlocked = (seizures, eye_condition) == (Asked::No, Asked::No);
             assert_eq!(cautions.eyes_locked(), !unlocked, "{cautions:?}");

@@ -57,10 +57,22 @@ const pairs: [string, string, number][] = [
 
 /** Every colour of dot and field that the wire can name, dark and lighter: `Record` makes sure that none is left out. */
 const STIMULUS: Record<Colours, [dot: string, field: string, page: "dusk" | "dawn"][]> = {
-  sand: [["sand", "dusk", "dusk"], ["slate", "dawn", "dawn"]],
-  leaf: [["leaf-pale", "leaf-dusk", "dusk"], ["leaf-deep", "leaf-dawn", "dawn"]],
-  lake: [["lake-pale", "lake-dusk", "dusk"], ["lake-deep", "lake-dawn", "dawn"]],
-  stone: [["stone-pale", "stone-dusk", "dusk"], ["stone-deep", "stone-dawn", "dawn"]],
+  sand: [
+    ["sand", "dusk", "dusk"],
+    ["slate", "dawn", "dawn"],
+  ],
+  leaf: [
+    ["leaf-pale", "leaf-dusk", "dusk"],
+    ["leaf-deep", "leaf-dawn", "dawn"],
+  ],
+  lake: [
+    ["lake-pale", "lake-dusk", "dusk"],
+    ["lake-deep", "lake-dawn", "dawn"],
+  ],
+  stone: [
+    ["stone-pale", "stone-dusk", "dusk"],
+    ["stone-deep", "stone-dawn", "dawn"],
+  ],
 };
 const stimulus = Object.values(STIMULUS).flat();
 for (const [dot, field, page] of stimulus) {
@@ -107,12 +119,17 @@ const redness = (hex: string): number => {
 
 test("the formula of saturated red: pure red is it, a paler one is not", () => {
   // Worked from the formula of sRGB: #FF0000 1.00, #FF3F3F 0.91, #FF8080 0.70.
-  for (const [hex, ratio] of [["#FF0000", 1], ["#FF3F3F", 0.91], ["#FF8080", 0.7]] as const) assert.ok(Math.abs(redness(hex) - ratio) < 0.005, hex);
+  for (const [hex, ratio] of [
+    ["#FF0000", 1],
+    ["#FF3F3F", 0.91],
+    ["#FF8080", 0.7],
+  ] as const)
+    assert.ok(Math.abs(redness(hex) - ratio) < 0.005, hex);
 });
 
 test("no dot and no field is a saturated red", () => {
   const t = schemes.day;
-  for (const name of stimulus.flatMap(([dot, field]) => [dot, field])) assert.ok(redness(t[name]!) < 0.8, name);
+  for (const name of stimulus.flat()) assert.ok(redness(t[name]!) < 0.8, name);
 });
 
 test("the stage uses exactly these pairs", () => {

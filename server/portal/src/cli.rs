@@ -6,6 +6,8 @@ use std::sync::Arc;
 use clap::{Args, Parser, Subcommand};
 use tracing_subscriber::util::SubscriberInitExt;
 
+use zeroize::Zeroizing;
+
 use crate::app::{self};
 use crate::base::clock::{Machine, World};
 use crate::base::origin::Origin;
@@ -205,9 +207,9 @@ async fn demo_links(args: &LinksArgs, world: World) -> Result<(), String> {
 
 fn new_key(path: &std::path::Path, world: &World) -> Result<(), String> {
     use std::os::unix::fs::OpenOptionsExt;
-    let mut bytes = [0; 32];
-    world.fill(&mut bytes);
-    let text: String = bytes.iter().map(|byte| format!("{byte:02x}")).collect();
+    let mut bytes = Zeroizing::new([0; 32]);
+    world.fill(&mut *bytes);
+    let text = hex::encode(*bytes);
     let mut file = std::fs::OpenOptions::new()
         .write(true)
         .create_new(true)

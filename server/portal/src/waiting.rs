@@ -9,6 +9,7 @@ use tokio::time::{Instant, sleep};
 
 use crate::notify;
 use crate::store::database::Unfit;
+use crate::store::patience::pauses;
 
 /// Pauses between tries: doubled from the first to the last.
 const FIRST_PAUSE: Duration = Duration::from_millis(250);
@@ -22,19 +23,19 @@ const PATIENCE: Duration = Duration::from_secs(120);
 /// The last answer: it says what is wrong and what to do.
 pub async fn for_database<T>(mut attempt: impl AsyncFnMut() -> Result<T, Unfit>) -> Result<T, Unfit> {
     let until = Instant::now() + PATIENCE;
-    let mut pause = FIRST_PAUSE;
+    let mut pauses = pauses(FIRST_PAUSE, LAST_PAUSE);
     loop {
         let unfit = match attempt().await {
             Ok(done) => return Ok(done),
             Err(unfit) => unfit,
         };
+        let pause = pauses.next().unwrap_or(LAST_PAUSE);
         if !passes_by_itself(&unfit) || Instant::now() + pause > until {
             return Err(unfit);
         }
         tracing::warn!(reason = %unfit, "waiting for the database");
         notify::status("waiting for the database");
         sleep(pause).await;
-        pause = (pause * 2).min(LAST_PAUSE);
     }
 }
 

@@ -11,7 +11,7 @@ async fn clinician_and_lead_count_the_same_open_targets() {
     let mut lead = scene.house.member(&[Role::Lead]).await;
     let pool = scene.house.database.superuser.clone();
     let second = target(&scene.house, &scene.clinician, scene.client).await;
-    for status in Status::ALL {
+    for &status in Status::ALL {
         for archived in [false, true] {
             sqlx::query("UPDATE target SET status = $1, archived_at = CASE WHEN $2 THEN now() END WHERE id = $3")
                 .bind(status.name())

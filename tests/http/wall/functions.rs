@@ -91,7 +91,7 @@ async fn expired(ground: &Ground) -> Vec<Said> {
         ground.said("the room whose token is over", &Subject::Room(ground.room_token.clone())).await,
         ground.said("the clinician, signed out", &ground.scene.clinician.subject()).await,
     ];
-    for role in Role::ALL {
+    for &role in Role::ALL {
         let member = house.member(&[role]).await;
         all.push(ground.said(&format!("{}, whose sign-in is over", role.name()), &member.subject()).await);
     }

@@ -14,7 +14,12 @@ test("the location must be confirmed actively: a text filled in from last time i
 });
 
 test("each missing part is named beside its field", () => {
-  assert.deepEqual(Object.keys(checkAdmission({ location: " ", confirmed: false, callBack: "call me", alone: false })), ["location", "confirmed", "call_back", "private"]);
+  assert.deepEqual(Object.keys(checkAdmission({ location: " ", confirmed: false, callBack: "call me", alone: false })), [
+    "location",
+    "confirmed",
+    "call_back",
+    "private",
+  ]);
 });
 
 test("length is counted in characters, not in UTF-16 units", () => {

@@ -30,7 +30,10 @@ export function checkAdmission(form: Admission): FieldErrors {
 
 /** The request's body. It names the device at the door, so that nobody else is let in. */
 export const admissionBody = (form: Admission, seat: string): { location: string; call_back: string; private: boolean; seat: string } => ({
-  location: form.location.trim(), call_back: form.callBack.trim(), private: form.alone, seat,
+  location: form.location.trim(),
+  call_back: form.callBack.trim(),
+  private: form.alone,
+  seat,
 });
 
 const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === "object" && value !== null;

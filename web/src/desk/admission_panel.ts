@@ -14,7 +14,12 @@ const INPUTS: Record<AdmissionField, string> = { location: "location", confirmed
 const NAMES = Object.keys(INPUTS) as AdmissionField[];
 
 function filledIn(): Admission {
-  return { location: field("location").value, confirmed: field("location-confirmed").checked, callBack: field("call-back").value, alone: field("private").checked };
+  return {
+    location: field("location").value,
+    confirmed: field("location-confirmed").checked,
+    callBack: field("call-back").value,
+    alone: field("private").checked,
+  };
 }
 
 /** Writes `words` beside a field, or clears what stood there. */
@@ -46,13 +51,17 @@ export class AdmissionPanel {
   /** The code that is shown, as far as this page made it. */
   private code: SpokenCode | null = null;
 
-  constructor(private readonly session: string, private readonly onAdmitted: (location: string, callBack: string) => void) {
+  constructor(
+    private readonly session: string,
+    private readonly onAdmitted: (location: string, callBack: string) => void,
+  ) {
     part("admission").addEventListener("submit", (event) => {
       event.preventDefault();
       void this.admit();
     });
     for (const button of document.querySelectorAll<HTMLElement>("[data-join]")) button.addEventListener("click", () => void this.press(button));
-    for (const button of document.querySelectorAll<HTMLElement>("[data-seat]")) button.addEventListener("click", () => void this.decide(button.dataset.seat ?? ""));
+    for (const button of document.querySelectorAll<HTMLElement>("[data-seat]"))
+      button.addEventListener("click", () => void this.decide(button.dataset.seat ?? ""));
     for (const name of NAMES) field(INPUTS[name]).addEventListener("input", () => showError(name, undefined));
     // Another address needs another confirmation.
     field("location").addEventListener("input", () => (field("location-confirmed").checked = false));
@@ -105,9 +114,12 @@ export class AdmissionPanel {
 
   private async press(button: HTMLElement): Promise<void> {
     switch (button.dataset.join) {
-      case "link": return this.renew("link");
-      case "code": return this.renew("code");
-      case "copy": return this.copy();
+      case "link":
+        return this.renew("link");
+      case "code":
+        return this.renew("code");
+      case "copy":
+        return this.copy();
       case "last":
         field("location").value = button.dataset.location ?? "";
         field("location-confirmed").checked = false;

@@ -11,7 +11,18 @@ const CHANGES: Change[] = ["changing", "same", "settled"];
 const PANELS: Lower[] = ["log", "join", "card", "target", "presets", "keys"];
 const SCALES: Scale[] = ["sud", "voc"];
 const PLAIN = [
-  "stop", "start", "end", "extend", "sight", "cannot_see", "take_control", "toggle_open", "undo_setting", "ask_sides", "next_moment", "toggle_preview",
+  "stop",
+  "start",
+  "end",
+  "extend",
+  "sight",
+  "cannot_see",
+  "take_control",
+  "toggle_open",
+  "undo_setting",
+  "ask_sides",
+  "next_moment",
+  "toggle_preview",
   "toggle_shortcuts",
 ] as const;
 const ON_ENTRY = ["take_back", "put_back", "retry", "edit"] as const;
@@ -25,7 +36,8 @@ export function buttonAction(data: Data, shift: boolean): Action | null {
   const onEntry = pick(ON_ENTRY, data.act);
   if (onEntry !== undefined) return data.entry === undefined ? null : { kind: onEntry, entry: data.entry };
   switch (data.act) {
-    case "step": return stepAction(data, shift);
+    case "step":
+      return stepAction(data, shift);
     case "mark": {
       const change = pick(CHANGES, data.change);
       return change === undefined ? null : { kind: "mark", change };
@@ -34,13 +46,16 @@ export function buttonAction(data: Data, shift: boolean): Action | null {
       const scale = pick(SCALES, data.scale);
       return scale === undefined ? null : { kind: "arm", scale };
     }
-    case "preset": return data.index === undefined ? null : { kind: "preset", index: Number(data.index) };
-    case "rate": return data.value === undefined ? null : { kind: "rate", value: Number(data.value) };
+    case "preset":
+      return data.index === undefined ? null : { kind: "preset", index: Number(data.index) };
+    case "rate":
+      return data.value === undefined ? null : { kind: "rate", value: Number(data.value) };
     case "lower": {
       const shown = pick(PANELS, data.shown);
       return shown === undefined ? null : { kind: "lower", shown };
     }
-    default: return null;
+    default:
+      return null;
   }
 }
 

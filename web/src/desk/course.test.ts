@@ -8,24 +8,56 @@ import { caption, course, heightOf, SIZE, stepLine } from "./course";
 import { EMPTY_LOG } from "./model";
 import { aPlan } from "./sample.fixture";
 
-const sets: LogSet[] = [1, 2, 3].map((number) => ({ id: `set-${number}`, number, plan: aPlan(), cycles: 24, ending: number === 2 ? "stopped_by_client" : "done" }));
-const sud = (set: string | null, value: number, moment: Entry["moment"] = "after_set"): Entry => ({ id: `${set}-${value}`, set, replaces: null, moment, value: { kind: "sud", value } });
-const log = (of: LogSet[], start: number | null = null, changes: Partial<SessionLog> = {}): SessionLog => ({ ...EMPTY_LOG, sets: of, start: { sud: start, voc: null }, ...changes });
+const sets: LogSet[] = [1, 2, 3].map((number) => ({
+  id: `set-${number}`,
+  number,
+  plan: aPlan(),
+  cycles: 24,
+  ending: number === 2 ? "stopped_by_client" : "done",
+}));
+const sud = (set: string | null, value: number, moment: Entry["moment"] = "after_set"): Entry => ({
+  id: `${set}-${value}`,
+  set,
+  replaces: null,
+  moment,
+  value: { kind: "sud", value },
+});
+const log = (of: LogSet[], start: number | null = null, changes: Partial<SessionLog> = {}): SessionLog => ({
+  ...EMPTY_LOG,
+  sets: of,
+  start: { sud: start, voc: null },
+  ...changes,
+});
 
 test("one point a set, led by the start; a set without a rating has none", () => {
   const points = course(log(sets, 8), [sud("set-1", 7), sud("set-3", 5)], "sud");
-  assert.deepEqual(points.map((point) => point.value), [8, 7, null, 5]);
-  assert.deepEqual(points.map((point) => point.mark), ["", "", "×", ""]);
+  assert.deepEqual(
+    points.map((point) => point.value),
+    [8, 7, null, 5],
+  );
+  assert.deepEqual(
+    points.map((point) => point.mark),
+    ["", "", "×", ""],
+  );
 });
 
 test("what was asked before the first set takes the place of the assessment; the last rating of a set counts", () => {
-  assert.deepEqual(course(log(sets.slice(0, 1), 8), [sud(null, 9), sud("set-1", 7), sud("set-1", 6)], "sud").map((point) => point.value), [9, 6]);
+  assert.deepEqual(
+    course(log(sets.slice(0, 1), 8), [sud(null, 9), sud("set-1", 7), sud("set-1", 6)], "sud").map((point) => point.value),
+    [9, 6],
+  );
 });
 
 test("a re-evaluation of another target is no part of the course", () => {
   const again = sud(null, 2, "reevaluation");
-  assert.deepEqual(course(log([], 8, { other_reevaluated: true }), [again], "sud").map((point) => point.value), [8]);
-  assert.deepEqual(course(log([], 8), [again], "sud").map((point) => point.value), [2]);
+  assert.deepEqual(
+    course(log([], 8, { other_reevaluated: true }), [again], "sud").map((point) => point.value),
+    [8],
+  );
+  assert.deepEqual(
+    course(log([], 8), [again], "sud").map((point) => point.value),
+    [2],
+  );
 });
 
 test("the axis is fixed: 0 to 10 for SUD, 1 to 7 for VOC", () => {
@@ -60,8 +92,13 @@ test("the caption says what the session's page will say", () => {
 });
 
 test("a set that was stopped and one whose end is not known are marked apart, and a time limit not at all", () => {
-  const ended = (["done", "hard_limit", "link_lost", "unknown"] as const).map((ending, index): LogSet => ({ id: `set-${index + 1}`, number: index + 1, plan: aPlan(), cycles: 24, ending }));
+  const ended = (["done", "hard_limit", "link_lost", "unknown"] as const).map(
+    (ending, index): LogSet => ({ id: `set-${index + 1}`, number: index + 1, plan: aPlan(), cycles: 24, ending }),
+  );
   const points = course(log(ended), [], "sud");
-  assert.deepEqual(points.map((point) => point.mark), ["", "", "", "×", "?"]);
+  assert.deepEqual(
+    points.map((point) => point.mark),
+    ["", "", "", "×", "?"],
+  );
   assert.equal(caption(points, "sud"), "SUD was not asked. × marks a set that was stopped. ? marks a set whose end is not known.");
 });

@@ -21,7 +21,7 @@ export const ENDS: Record<Scale, [number, number]> = { sud: [0, 10], voc: [1, 7]
 /** The drawing, in its own units. */
 export const SIZE = { width: 300, height: 120, left: 24, right: 8, top: 10, bottom: 22 };
 
-function valueOf(entries: Entry[], scale: Scale, fits: (entry: Entry) => boolean): number | null {
+function ratingOf(entries: Entry[], scale: Scale, fits: (entry: Entry) => boolean): number | null {
   const entry = entries.filter((one) => one.value.kind === scale && fits(one)).at(-1);
   return entry !== undefined && "value" in entry.value ? entry.value.value : null;
 }
@@ -32,9 +32,9 @@ const markOf = ({ ending }: LogSet): Point["mark"] => (ending === "unknown" ? "?
 export function course(log: SessionLog, standing: Entry[], scale: Scale): Point[] {
   const own = ofTarget(log, standing);
   const atClose = (entry: Entry): boolean => entry.set === null && entry.moment === "closing";
-  const start: Point = { place: "start", value: valueOf(own, scale, (entry) => entry.set === null && !atClose(entry)) ?? log.start[scale], mark: "" };
-  const sets = log.sets.map((set): Point => ({ place: set.number, value: valueOf(own, scale, (entry) => entry.set === set.id), mark: markOf(set) }));
-  const close: Point = { place: "close", value: valueOf(own, scale, atClose), mark: "" };
+  const start: Point = { place: "start", value: ratingOf(own, scale, (entry) => entry.set === null && !atClose(entry)) ?? log.start[scale], mark: "" };
+  const sets = log.sets.map((set): Point => ({ place: set.number, value: ratingOf(own, scale, (entry) => entry.set === set.id), mark: markOf(set) }));
+  const close: Point = { place: "close", value: ratingOf(own, scale, atClose), mark: "" };
   return close.value === null ? [start, ...sets] : [start, ...sets, close];
 }
 
@@ -70,10 +70,14 @@ export function caption(points: Point[], scale: Scale): string {
   const rated = points.flatMap((point) => (point.value === null ? [] : [{ point, value: point.value }]));
   const isSet = (point: Point): boolean => typeof point.place === "number";
   const sets = points.filter(isSet).length;
-  const says = finding(scale.toUpperCase(), rated.map(({ value }) => value));
+  const says = finding(
+    scale.toUpperCase(),
+    rated.map(({ value }) => value),
+  );
   const last = rated.at(-1);
   const marks = [
-    points.some((point) => point.mark === "×") ? " × marks a set that was stopped." : "", points.some((point) => point.mark === "?") ? " ? marks a set whose end is not known." : "",
+    points.some((point) => point.mark === "×") ? " × marks a set that was stopped." : "",
+    points.some((point) => point.mark === "?") ? " ? marks a set whose end is not known." : "",
   ].join("");
   if (last === undefined) return `${says}.${marks}`;
   if (rated.length === 1) return `${says}, ${placeWords(last.point)}.${marks}`;

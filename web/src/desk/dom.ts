@@ -21,9 +21,7 @@ export function shown(element: HTMLElement, visible: boolean): void {
 }
 
 /** A new element with text and attributes. */
-export function make<K extends keyof HTMLElementTagNameMap>(
-  tag: K, words: string, attributes: Record<string, string> = {},
-): HTMLElementTagNameMap[K] {
+export function make<K extends keyof HTMLElementTagNameMap>(tag: K, words: string, attributes: Record<string, string> = {}): HTMLElementTagNameMap[K] {
   const element = document.createElement(tag);
   element.textContent = words;
   for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);

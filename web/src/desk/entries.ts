@@ -3,11 +3,7 @@ import type { Entry } from "../wire/Entry";
 import type { Kept } from "../wire/Kept";
 
 /** Why an entry is not in the record yet. Only `refused` needs the clinician; the others are tried again. */
-export type Problem =
-  | { kind: "offline" }
-  | { kind: "server" }
-  | { kind: "signed_out" }
-  | { kind: "refused"; words: string };
+export type Problem = { kind: "offline" } | { kind: "server" } | { kind: "signed_out" } | { kind: "refused"; words: string };
 
 export interface Item {
   entry: Entry;
@@ -29,8 +25,7 @@ export type Queue = readonly Item[];
 export const NOT_SAVED_AFTER = 4000;
 const WAITS = [1000, 2000, 4000, 5000];
 
-const change = (queue: Queue, id: string, to: (item: Item) => Item): Queue =>
-  queue.map((item) => (item.entry.id === id ? to(item) : item));
+const change = (queue: Queue, id: string, to: (item: Item) => Item): Queue => queue.map((item) => (item.entry.id === id ? to(item) : item));
 
 /** `queue` with one more entry at its end. */
 export function add(queue: Queue, entry: Entry, now: number): Queue {

@@ -12,6 +12,13 @@ const vectors = JSON.parse(readFileSync("../tests/reference/ratings.json", "utf8
 test("what a course is said to do agrees with the reference vectors", () => {
   assert.ok(vectors.courses.length > 20);
   for (const { values, says } of vectors.courses) {
-    assert.equal(finding("SUD", values.filter((value) => value !== null)), says, JSON.stringify(values));
+    assert.equal(
+      finding(
+        "SUD",
+        values.filter((value) => value !== null),
+      ),
+      says,
+      JSON.stringify(values),
+    );
   }
 });

@@ -50,7 +50,8 @@ test("y taps; Enter sets what was tapped, only while it waits, and never in a fi
   assert.deepEqual(act("y"), { kind: "tap" });
   assert.equal(act("y", "keys", plain, { repeat: true }), null);
   const waiting: KeyState = { ...plain, tapped: true };
-  for (const place of ["keys", "button"] as const) assert.deepEqual(keyAction(press("Enter"), place, waiting), { action: { kind: "set_tapped" }, prevent: true });
+  for (const place of ["keys", "button"] as const)
+    assert.deepEqual(keyAction(press("Enter"), place, waiting), { action: { kind: "set_tapped" }, prevent: true });
   assert.deepEqual(keyAction(press("Enter", { repeat: true }), "keys", waiting), { action: null, prevent: true });
   assert.deepEqual(keyAction(press("Enter"), "button", plain), { action: null, prevent: false });
   assert.deepEqual(act("Enter", "words", waiting), { kind: "save_words" });
@@ -95,7 +96,12 @@ test("a held digit rates once", () => {
 });
 
 test("arrows: left and right change the rate, up and down the width, also while held", () => {
-  const table: [string, string, number][] = [["ArrowLeft", "rate", -1], ["ArrowRight", "rate", 1], ["ArrowDown", "width", -1], ["ArrowUp", "width", 1]];
+  const table: [string, string, number][] = [
+    ["ArrowLeft", "rate", -1],
+    ["ArrowRight", "rate", 1],
+    ["ArrowDown", "width", -1],
+    ["ArrowUp", "width", 1],
+  ];
   for (const [key, setting, direction] of table)
     for (const repeat of [false, true])
       assert.deepEqual(keyAction(press(key, { repeat }), "keys", plain), { action: { kind: "step", setting, direction }, prevent: true });
@@ -103,20 +109,41 @@ test("arrows: left and right change the rate, up and down the width, also while 
 
 test("every single key does what its label says", () => {
   const table: [string, Action][] = [
-    ["e", { kind: "end" }], ["+", { kind: "extend" }], ["=", { kind: "extend" }], ["i", { kind: "sight" }], ["x", { kind: "cannot_see" }],
-    ["s", { kind: "arm", scale: "sud" }], ["v", { kind: "arm", scale: "voc" }], ["b", { kind: "next_moment" }], ["w", { kind: "to_words" }],
-    ["j", { kind: "mark", change: "changing" }], ["k", { kind: "mark", change: "same" }], ["l", { kind: "mark", change: "settled" }],
-    ["m", { kind: "lower", shown: "card" }], ["g", { kind: "lower", shown: "target" }], ["c", { kind: "lower", shown: "join" }],
-    ["?", { kind: "lower", shown: "keys" }], ["o", { kind: "lower", shown: "presets" }], ["h", { kind: "toggle_preview" }], ["u", { kind: "toggle_open" }], ["z", { kind: "undo_setting" }],
-    ["d", { kind: "step", setting: "dot", direction: 1 }], ["p", { kind: "step", setting: "path", direction: 1 }],
-    ["n", { kind: "step", setting: "channels", direction: 1 }], [",", { kind: "step", setting: "length", direction: -1 }],
+    ["e", { kind: "end" }],
+    ["+", { kind: "extend" }],
+    ["=", { kind: "extend" }],
+    ["i", { kind: "sight" }],
+    ["x", { kind: "cannot_see" }],
+    ["s", { kind: "arm", scale: "sud" }],
+    ["v", { kind: "arm", scale: "voc" }],
+    ["b", { kind: "next_moment" }],
+    ["w", { kind: "to_words" }],
+    ["j", { kind: "mark", change: "changing" }],
+    ["k", { kind: "mark", change: "same" }],
+    ["l", { kind: "mark", change: "settled" }],
+    ["m", { kind: "lower", shown: "card" }],
+    ["g", { kind: "lower", shown: "target" }],
+    ["c", { kind: "lower", shown: "join" }],
+    ["?", { kind: "lower", shown: "keys" }],
+    ["o", { kind: "lower", shown: "presets" }],
+    ["h", { kind: "toggle_preview" }],
+    ["u", { kind: "toggle_open" }],
+    ["z", { kind: "undo_setting" }],
+    ["d", { kind: "step", setting: "dot", direction: 1 }],
+    ["p", { kind: "step", setting: "path", direction: 1 }],
+    ["n", { kind: "step", setting: "channels", direction: 1 }],
+    [",", { kind: "step", setting: "length", direction: -1 }],
     [".", { kind: "step", setting: "length", direction: 1 }],
   ];
   for (const [key, action] of table) assert.deepEqual(act(key), action, key);
 });
 
 test("Shift turns the round of dot, path and channels; Caps Lock does not", () => {
-  for (const [key, setting] of [["D", "dot"], ["P", "path"], ["N", "channels"]] as const) {
+  for (const [key, setting] of [
+    ["D", "dot"],
+    ["P", "path"],
+    ["N", "channels"],
+  ] as const) {
     assert.deepEqual(act(key, "keys", plain, { shift: true }), { kind: "step", setting, direction: -1 });
     assert.deepEqual(act(key), { kind: "step", setting, direction: 1 });
   }
@@ -128,7 +155,8 @@ test("a held letter acts once, a held length key goes on", () => {
 });
 
 test("with Control, Alt or Meta nothing but Escape is taken", () => {
-  for (const key of ["s", " ", "ArrowLeft", "e", "+", "z"]) assert.deepEqual(keyAction(press(key, { modified: true }), "keys", plain), { action: null, prevent: false });
+  for (const key of ["s", " ", "ArrowLeft", "e", "+", "z"])
+    assert.deepEqual(keyAction(press(key, { modified: true }), "keys", plain), { action: null, prevent: false });
 });
 
 test("S3: with single keys off, characters and Space are left alone; arrows and Escape stay", () => {
@@ -148,5 +176,6 @@ test("every key is on the key sheet, and every button's label is a key", () => {
   const sheet = labels(read("desk_keys.html"));
   for (const key of LABELLED_KEYS) if (key !== "?") assert.ok(sheet.includes(key), `${key} is missing on the sheet`);
   const known = [...LABELLED_KEYS, "Enter"];
-  for (const name of ["desk.html", "desk_pad.html", "desk_keys.html"]) for (const key of labels(read(name))) assert.ok(known.includes(key), `${key} in ${name}`);
+  for (const name of ["desk.html", "desk_pad.html", "desk_keys.html"])
+    for (const key of labels(read(name))) assert.ok(known.includes(key), `${key} in ${name}`);
 });

@@ -9,21 +9,43 @@ import { EMPTY_LOG, freshDesk } from "./model";
 import { aPlan, aSet } from "./sample.fixture";
 
 const at = new Date(2030, 0, 2, 14, 7, 31).toISOString();
-const entry = (id: string, value: Entry["value"], replaces: string | null = null, set: string | null = "set-1"): Entry => ({ id, set, replaces, moment: "after_set", value });
+const entry = (id: string, value: Entry["value"], replaces: string | null = null, set: string | null = "set-1"): Entry => ({
+  id,
+  set,
+  replaces,
+  moment: "after_set",
+  value,
+});
 const aLogSet = (changes: Partial<LogSet> = {}): LogSet => ({ id: "set-1", number: 1, plan: aPlan(), cycles: 24.02, ending: "done", ...changes });
 const log = (entries: Entry[], sets: LogSet[] = [aLogSet()]): SessionLog => ({ ...EMPTY_LOG, sets, entries: entries.map((one) => ({ entry: one, at })) });
 
 test("rows come latest first, with cycles shown of cycles planned, and what came before the first set last", () => {
-  const sets = [aLogSet(), aLogSet({ id: "set-2", number: 2, cycles: 11.4, ending: "stopped_by_client" }), aLogSet({ id: "set-3", number: 3, cycles: null, ending: "unknown" })];
+  const sets = [
+    aLogSet(),
+    aLogSet({ id: "set-2", number: 2, cycles: 11.4, ending: "stopped_by_client" }),
+    aLogSet({ id: "set-3", number: 3, cycles: null, ending: "unknown" }),
+  ];
   const drawn = rows(log([entry("a", { kind: "sud", value: 8 }, null, null)], sets), [], 0, null);
-  assert.deepEqual(drawn.map((row) => row.head), ["3  ?/24  1.00 Hz", "2  11/24  1.00 Hz", "1  24/24  1.00 Hz", "before the first set"]);
-  assert.deepEqual(drawn.map((row) => row.ending), ["end unknown", "stopped by client", "", ""]);
+  assert.deepEqual(
+    drawn.map((row) => row.head),
+    ["3  ?/24  1.00 Hz", "2  11/24  1.00 Hz", "1  24/24  1.00 Hz", "before the first set"],
+  );
+  assert.deepEqual(
+    drawn.map((row) => row.ending),
+    ["end unknown", "stopped by client", "", ""],
+  );
 });
 
 test("a set without an end runs only while it is known to", () => {
   const open = [aLogSet({ ending: null })];
-  assert.deepEqual(rows(log([], open), [], 0, "set-1").map((row) => [row.ending, row.broken]), [["running", false]]);
-  assert.deepEqual(rows(log([], open), [], 0, null).map((row) => [row.ending, row.broken]), [["end unknown", true]]);
+  assert.deepEqual(
+    rows(log([], open), [], 0, "set-1").map((row) => [row.ending, row.broken]),
+    [["running", false]],
+  );
+  assert.deepEqual(
+    rows(log([], open), [], 0, null).map((row) => [row.ending, row.broken]),
+    [["end unknown", true]],
+  );
 });
 
 test("a cycle counts when it is complete; a hundredth short of it is measurement", () => {
@@ -34,34 +56,66 @@ test("a cycle counts when it is complete; a hundredth short of it is measurement
 test("S14: each entry says what is true of its saving", () => {
   const queue = failed(add([], entry("b", { kind: "words", words: "odd" }), 0), "b", { kind: "refused", words: "Too long." }, 0);
   const [row] = rows(log([entry("a", { kind: "sud", value: 5 })]), add(queue, entry("c", { kind: "change", change: "same" }), 0), 10, null);
-  assert.deepEqual(row?.chips.map((chip) => [chip.text, chip.saving, chip.status]), [
-    ["SUD 5", "saved", "saved 14:07:31"], ["odd", "failed", "not saved: Too long."], ["same", "queued", "queued"],
-  ]);
+  assert.deepEqual(
+    row?.chips.map((chip) => [chip.text, chip.saving, chip.status]),
+    [
+      ["SUD 5", "saved", "saved 14:07:31"],
+      ["odd", "failed", "not saved: Too long."],
+      ["same", "queued", "queued"],
+    ],
+  );
 });
 
 test("S13: history keeps both values: a corrected one stays and is marked", () => {
   const [row] = rows(log([entry("a", { kind: "sud", value: 5 }), entry("b", { kind: "sud", value: 6 }, "a")]), [], 0, null);
-  assert.deepEqual(row?.chips.map((chip) => [chip.text, chip.standing]), [["SUD 5", "replaced"], ["SUD 6", "current"]]);
+  assert.deepEqual(
+    row?.chips.map((chip) => [chip.text, chip.standing]),
+    [
+      ["SUD 5", "replaced"],
+      ["SUD 6", "current"],
+    ],
+  );
 });
 
 test("a taken-back entry stays readable; put back, it stands again once", () => {
   const taken = [entry("a", { kind: "words", words: "cold" }), entry("b", { kind: "taken_back" }, "a")];
   const [row] = rows(log(taken), [], 0, null);
-  assert.deepEqual(row?.chips.map((chip) => [chip.text, chip.standing, chip.status]), [["cold", "taken_back", "taken back, saved 14:07:31"]]);
+  assert.deepEqual(
+    row?.chips.map((chip) => [chip.text, chip.standing, chip.status]),
+    [["cold", "taken_back", "taken back, saved 14:07:31"]],
+  );
   const again = [...taken, entry("c", { kind: "words", words: "cold" }, "b")];
-  assert.deepEqual(rows(log(again), [], 0, null)[0]?.chips.map((chip) => [chip.id, chip.standing]), [["c", "current"]]);
+  assert.deepEqual(
+    rows(log(again), [], 0, null)[0]?.chips.map((chip) => [chip.id, chip.standing]),
+    [["c", "current"]],
+  );
   assert.deepEqual(standing(written(log(taken), [])), []);
-  assert.deepEqual(standing(written(log(again), [])).map((one) => one.id), ["c"]);
+  assert.deepEqual(
+    standing(written(log(again), [])).map((one) => one.id),
+    ["c"],
+  );
 });
 
 test("what was refused does not count: the entry it would have replaced stands", () => {
   const refused = (one: Entry) => failed(add([], one, 0), one.id, { kind: "refused", words: "Corrected already." }, 0);
   const rated = [entry("a", { kind: "sud", value: 5 })];
   const better = refused(entry("b", { kind: "sud", value: 6 }, "a"));
-  assert.deepEqual(standing(written(log(rated), better)).map((one) => one.id), ["a"]);
-  assert.deepEqual(rows(log(rated), better, 0, null)[0]?.chips.map((chip) => [chip.id, chip.standing]), [["a", "current"], ["b", "current"]]);
+  assert.deepEqual(
+    standing(written(log(rated), better)).map((one) => one.id),
+    ["a"],
+  );
+  assert.deepEqual(
+    rows(log(rated), better, 0, null)[0]?.chips.map((chip) => [chip.id, chip.standing]),
+    [
+      ["a", "current"],
+      ["b", "current"],
+    ],
+  );
   const away = refused(entry("b", { kind: "taken_back" }, "a"));
-  assert.deepEqual(rows(log(rated), away, 0, null)[0]?.chips.map((chip) => [chip.standing, chip.saving, chip.status]), [["current", "failed", "not taken back, not saved: Corrected already."]]);
+  assert.deepEqual(
+    rows(log(rated), away, 0, null)[0]?.chips.map((chip) => [chip.standing, chip.saving, chip.status]),
+    [["current", "failed", "not taken back, not saved: Corrected already."]],
+  );
 });
 
 test("a correction counts where its first entry was asked, and an early one is not the latest", () => {
@@ -69,7 +123,13 @@ test("a correction counts where its first entry was asked, and an early one is n
   const late = entry("b", { kind: "sud", value: 4 }, null, "set-2");
   const corrected: Entry = { ...entry("c", { kind: "sud", value: 8 }, "a", null), moment: "closing" };
   const kept = standing(written(log([early, late, corrected]), []));
-  assert.deepEqual(kept.map((one) => [one.id, one.set, one.moment]), [["c", "set-1", "after_set"], ["b", "set-2", "after_set"]]);
+  assert.deepEqual(
+    kept.map((one) => [one.id, one.set, one.moment]),
+    [
+      ["c", "set-1", "after_set"],
+      ["b", "set-2", "after_set"],
+    ],
+  );
   assert.equal(lastRating({ ...freshDesk(0), log: log([early, late, corrected]) }, "sud"), 4);
 });
 
@@ -104,5 +164,11 @@ test("the room's set joins the log; the server's log keeps what only this page h
 test("what does not open is said so, leaves the rest alone, and is neither undone nor corrected unseen", () => {
   const [row] = rows(log([entry("a", { kind: "unreadable" }), entry("b", { kind: "sud", value: 4 })], [aLogSet({ plan: null })]), [], 0, null);
   assert.equal(row?.head, "1  24/?  order does not open");
-  assert.deepEqual(row?.chips.map((chip) => [chip.text, chip.unreadable]), [["This entry does not open. Tell the administrator.", true], ["SUD 4", false]]);
+  assert.deepEqual(
+    row?.chips.map((chip) => [chip.text, chip.unreadable]),
+    [
+      ["This entry does not open. Tell the administrator.", true],
+      ["SUD 4", false],
+    ],
+  );
 });

@@ -46,7 +46,9 @@ export function written(log: SessionLog, queue: Queue): Written[] {
   return [...recorded, ...underWay];
 }
 
-interface Linked extends Link { one: Written }
+interface Linked extends Link {
+  one: Written;
+}
 
 const isRefused = (one: Written): boolean => one.item?.problem?.kind === "refused";
 
@@ -80,19 +82,27 @@ export function currentChanges(state: DeskState): (Change | null)[] {
 
 /** The last standing value of a scale, of this session's target, for the button that asks for it again. */
 export function lastRating(state: DeskState, scale: "sud" | "voc"): number | null {
-  const entry = ofTarget(state.log, standing(written(state.log, state.queue))).filter((one) => one.value.kind === scale).at(-1);
+  const entry = ofTarget(state.log, standing(written(state.log, state.queue)))
+    .filter((one) => one.value.kind === scale)
+    .at(-1);
   return entry !== undefined && "value" in entry.value ? entry.value.value : null;
 }
 
 function valueWords(entry: Entry): string {
   const asked = ` (${MOMENT_WORDS[entry.moment]})`;
   switch (entry.value.kind) {
-    case "words": return entry.value.words;
-    case "change": return entry.value.change;
-    case "sud": return `SUD ${entry.value.value}${entry.moment === "after_set" ? "" : asked}`;
-    case "voc": return `VOC ${entry.value.value}${entry.moment === "after_set" ? "" : asked}`;
-    case "taken_back": return "taken back";
-    case "unreadable": return "This entry does not open. Tell the administrator.";
+    case "words":
+      return entry.value.words;
+    case "change":
+      return entry.value.change;
+    case "sud":
+      return `SUD ${entry.value.value}${entry.moment === "after_set" ? "" : asked}`;
+    case "voc":
+      return `VOC ${entry.value.value}${entry.moment === "after_set" ? "" : asked}`;
+    case "taken_back":
+      return "taken back";
+    case "unreadable":
+      return "This entry does not open. Tell the administrator.";
   }
 }
 
@@ -141,7 +151,13 @@ export function rows(log: SessionLog, queue: Queue, now: number, running: string
   const all = written(log, queue);
   const ofSets = [...log.sets].reverse().map((set) => {
     const end = endOf(set);
-    return { set: set.id, head: headOf(set), ending: end === null ? "running" : ENDING_WORDS[end], broken: isBrokenOff(end), chips: chipsFor(set.id, all, now) };
+    return {
+      set: set.id,
+      head: headOf(set),
+      ending: end === null ? "running" : ENDING_WORDS[end],
+      broken: isBrokenOff(end),
+      chips: chipsFor(set.id, all, now),
+    };
   });
   const before = chipsFor(null, all, now);
   return before.length === 0 ? ofSets : [...ofSets, { set: null, head: "before the first set", ending: "", broken: false, chips: before }];

@@ -57,7 +57,16 @@ const admission = new AdmissionPanel(session, (location, callBack) => {
 function draw(): void {
   const now = performance.now();
   const callBack = desk.dataset.callBack ?? "";
-  render(state, { now, wall: Date.now(), room: roomNow(now), clock: clock.error(now), closeBy: Number.isNaN(closeBy) ? null : closeBy, callBack, page: title, wide: wide.matches });
+  render(state, {
+    now,
+    wall: Date.now(),
+    room: roomNow(now),
+    clock: clock.error(now),
+    closeBy: Number.isNaN(closeBy) ? null : closeBy,
+    callBack,
+    page: title,
+    wide: wide.matches,
+  });
   admission.follow(state.view?.seat, { atTheDoor: state.view?.seat_id ?? null, asking: state.view?.asking ?? null });
   preview.draw();
   // A page nobody can see has drawn nothing: the client must not be told that the desk knows.
@@ -83,9 +92,12 @@ function carryOut(command: Command): void {
       socket.send(command.message);
       return;
     }
-    case "save": return void save(command.entry);
-    case "load_log": return void loadLog();
-    case "focus": return command.on === "words" ? words.focus() : desk.focus({ preventScroll: true });
+    case "save":
+      return void save(command.entry);
+    case "load_log":
+      return void loadLog();
+    case "focus":
+      return command.on === "words" ? words.focus() : desk.focus({ preventScroll: true });
     case "fill_words":
       words.value = command.words;
       return;
@@ -134,7 +146,10 @@ function cameBack(): void {
 
 const act = (action: Action): void => happen({ kind: "action", action, id: crypto.randomUUID(), words: words.value });
 const keyState = (): KeyState => ({
-  armed: state.armed?.scale ?? null, presets: state.lower === "presets", shortcuts: state.shortcuts, tapped: offeredRate(state.taps, performance.now()) !== null,
+  armed: state.armed?.scale ?? null,
+  presets: state.lower === "presets",
+  shortcuts: state.shortcuts,
+  tapped: offeredRate(state.taps, performance.now()) !== null,
 });
 
 function placeOf(target: EventTarget | null): Place {
@@ -145,19 +160,30 @@ function placeOf(target: EventTarget | null): Place {
 }
 
 // On the window and in the capture phase: nothing in the page can keep Escape from here.
-addEventListener("keydown", (event) => {
-  const press = {
-    key: event.key, shift: event.shiftKey, modified: event.ctrlKey || event.altKey || event.metaKey, repeat: event.repeat,
-    composing: event.isComposing,
-  };
-  const outcome = keyAction(press, placeOf(event.target), keyState());
-  if (outcome.prevent) event.preventDefault();
-  if (outcome.action !== null) act(outcome.action);
-}, { capture: true });
+addEventListener(
+  "keydown",
+  (event) => {
+    const press = {
+      key: event.key,
+      shift: event.shiftKey,
+      modified: event.ctrlKey || event.altKey || event.metaKey,
+      repeat: event.repeat,
+      composing: event.isComposing,
+    };
+    const outcome = keyAction(press, placeOf(event.target), keyState());
+    if (outcome.prevent) event.preventDefault();
+    if (outcome.action !== null) act(outcome.action);
+  },
+  { capture: true },
+);
 
-addEventListener("keyup", (event) => {
-  if (swallowsRelease(event.key, placeOf(event.target), keyState())) event.preventDefault();
-}, { capture: true });
+addEventListener(
+  "keyup",
+  (event) => {
+    if (swallowsRelease(event.key, placeOf(event.target), keyState())) event.preventDefault();
+  },
+  { capture: true },
+);
 
 document.addEventListener("click", (event) => {
   const button = event.target instanceof Element ? event.target.closest<HTMLElement>("[data-act]") : null;

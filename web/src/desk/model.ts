@@ -139,10 +139,33 @@ export const EMPTY_LOG: SessionLog = { sets: [], entries: [], start: { sud: null
 /** The desk before anything was heard. */
 export function freshDesk(now: number): DeskState {
   return {
-    line: { open: false, synced: false, heardAt: now }, view: null, gone: [], stateSince: now, showing: null, stoppedAt: -Infinity,
-    pending: [], nextOrder: 1, wanted: null, earlierPlans: [], lastStep: null, taps: [], notice: null,
-    focus: { here: true, since: -Infinity }, shortcuts: true, preview: true, armed: null, lower: "log", presets: [], wordsFor: undefined,
-    queue: [], log: EMPTY_LOG, logRead: false, logIs: "due", logDue: now, sentAway: null, reload: false,
+    line: { open: false, synced: false, heardAt: now },
+    view: null,
+    gone: [],
+    stateSince: now,
+    showing: null,
+    stoppedAt: -Infinity,
+    pending: [],
+    nextOrder: 1,
+    wanted: null,
+    earlierPlans: [],
+    lastStep: null,
+    taps: [],
+    notice: null,
+    focus: { here: true, since: -Infinity },
+    shortcuts: true,
+    preview: true,
+    armed: null,
+    lower: "log",
+    presets: [],
+    wordsFor: undefined,
+    queue: [],
+    log: EMPTY_LOG,
+    logRead: false,
+    logIs: "due",
+    logDue: now,
+    sentAway: null,
+    reload: false,
   };
 }
 
@@ -159,8 +182,7 @@ export const isLive = ({ view }: DeskState): boolean => view !== null && !OUTSID
 export const hasSet = ({ view }: DeskState): boolean => view?.set?.ended === null && (view.state === "starting" || view.state === "running");
 
 /** Somebody waits to be let in, or another device asks. */
-export const isAtTheDoor = ({ view }: DeskState): boolean =>
-  view !== null && view.state !== "closed" && (view.state === "at_the_door" || view.seat_asked_for);
+export const isAtTheDoor = ({ view }: DeskState): boolean => view !== null && view.state !== "closed" && (view.state === "at_the_door" || view.seat_asked_for);
 
 /** A set runs, eases or is about to. */
 export function isBusy(state: DeskState): boolean {

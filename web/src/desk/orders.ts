@@ -19,8 +19,10 @@ const HELD_KEY = 250;
 const isSafeLate = (order: Order): boolean => ["stop", "end", "cannot_see"].includes(order.kind);
 
 export const unchanged = (state: DeskState): Step => ({ state, commands: [] });
-export const say = (state: DeskState, words: string, now: number, missing = false): Step =>
-  ({ state: { ...state, notice: { words, since: now, missing } }, commands: [] });
+export const say = (state: DeskState, words: string, now: number, missing = false): Step => ({
+  state: { ...state, notice: { words, since: now, missing } },
+  commands: [],
+});
 
 /** The orders can reach the server: the line is open and a view has come over it. */
 export const canSend = (state: DeskState): boolean => state.line.open && state.line.synced && state.view !== null;
@@ -39,7 +41,8 @@ export function resendAfterBreak(state: DeskState, view: DeskView, now: number):
   const again = state.pending.filter((pending) => isSafeLate(pending.order));
   const dropped = state.pending.filter((pending) => !isSafeLate(pending.order));
   const names = dropped.map((pending) => orderName(pending.order)).join(", ");
-  const notice = names === "" ? state.notice : { words: `${names}: unanswered when the connection broke. Look at the state, then press again.`, since: now, missing: false };
+  const notice =
+    names === "" ? state.notice : { words: `${names}: unanswered when the connection broke. Look at the state, then press again.`, since: now, missing: false };
   return {
     state: { ...state, pending: again, notice, wanted: null },
     commands: again.map(({ id, order }) => ({ kind: "send", message: { type: "order", epoch: view.epoch, id, order } })),

@@ -6,7 +6,13 @@ import { aPlan, aView } from "./sample.fixture";
 
 test("peak speed is pi * A * f", () => {
   // Worked values: sine of peak-to-peak width A at f Hz has peak speed pi*A*f (derivative of (A/2) sin 2 pi f t).
-  const table: [number, number, number][] = [[20, 0.8, 50.27], [20, 1, 62.83], [20, 1.2, 75.4], [30, 1, 94.25], [30, 1.2, 113.1]];
+  const table: [number, number, number][] = [
+    [20, 0.8, 50.27],
+    [20, 1, 62.83],
+    [20, 1.2, 75.4],
+    [30, 1, 94.25],
+    [30, 1.2, 113.1],
+  ];
   for (const [width, rate, expected] of table) assert.ok(Math.abs(peakSpeed(aPlan({ width, rate })) - expected) < 0.005, `${width} deg at ${rate} Hz`);
 });
 
@@ -55,8 +61,16 @@ test("paths go round in both directions", () => {
 test("with the eyes locked only tones and hands are on offer", () => {
   const locked = aView({ eyes_locked: true });
   assert.deepEqual(stepPlan(aPlan({}), "channels", 1, locked).channels, { eyes: false, ears: true, hands: false });
-  assert.deepEqual(stepPlan(aPlan({ channels: { eyes: false, ears: true, hands: false } }), "channels", 1, locked).channels, { eyes: false, ears: false, hands: true });
-  assert.deepEqual(stepPlan(aPlan({ channels: { eyes: false, ears: false, hands: true } }), "channels", 1, locked).channels, { eyes: false, ears: true, hands: false });
+  assert.deepEqual(stepPlan(aPlan({ channels: { eyes: false, ears: true, hands: false } }), "channels", 1, locked).channels, {
+    eyes: false,
+    ears: false,
+    hands: true,
+  });
+  assert.deepEqual(stepPlan(aPlan({ channels: { eyes: false, ears: false, hands: true } }), "channels", 1, locked).channels, {
+    eyes: false,
+    ears: true,
+    hands: false,
+  });
 });
 
 test("every choice of channels keeps at least one on", () => {
@@ -87,7 +101,15 @@ test("plans are compared in every setting", () => {
   assert.ok(samePlan(plan, aPlan({})));
   assert.ok(!samePlan(plan, aPlan({ rate: 1.1 })));
   assert.ok(sameButRate(plan, aPlan({ rate: 1.1 })));
-  for (const other of [aPlan({ width: 19 }), aPlan({ dot: 2 }), aPlan({ path: "rising" }), toggleOpen(plan), aPlan({ channels: { eyes: true, ears: true, hands: false } }), aPlan({ channels: { eyes: true, ears: false, hands: true } }), aPlan({ comfort: { ...usual, pitch: 300 } })]) {
+  for (const other of [
+    aPlan({ width: 19 }),
+    aPlan({ dot: 2 }),
+    aPlan({ path: "rising" }),
+    toggleOpen(plan),
+    aPlan({ channels: { eyes: true, ears: true, hands: false } }),
+    aPlan({ channels: { eyes: true, ears: false, hands: true } }),
+    aPlan({ comfort: { ...usual, pitch: 300 } }),
+  ]) {
     assert.ok(!sameButRate(plan, other));
   }
 });

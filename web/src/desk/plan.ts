@@ -101,8 +101,12 @@ export function samePlan(a: Plan, b: Plan): boolean {
 export function sameButRate(a: Plan, b: Plan): boolean {
   const cycles = (plan: Plan): number => (plan.length.kind === "cycles" ? plan.length.cycles : 0);
   return (
-    a.width === b.width && a.dot === b.dot && a.path === b.path && cycles(a) === cycles(b) &&
-    sameFields(a.channels, b.channels) && sameFields(a.comfort, b.comfort)
+    a.width === b.width &&
+    a.dot === b.dot &&
+    a.path === b.path &&
+    cycles(a) === cycles(b) &&
+    sameFields(a.channels, b.channels) &&
+    sameFields(a.comfort, b.comfort)
   );
 }
 

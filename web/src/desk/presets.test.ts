@@ -7,8 +7,15 @@ import { Desk, kinds, orders, running } from "./desk.fixture";
 import { aView } from "./sample.fixture";
 
 const usual = aView().plan;
-const preset = (more: Partial<Preset> = {}): Preset =>
-  ({ name: "Slow", purpose: "processing", channels: usual.channels, rate: 0.8, width: 20, length: { kind: "cycles", cycles: 30 }, ...more });
+const preset = (more: Partial<Preset> = {}): Preset => ({
+  name: "Slow",
+  purpose: "processing",
+  channels: usual.channels,
+  rate: 0.8,
+  width: 20,
+  length: { kind: "cycles", cycles: 30 },
+  ...more,
+});
 const calm = preset({ name: "Calm place", purpose: "calm_place", rate: 0.5, length: { kind: "cycles", cycles: 6 } });
 
 function deskWith(presets: Preset[], view: DeskView = aView()): Desk {

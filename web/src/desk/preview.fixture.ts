@@ -26,7 +26,10 @@ export class Screen {
   private readonly dot: unknown;
   readonly box: HTMLElement;
 
-  constructor(test: TestContext, private readonly late: number) {
+  constructor(
+    test: TestContext,
+    private readonly late: number,
+  ) {
     const animate = (frames: Keyframe[], { duration }: { duration: number }) => this.animate(frames, duration);
     this.dot = { style: this.style, offsetWidth: 10, animate };
     this.box = { clientWidth: 400, clientHeight: 40, querySelector: () => this.dot } as unknown as HTMLElement;
@@ -64,7 +67,14 @@ export class Screen {
   }
 
   private animate(frames: Keyframe[], duration: number): Played {
-    const played = { frames, duration, startTime: this.frameAt, cancel: () => { if (this.playing === played) this.playing = undefined; } };
+    const played = {
+      frames,
+      duration,
+      startTime: this.frameAt,
+      cancel: () => {
+        if (this.playing === played) this.playing = undefined;
+      },
+    };
     this.playing = played;
     return played;
   }
@@ -73,7 +83,7 @@ export class Screen {
   private get shown(): string {
     if (!this.playing) return this.style.transform;
     const { frames, duration, startTime } = this.playing;
-    const along = (Math.min(Math.max((this.frameAt - startTime) / duration, 0), 1)) * (frames.length - 1);
+    const along = Math.min(Math.max((this.frameAt - startTime) / duration, 0), 1) * (frames.length - 1);
     const [before, after] = [Math.floor(along), Math.ceil(along)].map((i) => placeOf(frames[i]?.["transform"]));
     const between = (axis: 0 | 1): number => before![axis] + (after![axis] - before![axis]) * (along - Math.floor(along));
     return `translate(${between(0)}px, ${between(1)}px)`;

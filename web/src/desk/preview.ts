@@ -35,7 +35,10 @@ export class Preview {
   /** The view whose window plays, and since when, page time in ms. */
   private baked: { view: DeskView; at: number } | undefined;
 
-  constructor(private readonly box: HTMLElement, private readonly read: (pageNow: number) => { view: DeskView; room: number } | null) {
+  constructor(
+    private readonly box: HTMLElement,
+    private readonly read: (pageNow: number) => { view: DeskView; room: number } | null,
+  ) {
     this.dot = box.querySelector<HTMLElement>("[data-part=dot]") ?? box;
     this.track = new Track(this.dot, "transform");
   }

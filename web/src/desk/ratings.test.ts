@@ -54,7 +54,10 @@ test("VOC is 1 to 7: 0, 8 and 9 are asked about, nothing is kept and the scale s
 
 test("every step of both scales is taken as typed", () => {
   // SUD 0 to 10: Wolpe 1990 as cited by Kim, Bae & Park 2008.
-  for (const [scale, from, to] of [["sud", 0, 10], ["voc", 1, 7]] as const)
+  for (const [scale, from, to] of [
+    ["sud", 0, 10],
+    ["voc", 1, 7],
+  ] as const)
     for (let value = from; value <= to; value++) {
       const desk = deskWith(afterSet());
       desk.act({ kind: "arm", scale }, "-");
@@ -77,7 +80,10 @@ test("before any set a rating is the assessment's and belongs to no set; the mom
 
 test("the same scale again for the same set and moment corrects the first, which is kept", () => {
   const desk = deskWith(afterSet());
-  for (const [id, value] of [["a", 5], ["b", 6]] as const) {
+  for (const [id, value] of [
+    ["a", 5],
+    ["b", 6],
+  ] as const) {
     desk.act({ kind: "arm", scale: "sud" }, "-");
     desk.act({ kind: "rate", value }, id);
   }
@@ -91,14 +97,20 @@ test("words add, marks correct", () => {
   desk.act({ kind: "save_words" }, "b", "warmer");
   desk.act({ kind: "mark", change: "same" }, "c");
   desk.act({ kind: "mark", change: "changing" }, "d");
-  assert.deepEqual(desk.saves.map((entry) => entry.replaces), [null, null, null, "c"]);
+  assert.deepEqual(
+    desk.saves.map((entry) => entry.replaces),
+    [null, null, null, "c"],
+  );
 });
 
 test("saving words empties the field and gives the keys back; blank words save nothing", () => {
   const desk = deskWith(afterSet());
   const commands = desk.act({ kind: "save_words" }, "a", "  lighter  ");
   assert.deepEqual(desk.saves[0]?.value, { kind: "words", words: "lighter" });
-  assert.deepEqual(commands.slice(1), [{ kind: "fill_words", words: "" }, { kind: "focus", on: "keys" }]);
+  assert.deepEqual(commands.slice(1), [
+    { kind: "fill_words", words: "" },
+    { kind: "focus", on: "keys" },
+  ]);
   desk.act({ kind: "save_words" }, "b", "   ");
   assert.equal(desk.saves.length, 1);
 });
@@ -135,7 +147,10 @@ test("refused words come back into the field with their set", () => {
   state = step(state, { kind: "action", action: { kind: "save_words" }, id: "a", words: "odd" }, 0).state;
   state = step(state, { kind: "not_kept", id: "a", problem: { kind: "refused", words: "Remove the control character." } }, 0).state;
   const done = step(state, { kind: "action", action: { kind: "edit", entry: "a" }, id: "-", words: "" }, 0);
-  assert.deepEqual(done.commands, [{ kind: "fill_words", words: "odd" }, { kind: "focus", on: "words" }]);
+  assert.deepEqual(done.commands, [
+    { kind: "fill_words", words: "odd" },
+    { kind: "focus", on: "words" },
+  ]);
   assert.equal(done.state.queue.length, 0);
   assert.equal(done.state.wordsFor, "set-1");
 });

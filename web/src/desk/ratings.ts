@@ -71,7 +71,13 @@ export function mark(state: DeskState, change: "changing" | "same" | "settled", 
 export function saveWords(state: DeskState, words: string, id: string, now: number): Step {
   const set = state.wordsFor === undefined ? presentSet(state) : state.wordsFor;
   const text = words.trim();
-  const done: Step = { state: { ...state, wordsFor: undefined }, commands: [{ kind: "fill_words", words: "" }, { kind: "focus", on: "keys" }] };
+  const done: Step = {
+    state: { ...state, wordsFor: undefined },
+    commands: [
+      { kind: "fill_words", words: "" },
+      { kind: "focus", on: "keys" },
+    ],
+  };
   if (text === "") return done;
   // The wire counts characters as the server does, not UTF-16 units.
   if ([...text].length > MOST_WORDS) return say(state, `At most ${MOST_WORDS} characters. Shorten it; nothing is lost.`, now);
@@ -91,7 +97,9 @@ export function takeBack(state: DeskState, entry: string, id: string, now: numbe
 /** Writes an entry that was taken back once more. */
 export function putBack(state: DeskState, entry: string, id: string, now: number): Step {
   const original = find(state, entry);
-  const taken = written(state.log, state.queue).filter((one) => one.entry.replaces === entry && one.entry.value.kind === "taken_back").at(-1);
+  const taken = written(state.log, state.queue)
+    .filter((one) => one.entry.replaces === entry && one.entry.value.kind === "taken_back")
+    .at(-1);
   if (original === undefined || taken === undefined) return unchanged(state);
   return write(state, { ...original, id, replaces: taken.entry.id }, now);
 }
@@ -107,6 +115,9 @@ export function editAgain(state: DeskState, entry: string): Step {
   if (original?.value.kind !== "words") return unchanged(state);
   return {
     state: { ...state, queue: remove(state.queue, entry), wordsFor: original.set },
-    commands: [{ kind: "fill_words", words: original.value.words }, { kind: "focus", on: "words" }],
+    commands: [
+      { kind: "fill_words", words: original.value.words },
+      { kind: "focus", on: "words" },
+    ],
   };
 }

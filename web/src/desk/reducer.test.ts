@@ -125,7 +125,11 @@ test("what a room that is gone had shown last is handed back to each one after i
     desk.sees({ set, epoch: 3 + i, seq: 10 });
     again(4 + i);
   }
-  assert.deepEqual(again(99).map((command) => (command as Extract<Command, { kind: "send" }>).message), later.slice(1).map((set) => ({ type: "hand_back", set })), "the latest eight");
+  assert.deepEqual(
+    again(99).map((command) => (command as Extract<Command, { kind: "send" }>).message),
+    later.slice(1).map((set) => ({ type: "hand_back", set })),
+    "the latest eight",
+  );
 });
 
 test("a start that broke with the line is never sent again, and said so", () => {

@@ -37,8 +37,7 @@ function enterState(state: DeskState, view: DeskView, now: number): DeskState {
   return { ...state, stateSince: now, stoppedAt: stopped ? now : state.stoppedAt, armed: begins || closed ? null : state.armed, lower, pending };
 }
 
-const heardCycles = (state: DeskState, set: string): number | null =>
-  state.showing?.reading.set === set ? state.showing.reading.phase : null;
+const heardCycles = (state: DeskState, set: string): number | null => (state.showing?.reading.set === set ? state.showing.reading.phase : null);
 
 function recordSet(state: DeskState, view: DeskView, now: number): DeskState {
   if (view.set === null) return state;
@@ -89,11 +88,16 @@ function hearShowing(state: DeskState, reading: Showing, now: number): DeskState
 function hear(before: DeskState, message: ToDesk, now: number): Step {
   const state = { ...before, line: { ...before.line, heardAt: now } };
   switch (message.type) {
-    case "beat": return unchanged(state);
-    case "view": return hearView(state, message, now);
-    case "answer": return orderAnswered(state, message.id, message.refused, now);
-    case "showing": return unchanged(hearShowing(state, message, now));
-    case "reload": return unchanged({ ...state, reload: true });
+    case "beat":
+      return unchanged(state);
+    case "view":
+      return hearView(state, message, now);
+    case "answer":
+      return orderAnswered(state, message.id, message.refused, now);
+    case "showing":
+      return unchanged(hearShowing(state, message, now));
+    case "reload":
+      return unchanged({ ...state, reload: true });
   }
 }
 
@@ -130,14 +134,26 @@ const withoutPresets = (step: Step): Step =>
 
 /** What still has a meaning in a session that is closed: to look, and to keep what was written. */
 const AFTER_CLOSING: readonly Action["kind"][] = [
-  "stop", "lower", "toggle_preview", "toggle_shortcuts", "to_words", "save_words", "mark", "take_back", "put_back", "retry", "edit",
+  "stop",
+  "lower",
+  "toggle_preview",
+  "toggle_shortcuts",
+  "to_words",
+  "save_words",
+  "mark",
+  "take_back",
+  "put_back",
+  "retry",
+  "edit",
 ];
 
 function act(state: DeskState, action: Action, id: string, words: string, now: number): Step {
   if (state.view?.state === "closed" && !AFTER_CLOSING.includes(action.kind)) return say(state, "The session is closed.", now);
   switch (action.kind) {
-    case "stop": return stop(state, now);
-    case "start": return start(state, now);
+    case "stop":
+      return stop(state, now);
+    case "start":
+      return start(state, now);
     case "end":
     case "extend":
       return isBusy(state) ? sendOrder(state, { kind: action.kind }, now) : say(state, "No set is running.", now);
@@ -146,44 +162,74 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
     case "cannot_see":
     case "take_control":
       return sendOrder(state, { kind: action.kind }, now);
-    case "step": return changeSetting(state, action.setting, action.direction, now);
-    case "toggle_open": return changeSetting(state, "open", 1, now);
-    case "undo_setting": return undoSetting(state, now);
-    case "preset": return applyPreset(state, action.index, now);
-    case "tap": return unchanged({ ...state, taps: tapped(state.taps, now) });
-    case "set_tapped": return setTapped(state, now);
-    case "ask_sides": return isBusy(state) ? say(state, "Not while a set runs.", now) : sendOrder(state, { kind: "ask_sides" }, now);
-    case "to_words": return { state, commands: [{ kind: "focus", on: "words" }] };
-    case "save_words": return saveWords(state, words, id, now);
-    case "mark": return mark(state, action.change, id, now);
-    case "arm": return withoutPresets(arm(state, action.scale));
-    case "rate": return rate(state, action.value, id, now);
-    case "next_moment": return nextMoment(state);
-    case "take_back": return takeBack(state, action.entry, id, now);
-    case "put_back": return putBack(state, action.entry, id, now);
-    case "retry": return sendAgain(state, action.entry, now);
-    case "edit": return editAgain(state, action.entry);
-    case "lower": return toggleLower(state, action.shown);
-    case "toggle_preview": return unchanged({ ...state, preview: !state.preview });
-    case "toggle_shortcuts": return unchanged({ ...state, shortcuts: !state.shortcuts });
+    case "step":
+      return changeSetting(state, action.setting, action.direction, now);
+    case "toggle_open":
+      return changeSetting(state, "open", 1, now);
+    case "undo_setting":
+      return undoSetting(state, now);
+    case "preset":
+      return applyPreset(state, action.index, now);
+    case "tap":
+      return unchanged({ ...state, taps: tapped(state.taps, now) });
+    case "set_tapped":
+      return setTapped(state, now);
+    case "ask_sides":
+      return isBusy(state) ? say(state, "Not while a set runs.", now) : sendOrder(state, { kind: "ask_sides" }, now);
+    case "to_words":
+      return { state, commands: [{ kind: "focus", on: "words" }] };
+    case "save_words":
+      return saveWords(state, words, id, now);
+    case "mark":
+      return mark(state, action.change, id, now);
+    case "arm":
+      return withoutPresets(arm(state, action.scale));
+    case "rate":
+      return rate(state, action.value, id, now);
+    case "next_moment":
+      return nextMoment(state);
+    case "take_back":
+      return takeBack(state, action.entry, id, now);
+    case "put_back":
+      return putBack(state, action.entry, id, now);
+    case "retry":
+      return sendAgain(state, action.entry, now);
+    case "edit":
+      return editAgain(state, action.entry);
+    case "lower":
+      return toggleLower(state, action.shown);
+    case "toggle_preview":
+      return unchanged({ ...state, preview: !state.preview });
+    case "toggle_shortcuts":
+      return unchanged({ ...state, shortcuts: !state.shortcuts });
   }
 }
 
 /** One event. */
 export function step(state: DeskState, event: DeskEvent, now: number): Step {
   switch (event.kind) {
-    case "tick": return fetchLog(pump(unchanged(state), now), now);
-    case "line": return pump(lineChanged(state, event, now), now);
-    case "heard": return hear(state, event.message, now);
-    case "action": return act(state, event.action, event.id, event.words, now);
-    case "page_focus": return pageFocus(state, event.here, now);
-    case "words_typed": return unchanged({ ...state, wordsFor: event.empty ? undefined : state.wordsFor === undefined ? presentSet(state) : state.wordsFor });
-    case "kept": return pump(unchanged({ ...state, queue: kept(state.queue, event.kept) }), now);
-    case "not_kept": return pump(unchanged({ ...state, queue: failed(state.queue, event.id, event.problem, now) }), now);
+    case "tick":
+      return fetchLog(pump(unchanged(state), now), now);
+    case "line":
+      return pump(lineChanged(state, event, now), now);
+    case "heard":
+      return hear(state, event.message, now);
+    case "action":
+      return act(state, event.action, event.id, event.words, now);
+    case "page_focus":
+      return pageFocus(state, event.here, now);
+    case "words_typed":
+      return unchanged({ ...state, wordsFor: event.empty ? undefined : state.wordsFor === undefined ? presentSet(state) : state.wordsFor });
+    case "kept":
+      return pump(unchanged({ ...state, queue: kept(state.queue, event.kept) }), now);
+    case "not_kept":
+      return pump(unchanged({ ...state, queue: failed(state.queue, event.id, event.problem, now) }), now);
     case "log":
       // A set that ended meanwhile has made the log due once more.
       return unchanged({ ...state, logIs: state.logIs === "due" ? "due" : "loaded", logRead: true, log: mergeLogs(event.log, state.log) });
-    case "log_failed": return unchanged({ ...state, logIs: "due", logDue: now + LOG_RETRY });
-    case "notice": return say(state, event.words, now);
+    case "log_failed":
+      return unchanged({ ...state, logIs: "due", logDue: now + LOG_RETRY });
+    case "notice":
+      return say(state, event.words, now);
   }
 }

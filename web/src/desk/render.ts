@@ -9,8 +9,21 @@ import { attribute, part, shown, text } from "./dom";
 import { renderCourse } from "./render_course";
 import { renderLog } from "./render_log";
 import {
-  apartWords, bandStops, closeByWords, departures, holdWords, isStuck, isUnknown, keysOff, orderedWords, progressWords, showingWords, stateWord, stripWords,
-  titleWords, type StateWord,
+  apartWords,
+  bandStops,
+  closeByWords,
+  departures,
+  holdWords,
+  isStuck,
+  isUnknown,
+  keysOff,
+  orderedWords,
+  progressWords,
+  showingWords,
+  stateWord,
+  stripWords,
+  titleWords,
+  type StateWord,
 } from "./status";
 import { channelWords, degrees, hertz, lengthWords, MOMENT_WORDS, PATH_WORDS } from "./words";
 
@@ -70,15 +83,30 @@ function renderStrip(state: DeskState, around: Surroundings): void {
   shown(part("record"), state.view?.state === "closed");
   shown(part("sign-in"), isSignedOut(state.queue) || state.sentAway === "signed_out");
   // Seconds that count up are for the eye only; a reader hears each message once.
-  const spoken = [stateWord(state, around.now), keysOff(state) ? "keys off" : "", state.view?.seat_asked_for ? "At the door: another device asks to join" : "", holdWords(state, around.now), ...words.slice(0, 2)];
-  text(part("announce"), spoken.filter((one) => one !== "").map((one) => one.replace(/\.$/, "")).join(". ").replace(/, \d+ s/g, "").replace(/in \d+ s/g, "soon"));
+  const spoken = [
+    stateWord(state, around.now),
+    keysOff(state) ? "keys off" : "",
+    state.view?.seat_asked_for ? "At the door: another device asks to join" : "",
+    holdWords(state, around.now),
+    ...words.slice(0, 2),
+  ];
+  text(
+    part("announce"),
+    spoken
+      .filter((one) => one !== "")
+      .map((one) => one.replace(/\.$/, ""))
+      .join(". ")
+      .replace(/, \d+ s/g, "")
+      .replace(/in \d+ s/g, "soon"),
+  );
 }
 
 function renderControls(state: DeskState, around: Surroundings): void {
   const closed = state.view?.state === "closed";
   const running = hasSet(state);
   const off = (name: string, unavailable: boolean): void => attribute(part(name), "aria-disabled", unavailable ? "true" : null);
-  for (const control of document.querySelectorAll(".controls [data-act]:not([data-part]), .marks [data-act=arm]")) attribute(control, "aria-disabled", closed ? "true" : null);
+  for (const control of document.querySelectorAll(".controls [data-act]:not([data-part]), .marks [data-act=arm]"))
+    attribute(control, "aria-disabled", closed ? "true" : null);
   off("start", whyNoStart(state, around.now) !== null);
   off("end", !running);
   off("extend", !running || shownPlan(state)?.length.kind === "open");
@@ -132,8 +160,10 @@ function renderPanels(state: DeskState, wide: boolean): void {
   attribute(part("desk-state"), "data-lower", lower);
   shown(part("seat"), (state.view?.seat_asked_for ?? false) && state.view?.state !== "closed");
   const seats: Record<SeatState, string> = {
-    empty: "Nobody is in the client's seat. Send the link, then say the code.", waiting: "Somebody waits. Confirm who it is and where, then admit.",
-    admitted: "The client is admitted.", left: "The client has left. They can come back by the link and a new code.",
+    empty: "Nobody is in the client's seat. Send the link, then say the code.",
+    waiting: "Somebody waits. Confirm who it is and where, then admit.",
+    admitted: "The client is admitted.",
+    left: "The client has left. They can come back by the link and a new code.",
   };
   shown(part("remove-seat"), state.view?.seat === "waiting" || state.view?.seat === "admitted");
   text(part("seat-state"), state.view === null ? "" : seats[state.view.seat]);
@@ -152,7 +182,7 @@ export function render(state: DeskState, around: Surroundings): void {
   renderPanels(state, around.wide);
   shown(part("stuck"), !isBusy(state) && isStuck(state));
   const hint = state.logRead ? "" : "The log is being read.";
-  const running = isBusy(state) && !isUnknown(state, around.now) ? state.view?.set?.id ?? null : null;
+  const running = isBusy(state) && !isUnknown(state, around.now) ? (state.view?.set?.id ?? null) : null;
   renderLog(rows(state.log, state.queue, around.now, running), hint, hasUnsaved(state.queue));
   const entries = standing(written(state.log, state.queue));
   for (const scale of SCALES) renderCourse(part(`course-${scale}`), state.log, entries, scale);

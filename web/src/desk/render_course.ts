@@ -33,14 +33,18 @@ function table(points: Point[], scale: Scale): HTMLElement {
   const body = make("table", "");
   const head = make("tr", "");
   head.append(make("th", "set", { scope: "col" }), make("th", scale.toUpperCase(), { scope: "col" }), make("th", "ended", { scope: "col" }));
-  body.append(head, ...points.map((point) => {
-    const line = make("tr", "");
-    line.append(
-      make("td", String(point.place)), make("td", point.value === null ? "not asked" : String(point.value)),
-      make("td", { "×": "stopped", "?": "not known", "": "" }[point.mark]),
-    );
-    return line;
-  }));
+  body.append(
+    head,
+    ...points.map((point) => {
+      const line = make("tr", "");
+      line.append(
+        make("td", String(point.place)),
+        make("td", point.value === null ? "not asked" : String(point.value)),
+        make("td", { "×": "stopped", "?": "not known", "": "" }[point.mark]),
+      );
+      return line;
+    }),
+  );
   details.append(make("summary", "figures"), body);
   return details;
 }

@@ -20,7 +20,10 @@ export function tapped(taps: Taps, now: number): Taps {
 /** Cycles a second, to hundredths: two sides make a cycle. Null while there are too few taps. */
 export function tappedRate(taps: Taps): number | null {
   if (taps.length <= INTERVALS) return null;
-  const intervals = taps.slice(1).map((at, i) => at - taps[i]!).sort((a, b) => a - b);
+  const intervals = taps
+    .slice(1)
+    .map((at, i) => at - taps[i]!)
+    .sort((a, b) => a - b);
   const median = (intervals[INTERVALS / 2 - 1]! + intervals[INTERVALS / 2]!) / 2;
   return Math.round(100_000 / (2 * median)) / 100;
 }

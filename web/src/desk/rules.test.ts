@@ -6,7 +6,8 @@ const sources = readdirSync("src/desk").filter((name) => name.endsWith(".ts") &&
 const templates = readdirSync("../server/portal/src/live").filter((name) => /^desk.*\.html$/.test(name));
 
 test("S12: nothing on the desk asks through the browser, and nothing writes HTML or browser storage", () => {
-  const banned = /\b(alert|confirm|prompt|showModal)\s*\(|innerHTML|outerHTML|insertAdjacentHTML|document\.write|localStorage|sessionStorage|indexedDB|document\.cookie/;
+  const banned =
+    /\b(alert|confirm|prompt|showModal)\s*\(|innerHTML|outerHTML|insertAdjacentHTML|document\.write|localStorage|sessionStorage|indexedDB|document\.cookie/;
   assert.ok(sources.length > 15);
   for (const name of sources) assert.doesNotMatch(readFileSync(`src/desk/${name}`, "utf8"), banned, name);
 });

@@ -8,8 +8,14 @@ import type { Showing } from "../wire/Showing";
 
 export function aPlan(changes: Partial<Plan> = {}): Plan {
   return {
-    rate: 1, width: 18, dot: 1, path: "across", length: { kind: "cycles", cycles: 24 },
-    channels: { eyes: true, ears: false, hands: false }, comfort: usual, ...changes,
+    rate: 1,
+    width: 18,
+    dot: 1,
+    path: "across",
+    length: { kind: "cycles", cycles: 24 },
+    channels: { eyes: true, ears: false, hands: false },
+    comfort: usual,
+    ...changes,
   };
 }
 
@@ -20,16 +26,42 @@ export function aSet(changes: Partial<SetView> = {}): SetView {
 
 export function aView(changes: Partial<DeskView> = {}): DeskView {
   return {
-    epoch: 1, seq: 1, state: "ready",
-    needs: nothing, refused: null,
-    plan: aPlan(), set: null, in_control: true, other_desk: false, seat: "admitted", seat_asked_for: false,
-    seat_id: "device", asking: null, record_refuses: false, record_waits: false, clock_set: 0,
-    stage_here: true, stage_heard: 1000,
+    epoch: 1,
+    seq: 1,
+    state: "ready",
+    needs: nothing,
+    refused: null,
+    plan: aPlan(),
+    set: null,
+    in_control: true,
+    other_desk: false,
+    seat: "admitted",
+    seat_asked_for: false,
+    seat_id: "device",
+    asking: null,
+    record_refuses: false,
+    record_waits: false,
+    clock_set: 0,
+    stage_here: true,
+    stage_heard: 1000,
     device: {
-      width_px: 1280, height_px: 720, px_per_mm: 3.8, distance_mm: 600, reduced_motion: false, sound: true, sides: true, vibration: false,
-      wake_lock: true, full_screen: true, checking: false,
+      width_px: 1280,
+      height_px: 720,
+      px_per_mm: 3.8,
+      distance_mm: 600,
+      reduced_motion: false,
+      sound: true,
+      sides: true,
+      vibration: false,
+      wake_lock: true,
+      full_screen: true,
+      checking: false,
     },
-    widest: 30, asked_width: 18, eyes_locked: false, hard_end: null, ...changes,
+    widest: 30,
+    asked_width: 18,
+    eyes_locked: false,
+    hard_end: null,
+    ...changes,
   };
 }
 

@@ -10,7 +10,10 @@ test("no answer, a server in trouble and a flood are tried again; a refusal is t
 });
 
 test("a refusal keeps the server's words when it has any", () => {
-  assert.deepEqual(problemOf({ status: 422, body: { errors: { words: "Remove the control character." } } }), { kind: "refused", words: "Remove the control character." });
+  assert.deepEqual(problemOf({ status: 422, body: { errors: { words: "Remove the control character." } } }), {
+    kind: "refused",
+    words: "Remove the control character.",
+  });
   assert.match(failureWords({ status: 404, body: null }), /not open to you/);
 });
 

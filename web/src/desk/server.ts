@@ -31,7 +31,12 @@ export async function ask(method: "GET" | "POST", path: string, body?: unknown, 
   if (once !== undefined) headers["idempotency-key"] = once;
   try {
     const response = await fetch(path, {
-      method, headers, cache: "no-store", redirect: "manual", signal: given.signal, ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+      method,
+      headers,
+      cache: "no-store",
+      redirect: "manual",
+      signal: given.signal,
+      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
     });
     if (response.type === "opaqueredirect") return { status: 401, body: null };
     return { status: response.status, body: await bodyOf(response) };
@@ -63,10 +68,14 @@ function refusedWords(status: number): string {
 export function failureWords(answer: Answer): string {
   const problem = problemOf(answer);
   switch (problem.kind) {
-    case "offline": return "No answer from the server, so it is not known whether this was done. Press again: it is done once.";
-    case "signed_out": return "You are signed out. Sign in again in another tab, then press again.";
-    case "server": return "The server could not say whether this was done. Press again: it is done once.";
-    case "refused": return `Not done: ${problem.words}`;
+    case "offline":
+      return "No answer from the server, so it is not known whether this was done. Press again: it is done once.";
+    case "signed_out":
+      return "You are signed out. Sign in again in another tab, then press again.";
+    case "server":
+      return "The server could not say whether this was done. Press again: it is done once.";
+    case "refused":
+      return `Not done: ${problem.words}`;
   }
 }
 

@@ -5,7 +5,10 @@ import { codeIn, codeWords, whyGone } from "./spoken_code";
 test("a code says that it works once and until when", () => {
   const code = codeIn("123456", "2026-03-03T09:10:00Z");
   assert.ok(code !== null);
-  assert.equal(codeWords(code, (at) => new Date(at).toISOString().slice(11, 16)), "Say this code. It works once, until 09:10.");
+  assert.equal(
+    codeWords(code, (at) => new Date(at).toISOString().slice(11, 16)),
+    "Say this code. It works once, until 09:10.",
+  );
   assert.equal(codeIn("123456", null), null);
   assert.equal(codeIn("123456", "soon"), null);
   assert.equal(codeIn(null, "2026-03-03T09:10:00Z"), null);

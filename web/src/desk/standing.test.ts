@@ -12,6 +12,10 @@ const vectors = JSON.parse(readFileSync("../tests/reference/ratings.json", "utf8
 test("what stands agrees with the reference vectors", () => {
   assert.ok(vectors.histories.length > 40);
   for (const { name, kept, stands } of vectors.histories) {
-    assert.deepEqual(standing(kept).map(({ entry, first }) => ({ id: entry.id, first: first.id })), stands, name);
+    assert.deepEqual(
+      standing(kept).map(({ entry, first }) => ({ id: entry.id, first: first.id })),
+      stands,
+      name,
+    );
   }
 });

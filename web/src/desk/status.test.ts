@@ -9,7 +9,23 @@ import { EMPTY_LOG, freshDesk, type DeskState } from "./model";
 import { step } from "./reducer";
 import type { ClockError } from "../wire/ClockError";
 import { aPlan, aSet, aShowing, aView } from "./sample.fixture";
-import { apartWords, bandStops, closeByWords, departures, holdWords, isStuck, isUnknown, keysOff, limitWords, orderedWords, progressWords, showingWords, stateWord, stripWords, titleWords } from "./status";
+import {
+  apartWords,
+  bandStops,
+  closeByWords,
+  departures,
+  holdWords,
+  isStuck,
+  isUnknown,
+  keysOff,
+  limitWords,
+  orderedWords,
+  progressWords,
+  showingWords,
+  stateWord,
+  stripWords,
+  titleWords,
+} from "./status";
 import { RECORD_WAITS } from "./words";
 
 function deskWith(view: DeskView, now = 0): DeskState {
@@ -22,8 +38,18 @@ const running = (): DeskView => aView({ state: "running", set: aSet() });
 
 test("every state of the room has its word", () => {
   const words: [DeskView["state"], string][] = [
-    ["waiting", "WAITING"], ["at_the_door", "AT THE DOOR"], ["left", "CLIENT HAS LEFT"], ["hold", "HOLD"], ["ready", "READY"], ["starting", "STARTING"], ["running", "RUNNING"], ["easing", "EASING"],
-    ["stopped_by_client", "STOPPED BY CLIENT"], ["stopped", "STOPPED"], ["link_lost", "LINK LOST"], ["closed", "CLOSED"],
+    ["waiting", "WAITING"],
+    ["at_the_door", "AT THE DOOR"],
+    ["left", "CLIENT HAS LEFT"],
+    ["hold", "HOLD"],
+    ["ready", "READY"],
+    ["starting", "STARTING"],
+    ["running", "RUNNING"],
+    ["easing", "EASING"],
+    ["stopped_by_client", "STOPPED BY CLIENT"],
+    ["stopped", "STOPPED"],
+    ["link_lost", "LINK LOST"],
+    ["closed", "CLOSED"],
   ];
   for (const [state, word] of words) assert.equal(stateWord(deskWith(aView({ state })), 0), word);
 });
@@ -73,7 +99,7 @@ test("beside HOLD stands what is missing, and the strip says it in full", () => 
   const held = (changes: Partial<DeskView>) => deskWith(aView({ state: "hold", ...changes }));
   const both = held({ needs: { ...nothing, sight: true, client_ready: true }, refused: { kind: "needs" } });
   assert.equal(holdWords(both, 0), "needs client's Ready, your sight (i)");
-  assert.deepEqual(stripWords(both, 0, null), ["The client must tap \"I am ready\".", "Say that you can see and hear them (i)."]);
+  assert.deepEqual(stripWords(both, 0, null), ['The client must tap "I am ready".', "Say that you can see and hear them (i)."]);
   assert.equal(holdWords(held({ refused: { kind: "eyes_locked" } }), 0), "needs tones or taps (n)");
   assert.match(stripWords(held({ refused: { kind: "eyes_locked" } }), 0, null).join(), /eyes are locked/);
   assert.equal(holdWords(held({ in_control: false, refused: { kind: "not_in_control" } }), 0), "needs control");
@@ -105,7 +131,11 @@ test("a client who has left is called, and the log stays", () => {
 test("READY never stands beside a reading of before: the room has heard that the page rests, or it is another page", () => {
   const moved = show(deskWith(running()), 0);
   const ended = (needs: Partial<typeof nothing>, state: DeskView["state"]) =>
-    step(moved, { kind: "heard", message: { type: "view", ...aView({ seq: 2, state, set: aSet({ ended: "link_lost" }), needs: { ...nothing, ...needs } }) } }, 66_000).state;
+    step(
+      moved,
+      { kind: "heard", message: { type: "view", ...aView({ seq: 2, state, set: aSet({ ended: "link_lost" }), needs: { ...nothing, ...needs } }) } },
+      66_000,
+    ).state;
   assert.deepEqual([stateWord(ended({}, "ready"), 66_000), showingWords(ended({}, "ready"), 66_000, "")], ["READY", "at rest"]);
   const still = ended({ rest: true }, "stopped");
   assert.match(showingWords(still, 66_000, ""), /^not heard for 66 s/);
@@ -191,7 +221,7 @@ test("the answer to a start that something is missing for says it once, and no l
 
 test("what is needed is said in words while nothing runs", () => {
   const needs = { ...nothing, sight: true, client_ready: true, pause: true };
-  assert.deepEqual(stripWords(deskWith(aView({ needs })), 0, null), ["The client must tap \"I am ready\".", "Say that you can see and hear them (i)."]);
+  assert.deepEqual(stripWords(deskWith(aView({ needs })), 0, null), ['The client must tap "I am ready".', "Say that you can see and hear them (i)."]);
   assert.deepEqual(stripWords(deskWith(aView({ state: "running", set: aSet(), needs })), 0, null), []);
 });
 
@@ -200,10 +230,23 @@ test("S18: every departure from the usual is spelled out", () => {
   const narrow = { plan: { ...aPlan(), width: 9 }, asked_width: 18 };
   assert.deepEqual(departures(deskWith(aView(narrow))), ["9° of the 18° asked for: client's screen shows no more"]);
   assert.deepEqual(departures(deskWith(aView({ ...narrow, state: "running" }))), [], "of the set that runs");
-  const device = { width_px: 1, height_px: 1, px_per_mm: null, distance_mm: 600, reduced_motion: true, sound: false, sides: null, vibration: false, wake_lock: false, full_screen: false, checking: false };
+  const device = {
+    width_px: 1,
+    height_px: 1,
+    px_per_mm: null,
+    distance_mm: 600,
+    reduced_motion: true,
+    sound: false,
+    sides: null,
+    vibration: false,
+    wake_lock: false,
+    full_screen: false,
+    checking: false,
+  };
   const plan = aPlan({ width: 20, length: { kind: "open" }, channels: { eyes: true, ears: true, hands: false } });
   const words = departures(deskWith(aView({ device, plan, eyes_locked: true }))).join("; ");
-  for (const part of [/small jumps/, /open-ended/, /test sound/, /locked/, /uncalibrated: likely \d+° to \d+°/, /less motion/, /sleep/]) assert.match(words, part);
+  for (const part of [/small jumps/, /open-ended/, /test sound/, /locked/, /uncalibrated: likely \d+° to \d+°/, /less motion/, /sleep/])
+    assert.match(words, part);
 });
 
 test("what is not ready to be heard or felt is said, for the channels that need it", () => {

@@ -13,12 +13,34 @@ import type { RoomState } from "../wire/RoomState";
 import { cyclesWords, degrees, hertz, needsInShort, orderName, otherPlanInShort, planWords, RECORD_REFUSES, RECORD_WAITS } from "./words";
 
 export type StateWord =
-  | "CONNECTING" | "UNKNOWN" | "WAITING" | "AT THE DOOR" | "CLIENT HAS LEFT" | "HOLD" | "READY" | "STARTING" | "RUNNING" | "EASING"
-  | "STOPPED BY CLIENT" | "STOPPED" | "LINK LOST" | "CLOSED";
+  | "CONNECTING"
+  | "UNKNOWN"
+  | "WAITING"
+  | "AT THE DOOR"
+  | "CLIENT HAS LEFT"
+  | "HOLD"
+  | "READY"
+  | "STARTING"
+  | "RUNNING"
+  | "EASING"
+  | "STOPPED BY CLIENT"
+  | "STOPPED"
+  | "LINK LOST"
+  | "CLOSED";
 
 const WORDS: Record<RoomState, StateWord> = {
-  waiting: "WAITING", at_the_door: "AT THE DOOR", left: "CLIENT HAS LEFT", hold: "HOLD", ready: "READY", starting: "STARTING", running: "RUNNING",
-  easing: "EASING", stopped_by_client: "STOPPED BY CLIENT", stopped: "STOPPED", link_lost: "LINK LOST", closed: "CLOSED",
+  waiting: "WAITING",
+  at_the_door: "AT THE DOOR",
+  left: "CLIENT HAS LEFT",
+  hold: "HOLD",
+  ready: "READY",
+  starting: "STARTING",
+  running: "RUNNING",
+  easing: "EASING",
+  stopped_by_client: "STOPPED BY CLIENT",
+  stopped: "STOPPED",
+  link_lost: "LINK LOST",
+  closed: "CLOSED",
 };
 
 /** The invariant of the live session: nothing moves later than this after the last sign of the desk, ms. */
@@ -225,7 +247,10 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   if (set !== 0) words.push(`The server's clock was set ${set > 0 ? "forward" : "back"} by ${spanWords(Math.abs(set))}: times in this record may be wrong.`);
   if (state.view?.record_refuses) words.push(RECORD_REFUSES);
   if (state.sentAway === "signed_out") words.push("The server has closed this desk's line. Sign in again, then come back to this tab.");
-  if (state.sentAway === "handed_over") words.push("This desk is closed: the client was handed over, or you are no clinician here any more. The session itself goes on: agree by voice who leads it now.");
+  if (state.sentAway === "handed_over")
+    words.push(
+      "This desk is closed: the client was handed over, or you are no clinician here any more. The session itself goes on: agree by voice who leads it now.",
+    );
   if (isSignedOut(state.queue)) words.push("You are signed out. Entries wait here; sign in again.");
   if (state.view?.record_waits) words.push(RECORD_WAITS);
   words.push(...pendingWords(state, now));
@@ -237,7 +262,7 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   if (notice !== null) words.push(notice);
   if (state.reload && idle) words.push("This page is older than the server. Reload it now.");
   if (state.view !== null && !state.view.in_control && state.view.state !== "closed") words.push("View only: another desk has control.");
-  if (notReadyAtTheDoor) words.push("They pressed Stop: they must tap \"I am ready\" before a set.");
+  if (notReadyAtTheDoor) words.push('They pressed Stop: they must tap "I am ready" before a set.');
   if (state.view !== null && idle && notice !== missingWords(state.view) && ["hold", "ready", "stopped", "stopped_by_client"].includes(state.view.state)) {
     words.push(...missing(state.view));
   }

@@ -28,15 +28,25 @@ export const cyclesWords = (count: number): string => `${count} ${count === 1 ? 
 export const lengthWords = (length: Length): string => (length.kind === "open" ? "open-ended" : cyclesWords(length.cycles));
 
 export const MOMENT_WORDS: Record<Moment, string> = {
-  assessment: "assessment", after_set: "after a set", back_at_target: "back at the target",
-  installation: "installation", closing: "closing", reevaluation: "re-evaluation",
+  assessment: "assessment",
+  after_set: "after a set",
+  back_at_target: "back at the target",
+  installation: "installation",
+  closing: "closing",
+  reevaluation: "re-evaluation",
 };
 
 /** How a set ended, short enough for a row; a planned end needs no word. */
 export const ENDING_WORDS: Record<Ending, string> = {
-  done: "", ended_by_clinician: "ended", stopped_by_clinician: "stopped", stopped_by_client: "stopped by client",
-  cannot_see: "client not seen", page_interrupted: "client's page interrupted", link_lost: "link lost",
-  hard_limit: "ended at the limit", unknown: "end unknown",
+  done: "",
+  ended_by_clinician: "ended",
+  stopped_by_clinician: "stopped",
+  stopped_by_client: "stopped by client",
+  cannot_see: "client not seen",
+  page_interrupted: "client's page interrupted",
+  link_lost: "link lost",
+  hard_limit: "ended at the limit",
+  unknown: "end unknown",
 };
 
 const MEANT: (Ending | null)[] = [null, "done", "ended_by_clinician", "hard_limit"];
@@ -44,22 +54,37 @@ const MEANT: (Ending | null)[] = [null, "done", "ended_by_clinician", "hard_limi
 export const isBrokenOff = (ending: Ending | null): boolean => !MEANT.includes(ending);
 
 const ORDER_NAMES: Record<Order["kind"], string> = {
-  take_control: "Take control", sight: "I can see and hear them", cannot_see: "I can't see them", start: "Start", stop: "Stop",
-  end: "End", extend: "Extend", ask_sides: "Ask for left and right", plan: "Change of settings",
+  take_control: "Take control",
+  sight: "I can see and hear them",
+  cannot_see: "I can't see them",
+  start: "Start",
+  stop: "Stop",
+  end: "End",
+  extend: "Extend",
+  ask_sides: "Ask for left and right",
+  plan: "Change of settings",
 };
 export const orderName = (order: Order): string => ORDER_NAMES[order.kind];
 
 /** Why an order was refused, and what to do. */
 export function refusalWords(refusal: Refusal): string {
   switch (refusal.kind) {
-    case "old_epoch": return "the server has restarted. Look at the state, then press again.";
-    case "not_in_control": return "this desk is view-only. Take control first.";
-    case "wrong_state": return "does not fit the present state. Nothing was changed.";
-    case "needs": return "something is needed first.";
-    case "limit": return refusal.limit;
-    case "too_wide": return `That screen cannot show this width. The widest that fits is ${degrees(Math.floor(refusal.widest * 10) / 10)}.`;
-    case "eyes_locked": return "The eyes are locked by a caution in the record. Use tones or taps.";
-    case "not_saved": return "the record could not be written, so nothing was started. Press again.";
+    case "old_epoch":
+      return "the server has restarted. Look at the state, then press again.";
+    case "not_in_control":
+      return "this desk is view-only. Take control first.";
+    case "wrong_state":
+      return "does not fit the present state. Nothing was changed.";
+    case "needs":
+      return "something is needed first.";
+    case "limit":
+      return refusal.limit;
+    case "too_wide":
+      return `That screen cannot show this width. The widest that fits is ${degrees(Math.floor(refusal.widest * 10) / 10)}.`;
+    case "eyes_locked":
+      return "The eyes are locked by a caution in the record. Use tones or taps.";
+    case "not_saved":
+      return "the record could not be written, so nothing was started. Press again.";
   }
 }
 
@@ -72,7 +97,7 @@ export const RECORD_WAITS = "The record does not answer: what is entered now wai
 export function needsWords(needs: Needs): string[] {
   const words: string[] = [];
   if (needs.stage) words.push("The client's page is not heard.");
-  if (needs.client_ready) words.push("The client must tap \"I am ready\".");
+  if (needs.client_ready) words.push('The client must tap "I am ready".');
   if (needs.check) words.push("The client's page asks about their device.");
   if (needs.motion) words.push("The client's device asks for less motion: use tones or taps (n).");
   if (needs.sound) words.push("The client has not heard the test sound: ask (q), or use the dot (n).");
@@ -86,8 +111,15 @@ export function needsWords(needs: Needs): string[] {
 /** The same in a word or two each, for beside the state word. */
 export function needsInShort(needs: Needs): string[] {
   const short: [boolean, string][] = [
-    [needs.stage, "client's page"], [needs.client_ready, "client's Ready"], [needs.check, "device check"], [needs.motion, "tones or taps (n)"],
-    [needs.sound, "test sound (q)"], [needs.sight, "your sight (i)"], [needs.rest, "their rest"], [needs.desk, "your line"], [needs.pause, "a second"],
+    [needs.stage, "client's page"],
+    [needs.client_ready, "client's Ready"],
+    [needs.check, "device check"],
+    [needs.motion, "tones or taps (n)"],
+    [needs.sound, "test sound (q)"],
+    [needs.sight, "your sight (i)"],
+    [needs.rest, "their rest"],
+    [needs.desk, "your line"],
+    [needs.pause, "a second"],
   ];
   return short.flatMap(([missing, words]) => (missing ? [words] : []));
 }
@@ -95,10 +127,14 @@ export function needsInShort(needs: Needs): string[] {
 /** What plan would be taken instead of one that was refused; nothing when it was not the plan. */
 export function otherPlanInShort({ kind }: Refusal): string[] {
   switch (kind) {
-    case "eyes_locked": return ["tones or taps (n)"];
-    case "too_wide": return ["less width"];
-    case "limit": return ["a plan within the limits"];
-    default: return [];
+    case "eyes_locked":
+      return ["tones or taps (n)"];
+    case "too_wide":
+      return ["less width"];
+    case "limit":
+      return ["a plan within the limits"];
+    default:
+      return [];
   }
 }
 

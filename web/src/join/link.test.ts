@@ -20,7 +20,14 @@ test("the code may be typed in groups", () => {
 
 test("answers in words", () => {
   assert.deepEqual([200, 204, 400, 403, 404, 409, 429, 503].map(answerTo), [
-    "in", "in", "join_wrong", "join_wrong", "join_wrong", "join_elsewhere", "join_slow", "join_offline",
+    "in",
+    "in",
+    "join_wrong",
+    "join_wrong",
+    "join_wrong",
+    "join_elsewhere",
+    "join_slow",
+    "join_offline",
   ]);
 });
 

@@ -91,7 +91,10 @@ byId("leave").addEventListener("click", () => {
   forget();
   document.body.replaceChildren();
   // Blank at once; without the server it stays so, since going there would show the browser's error.
-  fetch("/left").then(() => location.replace("/left"), () => undefined);
+  fetch("/left").then(
+    () => location.replace("/left"),
+    () => undefined,
+  );
 });
 addEventListener("hashchange", takeLink);
 takeLink();

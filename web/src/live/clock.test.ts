@@ -75,7 +75,12 @@ test("what one direction is slower cannot be seen, but stays within the bound", 
 });
 
 test("within 0.5 ms rms at 40 ± 10 ms with clocks 40 ppm apart", () => {
-  const link: Link = new Link(12_345, 40e-6, () => 40 + 20 * (link.chance() - 0.5), () => 40 + 20 * (link.chance() - 0.5));
+  const link: Link = new Link(
+    12_345,
+    40e-6,
+    () => 40 + 20 * (link.chance() - 0.5),
+    () => 40 + 20 * (link.chance() - 0.5),
+  );
   link.run(20, 50);
   link.clock.hold(true, link.page);
   const errors: number[] = [];
@@ -158,7 +163,12 @@ test("one exchange gives the offset and half the delay of RFC 5905, section 8, w
 });
 
 test("the skew of clocks 50 ppm apart is found: the offset holds through a minute without a beat", () => {
-  const link: Link = new Link(0, 50e-6, () => 40 + 20 * (link.chance() - 0.5), () => 40 + 20 * (link.chance() - 0.5));
+  const link: Link = new Link(
+    0,
+    50e-6,
+    () => 40 + 20 * (link.chance() - 0.5),
+    () => 40 + 20 * (link.chance() - 0.5),
+  );
   link.run(4 * 300, 250);
   const now = link.page + 60_000;
   assert.ok(Math.abs(link.error(now)) < 1, `${link.error(now)}: without the skew it would be 3 ms`);
@@ -192,10 +202,20 @@ for (const by of [3_600_000, -3_600_000]) {
 }
 
 test("a computer that slept ten minutes, its page clock with it, is in step two beats after it woke", () => {
-  const link: Link = new Link(500, 30e-6, () => 20 + 10 * link.chance(), () => 20 + 10 * link.chance());
+  const link: Link = new Link(
+    500,
+    30e-6,
+    () => 20 + 10 * link.chance(),
+    () => 20 + 10 * link.chance(),
+  );
   link.run(200, 250);
   // Page time stood still; room time went on.
-  const woken: Link = new Link(600_500, 30e-6, () => 20 + 10 * woken.chance(), () => 20 + 10 * woken.chance());
+  const woken: Link = new Link(
+    600_500,
+    30e-6,
+    () => 20 + 10 * woken.chance(),
+    () => 20 + 10 * woken.chance(),
+  );
   Object.assign(woken, { clock: link.clock, page: link.page, id: 1_000 });
   woken.run(3, 250);
   const now = woken.page + 30;

@@ -9,11 +9,7 @@ export interface Given {
 }
 
 /** An element with these attributes and children. `false` and `undefined` leave an attribute out. */
-export function element<K extends keyof HTMLElementTagNameMap>(
-  tag: K,
-  given: Given = {},
-  ...children: (Node | string)[]
-): HTMLElementTagNameMap[K] {
+export function element<K extends keyof HTMLElementTagNameMap>(tag: K, given: Given = {}, ...children: (Node | string)[]): HTMLElementTagNameMap[K] {
   const made = document.createElement(tag);
   for (const [name, value] of Object.entries(given)) {
     if (typeof value === "function") made.addEventListener(name.slice(2), value);

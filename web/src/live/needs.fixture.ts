@@ -2,5 +2,13 @@
 import type { Needs } from "../wire/Needs";
 
 export const nothing: Needs = {
-  sight: false, client_ready: false, stage: false, check: false, pause: false, desk: false, rest: false, motion: false, sound: false,
+  sight: false,
+  client_ready: false,
+  stage: false,
+  check: false,
+  pause: false,
+  desk: false,
+  rest: false,
+  motion: false,
+  sound: false,
 };

@@ -8,7 +8,12 @@ const near = (a: number, b: number, by: number) => assert.ok(Math.abs(a - b) <= 
 test("visual angle: sizes at 60 cm", () => {
   // angle = 2 atan(size / 2 distance): 10, 20, 30 degrees at 60 cm are 10.50, 21.16, 32.15 cm; 30 cm are 28.07 degrees.
   const screen = at(600, 1);
-  for (const [degrees, mm] of [[10, 105], [20, 211.6], [30, 321.5]] as const) near(pxOf(degrees, screen), mm, 0.05);
+  for (const [degrees, mm] of [
+    [10, 105],
+    [20, 211.6],
+    [30, 321.5],
+  ] as const)
+    near(pxOf(degrees, screen), mm, 0.05);
   near(degreesOf(300, screen), 28.07, 0.005);
 });
 

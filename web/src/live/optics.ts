@@ -15,13 +15,10 @@ export const DEFAULT_PX_PER_MM = 96 / 25.4;
 export const DEFAULT_DISTANCE_MM = 600;
 
 /** Eye to screen in CSS px of that screen. */
-const distancePx = (screen: Screen): number =>
-  (screen.distance_mm ?? DEFAULT_DISTANCE_MM) * (screen.px_per_mm ?? DEFAULT_PX_PER_MM);
+const distancePx = (screen: Screen): number => (screen.distance_mm ?? DEFAULT_DISTANCE_MM) * (screen.px_per_mm ?? DEFAULT_PX_PER_MM);
 
 /** CSS px that `degrees` take up on that screen, centred before the eye. */
-export const pxOf = (degrees: number, screen: Screen): number =>
-  2 * distancePx(screen) * Math.tan((degrees * Math.PI) / 360);
+export const pxOf = (degrees: number, screen: Screen): number => 2 * distancePx(screen) * Math.tan((degrees * Math.PI) / 360);
 
 /** Degrees that `px` CSS px take up on that screen, centred before the eye. */
-export const degreesOf = (px: number, screen: Screen): number =>
-  (Math.atan(px / (2 * distancePx(screen))) * 360) / Math.PI;
+export const degreesOf = (px: number, screen: Screen): number => (Math.atan(px / (2 * distancePx(screen))) * 360) / Math.PI;

@@ -51,7 +51,12 @@ test("the ends of every path are one width apart", () => {
 
 test("peak speed: pi A f for the sine and 2 A f at constant speed on a line, more on the eight", () => {
   // Closed form: 20 degrees at 0.8, 1.0, 1.2 Hz peak at 50.27, 62.83, 75.40 degrees a second; a triangle of 20 at 1 Hz at 40.
-  for (const [rate, peak] of [[0.8, 50.27], [1, 62.83], [1.2, 75.4]] as const) close(20 * peakOf("across", "sine", rate), peak, 0.005);
+  for (const [rate, peak] of [
+    [0.8, 50.27],
+    [1, 62.83],
+    [1.2, 75.4],
+  ] as const)
+    close(20 * peakOf("across", "sine", rate), peak, 0.005);
   assert.equal(20 * peakOf("rising", "constant", 1), 40);
 });
 

@@ -31,8 +31,7 @@ const LOOP = 1 / (2 * (1 + Math.SQRT2));
 const EIGHT = (1.5 * Math.PI + 2) * LOOP;
 
 /** Share of the way from the first extreme to the other that is done at `phase` (0 to 1). */
-const wayAt = (sweep: Sweep, phase: number): number =>
-  sweep === "sine" ? 0.5 - Math.cos(2 * Math.PI * phase) / 2 : 1 - Math.abs(2 * phase - 1);
+const wayAt = (sweep: Sweep, phase: number): number => (sweep === "sine" ? 0.5 - Math.cos(2 * Math.PI * phase) / 2 : 1 - Math.abs(2 * phase - 1));
 
 /** Over the upper side of the left loop, down through the middle, along the lower side of the right loop. */
 function eightAt(way: number): Point {
@@ -71,8 +70,7 @@ export function extentOf(path: Path): Point {
 }
 
 /** The highest speed, in widths a second, at `rate` Hz: times the width in degrees it is degrees a second. */
-export const peakOf = (path: Path, sweep: Sweep, rate: number): number =>
-  (path === "eight" ? EIGHT : 1) * (sweep === "sine" ? Math.PI : 2) * rate;
+export const peakOf = (path: Path, sweep: Sweep, rate: number): number => (path === "eight" ? EIGHT : 1) * (sweep === "sine" ? Math.PI : 2) * rate;
 
 /** The widest path, in px, on which a dot of `dot` px stays whole within a field of that size. */
 export function widestPath(path: Path, field: { width: number; height: number }, dot: number): number {

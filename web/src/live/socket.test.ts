@@ -64,7 +64,10 @@ test("hello comes first even when somebody waits for the line to open", () => {
   const told = line([]);
   const socket = new LiveSocket({ ...told, onState: (state) => void (state === "open" && socket.send({ type: "stop" })) });
   latest().onopen!();
-  assert.deepEqual(latest().sent.map(({ type }) => type), ["hello", "stop"]);
+  assert.deepEqual(
+    latest().sent.map(({ type }) => type),
+    ["hello", "stop"],
+  );
   socket.close();
 });
 
@@ -105,7 +108,10 @@ test("a silent line is given up and tried anew", async () => {
 });
 
 test("pauses grow to 4 s and are spread by a fifth at most", () => {
-  assert.deepEqual([0, 1, 2, 3, 4, 9].map((n) => pauseBefore(n, 0)), [250, 500, 1000, 2000, 4000, 4000]);
+  assert.deepEqual(
+    [0, 1, 2, 3, 4, 9].map((n) => pauseBefore(n, 0)),
+    [250, 500, 1000, 2000, 4000, 4000],
+  );
   assert.equal(pauseBefore(0, 1), 300);
   assert.deepEqual([1000, 1006, 1008, 1011, 1013, 4001].map(sentAway), [false, false, true, false, false, true]);
 });

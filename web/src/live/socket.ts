@@ -39,8 +39,7 @@ const CHECK = 500;
 const PATIENCE = 12_000;
 
 /** The pause before try number `attempt` (0 is the first after a loss), up to a fifth longer by `chance` (0 to 1). */
-export const pauseBefore = (attempt: number, chance: number): number =>
-  (PAUSES[Math.min(attempt, PAUSES.length - 1)] ?? 0) * (1 + chance / 5);
+export const pauseBefore = (attempt: number, chance: number): number => (PAUSES[Math.min(attempt, PAUSES.length - 1)] ?? 0) * (1 + chance / 5);
 
 /** The session has ended (`closing::OVER` of the portal). */
 export const OVER = 4000;

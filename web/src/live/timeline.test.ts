@@ -55,7 +55,11 @@ test("phase is the integral of the rate", () => {
 
 test("24 cycles take 30, 24 and 20 s at 0.8, 1.0 and 1.2 Hz", () => {
   // Rates: van Veen et al. 2015, doi 10.3389/fpsyt.2015.00045; the times are arithmetic.
-  for (const [rate, seconds] of [[0.8, 30], [1, 24], [1.2, 20]] as const) {
+  for (const [rate, seconds] of [
+    [0.8, 30],
+    [1, 24],
+    [1.2, 20],
+  ] as const) {
     const steady: Timeline = { segments: [{ starts_at: 0, lasts: 60_000, phase: 0, rate_from: rate, rate_to: rate }] };
     assert.ok(Math.abs(phaseAt(steady, seconds * 1000) - 24) < 1e-9);
   }

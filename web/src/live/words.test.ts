@@ -7,20 +7,32 @@ const catalogue = readFileSync("../server/portal/src/words/client.rs", "utf8");
 const ids = new Set([...catalogue.matchAll(/\(\s*"([a-z_]+)",\s*"/g)].map((match) => match[1]!));
 
 const scripts = ["src/stage", "src/join"].flatMap((folder) =>
-  readdirSync(folder).filter((name) => name.endsWith(".ts") && !name.endsWith(".test.ts")).map((name) => readFileSync(`${folder}/${name}`, "utf8")),
+  readdirSync(folder)
+    .filter((name) => name.endsWith(".ts") && !name.endsWith(".test.ts"))
+    .map((name) => readFileSync(`${folder}/${name}`, "utf8")),
 );
-const templates = ["live/client", "live/join", "live/stage", "live/left", "platform/error_client"].map((name) => readFileSync(`../server/portal/src/${name}.html`, "utf8"));
+const templates = ["live/client", "live/join", "live/stage", "live/left", "platform/error_client"].map((name) =>
+  readFileSync(`../server/portal/src/${name}.html`, "utf8"),
+);
 
 test("no page says what the catalogue does not have", () => {
   const asked = templates.flatMap((text) => [...text.matchAll(/words::get\("([a-z_]+)"\)/g)].map((match) => match[1]!));
-  const said = scripts.flatMap((text) => [...text.matchAll(/(?:say|button|speech|tell)\(([^)]*)\)/g)].flatMap((call) => [...call[1]!.matchAll(/"([a-z]+_[a-z_]+)"/g)].map((id) => id[1]!)));
+  const said = scripts.flatMap((text) =>
+    [...text.matchAll(/(?:say|button|speech|tell)\(([^)]*)\)/g)].flatMap((call) => [...call[1]!.matchAll(/"([a-z]+_[a-z_]+)"/g)].map((id) => id[1]!)),
+  );
   assert.ok(asked.length > 8 && said.length > 40, `${asked.length} and ${said.length}`);
-  assert.deepEqual([...asked, ...said].filter((id) => !ids.has(id)), []);
+  assert.deepEqual(
+    [...asked, ...said].filter((id) => !ids.has(id)),
+    [],
+  );
 });
 
 test("nothing in the catalogue is left unsaid", () => {
   const text = [...scripts, ...templates].join("\n");
   // Built ids: `${page.name}_heading`, `check_distance_${far}`.
   const built = /^(connecting|refused)_(heading|text)$|^check_distance_(near|arm|far)$/;
-  assert.deepEqual([...ids].filter((id) => !text.includes(`"${id}"`) && !built.test(id)), []);
+  assert.deepEqual(
+    [...ids].filter((id) => !text.includes(`"${id}"`) && !built.test(id)),
+    [],
+  );
 });

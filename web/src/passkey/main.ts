@@ -17,7 +17,9 @@ const label = (place: HTMLElement): string => place.querySelector<HTMLInputEleme
 
 function start(place: HTMLElement, button: HTMLButtonElement, status: HTMLElement): void {
   const doing = doings[place.dataset.passkey ?? ""];
-  const say = (words: string): void => void (status.textContent = words);
+  const say = (words: string): void => {
+    status.textContent = words;
+  };
   if (!doing) return;
   if (!ready()) return say(TOO_OLD);
   if (place.dataset.passkey === "enrol" && location.hash.length < 2) return say(INCOMPLETE);

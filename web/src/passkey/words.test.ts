@@ -4,7 +4,16 @@ import { Refused, inWords } from "./words";
 
 // The names are those that create() and get() may throw: W3C Web Authentication Level 3, sections 5.1.3 and 5.1.4.
 test("every error of a passkey has plain words without a code", () => {
-  for (const name of ["NotAllowedError", "InvalidStateError", "ConstraintError", "NotSupportedError", "SecurityError", "AbortError", "TypeError", "UnknownError"]) {
+  for (const name of [
+    "NotAllowedError",
+    "InvalidStateError",
+    "ConstraintError",
+    "NotSupportedError",
+    "SecurityError",
+    "AbortError",
+    "TypeError",
+    "UnknownError",
+  ]) {
     const words = inWords(new DOMException("0x80090011 in module", name));
     assert.match(words, /^[A-Z][a-z].*\.$/);
     assert.doesNotMatch(words, /Error|0x|module/);

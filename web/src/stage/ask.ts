@@ -32,7 +32,10 @@ type Page = (asking: Asking, next: () => void) => HTMLElement[];
 const PAGES: Record<Step, Page> = {
   start: ({ act }, next) => [
     ...speech("check_start_heading", "check_start_text"),
-    answers(button("check_start_go", next, "main"), button("check_start_skip", () => act({ type: "skip-all" }))),
+    answers(
+      button("check_start_go", next, "main"),
+      button("check_start_skip", () => act({ type: "skip-all" })),
+    ),
   ],
   settle: askSettle,
   card: askCard,
@@ -43,10 +46,7 @@ const PAGES: Record<Step, Page> = {
     };
     return [
       ...speech("check_distance_heading", "check_distance_text"),
-      answers(
-        ...(["near", "arm", "far"] as const).map((far) => button(`check_distance_${far}`, choose(DISTANCES[far]), "choice")),
-        button("skip", next),
-      ),
+      answers(...(["near", "arm", "far"] as const).map((far) => button(`check_distance_${far}`, choose(DISTANCES[far]), "choice")), button("skip", next)),
     ];
   },
   motion: ({ device, act }) => {
@@ -65,7 +65,10 @@ const PAGES: Record<Step, Page> = {
   awake: askAwake,
   full: ({ device }, next) => [
     ...speech("check_full_heading", "check_full_text"),
-    answers(button("check_full_go", () => void device.fillScreen().then(next), "main"), button("skip", next)),
+    answers(
+      button("check_full_go", () => void device.fillScreen().then(next), "main"),
+      button("skip", next),
+    ),
   ],
 };
 
@@ -103,7 +106,10 @@ function askCard({ device }: Asking, next: () => void): HTMLElement[] {
 
 function askAwake({ device }: Asking, next: () => void): HTMLElement[] {
   const text = element("p", { role: "status" }, say("check_awake_text"));
-  const choice = answers(button("check_awake_go", () => void keep(), "main"), button("skip", next));
+  const choice = answers(
+    button("check_awake_go", () => void keep(), "main"),
+    button("skip", next),
+  );
   const keep = async () => {
     if (await device.keepAwake()) return next();
     text.textContent = say("check_awake_refused");

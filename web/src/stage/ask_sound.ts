@@ -40,7 +40,11 @@ export function askSound({ device, tones }: Asking, next: () => void): HTMLEleme
     );
     sound();
   };
-  show("check_sound_text", button("check_sound_go", () => void open(), "main"), skip);
+  show(
+    "check_sound_text",
+    button("check_sound_go", () => void open(), "main"),
+    skip,
+  );
   return [...speech("check_sound_heading"), text, choice];
 }
 

@@ -34,7 +34,14 @@ test("no line from a few readings: never one of them", () => {
 
 test("least squares, worked by hand: four points about y = x", () => {
   // x 0, 1, 2, 3 s; y 0, 1.0001, 1.9999, 3: mean 1.5 and 1.5; slope = sum dx dy / sum dx dx = 4.9999 / 5 = 0.99998.
-  const line = fitted([[0, 0], [1000, 1.0001], [2000, 1.9999], [3000, 3]].map(([page, context]) => ({ page: page!, context: context! })));
+  const line = fitted(
+    [
+      [0, 0],
+      [1000, 1.0001],
+      [2000, 1.9999],
+      [3000, 3],
+    ].map(([page, context]) => ({ page: page!, context: context! })),
+  );
   assert.ok(Math.abs(line!.slope - 0.99998) < 1e-9 && line!.at.page === 1500 && Math.abs(line!.at.context - 1.5) < 1e-12);
 });
 

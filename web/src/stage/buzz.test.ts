@@ -25,11 +25,19 @@ test("one buzz at each extreme however often it is scheduled, and none after a c
     }
   };
   pass(2050);
-  assert.deepEqual(felt, [{ at: 500, pattern: [35, 30, 35] }, { at: 1000, pattern: [90] }, { at: 1500, pattern: [35, 30, 35] }, { at: 2000, pattern: [90] }]);
+  assert.deepEqual(felt, [
+    { at: 500, pattern: [35, 30, 35] },
+    { at: 1000, pattern: [90] },
+    { at: 1500, pattern: [35, 30, 35] },
+    { at: 2000, pattern: [90] },
+  ]);
   pass(400);
   buzz.cut(); // 50 ms before the next
   tick(500);
-  assert.deepEqual(felt.slice(4).map(({ pattern }) => pattern), [[]]);
+  assert.deepEqual(
+    felt.slice(4).map(({ pattern }) => pattern),
+    [[]],
+  );
   now = 3000;
   pass(1000, 3400);
   assert.equal(felt.length, 5);

@@ -28,10 +28,12 @@ export interface Figure {
 }
 
 /** The keyframe of one phase. */
-export const place = ({ path, sweep, width }: Shape) => (phase: number): Keyframe => {
-  const { x, y } = placeAt(path, sweep, phase, width);
-  return { transform: `translate(${x.toFixed(3)}px, ${y.toFixed(3)}px)` };
-};
+export const place =
+  ({ path, sweep, width }: Shape) =>
+  (phase: number): Keyframe => {
+    const { x, y } = placeAt(path, sweep, phase, width);
+    return { transform: `translate(${x.toFixed(3)}px, ${y.toFixed(3)}px)` };
+  };
 
 /** See the head of this file. */
 export class Dot implements Figure {

@@ -25,7 +25,13 @@ test("where less movement is asked for, skipping all leads to the question, and 
   assert.deepEqual(pageOf(asked.state), { name: "check", step: "motion" });
   assert.deepEqual(plays(run([seen(view("running", { set: setView("a") }))], asked.state).all), []);
 
-  const no = run([{ type: "answered", step: "motion", motion: "declined" }, { type: "answered", step: "sound" }], asked.state);
+  const no = run(
+    [
+      { type: "answered", step: "motion", motion: "declined" },
+      { type: "answered", step: "sound" },
+    ],
+    asked.state,
+  );
   assert.equal(pageOf(no.state).name, "ready-tones");
   const eyes = run([seen(view("running", { set: setView("a") }))], no.state);
   assert.deepEqual(plays(eyes.all), []);
@@ -34,7 +40,10 @@ test("where less movement is asked for, skipping all leads to the question, and 
   ears.plan = { ...ears.plan, channels: { eyes: false, ears: true, hands: false } };
   assert.deepEqual(plays(run([seen(view("running", { set: ears }))], no.state).all), ["b"]);
 
-  const yes = run([{ type: "answered", step: "motion", motion: "welcome" }, { type: "answered", step: "sound" }, seen(view("running", { set: setView("c") }))], asked.state);
+  const yes = run(
+    [{ type: "answered", step: "motion", motion: "welcome" }, { type: "answered", step: "sound" }, seen(view("running", { set: setView("c") }))],
+    asked.state,
+  );
   assert.deepEqual(plays(yes.all), ["c"]);
 });
 

@@ -10,7 +10,15 @@ export const plain = { reducedMotion: false, handheld: false, vibrates: false, w
 let seq = 0;
 
 export function setView(id: string, change: Partial<SetView> = {}): SetView {
-  const plan: SetView["plan"] = { rate: 1, width: 18, dot: 1.5, path: "across", length: { kind: "cycles", cycles: 24 }, channels: { eyes: true, ears: false, hands: false }, comfort: usual };
+  const plan: SetView["plan"] = {
+    rate: 1,
+    width: 18,
+    dot: 1.5,
+    path: "across",
+    length: { kind: "cycles", cycles: 24 },
+    channels: { eyes: true, ears: false, hands: false },
+    comfort: usual,
+  };
   return { id, number: 1, plan, timeline: { segments: [] }, ended: null, ...change };
 }
 

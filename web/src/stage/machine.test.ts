@@ -6,11 +6,23 @@ import type { SetView } from "../wire/SetView";
 import { type Event, opened, reduce } from "./machine";
 import { open, plain, plays, ready, run, running, seen, sent, setView, view } from "./machine.fixture";
 import { pageOf } from "./screen";
+import { generator } from "../live/random.fixture";
 
 test("from the link to the first set, in order", () => {
   const pages: string[] = [];
   let state = opened(plain);
-  const steps: Event[] = [open, seen(view("waiting")), { type: "answered", step: "start" }, { type: "answered", step: "settle" }, { type: "answered", step: "card" }, { type: "answered", step: "distance" }, { type: "answered", step: "sound" }, seen(view("ready")), seen(view("running", { set: setView("a") })), { type: "finished" }];
+  const steps: Event[] = [
+    open,
+    seen(view("waiting")),
+    { type: "answered", step: "start" },
+    { type: "answered", step: "settle" },
+    { type: "answered", step: "card" },
+    { type: "answered", step: "distance" },
+    { type: "answered", step: "sound" },
+    seen(view("ready")),
+    seen(view("running", { set: setView("a") })),
+    { type: "finished" },
+  ];
   for (const step of steps) {
     [state] = reduce(state, step);
     const page = pageOf(state);
@@ -88,7 +100,10 @@ test("what eases to rest by itself is cut by the client's Stop, and by a page th
   const easing = run([...running(), { type: "interrupted", cause: "silence" }]).state;
   assert.deepEqual(run([{ type: "stop" }], easing).last[0], { do: "cut", ending: "stopped_by_client" });
   const hidden = run([{ type: "interrupted", cause: "hidden" }], easing);
-  assert.deepEqual(hidden.last, [{ do: "cut", ending: "page_interrupted" }, { do: "send", message: { type: "interrupted", cause: "hidden" } }]);
+  assert.deepEqual(hidden.last, [
+    { do: "cut", ending: "page_interrupted" },
+    { do: "send", message: { type: "interrupted", cause: "hidden" } },
+  ]);
   assert.deepEqual(plays(run([seen(view("running", { set: setView("b") }))], hidden.state).last), [], "the client taps first");
 });
 
@@ -176,18 +191,24 @@ test("the end shows the chosen words", () => {
 });
 
 test("whatever comes in whatever order: a set that came to rest here never plays again, and none is eased twice", () => {
-  let random = 5; // linear congruential generator, constants of Numerical Recipes
-  const pick = (n: number) => Math.floor(((random = (random * 1664525 + 1013904223) % 2 ** 32) / 2 ** 32) * n);
+  const random = generator(5);
+  const pick = (n: number) => Math.floor(random() * n);
   const states: RoomState[] = ["waiting", "ready", "running", "running", "running", "easing", "stopped", "stopped_by_client", "link_lost"];
   const causes = ["hidden", "full_screen_left", "resized", "sound_lost", "silence"] as const;
   const event = (): Event => {
     switch (pick(9)) {
-      case 0: return { type: "stop" };
-      case 1: return { type: "interrupted", cause: causes[pick(5)]! };
-      case 2: return { type: "link", state: (["open", "lost"] as const)[pick(2)]! };
-      case 3: return { type: "ready" };
-      case 4: return { type: "again" };
-      case 5: return { type: "finished" };
+      case 0:
+        return { type: "stop" };
+      case 1:
+        return { type: "interrupted", cause: causes[pick(5)]! };
+      case 2:
+        return { type: "link", state: (["open", "lost"] as const)[pick(2)]! };
+      case 3:
+        return { type: "ready" };
+      case 4:
+        return { type: "again" };
+      case 5:
+        return { type: "finished" };
       default: {
         const set = setView("abcdef"[pick(6)]!, { ended: pick(4) === 0 ? "stopped_by_clinician" : null });
         return seen(view(states[pick(states.length)]!, { set, epoch: 1 + (pick(40) === 0 ? 1 : 0) }));
@@ -244,7 +265,9 @@ test("between sets nothing is said of a dot that is not there: none was shown, o
   const set = setView("a");
   const tones = { ...set, plan: { ...set.plan, channels: { eyes: false, ears: true, hands: true } } };
   const after = (shown: SetView, ended: SetView["ended"]) =>
-    pageOf(run([open, { type: "skip-all" }, seen(view("running", { set: shown })), { type: "finished" }, seen(view("ready", { set: { ...shown, ended } }))]).state).name;
+    pageOf(
+      run([open, { type: "skip-all" }, seen(view("running", { set: shown })), { type: "finished" }, seen(view("ready", { set: { ...shown, ended } }))]).state,
+    ).name;
   assert.equal(after(set, "done"), "between");
   assert.equal(after(set, null), "between", "the room has yet to hear that it is at rest");
   assert.equal(after(tones, "done"), "between-still");

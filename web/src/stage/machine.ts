@@ -139,7 +139,11 @@ function onLink(state: State, link: SocketState): Outcome {
 
 function onView(state: State, view: StageView, obstacle: Interruption | undefined): Outcome {
   if (state.view && isOlder(view, state.view)) return [state, []];
-  const seen = { ...agreed({ ...state, view, untold: stillUntold(state.untold, view) }, view), readySaid: false, check: asksSides(state, view) ? ("sides" as const) : state.check };
+  const seen = {
+    ...agreed({ ...state, view, untold: stillUntold(state.untold, view) }, view),
+    readySaid: false,
+    check: asksSides(state, view) ? ("sides" as const) : state.check,
+  };
   const set = view.set ?? undefined;
   const anew = state.view !== undefined && view.epoch > state.view.epoch;
   const ending = cutBy(seen, set, anew);
@@ -260,8 +264,7 @@ export const waitsForClient = ({ halt }: State): boolean => halt !== undefined &
 export const isChecking = ({ check }: State): boolean => check !== undefined && check !== "sides";
 
 /** The same view again is taken in too: it may be the answer to what this page repeated. */
-const isOlder = (view: StageView, than: StageView): boolean =>
-  view.epoch < than.epoch || (view.epoch === than.epoch && view.seq < than.seq);
+const isOlder = (view: StageView, than: StageView): boolean => view.epoch < than.epoch || (view.epoch === than.epoch && view.seq < than.seq);
 
 /** A set is shown to the client while the room is in one of these. It is starting until this page says that it moves. */
 const moves = (view: StageView | undefined): boolean => view?.state === "starting" || view?.state === "running" || view?.state === "easing";

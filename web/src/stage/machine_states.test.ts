@@ -6,6 +6,7 @@ import type { RoomState } from "../wire/RoomState";
 import { type Event, reduce } from "./machine";
 import { open, plays, ready, run, running, seen, sent, setView, view } from "./machine.fixture";
 import { pageOf } from "./screen";
+import { generator } from "../live/random.fixture";
 
 test("a set is shown while the word is still STARTING, and none while it is being written down", () => {
   assert.deepEqual(plays(run([...ready, seen(view("starting", { set: setView("a") }))]).last), ["a"]);
@@ -24,7 +25,10 @@ test("at the door the client's Stop is told, and Ready too; a device that only a
 });
 
 test("a hold that the room does not know of is told again, until it does", () => {
-  for (const [event, word] of [[{ type: "stop" }, "stop"], [{ type: "interrupted", cause: "full_screen_left" }, "interrupted"]] as [Event, string][]) {
+  for (const [event, word] of [
+    [{ type: "stop" }, "stop"],
+    [{ type: "interrupted", cause: "full_screen_left" }, "interrupted"],
+  ] as [Event, string][]) {
     const needs = { ...nothing, client_ready: true };
     const known = run([...running(), event, seen(view("stopped", { set: setView("a", { ended: "page_interrupted" }), needs }))]).state;
     assert.equal(known.untold, undefined);
@@ -37,8 +41,8 @@ test("a hold that the room does not know of is told again, until it does", () =>
 });
 
 test("what the client reads and what the desk reads agree: while the room is ready, so is the page, or it says why not", () => {
-  let random = 11; // linear congruential generator, constants of Numerical Recipes
-  const pick = (n: number) => Math.floor(((random = (random * 1664525 + 1013904223) % 2 ** 32) / 2 ** 32) * n);
+  const random = generator(11);
+  const pick = (n: number) => Math.floor(random() * n);
   const states: RoomState[] = ["hold", "ready", "starting", "running", "running", "easing", "stopped", "stopped_by_client", "link_lost"];
   const causes = ["hidden", "full_screen_left", "resized", "sound_lost", "silence"] as const;
   let agreed = 0;
@@ -47,8 +51,13 @@ test("what the client reads and what the desk reads agree: while the room is rea
     for (let i = 0; i < 12; i++) {
       const set = setView("abc"[pick(3)]!, { ended: pick(2) === 0 ? "link_lost" : null });
       const events: Event[] = [
-        { type: "stop" }, { type: "interrupted", cause: causes[pick(5)]! }, { type: "link", state: (["open", "lost"] as const)[pick(2)]! },
-        { type: "ready" }, { type: "again" }, { type: "finished" }, seen(view(states[pick(states.length)]!, { set, needs: { ...nothing, client_ready: pick(3) === 0 } })),
+        { type: "stop" },
+        { type: "interrupted", cause: causes[pick(5)]! },
+        { type: "link", state: (["open", "lost"] as const)[pick(2)]! },
+        { type: "ready" },
+        { type: "again" },
+        { type: "finished" },
+        seen(view(states[pick(states.length)]!, { set, needs: { ...nothing, client_ready: pick(3) === 0 } })),
       ];
       [state] = reduce(state, events[pick(events.length)]!);
     }

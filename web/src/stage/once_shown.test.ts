@@ -14,7 +14,10 @@ function told(visibilityState: "visible" | "hidden", turn?: { asked: number; at:
     setTimeout: (then: () => void) => later.push(then),
     requestAnimationFrame: (draw: (at: number) => void) => turn && draw(turn.asked),
   });
-  onceShown((last) => times.push(last), () => turn?.at ?? NaN);
+  onceShown(
+    (last) => times.push(last),
+    () => turn?.at ?? NaN,
+  );
   globalThis.setTimeout = real;
   for (const then of later) then();
   return times;

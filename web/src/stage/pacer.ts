@@ -15,7 +15,9 @@ export function sideAt(phase: number): "left" | "right" | undefined {
   return extremeAt(reached / 2) === "first" ? "left" : "right";
 }
 
-const lit = (side: "left" | "right") => (phase: number): Keyframe => ({ opacity: sideAt(phase) === side ? 1 : 0 });
+const lit =
+  (side: "left" | "right") =>
+  (phase: number): Keyframe => ({ opacity: sideAt(phase) === side ? 1 : 0 });
 
 /** See the head of this file. */
 export class Pacer implements Figure {

@@ -3,8 +3,7 @@ import { element } from "../live/element";
 import { say } from "../live/words";
 
 /** A button with words of the catalogue. */
-export const button = (id: string, onclick: () => void, kind = ""): HTMLElement =>
-  element("button", { type: "button", class: kind, onclick }, say(id));
+export const button = (id: string, onclick: () => void, kind = ""): HTMLElement => element("button", { type: "button", class: kind, onclick }, say(id));
 
 /** A heading and sentences, by their ids. */
 export const speech = (heading: string, ...texts: string[]): HTMLElement[] => [

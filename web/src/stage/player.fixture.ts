@@ -71,7 +71,19 @@ export class Room {
       buzz: plays("buzz") as unknown as Buzz,
       clock: this.clock,
       watchdog: this.dog,
-      device: () => ({ width_px: 1200, height_px: 700, px_per_mm: null, distance_mm: null, reduced_motion: false, sound: false, sides: null, vibration: this.vibration, wake_lock: false, full_screen: false, checking: false }),
+      device: () => ({
+        width_px: 1200,
+        height_px: 700,
+        px_per_mm: null,
+        distance_mm: null,
+        reduced_motion: false,
+        sound: false,
+        sides: null,
+        vibration: this.vibration,
+        wake_lock: false,
+        full_screen: false,
+        checking: false,
+      }),
       mayBlink: () => this.mayBlink,
       onceShown: (then) => this.draws && then(this.lastMoving),
       onFact: (_set, at, fact) => {
@@ -128,7 +140,16 @@ export function set(rate: number, cycles: number, startsAt: number, change: Part
     id: "a",
     number: 1,
     ended: null,
-    plan: { rate, width: 18, dot: 1.5, path: "across", length: { kind: "cycles", cycles }, channels: { eyes: true, ears: false, hands: false }, comfort: usual, ...change },
+    plan: {
+      rate,
+      width: 18,
+      dot: 1.5,
+      path: "across",
+      length: { kind: "cycles", cycles },
+      channels: { eyes: true, ears: false, hands: false },
+      comfort: usual,
+      ...change,
+    },
     timeline: {
       segments: [
         { starts_at: room, lasts: 1000, phase: 0, rate_from: 0, rate_to: rate },

@@ -55,7 +55,10 @@ test("a page that hangs as the motion begins, and a set that is cut just after, 
   cut.player.play(set(1, 6, 1_530), cut.now);
   cut.pass(1_590);
   cut.player.cut("stopped_by_client", cut.now);
-  assert.deepEqual(cut.facts.map(({ kind }) => kind), ["shown", "rested"]);
+  assert.deepEqual(
+    cut.facts.map(({ kind }) => kind),
+    ["shown", "rested"],
+  );
 });
 
 test("it rests a second before it moves, even when the order came late", () => {
@@ -162,7 +165,10 @@ test("a change of rate that comes late never makes it jump", () => {
   const at = room.now + OFFSET - 400;
   const phase = phaseAt(first.timeline, at);
   const [ramp, steady] = first.timeline.segments as [SetView["timeline"]["segments"][0], SetView["timeline"]["segments"][0]];
-  const changed = { ...first, timeline: { segments: [ramp, { ...steady, lasts: at - steady.starts_at }, { starts_at: at, lasts: 60_000, phase, rate_from: 1.6, rate_to: 1.6 }] } };
+  const changed = {
+    ...first,
+    timeline: { segments: [ramp, { ...steady, lasts: at - steady.starts_at }, { starts_at: at, lasts: 60_000, phase, rate_from: 1.6, rate_to: 1.6 }] },
+  };
   room.player.play(changed, room.now);
   room.pass(4000);
   room.assertSmooth(1.6 * 1.3);

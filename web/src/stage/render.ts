@@ -75,5 +75,13 @@ function held(page: Extract<Page, { name: "held" }>, asking: Asking): HTMLElemen
   if (!page.online) return [...parts, element("p", {}, say("reconnecting"))];
   if (!page.asksReady) return parts;
   const choice = page.why === "declined" ? [showDot(asking)] : [];
-  return [...parts, element("div", { class: "answers" }, button("ready_button", () => asking.act({ type: "ready" }), "main"), ...choice)];
+  return [
+    ...parts,
+    element(
+      "div",
+      { class: "answers" },
+      button("ready_button", () => asking.act({ type: "ready" }), "main"),
+      ...choice,
+    ),
+  ];
 }

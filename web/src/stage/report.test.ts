@@ -10,9 +10,22 @@ test("facts are numbered by set and kept until they are named", () => {
   report.add("a", 1, { kind: "shown", width: 18 });
   report.add("a", 2, second(1));
   report.add("b", 3, second(1));
-  assert.deepEqual(report.batch().map((f) => [f.set, f.seq]), [["a", 0], ["a", 1], ["b", 0]]);
+  assert.deepEqual(
+    report.batch().map((f) => [f.set, f.seq]),
+    [
+      ["a", 0],
+      ["a", 1],
+      ["b", 0],
+    ],
+  );
   report.kept("a", 0);
-  assert.deepEqual(report.batch().map((f) => [f.set, f.seq]), [["a", 1], ["b", 0]]);
+  assert.deepEqual(
+    report.batch().map((f) => [f.set, f.seq]),
+    [
+      ["a", 1],
+      ["b", 0],
+    ],
+  );
   assert.equal(report.add("a", 4, second(2)).seq, 2, "numbers go on");
 });
 
@@ -21,7 +34,10 @@ test("an answer for one set keeps another's facts", () => {
   report.add("a", 1, second(1));
   report.add("b", 2, second(1));
   report.kept("b", 9);
-  assert.deepEqual(report.batch().map((f) => f.set), ["a"]);
+  assert.deepEqual(
+    report.batch().map((f) => f.set),
+    ["a"],
+  );
 });
 
 test("a message takes 20 at most, oldest first, and nothing is lost beyond", () => {
@@ -34,5 +50,8 @@ test("a message takes 20 at most, oldest first, and nothing is lost beyond", () 
     seen.push(...batch.map((f) => f.seq));
     report.keptAll(batch);
   }
-  assert.deepEqual(seen, Array.from({ length: 50 }, (_, i) => i));
+  assert.deepEqual(
+    seen,
+    Array.from({ length: 50 }, (_, i) => i),
+  );
 });

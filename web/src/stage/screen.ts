@@ -29,7 +29,7 @@ export function pageOf(state: State): Page {
   if (state.motion === "declined") return { name: "ready-tones" };
   if (state.spent.size === 0) return { name: "ready" };
   // The dot stays where it came to rest by itself; one that was cut is gone, and there is nothing to say of it.
-  const rests = view.set !== null && view.set.plan.channels.eyes && !endedAtOnce(view.set);
+  const rests = view.set?.plan.channels.eyes && !endedAtOnce(view.set);
   return { name: rests ? "between" : "between-still" };
 }
 

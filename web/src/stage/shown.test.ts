@@ -50,7 +50,10 @@ test("an order in time is followed to the letter", () => {
   }
 });
 
-for (const [name, rate] of [["faster", 1.6], ["slower", 0.5]] as const) {
+for (const [name, rate] of [
+  ["faster", 1.6],
+  ["slower", 0.5],
+] as const) {
   test(`a late change to ${rate} Hz (${name}) is worked in without a jump and meets the order again`, () => {
     const first = set(1, 24);
     const second = changed(first, 5000, rate, 24);
@@ -110,10 +113,16 @@ test("easing comes to rest within its time and keeps the shown until then", () =
 test("extremes are met in order, each once, at the time the phase says", () => {
   const shown = shifted(set(1.3, 6), 500);
   const found = extremes(shown, 0, 60_000);
-  assert.deepEqual(found.map((e) => e.phase), Array.from({ length: 12 }, (_, i) => (i + 1) / 2));
+  assert.deepEqual(
+    found.map((e) => e.phase),
+    Array.from({ length: 12 }, (_, i) => (i + 1) / 2),
+  );
   for (const { at, phase } of found) assert.ok(Math.abs(phaseAt(shown, at) - phase) < 1e-6);
   const pieces = [0, 1, 2, 3, 4, 5, 6].flatMap((i) => extremes(shown, i * 1000, (i + 1) * 1000));
-  assert.deepEqual(pieces.map((e) => e.phase), found.map((e) => e.phase));
+  assert.deepEqual(
+    pieces.map((e) => e.phase),
+    found.map((e) => e.phase),
+  );
 });
 
 test("a dot a hair ahead of a slow beginning waits for it instead of stepping back", () => {

@@ -113,7 +113,10 @@ function bend(segments: Segment[], at: number, phase: number, ahead: number): Se
     else if (gain <= left) add(segment, factor);
     else {
       const turn = segment.starts_at + secondsTo(segment, left) * 1000;
-      for (const [part, by] of [[piece(segment, segment.starts_at, turn), factor], [piece(segment, turn, endOfSegment(segment)), 1]] as const) {
+      for (const [part, by] of [
+        [piece(segment, segment.starts_at, turn), factor],
+        [piece(segment, turn, endOfSegment(segment)), 1],
+      ] as const) {
         if (part.lasts > 0) add(part, by);
       }
     }

@@ -4,6 +4,7 @@ import type { Timeline } from "../wire/Timeline";
 import { AudioClock, type Line } from "./audio_clock";
 import { extremes } from "./shown";
 import { gainOf, sideOf, tonesDue } from "./tone";
+import { generator } from "../live/random.fixture";
 
 const steady = (rate: number): Timeline => ({ segments: [{ starts_at: 2000, lasts: 60_000, phase: 0, rate_from: rate, rate_to: rate }] });
 const line: Line = { at: { page: 0, context: 0 }, slope: 1 };
@@ -18,8 +19,19 @@ test("loudness starts low, rises by small steps and is capped at the level", () 
 
 test("a tone at every extreme, right first, alternating", () => {
   const due = tonesDue(steady(1), line, 2000, 4100, 0);
-  assert.deepEqual(due.map(({ phase, side, at }) => [phase, side, at]), [[0.5, "right", 2500], [1, "left", 3000], [1.5, "right", 3500], [2, "left", 4000]]);
-  assert.deepEqual(due.map(({ when }) => when), [2.5, 3, 3.5, 4]);
+  assert.deepEqual(
+    due.map(({ phase, side, at }) => [phase, side, at]),
+    [
+      [0.5, "right", 2500],
+      [1, "left", 3000],
+      [1.5, "right", 3500],
+      [2, "left", 4000],
+    ],
+  );
+  assert.deepEqual(
+    due.map(({ when }) => when),
+    [2.5, 3, 3.5, 4],
+  );
   assert.deepEqual([0, 0.5, 1].map(sideOf), ["left", "right", "left"]);
 });
 
@@ -35,7 +47,10 @@ test("by ear: every tone is shifted by the same, and none is lost or doubled at 
     }
     assert.deepEqual(phases, [...new Set(phases)]);
     const first = phases[0]!;
-    assert.deepEqual(phases, phases.map((_, i) => first + i / 2));
+    assert.deepEqual(
+      phases,
+      phases.map((_, i) => first + i / 2),
+    );
   }
 });
 
@@ -45,8 +60,8 @@ test("sound against picture stays far within what can be detected", () => {
   const rate = 1.1;
   const shown = steady(rate);
   const heardAt = (context: number) => 500 + (context / (1 + 1e-4)) * 1000;
-  let state = 7;
-  const random = () => ((state = (state * 1664525 + 1013904223) % 2 ** 32) / 2 ** 31) - 1;
+  const draw = generator(7);
+  const random = () => 2 * draw() - 1;
   const clock = new AudioClock();
   let tones = 0;
   let worst = 0;

@@ -61,7 +61,10 @@ export function sound(context: BaseAudioContext, out: AudioNode, voice: Voice, s
     gain.gain.setValueAtTime(peak, start + length - EDGE);
     gain.gain.linearRampToValueAtTime(0, start + length);
   }
-  source.connect(gain).connect(new StereoPannerNode(context, { pan: side === "left" ? -1 : 1 })).connect(out);
+  source
+    .connect(gain)
+    .connect(new StereoPannerNode(context, { pan: side === "left" ? -1 : 1 }))
+    .connect(out);
   source.start(start);
   source.stop(start + length);
   return source;

@@ -34,7 +34,10 @@ const shown = { segments: [{ starts_at: 10_000, lasts: 60_000, phase: 0, rate_fr
 
 async function opened() {
   const told: string[] = [];
-  const tones = new Tones(() => told.push("lost"), (ready) => told.push(ready ? "ready" : "silent"));
+  const tones = new Tones(
+    () => told.push("lost"),
+    (ready) => told.push(ready ? "ready" : "silent"),
+  );
   assert.equal(Context.made.length, 0, "no audio device is touched before a tap");
   await tones.open();
   const context = Context.made.pop()!;

@@ -1,6 +1,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { EASE, LAST_MOTION, MOST_LIMIT, MOST_TRIP, SILENCE_LIMIT, Watchdog } from "./watchdog";
+import { generator } from "../live/random.fixture";
 
 test("without any sign of the desk nothing may move", () => {
   const dog = new Watchdog();
@@ -54,7 +55,12 @@ test("a line that was lost and came back is not what is usual", () => {
 
 test("where more silence is borne the dot eases more briskly, and an end without silence takes its time", () => {
   // Signs every `gap` ms, the last of them at 100 * gap; [gap, limit, ease after it]
-  for (const [gap, limit, ease] of [[250, 750, 600], [500, 1000, 400], [600, 1200, 300], [1400, 1850, 300]] as const) {
+  for (const [gap, limit, ease] of [
+    [250, 750, 600],
+    [500, 1000, 400],
+    [600, 1200, 300],
+    [1400, 1850, 300],
+  ] as const) {
     const dog = feed(gap, 100);
     const due = 100 * gap + limit;
     assert.equal(dog.restBy(due), due + ease);
@@ -93,7 +99,12 @@ test("after a restart of the room only new signs count", () => {
 });
 
 test("the desk's round trip is borne on top of the limits, half a second of it at most, and the easing is what it was", () => {
-  for (const [trip, borne] of [[0, 0], [300, 300], [2_000, 500], [-5, 0]] as const) {
+  for (const [trip, borne] of [
+    [0, 0],
+    [300, 300],
+    [2_000, 500],
+    [-5, 0],
+  ] as const) {
     const dog = new Watchdog();
     for (let i = 0; i <= 100; i++) dog.onBeat(i * 250, i * 250, borne, trip, true);
     assert.equal(dog.limit, 750 + borne);
@@ -107,8 +118,7 @@ test("the desk's round trip is borne on top of the limits, half a second of it a
 });
 
 test("in virtual time: however long the desk's answers take, nothing moves 3 s after the desk was there", () => {
-  let state = 7; // linear congruential generator, constants of Numerical Recipes
-  const chance = () => (state = (state * 1664525 + 1013904223) % 2 ** 32) / 2 ** 32;
+  const chance = generator(7);
   for (let run = 0; run < 300; run++) {
     const dog = new Watchdog();
     const dies = 5_000 + chance() * 10_000;
@@ -133,8 +143,7 @@ test("in virtual time: however long the desk's answers take, nothing moves 3 s a
 });
 
 test("in virtual time: whatever the line does, easing ends before 3 s after the last sign", () => {
-  let state = 1; // linear congruential generator, constants of Numerical Recipes
-  const chance = () => (state = (state * 1664525 + 1013904223) % 2 ** 32) / 2 ** 32;
+  const chance = generator(1);
   for (let run = 0; run < 200; run++) {
     const dog = new Watchdog();
     let trueSign = -Infinity;

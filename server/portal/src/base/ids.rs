@@ -56,7 +56,7 @@ impl Token {
 
     /// As the transaction-local setting carries it.
     pub(crate) fn hex(&self) -> String {
-        self.0.iter().map(|byte| format!("{byte:02x}")).collect()
+        hex::encode(self.0)
     }
 }
 

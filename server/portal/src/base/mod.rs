@@ -2,4 +2,5 @@
 
 pub mod clock;
 pub mod ids;
+pub(crate) mod named;
 pub mod origin;

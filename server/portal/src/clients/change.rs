@@ -8,7 +8,7 @@ use super::form::{FormPage, Typed};
 use super::{Kind, NewClient, add, is_rehearsal, key, open, queries, seal};
 use crate::base::ids::new_id;
 use crate::platform::App;
-use crate::platform::forms::{Again, Against, Edit, Id, Problems, Sent, answer, version};
+use crate::platform::forms::{Again, Against, Edit, Id, Keyed, Problems, answer, version};
 use crate::platform::page::Frame;
 use crate::platform::{Member, Role};
 use crate::store::error::Error;
@@ -24,8 +24,7 @@ pub(super) async fn save_new(
     member: Member,
     State(app): State<App>,
     frame: Frame,
-    once: Once,
-    Sent(typed): Sent<Typed>,
+    Keyed(once, typed): Keyed<Typed>,
 ) -> Result<Response, Error> {
     member.needs(Role::Clinician)?;
     let tried = try_new(&member, &app, &once, &typed).await;
@@ -55,8 +54,7 @@ pub(super) async fn save_edit(
     State(app): State<App>,
     frame: Frame,
     Id(client): Id,
-    once: Once,
-    Sent(typed): Sent<Typed>,
+    Keyed(once, typed): Keyed<Typed>,
 ) -> Result<Response, Error> {
     let (problems, new) = typed.check();
     let tried = try_edit(&member, &app, client, &once, &typed, problems, &new).await;
@@ -87,7 +85,7 @@ async fn try_edit(
     // The form showed all of it, or nothing is replaced.
     open(&key, client, &before).whole()?;
     let next = before.version + 1;
-    queries::change_details(&mut tx, client, &seal(app, &key, client, next, &new.details)?).await?;
+    queries::keep_details(&mut tx, client, &seal(app, &key, client, next, &new.details)?).await?;
     Ok(Edit::Saved(tx.commit(Answer::see(format!("/clients/{client}"))).await?))
 }
 
@@ -103,8 +101,7 @@ pub(super) async fn archive(
     member: Member,
     State(app): State<App>,
     Id(client): Id,
-    once: Once,
-    Sent(against): Sent<Against>,
+    Keyed(once, against): Keyed<Against>,
 ) -> Result<Answer, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("client.archive").client(client), &once).await?;
     key(&mut tx, &app, client).await?;
@@ -138,8 +135,7 @@ pub(super) async fn restore(
     member: Member,
     State(app): State<App>,
     Id(client): Id,
-    once: Once,
-    Sent(against): Sent<Against>,
+    Keyed(once, against): Keyed<Against>,
 ) -> Result<Answer, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("client.restore").client(client), &once).await?;
     key(&mut tx, &app, client).await?;

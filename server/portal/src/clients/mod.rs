@@ -9,11 +9,13 @@ mod rehearsal;
 pub use change::archive_client;
 pub(crate) use queries::client as row;
 pub use rehearsal::{is_rehearsal, my_rehearsal, rehearsal};
+pub use strum::{EnumString, IntoStaticStr, VariantArray};
 
 use axum::routing::{get, post};
 use uuid::Uuid;
 
 use crate::base::ids::new_id;
+use crate::base::named::named;
 use crate::platform::Role;
 use crate::platform::when::When;
 use crate::platform::{App, Routes, Rule};
@@ -57,7 +59,8 @@ impl Details<Opened> {
 }
 
 /// The answer to a question of the medical screen.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, EnumString, IntoStaticStr, VariantArray)]
+#[strum(serialize_all = "snake_case")]
 pub enum Asked {
     /// Nobody asked yet.
     #[default]
@@ -68,26 +71,9 @@ pub enum Asked {
     Yes,
 }
 
+named!(Asked);
+
 impl Asked {
-    /// All of them, in the order they are shown.
-    pub const ALL: [Self; 3] = [Self::NotAsked, Self::No, Self::Yes];
-
-    /// Its name in the database and in forms.
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::NotAsked => "not_asked",
-            Self::No => "no",
-            Self::Yes => "yes",
-        }
-    }
-
-    /// The answer of that name.
-    #[must_use]
-    pub fn parse(name: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|asked| asked.name() == name)
-    }
-
     /// As a person reads it.
     #[must_use]
     pub const fn words(self) -> &'static str {
@@ -174,7 +160,7 @@ async fn add(tx: &mut Tx, app: &App, client: Uuid, new: &NewClient, kind: Kind) 
     queries::take_on(tx, new_id(&app.world), client, kind).await.map_err(refused)?;
     queries::insert_client(tx, client, opened_on, new.cautions).await?;
     queries::insert_key(tx, client, PracticeKey::ID, &wrapped).await?;
-    Ok(queries::insert_details(tx, client, &sealed).await?)
+    Ok(queries::keep_details(tx, client, &sealed).await?)
 }
 
 /// What the database says to somebody whose role does not do this.

@@ -56,10 +56,14 @@ pub(super) async fn insert_key(tx: &mut Tx, client: Uuid, key: i32, wrapped: &[u
     Ok(())
 }
 
-pub(super) async fn insert_details(tx: &mut Tx, client: Uuid, sealed: &SealedDetails) -> Result<(), sqlx::Error> {
+/// Keeps the details of a client, the first ones or the next.
+pub(super) async fn keep_details(tx: &mut Tx, client: Uuid, sealed: &SealedDetails) -> Result<(), sqlx::Error> {
     sqlx::query!(
         "INSERT INTO client_details (client_id, name, addressed_as, phone, contact_name, contact_phone, usual_location, version)
-         VALUES ($1, $2, $3, $4, $5, $6, $7, $8)",
+         VALUES ($1, $2, $3, $4, $5, $6, $7, $8)
+         ON CONFLICT (client_id) DO UPDATE SET (name, addressed_as, phone, contact_name, contact_phone, usual_location, version)
+           = (EXCLUDED.name, EXCLUDED.addressed_as, EXCLUDED.phone, EXCLUDED.contact_name, EXCLUDED.contact_phone, EXCLUDED.usual_location,
+              EXCLUDED.version)",
         client,
         sealed.name,
         sealed.addressed_as,
@@ -138,24 +142,6 @@ pub(super) async fn change_client(tx: &mut Tx, client: Uuid, version: i32, cauti
     .execute(&mut **tx)
     .await?;
     Ok(done.rows_affected() == 1)
-}
-
-pub(super) async fn change_details(tx: &mut Tx, client: Uuid, sealed: &SealedDetails) -> Result<(), sqlx::Error> {
-    sqlx::query!(
-        "UPDATE client_details SET name = $2, addressed_as = $3, phone = $4, contact_name = $5, contact_phone = $6, usual_location = $7,
-           version = $8 WHERE client_id = $1",
-        client,
-        sealed.name,
-        sealed.addressed_as,
-        sealed.phone,
-        sealed.contact_name,
-        sealed.contact_phone,
-        sealed.usual_location,
-        sealed.version
-    )
-    .execute(&mut **tx)
-    .await?;
-    Ok(())
 }
 
 /// Archives, or with no time restores. False when the row is not at `version` any more.

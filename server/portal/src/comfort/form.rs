@@ -11,7 +11,7 @@ use super::{COLOURS, Choice, PATHS, SWEEPS, Sheet, TIMBRES, change, named, of, s
 use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Again, Edit, Fields, Id, Problems, Sent, answer, list, version};
+use crate::platform::forms::{Again, Edit, Fields, Id, Keyed, Problems, answer, list, version};
 use crate::platform::page::{Frame, page};
 use crate::store::error::Error;
 use crate::store::once::{Answer, Once};
@@ -164,8 +164,7 @@ pub(super) async fn save(
     State(app): State<App>,
     frame: Frame,
     Id(client): Id,
-    once: Once,
-    Sent(typed): Sent<Typed>,
+    Keyed(once, typed): Keyed<Typed>,
 ) -> Result<Response, Error> {
     let tried = try_save(&member, &app, client, &once, &typed).await;
     answer(typed, tried, |again| FormPage::show(frame, client, again))

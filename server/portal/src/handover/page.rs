@@ -10,11 +10,11 @@ use super::queries::{self, ClinicianRow};
 use crate::base::ids::new_id;
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Asks, Id, Sent};
+use crate::platform::forms::{Asks, Id, Keyed};
 use crate::platform::page::{Frame, page};
 use crate::signin::{ClientRow, clients_of, is_fresh};
 use crate::store::error::Error;
-use crate::store::once::{Answer, Once};
+use crate::store::once::Answer;
 use crate::store::subject::Act;
 
 #[derive(Template)]
@@ -87,8 +87,7 @@ pub(super) async fn hand_over(
     me: Member,
     State(app): State<App>,
     Id(client): Id,
-    once: Once,
-    Sent(typed): Sent<Typed>,
+    Keyed(once, typed): Keyed<Typed>,
 ) -> Result<Answer, Error> {
     let from = member(&typed.from)?;
     let Some(to) = member(&typed.to)? else {

@@ -17,7 +17,7 @@ use super::queries_room::{self as queries, EndingRow, OrderRow, Witness};
 use super::room_task::Mail;
 use super::{names, queries_evidence};
 use crate::store::error::Error;
-use crate::store::patience::{JOB, NOTICE, within};
+use crate::store::patience::{JOB, NOTICE, pauses, within};
 use crate::store::subject::Tx;
 
 /// Pauses between tries: doubled from the first to the last.
@@ -57,7 +57,7 @@ pub(super) async fn work(holder: Holder, mut jobs: UnboundedReceiver<Box<Job>>, 
 
 /// Tries until it is done, or refused for good.
 async fn carry_through(holder: &Holder, job: &Job, mail: &Sender<Mail>) {
-    let (mut refused, mut pause) = (false, FIRST_PAUSE);
+    let (mut refused, mut pauses) = (false, pauses(FIRST_PAUSE, LAST_PAUSE));
     while let Err(fault) = within(JOB, attempt(holder, job, mail)).await {
         if !passes_by_itself(&fault) {
             tracing::error!(%fault, job = job.name(), "a room's record was refused");
@@ -66,8 +66,7 @@ async fn carry_through(holder: &Holder, job: &Job, mail: &Sender<Mail>) {
         }
         tracing::warn!(%fault, job = job.name(), "a room's record waits for the database");
         tell_refusal(&mut refused, matches!(fault, Error::NothingWritten(_)), mail).await;
-        sleep(pause).await;
-        pause = (pause * 2).min(LAST_PAUSE);
+        sleep(pauses.next().unwrap_or(LAST_PAUSE)).await;
     }
     tell_refusal(&mut refused, false, mail).await;
 }

@@ -6,6 +6,7 @@ use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use futures_util::future::join_all;
 use tokio::sync::{Mutex as Turn, mpsc};
+use tokio_util::task::TaskTracker;
 use uuid::Uuid;
 
 use super::crowd::Crowd;
@@ -52,6 +53,8 @@ pub struct Rooms {
     /// Rows that clerks were given and have not written: signed, since a quick one may be done before it is counted.
     rows: AtomicI64,
     crowd: Crowd,
+    /// Rooms at work, until their record is written.
+    pub(super) at_work: TaskTracker,
 }
 
 impl App {
@@ -178,10 +181,9 @@ impl Rooms {
 
     /// Ends all rooms, side by side: what runs eases, what is not written yet is written, sockets are told to come back.
     pub async fn shut(&self) {
-        let shut = |door: Door| async move {
-            let _ = door.mail.send(Mail::Shut).await;
-            door.mail.closed().await;
-        };
+        let shut = |door: Door| async move { door.mail.send(Mail::Shut).await };
         join_all(self.doors().into_iter().map(shut)).await;
+        self.at_work.close();
+        self.at_work.wait().await;
     }
 }

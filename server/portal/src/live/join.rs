@@ -5,7 +5,7 @@
 
 use axum::Json;
 use axum::body::Bytes;
-use axum::extract::{Extension, State};
+use axum::extract::State;
 use axum::http::{HeaderMap, StatusCode, header};
 use axum::response::{IntoResponse, Response};
 use chrono::{DateTime, TimeDelta, Utc};
@@ -15,8 +15,8 @@ use uuid::Uuid;
 use super::{code, queries};
 use crate::base::ids::{Token, new_id, spoken_code};
 use crate::platform::App;
+use crate::platform::Counted;
 use crate::platform::forms::Id;
-use crate::platform::security::Caller;
 use crate::platform::{Member, token_cookie, token_in};
 use crate::store::error::Error;
 use crate::store::once::{Answer, Once};
@@ -139,13 +139,7 @@ struct Asked {
 
 /// `POST /join`: all failures look the same. Only a link that exists has a code to hash, so the time tells whether a link
 /// exists; to learn that, somebody would have to hit one of 2^256, and who has a link has nothing without its code.
-pub(super) async fn join(
-    State(app): State<App>,
-    Extension(caller): Extension<Caller>,
-    headers: HeaderMap,
-    body: Bytes,
-) -> Result<Response, Error> {
-    app.limits.count(caller)?;
+pub(super) async fn join(Counted(app): Counted, headers: HeaderMap, body: Bytes) -> Result<Response, Error> {
     let asked: Asked = super::read(&body)?;
     let hash = Token::parse(&asked.link).map_or_else(Vec::new, |token| token.hash());
     let seat = Token::of(app.derived.bytes("seat", &[&hash, asked.once.as_bytes()]));

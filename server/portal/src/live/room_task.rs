@@ -90,7 +90,7 @@ pub(super) async fn open(app: &App, subject: &Subject, session: Uuid) -> Result<
         jobs,
         holder,
     });
-    tokio::spawn(keeper.keep(mailbox, clerk));
+    app.rooms().at_work.spawn(keeper.keep(mailbox, clerk));
     Ok(door)
 }
 

@@ -19,7 +19,7 @@ static HASHES: LazyLock<HashMap<String, String>> = LazyLock::new(|| {
     Built::iter()
         .filter_map(|name| {
             let hash = Built::get(&name)?.metadata.sha256_hash();
-            let short: String = hash.iter().take(8).map(|byte| format!("{byte:02x}")).collect();
+            let short: String = hex::encode(&hash[..8]);
             Some((name.into_owned(), short))
         })
         .collect()

@@ -3,7 +3,9 @@
 use leeward_core::wire::{Change, Channels, Length, Moment, Path, Plan};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
+use strum::{EnumString, IntoStaticStr, VariantArray};
 
+use crate::base::named::named;
 use crate::store::error::Error;
 
 /// The name of a wire code, as it stands in a column of text.
@@ -87,7 +89,8 @@ pub(crate) const fn moment(moment: Moment) -> &'static str {
 }
 
 /// How far the work of a session came.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, EnumString, IntoStaticStr, VariantArray)]
+#[strum(serialize_all = "snake_case")]
 pub enum ClosingKind {
     /// The target was worked through.
     Complete,
@@ -97,26 +100,9 @@ pub enum ClosingKind {
     NoReprocessing,
 }
 
+named!(ClosingKind);
+
 impl ClosingKind {
-    /// All of them.
-    pub const ALL: [Self; 3] = [Self::Complete, Self::Incomplete, Self::NoReprocessing];
-
-    /// Its name in the database and in forms.
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Complete => "complete",
-            Self::Incomplete => "incomplete",
-            Self::NoReprocessing => "no_reprocessing",
-        }
-    }
-
-    /// The kind of that name.
-    #[must_use]
-    pub fn parse(name: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|kind| kind.name() == name)
-    }
-
     /// As a person reads it.
     #[must_use]
     pub const fn words(self) -> &'static str {

@@ -5,16 +5,19 @@ use axum::http::request::Parts;
 use axum::http::{Extensions, HeaderMap};
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
+use strum::{EnumString, IntoStaticStr, VariantArray};
 use uuid::Uuid;
 
 use super::cookie::token_in;
 use super::queries;
 use super::state::App;
+use crate::base::named::named;
 use crate::store::error::Error;
 use crate::store::subject::Subject;
 
 /// What a member may do in the practice. One person can have several.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantArray)]
+#[strum(serialize_all = "snake_case")]
 pub enum Role {
     /// Treats clients.
     Clinician,
@@ -24,10 +27,9 @@ pub enum Role {
     Administrator,
 }
 
-impl Role {
-    /// All of them.
-    pub const ALL: [Self; 3] = [Self::Clinician, Self::Lead, Self::Administrator];
+named!(Role);
 
+impl Role {
     /// This role and no other, for a rule.
     #[must_use]
     pub const fn alone(self) -> &'static [Self] {
@@ -36,22 +38,6 @@ impl Role {
             Self::Lead => &[Self::Lead],
             Self::Administrator => &[Self::Administrator],
         }
-    }
-
-    /// Its name in the database and in forms.
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Clinician => "clinician",
-            Self::Lead => "lead",
-            Self::Administrator => "administrator",
-        }
-    }
-
-    /// The role of that name.
-    #[must_use]
-    pub fn parse(name: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|role| role.name() == name)
     }
 }
 

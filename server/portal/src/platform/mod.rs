@@ -15,6 +15,7 @@ mod routes;
 mod seat;
 pub mod security;
 mod state;
+mod tries;
 pub mod when;
 
 pub use bell::{Bell, Follows, Whose};
@@ -26,3 +27,4 @@ pub use refused::note_refused;
 pub use routes::{Repeats, Route, Routes, Rule};
 pub use seat::Seat;
 pub use state::{App, Parts, Shared};
+pub use tries::Counted;

@@ -27,7 +27,7 @@ pub struct Caller(pub IpAddr);
 pub async fn headers(State(app): State<App>, mut request: Request, next: Next) -> Response {
     let mut bytes = [0; 16];
     app.world.fill(&mut bytes);
-    let nonce: String = bytes.iter().map(|byte| format!("{byte:02x}")).collect();
+    let nonce = hex::encode(bytes);
     request.extensions_mut().insert(Nonce(nonce.clone()));
     request.extensions_mut().insert(FormKey(new_id(&app.world)));
     let mut response = next.run(request).await;

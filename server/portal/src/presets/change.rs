@@ -9,7 +9,7 @@ use super::form::{FormPage, Typed};
 use super::{Kept, add, queries};
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Again, Against, Edit, Id, Problems, Sent, answer, version};
+use crate::platform::forms::{Again, Against, Edit, Id, Keyed, Problems, answer, version};
 use crate::platform::page::Frame;
 use crate::store::error::Error;
 use crate::store::once::{Answer, Once};
@@ -25,8 +25,7 @@ pub(super) async fn save_new(
     member: Member,
     State(app): State<App>,
     frame: Frame,
-    once: Once,
-    Sent(typed): Sent<Typed>,
+    Keyed(once, typed): Keyed<Typed>,
 ) -> Result<Response, Error> {
     let tried = try_new(&member, &app, &once, &typed).await;
     answer(typed, tried, |again| FormPage::show(frame, None, again))
@@ -59,8 +58,7 @@ pub(super) async fn save_edit(
     State(app): State<App>,
     frame: Frame,
     Id(id): Id,
-    once: Once,
-    Sent(typed): Sent<Typed>,
+    Keyed(once, typed): Keyed<Typed>,
 ) -> Result<Response, Error> {
     let tried = try_edit(&member, &app, id, &once, &typed).await;
     answer(typed, tried, |again| FormPage::show(frame, Some(id), again))
@@ -81,8 +79,7 @@ pub(super) async fn put_away(
     member: Member,
     State(app): State<App>,
     Id(id): Id,
-    once: Once,
-    Sent(against): Sent<Against>,
+    Keyed(once, against): Keyed<Against>,
 ) -> Result<Answer, Error> {
     let now = app.world.now();
     keep_away(&member, &app, Act::new("preset.put_away").object(id), id, &once, &against, Some(now)).await
@@ -92,8 +89,7 @@ pub(super) async fn take_back(
     member: Member,
     State(app): State<App>,
     Id(id): Id,
-    once: Once,
-    Sent(against): Sent<Against>,
+    Keyed(once, against): Keyed<Against>,
 ) -> Result<Answer, Error> {
     keep_away(&member, &app, Act::new("preset.take_back").object(id), id, &once, &against, None).await
 }

@@ -1,16 +1,20 @@
 //! What the closing list offers to choose from, in words.
 
+use std::sync::LazyLock;
+
 use crate::platform::codes::ClosingKind;
 use crate::targets::Status;
 
 /// Choices in words: the name in the form, and what the record says.
 pub(super) type Choice = (&'static str, &'static str);
 
-pub(super) const KINDS: [Choice; 3] = [
-    (ClosingKind::Complete.name(), "Complete: the target was worked through"),
-    (ClosingKind::Incomplete.name(), "Incomplete: begun, and set aside for now"),
-    (ClosingKind::NoReprocessing.name(), "No reprocessing took place"),
-];
+pub(super) static KINDS: LazyLock<[Choice; 3]> = LazyLock::new(|| {
+    [
+        (ClosingKind::Complete.name(), "Complete: the target was worked through"),
+        (ClosingKind::Incomplete.name(), "Incomplete: begun, and set aside for now"),
+        (ClosingKind::NoReprocessing.name(), "No reprocessing took place"),
+    ]
+});
 pub(super) const EFFECTS: [Choice; 4] = [
     ("settled", "Settled after it"),
     ("partly", "Partly settled after it"),
@@ -24,10 +28,12 @@ pub(super) const STATES: [Choice; 5] = [
     ("in_contact", "Not settled: we stay in contact, see the note"),
     ("left", "Left, or the link was lost, before this could be seen"),
 ];
-pub(super) const STATUSES: [Choice; 5] = [
-    (Status::Planned.name(), "Planned: not begun"),
-    (Status::Active.name(), "Active: work goes on"),
-    (Status::Incomplete.name(), "Incomplete: begun, set aside for now"),
-    (Status::Complete.name(), "Complete"),
-    (Status::Reopened.name(), "Reopened: was complete, came up again"),
-];
+pub(super) static STATUSES: LazyLock<[Choice; 5]> = LazyLock::new(|| {
+    [
+        (Status::Planned.name(), "Planned: not begun"),
+        (Status::Active.name(), "Active: work goes on"),
+        (Status::Incomplete.name(), "Incomplete: begun, set aside for now"),
+        (Status::Complete.name(), "Complete"),
+        (Status::Reopened.name(), "Reopened: was complete, came up again"),
+    ]
+});

@@ -15,7 +15,7 @@ use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
 use crate::platform::codes::ClosingKind;
-use crate::platform::forms::{Again, Edit, Fields, Id, Lines, Need, Problems, Sent, answer, list};
+use crate::platform::forms::{Again, Edit, Fields, Id, Keyed, Lines, Need, Problems, answer};
 use crate::platform::page::{Frame, page};
 use crate::store::error::Error;
 use crate::store::once::{Answer, Once};
@@ -71,8 +71,8 @@ impl Fields for Typed {
             choices.iter().find(|(name, _)| *name == typed).map_or_else(|| typed.to_owned(), |(_, words)| (*words).to_owned())
         };
         match name {
-            "kind" => text(&KINDS, &self.kind),
-            "target_status" => text(&STATUSES, &self.target_was),
+            "kind" => text(&*KINDS, &self.kind),
+            "target_status" => text(&*STATUSES, &self.target_was),
             "resource" => self.resource.clone(),
             "effect" => text(&EFFECTS, &self.effect),
             "sud" => self.sud.clone(),
@@ -129,14 +129,12 @@ struct ClosePage {
     session: Uuid,
     /// `None` when the database did not answer: what was typed is shown all the same.
     context: Option<Context>,
-    typed: Typed,
-    problems: Problems,
-    notice: &'static str,
+    again: Again<Typed>,
 }
 
 impl ClosePage {
     fn kinds(&self) -> &'static [Choice] {
-        &KINDS
+        &*KINDS
     }
 
     fn effects(&self) -> &'static [Choice] {
@@ -148,7 +146,7 @@ impl ClosePage {
     }
 
     fn statuses(&self) -> &'static [Choice] {
-        &STATUSES
+        &*STATUSES
     }
 
     fn target_hint(&self, target: &Target) -> String {
@@ -163,13 +161,8 @@ impl ClosePage {
         )
     }
 
-    fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
-        list::<Typed>(&self.problems)
-    }
-
     fn show(frame: Frame, session: Uuid, context: Option<Context>, again: Again<Typed>) -> Result<Response, Error> {
-        let Again { typed, problems, notice, status } = again;
-        Ok((status, page(&Self { frame, session, context, typed, problems, notice })?).into_response())
+        Ok((again.status, page(&Self { frame, session, context, again })?).into_response())
     }
 }
 
@@ -204,8 +197,7 @@ pub(super) async fn post(
     member: Member,
     frame: Frame,
     Id(session): Id,
-    once: Once,
-    Sent(typed): Sent<Typed>,
+    Keyed(once, typed): Keyed<Typed>,
 ) -> Result<Response, Error> {
     let mut known = None;
     let tried = try_close(&app, &member, session, &once, &typed, &mut known).await;

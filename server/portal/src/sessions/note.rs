@@ -11,7 +11,7 @@ use super::words::{self, Words};
 use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Again, Edit, Fields, Id, Lines, Need, Problems, Sent, answer, list};
+use crate::platform::forms::{Again, Edit, Fields, Id, Keyed, Lines, Need, Problems, answer};
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
 use crate::store::error::Error;
@@ -64,19 +64,12 @@ struct NotePage {
     session: Uuid,
     /// `None` when the database did not answer: what was typed is shown all the same.
     context: Option<Context>,
-    typed: Typed,
-    problems: Problems,
-    notice: &'static str,
+    again: Again<Typed>,
 }
 
 impl NotePage {
-    fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
-        list::<Typed>(&self.problems)
-    }
-
     fn show(frame: Frame, session: Uuid, context: Option<Context>, again: Again<Typed>) -> Result<Response, Error> {
-        let Again { typed, problems, notice, status } = again;
-        Ok((status, page(&Self { frame, session, context, typed, problems, notice })?).into_response())
+        Ok((again.status, page(&Self { frame, session, context, again })?).into_response())
     }
 }
 
@@ -124,8 +117,7 @@ pub(super) async fn post(
     member: Member,
     frame: Frame,
     Id(session): Id,
-    once: Once,
-    Sent(typed): Sent<Typed>,
+    Keyed(once, typed): Keyed<Typed>,
 ) -> Result<Response, Error> {
     let mut known = None;
     let tried = try_save(&app, &member, session, &once, &typed, &mut known).await;

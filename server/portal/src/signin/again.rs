@@ -1,10 +1,10 @@
 //! The passkey, shown again: before what decides who gets at people's records, when it was not shown lately.
 
 use askama::Template;
+use axum::Json;
 use axum::body::Bytes;
 use axum::extract::State;
 use axum::response::{IntoResponse, Response};
-use axum::{Extension, Json};
 use serde::Deserialize;
 use webauthn_rs::prelude::PublicKeyCredential;
 
@@ -12,10 +12,10 @@ use super::ceremony::{self, Begun, Ceremony};
 use super::entry::{Next, check};
 use super::{queries, way};
 use crate::platform::App;
+use crate::platform::Counted;
 use crate::platform::Member;
 use crate::platform::forms::Asks;
 use crate::platform::page::{Frame, page};
-use crate::platform::security::Caller;
 use crate::store::error::Error;
 use crate::store::subject::Act;
 
@@ -36,8 +36,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
 }
 
 /// `POST /signin/again/begin`: a challenge for a passkey of the member who is signed in.
-pub(super) async fn begin(member: Member, State(app): State<App>, Extension(caller): Extension<Caller>) -> Result<Json<Begun>, Error> {
-    app.limits.count(caller)?;
+pub(super) async fn begin(member: Member, Counted(app): Counted) -> Result<Json<Begun>, Error> {
     let (options, state) = ceremony::ask_to_sign_in(&app)?;
     let mut tx = app.database.look_to_sign_in(&member.subject).await?;
     let begun = ceremony::keep(&app, &mut tx, &Ceremony::SignIn(state), options).await?;
@@ -53,13 +52,7 @@ struct Shown {
 }
 
 /// `POST /signin/again/finish`. Somebody else's passkey is refused: whoever is signed in has to be there.
-pub(super) async fn finish(
-    member: Member,
-    State(app): State<App>,
-    Extension(caller): Extension<Caller>,
-    body: Bytes,
-) -> Result<Response, Error> {
-    app.limits.count(caller)?;
+pub(super) async fn finish(member: Member, Counted(app): Counted, body: Bytes) -> Result<Response, Error> {
     let Ok(shown) = serde_json::from_slice::<Shown>(&body) else { return Ok(refused()) };
     let Some(Ceremony::SignIn(state)) = ceremony::spend(&app, &shown.ceremony).await? else { return Ok(refused()) };
     let mut tx = app.database.act_to_sign_in(&member.subject, Act::new("passkey.show")).await?;

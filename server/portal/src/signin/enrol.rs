@@ -1,11 +1,11 @@
 //! Making a passkey: with an invitation, or a further one while signed in.
 
 use askama::Template;
+use axum::Json;
 use axum::body::Bytes;
 use axum::extract::State;
 use axum::http::header::{HeaderMap, SET_COOKIE};
 use axum::response::{IntoResponse, Response};
-use axum::{Extension, Json};
 use serde::Deserialize;
 use uuid::Uuid;
 use webauthn_rs::prelude::{CredentialID, Passkey, RegisterPublicKeyCredential};
@@ -17,10 +17,10 @@ use super::open::{close_earlier, open};
 use super::queries::{self, NewPasskey};
 use crate::base::ids::{Token, new_id};
 use crate::platform::App;
+use crate::platform::Counted;
 use crate::platform::Member;
 use crate::platform::forms::{Lines, Need, Problems};
 use crate::platform::page::{Frame, page};
-use crate::platform::security::Caller;
 use crate::store::error::{Error, Fault};
 use crate::store::subject::{Act, Subject, Tx};
 
@@ -42,8 +42,7 @@ struct Invited {
 }
 
 /// `POST /enrol/begin`: what to ask the device for. Does not spend the invitation.
-pub(super) async fn begin(State(app): State<App>, Extension(caller): Extension<Caller>, body: Bytes) -> Result<Response, Error> {
-    app.limits.count(caller)?;
+pub(super) async fn begin(Counted(app): Counted, body: Bytes) -> Result<Response, Error> {
     let token = serde_json::from_slice::<Invited>(&body).ok().and_then(|invited| Token::parse(&invited.token));
     let Some(token) = token else { return Ok(not_open()) };
     let mut tx = app.database.look_to_sign_in(&Subject::Visitor).await?;
@@ -66,13 +65,7 @@ struct Made {
 
 /// `POST /enrol/finish`: spends the invitation, keeps the passkey, and signs in: making a passkey has
 /// checked who holds the device just as using one does.
-pub(super) async fn finish(
-    State(app): State<App>,
-    Extension(caller): Extension<Caller>,
-    headers: HeaderMap,
-    body: Bytes,
-) -> Result<Response, Error> {
-    app.limits.count(caller)?;
+pub(super) async fn finish(Counted(app): Counted, headers: HeaderMap, body: Bytes) -> Result<Response, Error> {
     let Ok(made) = serde_json::from_slice::<Made>(&body) else { return Ok(not_made()) };
     let Some(Ceremony::Enrol { invitation, joins, member, state }) = ceremony::spend(&app, &made.ceremony).await? else {
         return Ok(not_made());

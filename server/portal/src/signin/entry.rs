@@ -1,7 +1,6 @@
 //! The sign-in page, its ceremony, and the way out.
 
 use askama::Template;
-use axum::Extension;
 use axum::Json;
 use axum::body::Bytes;
 use axum::extract::{Query, State};
@@ -15,8 +14,8 @@ use super::ceremony::{self, Begun, Ceremony};
 use super::open::{Opening, close, close_earlier};
 use super::{queries, way};
 use crate::platform::App;
+use crate::platform::Counted;
 use crate::platform::page::{Frame, page};
-use crate::platform::security::Caller;
 use crate::platform::token_cookie;
 use crate::store::error::Error;
 use crate::store::subject::{Act, Subject, Tx};
@@ -66,8 +65,7 @@ pub(super) async fn done(frame: Frame) -> Result<impl IntoResponse, Error> {
 }
 
 /// `POST /signin/begin`: a challenge for any passkey of this portal.
-pub(super) async fn begin(State(app): State<App>, Extension(caller): Extension<Caller>) -> Result<Json<Begun>, Error> {
-    app.limits.count(caller)?;
+pub(super) async fn begin(Counted(app): Counted) -> Result<Json<Begun>, Error> {
     let (options, state) = ceremony::ask_to_sign_in(&app)?;
     let mut tx = app.database.look_to_sign_in(&Subject::Visitor).await?;
     let begun = ceremony::keep(&app, &mut tx, &Ceremony::SignIn(state), options).await?;
@@ -83,13 +81,7 @@ struct Answer {
 }
 
 /// `POST /signin/finish`: the browser's answer; a new sign-in, or the one refusal.
-pub(super) async fn finish(
-    State(app): State<App>,
-    Extension(caller): Extension<Caller>,
-    headers: HeaderMap,
-    body: Bytes,
-) -> Result<Response, Error> {
-    app.limits.count(caller)?;
+pub(super) async fn finish(Counted(app): Counted, headers: HeaderMap, body: Bytes) -> Result<Response, Error> {
     let Ok(answer) = serde_json::from_slice::<Answer>(&body) else { return refuse(&app).await };
     let Some(Ceremony::SignIn(state)) = ceremony::spend(&app, &answer.ceremony).await? else { return refuse(&app).await };
     let mut opening = Opening::begin(&app).await?;

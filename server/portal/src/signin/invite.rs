@@ -1,6 +1,7 @@
 //! Inviting members from /members, and oneself from another device.
 
 use chrono::{DateTime, TimeDelta, Utc};
+use serde::Deserialize;
 use uuid::Uuid;
 
 use super::queries;
@@ -58,6 +59,21 @@ impl Invitation {
     pub(super) fn to(token: &Token, origin: &Origin, until: DateTime<Utc>) -> Self {
         // A fragment stays in the browser: no server, proxy or log gets to see it (OWASP ASVS 5.0, 14.2.1).
         Self { link: format!("{}/enrol#{}", origin.text, token.reveal()), until }
+    }
+}
+
+/// The roles of a form: boxes that are there when ticked.
+#[derive(Default, Deserialize)]
+pub(super) struct RoleBoxes {
+    pub(super) clinician: Option<String>,
+    pub(super) lead: Option<String>,
+    pub(super) administrator: Option<String>,
+}
+
+impl RoleBoxes {
+    pub(super) fn roles(&self) -> Vec<Role> {
+        let boxes = [(&self.clinician, Role::Clinician), (&self.lead, Role::Lead), (&self.administrator, Role::Administrator)];
+        boxes.into_iter().filter(|(ticked, _)| ticked.is_some()).map(|(_, role)| role).collect()
     }
 }
 

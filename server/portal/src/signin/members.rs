@@ -7,12 +7,12 @@ use axum::response::{IntoResponse, Response};
 use serde::Deserialize;
 use uuid::Uuid;
 
-use super::invite::{Newcomer, invite};
+use super::invite::{Newcomer, RoleBoxes, invite};
 use super::link::LinkPage;
 use super::news::News;
 use super::queries;
 use crate::platform::App;
-use crate::platform::forms::{Id, Problems, Sent};
+use crate::platform::forms::{Id, Keyed, Problems, Sent};
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
 use crate::platform::{Member, Role};
@@ -49,21 +49,13 @@ struct Open {
     until: String,
 }
 
-/// What the form to invite somebody holds. The roles are boxes that are there when ticked.
+/// What the form to invite somebody holds.
 #[derive(Default, Deserialize)]
 pub(super) struct Typed {
     #[serde(default)]
     name: String,
-    clinician: Option<String>,
-    lead: Option<String>,
-    administrator: Option<String>,
-}
-
-impl Typed {
-    fn roles(&self) -> Vec<Role> {
-        let boxes = [(&self.clinician, Role::Clinician), (&self.lead, Role::Lead), (&self.administrator, Role::Administrator)];
-        boxes.into_iter().filter(|(ticked, _)| ticked.is_some()).map(|(_, role)| role).collect()
-    }
+    #[serde(flatten)]
+    boxes: RoleBoxes,
 }
 
 /// `GET /members`.
@@ -88,7 +80,7 @@ async fn list(app: &App, me: &Member, frame: Frame, typed: Typed, problems: Prob
         passkeys: row.passkeys,
     };
     let open = |row: queries::InvitationRow| Open {
-        hash: row.hash.iter().map(|byte| format!("{byte:02x}")).collect(),
+        hash: hex::encode(&row.hash),
         name: row.name,
         roles: row.roles.join(", "),
         until: when.moment(&row.ends_at),
@@ -104,11 +96,10 @@ pub(super) async fn invite_member(
     member: Member,
     State(app): State<App>,
     frame: Frame,
-    once: Once,
-    Sent(typed): Sent<Typed>,
+    Keyed(once, typed): Keyed<Typed>,
 ) -> Result<Response, Error> {
     member.needs(Role::Administrator)?;
-    let newcomer = match Newcomer::check(&typed.name, typed.roles()) {
+    let newcomer = match Newcomer::check(&typed.name, typed.boxes.roles()) {
         Ok(newcomer) => newcomer,
         Err(problems) => return list(&app, &member, frame, typed, problems).await,
     };
@@ -182,8 +173,7 @@ pub(super) async fn end(
     State(app): State<App>,
     frame: Frame,
     Id(who): Id,
-    once: Once,
-    Sent(known): Sent<Known>,
+    Keyed(once, known): Keyed<Known>,
 ) -> Result<Response, Error> {
     member.needs(Role::Administrator)?;
     if who == member.id {

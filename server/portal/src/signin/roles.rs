@@ -3,17 +3,16 @@
 use askama::Template;
 use axum::extract::State;
 use axum::response::{IntoResponse, Response};
-use serde::Deserialize;
 use uuid::Uuid;
 
-use super::invite::role_names;
+use super::invite::{RoleBoxes, role_names};
 use super::queries;
 use crate::platform::App;
-use crate::platform::forms::{Id, Sent};
+use crate::platform::forms::{Id, Keyed};
 use crate::platform::page::{Frame, page};
 use crate::platform::{Member, Role};
 use crate::store::error::Error;
-use crate::store::once::{Answer, Once};
+use crate::store::once::Answer;
 use crate::store::subject::Act;
 
 #[derive(Template)]
@@ -33,21 +32,6 @@ impl RolesPage {
     }
 }
 
-/// Boxes that are there when ticked.
-#[derive(Default, Deserialize)]
-pub(super) struct Typed {
-    clinician: Option<String>,
-    lead: Option<String>,
-    administrator: Option<String>,
-}
-
-impl Typed {
-    fn roles(&self) -> Vec<Role> {
-        let boxes = [(&self.clinician, Role::Clinician), (&self.lead, Role::Lead), (&self.administrator, Role::Administrator)];
-        boxes.into_iter().filter(|(ticked, _)| ticked.is_some()).map(|(_, role)| role).collect()
-    }
-}
-
 /// `GET /members/{member}/roles`.
 pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, Id(who): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("member.view").object(who)).await?;
@@ -63,8 +47,7 @@ pub(super) async fn change(
     State(app): State<App>,
     frame: Frame,
     Id(who): Id,
-    once: Once,
-    Sent(typed): Sent<Typed>,
+    Keyed(once, typed): Keyed<RoleBoxes>,
 ) -> Result<Response, Error> {
     let roles = typed.roles();
     let mut tx = app.database.act_once(&member.subject, Act::new("member.roles").object(who), &once).await?;

@@ -7,6 +7,8 @@
 
 use std::time::Duration;
 
+use backon::{BackoffBuilder, ExponentialBuilder};
+
 use crate::store::error::{Error, Fault};
 
 /// A page is answered within this time: with what was asked for, or with words that say it was not done. Less than the 5 s
@@ -63,4 +65,9 @@ pub async fn within<T, E: Into<Error>>(limit: Duration, work: impl Future<Output
 #[must_use]
 pub fn no_answer() -> Fault {
     sqlx::Error::Io(std::io::ErrorKind::TimedOut.into()).into()
+}
+
+/// Pauses between tries: doubled from `first` to `last`, and `last` from then on, without an end.
+pub fn pauses(first: Duration, last: Duration) -> impl Iterator<Item = Duration> {
+    ExponentialBuilder::new().with_min_delay(first).with_max_delay(last).with_factor(2.0).without_max_times().build()
 }

@@ -9,8 +9,9 @@
 mod private;
 
 use aes_gcm::aead::{Aead, KeyInit, Payload};
-use aes_gcm::{Aes256Gcm, Key, Nonce};
+use aes_gcm::{Aes256Gcm, Nonce};
 use uuid::Uuid;
+use zeroize::Zeroizing;
 
 use crate::base::clock::World;
 use crate::store::once::Derived;
@@ -70,7 +71,8 @@ pub enum SealError {
 /// The practice's key: wraps the clients' keys, and opens nothing else.
 #[derive(Clone)]
 pub struct PracticeKey {
-    key: Key<Aes256Gcm>,
+    /// Wiped when it is let go of, as the clients' keys are.
+    key: Zeroizing<[u8; 32]>,
 }
 
 impl PracticeKey {
@@ -82,22 +84,15 @@ impl PracticeKey {
     /// # Errors
     /// [`SealError::Form`] for anything else.
     pub fn parse(text: &str) -> Result<Self, SealError> {
-        let text = text.trim();
-        if text.len() != 64 || !text.is_ascii() {
-            return Err(SealError::Form);
-        }
-        let mut bytes = [0; 32];
-        for (byte, pair) in bytes.iter_mut().zip(text.as_bytes().chunks(2)) {
-            let pair = std::str::from_utf8(pair).map_err(|_| SealError::Form)?;
-            *byte = u8::from_str_radix(pair, 16).map_err(|_| SealError::Form)?;
-        }
-        Ok(Self { key: bytes.into() })
+        let mut bytes = Zeroizing::new([0; 32]);
+        hex::decode_to_slice(text.trim(), &mut *bytes).map_err(|_| SealError::Form)?;
+        Ok(Self { key: bytes })
     }
 
     /// What links, codes and seats are made from: a secret of its own, by HMAC-SHA-256 of the key.
     #[must_use]
     pub fn derived(&self) -> Derived {
-        Derived::under(&Derived::under(&self.key.into()).bytes("links, codes and seats", &[]))
+        Derived::under(&Derived::under(&self.key).bytes("links, codes and seats", &[]))
     }
 
     /// A new key for a client, and the same wrapped for the database.
@@ -105,10 +100,10 @@ impl PracticeKey {
     /// # Errors
     /// [`SealError::Closed`] if the cipher refuses, which it does not for values of this size.
     pub fn new_client_key(&self, world: &World, client: Uuid) -> Result<(ClientKey, Vec<u8>), SealError> {
-        let mut bytes = [0; 32];
-        world.fill(&mut bytes);
-        let wrapped = encrypt(&self.key, world, &context(Field::ClientKey, client, client, 1), &bytes)?;
-        Ok((ClientKey { key: Some(bytes.into()), client }, wrapped))
+        let mut bytes = Zeroizing::new([0; 32]);
+        world.fill(&mut *bytes);
+        let wrapped = encrypt(&self.key, world, &context(Field::ClientKey, client, client, 1), &*bytes)?;
+        Ok((ClientKey { key: Some(bytes), client }, wrapped))
     }
 
     /// A value that only this key makes and opens, to tell it from another.
@@ -132,16 +127,16 @@ impl PracticeKey {
     /// Opens a client's wrapped key. One that does not open is a key that opens and seals nothing.
     #[must_use]
     pub fn unwrap(&self, client: Uuid, wrapped: &[u8]) -> ClientKey {
-        let bytes = decrypt(&self.key, &context(Field::ClientKey, client, client, 1), wrapped).ok();
-        let bytes: Option<[u8; 32]> = bytes.and_then(|bytes| bytes.try_into().ok());
-        ClientKey { key: bytes.map(Into::into), client }
+        let bytes = decrypt(&self.key, &context(Field::ClientKey, client, client, 1), wrapped).map(Zeroizing::new).ok();
+        let bytes: Option<[u8; 32]> = bytes.and_then(|bytes| bytes.as_slice().try_into().ok());
+        ClientKey { key: bytes.map(Zeroizing::new), client }
     }
 }
 
 /// One client's key.
 #[derive(Clone)]
 pub struct ClientKey {
-    key: Option<Key<Aes256Gcm>>,
+    key: Option<Zeroizing<[u8; 32]>>,
     client: Uuid,
 }
 
@@ -152,8 +147,8 @@ impl ClientKey {
         self.key.is_some()
     }
 
-    fn key(&self) -> Result<&Key<Aes256Gcm>, SealError> {
-        self.key.as_ref().ok_or(SealError::Closed)
+    fn key(&self) -> Result<&[u8; 32], SealError> {
+        self.key.as_deref().ok_or(SealError::Closed)
     }
 
     /// Seals and opens the values of one row at one version.
@@ -196,22 +191,22 @@ fn context(field: Field, row: Uuid, client: Uuid, version: i32) -> Vec<u8> {
     format!("leeward|{FORMAT}|{}|{row}|{client}|{version}", field as u16).into_bytes()
 }
 
-fn encrypt(key: &Key<Aes256Gcm>, world: &World, context: &[u8], text: &[u8]) -> Result<Vec<u8>, SealError> {
+fn encrypt(key: &[u8; 32], world: &World, context: &[u8], text: &[u8]) -> Result<Vec<u8>, SealError> {
     let mut nonce = [0; NONCE];
     world.fill(&mut nonce);
     let payload = Payload { msg: text, aad: context };
-    let ciphertext = Aes256Gcm::new(key).encrypt(&Nonce::from(nonce), payload).map_err(|_| SealError::Closed)?;
+    let ciphertext = Aes256Gcm::new(key.into()).encrypt(&Nonce::from(nonce), payload).map_err(|_| SealError::Closed)?;
     Ok([&[FORMAT], nonce.as_slice(), &ciphertext].concat())
 }
 
-fn decrypt(key: &Key<Aes256Gcm>, context: &[u8], sealed: &[u8]) -> Result<Vec<u8>, SealError> {
+fn decrypt(key: &[u8; 32], context: &[u8], sealed: &[u8]) -> Result<Vec<u8>, SealError> {
     let (format, rest) = sealed.split_first().ok_or(SealError::Form)?;
     let (nonce, ciphertext) = rest.split_first_chunk::<NONCE>().ok_or(SealError::Form)?;
     if *format != FORMAT {
         return Err(SealError::Form);
     }
     let payload = Payload { msg: ciphertext, aad: context };
-    Aes256Gcm::new(key).decrypt(&Nonce::from(*nonce), payload).map_err(|_| SealError::Closed)
+    Aes256Gcm::new(key.into()).decrypt(&Nonce::from(*nonce), payload).map_err(|_| SealError::Closed)
 }
 
 #[cfg(test)]

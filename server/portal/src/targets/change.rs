@@ -11,7 +11,7 @@ use super::{NewTarget, Status, add, find, queries, seal};
 use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Again, Against, Edit, Id, Sent, answer, version};
+use crate::platform::forms::{Again, Against, Edit, Id, Keyed, answer, version};
 use crate::platform::page::Frame;
 use crate::platform::when::When;
 use crate::store::error::Error;
@@ -30,8 +30,7 @@ pub(super) async fn save_new(
     State(app): State<App>,
     frame: Frame,
     Id(client): Id,
-    once: Once,
-    Sent(typed): Sent<Typed>,
+    Keyed(once, typed): Keyed<Typed>,
 ) -> Result<Response, Error> {
     let tried = try_new(&member, &app, client, &once, &typed).await;
     answer(typed, tried, |again| FormPage::show(frame, Place::New(client), None, again))
@@ -73,8 +72,7 @@ pub(super) async fn save_edit(
     State(app): State<App>,
     frame: Frame,
     Id(id): Id,
-    once: Once,
-    Sent(typed): Sent<Typed>,
+    Keyed(once, typed): Keyed<Typed>,
 ) -> Result<Response, Error> {
     let tried = try_edit(&member, &app, id, &once, &typed).await;
     let assessed = if matches!(tried, Ok(Edit::Saved(_)) | Err(Error::Before(_))) { None } else { shown_again(&member, &app, id).await };
@@ -95,7 +93,7 @@ async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &Typ
     before.words.whole()?;
     let key = clients::key(&mut tx, app, before.client).await?;
     let next = queries::words_version(&mut tx, id).await? + 1;
-    queries::change_words(&mut tx, &seal(app, &key, id, next, &words)?).await?;
+    queries::keep_words(&mut tx, before.client, &seal(app, &key, id, next, &words)?).await?;
     if let Err(problems) = assessments::correct(&mut tx, app, id, typed.slip()).await? {
         return Ok(Edit::Refused(problems));
     }
@@ -118,8 +116,7 @@ pub(super) async fn status(
     member: Member,
     State(app): State<App>,
     Id(id): Id,
-    once: Once,
-    Sent(chosen): Sent<Chosen>,
+    Keyed(once, chosen): Keyed<Chosen>,
 ) -> Result<Answer, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("target.status").object(id), &once).await?;
     let target = find(&mut tx, &app, id).await?;
@@ -139,8 +136,7 @@ pub(super) async fn archive(
     member: Member,
     State(app): State<App>,
     Id(id): Id,
-    once: Once,
-    Sent(against): Sent<Against>,
+    Keyed(once, against): Keyed<Against>,
 ) -> Result<Answer, Error> {
     let now = app.world.now();
     put_away(&member, &app, Act::new("target.archive").object(id), id, &once, &against, Some(now)).await
@@ -150,8 +146,7 @@ pub(super) async fn restore(
     member: Member,
     State(app): State<App>,
     Id(id): Id,
-    once: Once,
-    Sent(against): Sent<Against>,
+    Keyed(once, against): Keyed<Against>,
 ) -> Result<Answer, Error> {
     put_away(&member, &app, Act::new("target.restore").object(id), id, &once, &against, None).await
 }

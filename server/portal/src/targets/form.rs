@@ -188,8 +188,8 @@ pub(super) struct FormPage {
 }
 
 impl FormPage {
-    fn prongs(&self) -> [(&'static str, &'static str); 3] {
-        Prong::ALL.map(|prong| (prong.name(), prong.words()))
+    fn prongs(&self) -> Vec<(&'static str, &'static str)> {
+        Prong::ALL.iter().map(|prong| (prong.name(), prong.words())).collect()
     }
 
     /// The label of a field for a rating.

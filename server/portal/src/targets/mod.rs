@@ -9,11 +9,13 @@ mod show;
 use axum::routing::{get, post};
 use chrono::{DateTime, Utc};
 use leeward_core::scale::{Sud, Voc};
+use strum::{EnumString, IntoStaticStr, VariantArray};
 use uuid::Uuid;
 
 use assessments::Ratings;
 
 use crate::base::ids::new_id;
+use crate::base::named::named;
 use crate::clients;
 use crate::platform::{App, Routes, Rule};
 use crate::store::error::Error;
@@ -56,7 +58,8 @@ impl Words<Opened> {
 }
 
 /// Which of the three prongs of a treatment plan a target belongs to.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, EnumString, IntoStaticStr, VariantArray)]
+#[strum(serialize_all = "snake_case")]
 pub enum Prong {
     /// A memory.
     Past,
@@ -66,26 +69,9 @@ pub enum Prong {
     Future,
 }
 
+named!(Prong);
+
 impl Prong {
-    /// All of them, in the usual order of work.
-    pub const ALL: [Self; 3] = [Self::Past, Self::Present, Self::Future];
-
-    /// Its name in the database and in forms.
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Past => "past",
-            Self::Present => "present",
-            Self::Future => "future",
-        }
-    }
-
-    /// The prong of that name.
-    #[must_use]
-    pub fn parse(name: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|prong| prong.name() == name)
-    }
-
     /// As a person reads it.
     #[must_use]
     pub const fn words(self) -> &'static str {
@@ -98,7 +84,8 @@ impl Prong {
 }
 
 /// How far the work on a target has come.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, EnumString, IntoStaticStr, VariantArray)]
+#[strum(serialize_all = "snake_case")]
 pub enum Status {
     /// In the plan, not begun.
     Planned,
@@ -112,28 +99,9 @@ pub enum Status {
     Reopened,
 }
 
+named!(Status);
+
 impl Status {
-    /// All of them.
-    pub const ALL: [Self; 5] = [Self::Planned, Self::Active, Self::Incomplete, Self::Complete, Self::Reopened];
-
-    /// Its name in the database and in forms.
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Planned => "planned",
-            Self::Active => "active",
-            Self::Incomplete => "incomplete",
-            Self::Complete => "complete",
-            Self::Reopened => "reopened",
-        }
-    }
-
-    /// The status of that name.
-    #[must_use]
-    pub fn parse(name: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|status| status.name() == name)
-    }
-
     /// What a person may set next. What was complete is reopened, never quietly made something else, so
     /// that the history keeps it; nothing goes back to being only planned once work has begun.
     #[must_use]
@@ -216,7 +184,7 @@ async fn add(tx: &mut Tx, app: &App, new: NewTarget) -> Result<Uuid, Error> {
     let key = clients::key(tx, app, new.client).await?;
     clients::must_be_open(tx, new.client).await?;
     queries::insert_target(tx, target, &new, app.world.now()).await?;
-    queries::insert_words(tx, new.client, &seal(app, &key, target, 1, &new.words)?).await?;
+    queries::keep_words(tx, new.client, &seal(app, &key, target, 1, &new.words)?).await?;
     assessments::assess(tx, app, new.client, target, Ratings { sud: new.sud, voc: new.voc }).await?;
     Ok(target)
 }

@@ -202,10 +202,14 @@ pub(super) async fn insert_target(tx: &mut Tx, target: Uuid, new: &NewTarget, at
     Ok(())
 }
 
-pub(super) async fn insert_words(tx: &mut Tx, client: Uuid, sealed: &SealedWords) -> Result<(), sqlx::Error> {
+/// Keeps the words of a target, the first ones or the next.
+pub(super) async fn keep_words(tx: &mut Tx, client: Uuid, sealed: &SealedWords) -> Result<(), sqlx::Error> {
     sqlx::query!(
         "INSERT INTO target_words (target_id, client_id, label, picture, negative_belief, positive_belief, emotions, body_location, version)
-         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9)",
+         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9)
+         ON CONFLICT (target_id) DO UPDATE SET (label, picture, negative_belief, positive_belief, emotions, body_location, version)
+           = (EXCLUDED.label, EXCLUDED.picture, EXCLUDED.negative_belief, EXCLUDED.positive_belief, EXCLUDED.emotions,
+              EXCLUDED.body_location, EXCLUDED.version)",
         sealed.target_id,
         client,
         sealed.label,
@@ -245,24 +249,6 @@ pub(super) async fn change_target(tx: &mut Tx, target: Uuid, version: i32, prong
 
 pub(super) async fn words_version(tx: &mut Tx, target: Uuid) -> Result<i32, sqlx::Error> {
     sqlx::query_scalar!("SELECT version FROM target_words WHERE target_id = $1", target).fetch_one(&mut **tx).await
-}
-
-pub(super) async fn change_words(tx: &mut Tx, sealed: &SealedWords) -> Result<(), sqlx::Error> {
-    sqlx::query!(
-        "UPDATE target_words SET label = $2, picture = $3, negative_belief = $4, positive_belief = $5, emotions = $6, body_location = $7,
-           version = $8 WHERE target_id = $1",
-        sealed.target_id,
-        sealed.label,
-        sealed.picture,
-        sealed.negative_belief,
-        sealed.positive_belief,
-        sealed.emotions,
-        sealed.body_location,
-        sealed.version
-    )
-    .execute(&mut **tx)
-    .await?;
-    Ok(())
 }
 
 /// Archives, or with no time restores. False when the row is not at `version` any more.

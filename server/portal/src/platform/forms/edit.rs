@@ -4,7 +4,7 @@
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
 
-use super::messages::differences;
+use super::messages::{differences, list};
 use super::{Problems, notice};
 use crate::store::error::Error;
 use crate::store::once::Answer;
@@ -39,6 +39,13 @@ pub(crate) struct Again<F> {
     pub(crate) problems: Problems,
     pub(crate) notice: &'static str,
     pub(crate) status: StatusCode,
+}
+
+impl<F: Fields> Again<F> {
+    /// Field, label and message of each problem, in the order of the form.
+    pub(crate) fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
+        list::<F>(&self.problems)
+    }
 }
 
 impl<F> Again<F> {

@@ -6,7 +6,7 @@ mod request;
 
 pub(crate) use edit::{Again, Edit, Fields, answer};
 pub(crate) use messages::{list, notice};
-pub(crate) use request::{Against, Asks, Id, InPath, Sent, version};
+pub(crate) use request::{Against, Asks, Id, InPath, Keyed, Sent, version};
 
 use std::collections::BTreeMap;
 

@@ -9,6 +9,7 @@ use serde::de::DeserializeOwned;
 use uuid::Uuid;
 
 use crate::store::error::Error;
+use crate::store::once::Once;
 
 /// What stands in the path: an id, or several parts. A path of another shape leads nowhere.
 pub(crate) struct InPath<T>(pub(crate) T);
@@ -46,6 +47,20 @@ impl<S: Send + Sync, T: DeserializeOwned> FromRequest<S> for Sent<T> {
             Err(FormRejection::BytesRejection(_)) => Err(Error::BadRequest("That was too much text for one form. Go back and shorten it.")),
             Err(_) => Err(Error::BadRequest("The form did not arrive whole, so nothing was saved. Go back and send it again.")),
         }
+    }
+}
+
+/// The fields of a form that was sent, and the key that it was sent under.
+pub(crate) struct Keyed<T>(pub(crate) Once, pub(crate) T);
+
+impl<S: Send + Sync, T: DeserializeOwned> FromRequest<S> for Keyed<T> {
+    type Rejection = Error;
+
+    async fn from_request(request: Request, state: &S) -> Result<Self, Error> {
+        let (mut parts, body) = request.into_parts();
+        let once = Once::from_request_parts(&mut parts, state).await?;
+        let Sent(fields) = Sent::from_request(Request::from_parts(parts, body), state).await?;
+        Ok(Self(once, fields))
     }
 }
 

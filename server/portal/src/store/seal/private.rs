@@ -1,31 +1,47 @@
 //! Text about a person, and what became of it when it was read.
 
+use secrecy::{ExposeSecret, SecretString};
+
 use super::SealError;
 
-/// Text about a person, opened. It has no `Display`, and `Debug` hides it: only a page that means to
-/// show it calls [`Private::reveal`].
-#[derive(Clone, Default, PartialEq, Eq)]
-pub struct Private(String);
+/// Text about a person, opened. It has no `Display`, `Debug` hides it, and it is wiped when it is let go of: only a page
+/// that means to show it calls [`Private::reveal`].
+#[derive(Clone)]
+pub struct Private(SecretString);
 
 impl Private {
     /// Marks a text as private.
     #[must_use]
     pub fn new(text: impl Into<String>) -> Self {
-        Self(text.into())
+        Self(SecretString::from(text.into()))
     }
 
     /// The text itself.
     #[must_use]
     pub fn reveal(&self) -> &str {
-        &self.0
+        self.0.expose_secret()
     }
 
     /// Whether there is no text.
     #[must_use]
     pub fn is_empty(&self) -> bool {
-        self.0.is_empty()
+        self.reveal().is_empty()
     }
 }
+
+impl Default for Private {
+    fn default() -> Self {
+        Self::new("")
+    }
+}
+
+impl PartialEq for Private {
+    fn eq(&self, other: &Self) -> bool {
+        self.reveal() == other.reveal()
+    }
+}
+
+impl Eq for Private {}
 
 impl std::fmt::Debug for Private {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
