@@ -22,7 +22,6 @@ const TICK = 250;
 const desk = part("desk-state");
 const words = part<HTMLInputElement>("words");
 const session = desk.dataset.session ?? "";
-const closeBy = Date.parse(desk.dataset.closeBy ?? "");
 
 /** As the page came: the state goes before it. */
 const title = document.title;
@@ -59,10 +58,8 @@ function draw(): void {
   const callBack = desk.dataset.callBack ?? "";
   render(state, {
     now,
-    wall: Date.now(),
     room: roomNow(now),
     clock: clock.error(now),
-    closeBy: Number.isNaN(closeBy) ? null : closeBy,
     callBack,
     page: title,
     wide: wide.matches,

@@ -11,7 +11,6 @@ import { renderLog } from "./render_log";
 import {
   apartWords,
   bandStops,
-  closeByWords,
   departures,
   holdWords,
   isStuck,
@@ -29,14 +28,12 @@ import { channelWords, degrees, hertz, lengthWords, MOMENT_WORDS, PATH_WORDS } f
 
 /** What the page knows beside the state. */
 export interface Surroundings {
-  /** Page time, ms, and the wall clock, ms since 1970. */
+  /** Page time, ms. */
   now: number;
-  wall: number;
   /** Room time, or null while the clock is not known. */
   room: number | null;
   /** How well this page knows the room's time: what to expect and what it cannot exceed, ms. */
   clock: ClockError | null;
-  closeBy: number | null;
   callBack: string;
   /** What the page is called, for the tab's title. */
   page: string;
@@ -55,8 +52,6 @@ function renderBand(state: DeskState, around: Surroundings): void {
   if (document.title !== title) document.title = title;
   shown(part("door"), isAtTheDoor(state) && word !== "AT THE DOOR");
   text(part("progress"), word === "HOLD" ? holdWords(state, around.now) : word === "UNKNOWN" ? "" : progressWords(state));
-  text(part("close-by"), closeByWords(around.closeBy, around.wall));
-  attribute(part("close-by"), "data-now", around.closeBy !== null && around.wall >= around.closeBy ? "" : null);
   const closed = word === "CLOSED";
   const lost = word === "LINK LOST" || word === "CLIENT HAS LEFT" || (word === "UNKNOWN" && state.view !== null);
   shown(part("showing-name"), !lost && !closed);

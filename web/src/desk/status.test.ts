@@ -12,7 +12,6 @@ import { aPlan, aSet, aShowing, aView } from "./sample.fixture";
 import {
   apartWords,
   bandStops,
-  closeByWords,
   departures,
   holdWords,
   isStuck,
@@ -302,13 +301,6 @@ test("progress counts whole cycles and the time since the set began", () => {
   const open = aView({ state: "running", set: aSet({ plan: aPlan({ length: { kind: "open" } }) }) });
   assert.equal(progressWords(show(deskWith(open), 0, { phase: 80.2, at: 81200 })), "80 cycles, 1:20");
   assert.equal(progressWords(deskWith(aView())), "");
-});
-
-test("the time to closing counts down and says so when it is over", () => {
-  const at = new Date(2030, 0, 2, 14, 40).getTime();
-  assert.equal(closeByWords(at, at - 23 * 60000 + 1), "close by 14:40, 23 min");
-  assert.equal(closeByWords(at, at), "close now, was 14:40");
-  assert.equal(closeByWords(null, 0), "");
 });
 
 test("the hard limit is told before it comes", () => {

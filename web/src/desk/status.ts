@@ -201,15 +201,6 @@ export function progressWords(state: DeskState): string {
   return `${cycles}, ${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
 }
 
-/** When the session must be closing, against the wall clock. Both in ms since 1970; `closeBy` null when none was set. */
-export function closeByWords(closeBy: number | null, wall: number): string {
-  if (closeBy === null) return "";
-  const at = new Date(closeBy);
-  const clock = `${String(at.getHours()).padStart(2, "0")}:${String(at.getMinutes()).padStart(2, "0")}`;
-  const minutes = Math.ceil((closeBy - wall) / 60000);
-  return minutes > 0 ? `close by ${clock}, ${minutes} min` : `close now, was ${clock}`;
-}
-
 /** Whether the set nears its hard limit: room time `roomNow`, null when the clock is not known. */
 export function limitWords(state: DeskState, roomNow: number | null): string | null {
   const end = state.view?.hard_end;

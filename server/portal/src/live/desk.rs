@@ -32,7 +32,6 @@ struct DeskPage {
     rehearsal: bool,
     client: String,
     cautions: Vec<String>,
-    close_by: Option<String>,
     target: Option<TargetCard>,
     card: EmergencyCard,
     /// Where the client was last time, to be confirmed anew.
@@ -97,7 +96,6 @@ pub(super) async fn show(State(app): State<App>, member: Member, Id(session): Id
         rehearsal: clients::is_rehearsal(&mut tx, row.client).await?,
         client: addressed(&details),
         cautions: clients::cautions(&mut tx, row.client).await?.flags(),
-        close_by: None,
         target,
         card: emergency_card(&mut tx, &key, session, &row, &details).await?,
         last_location: last_location(&mut tx, &key, &row).await?,
