@@ -7,11 +7,12 @@ use axum::extract::{DefaultBodyLimit, State};
 use axum::http::{Extensions, StatusCode};
 use axum::middleware::{from_fn, from_fn_with_state};
 use axum::routing::get;
+use tower::ServiceBuilder;
 use tower_http::compression::CompressionLayer;
 
 use crate::platform::observe::{self, Counts};
 use crate::platform::page::{MOST_FORM, answer_in_time, show_errors};
-use crate::platform::{App, Parts, Route, Routes, assets, members_only, note_refused, recognise, security};
+use crate::platform::{App, Parts, Route, Routes, assets, in_turn, members_only, note_refused, recognise, security};
 use crate::store::database::Database;
 use crate::store::error::Error;
 use crate::{clients, comfort, handover, live, outcomes, presets, record, sessions, signin, targets};
@@ -51,16 +52,24 @@ pub fn build(parts: Parts) -> (App, Router) {
     let router = open
         .merge(members.layer(from_fn(members_only)))
         .fallback(|| async { Error::NotFound })
-        .layer(DefaultBodyLimit::max(MOST_FORM))
-        .layer(from_fn_with_state(app.clone(), security::same_origin))
-        .layer(from_fn_with_state(app.clone(), recognise))
-        .layer(from_fn(answer_in_time))
+        .layer(
+            ServiceBuilder::new()
+                .layer(from_fn(answer_in_time))
+                .layer(from_fn_with_state(app.clone(), in_turn))
+                .layer(from_fn_with_state(app.clone(), recognise))
+                .layer(from_fn_with_state(app.clone(), security::same_origin))
+                .layer(DefaultBodyLimit::max(MOST_FORM)),
+        )
         .merge(still)
-        .layer(from_fn(show_errors))
-        .layer(from_fn_with_state(app.clone(), security::caller))
-        .layer(from_fn_with_state(app.clone(), security::headers))
-        .layer(CompressionLayer::new())
-        .layer(from_fn_with_state(app.clone(), observe::requests))
+        // In one piece, the outermost first: each piece of its own is cloned whole for each request.
+        .layer(
+            ServiceBuilder::new()
+                .layer(from_fn_with_state(app.clone(), observe::requests))
+                .layer(CompressionLayer::new())
+                .layer(from_fn_with_state(app.clone(), security::headers))
+                .layer(from_fn_with_state(app.clone(), security::caller))
+                .layer(from_fn(show_errors)),
+        )
         .with_state(app.clone());
     (app, router)
 }

@@ -16,6 +16,7 @@ mod seat;
 pub mod security;
 mod state;
 mod tries;
+mod turns;
 pub mod when;
 
 pub use bell::{Bell, Follows, Whose};
@@ -28,3 +29,4 @@ pub use routes::{Repeats, Route, Routes, Rule};
 pub use seat::Seat;
 pub use state::{App, Parts, Shared};
 pub use tries::Counted;
+pub use turns::in_turn;

@@ -116,7 +116,7 @@ pub async fn show_errors(request: Request, next: Next) -> Response {
     let wants_page = says(&request, header::ACCEPT, "text/html");
     let here = request.uri().path_and_query().map(ToString::to_string).unwrap_or_default();
     let (request, sent) = if request.method() == Method::POST {
-        match tokio::time::timeout(BODY, keep_sent(request)).await {
+        match tokio::time::timeout(BODY, Box::pin(keep_sent(request))).await {
             Ok(kept) => kept,
             Err(_) => {
                 return (StatusCode::REQUEST_TIMEOUT, "The form did not arrive in time, so nothing was saved. Send it again.")

@@ -4,11 +4,13 @@ use std::sync::Arc;
 
 use axum::extract::FromRef;
 use axum::http::Extensions;
+use tokio::sync::Semaphore;
 
 use super::bell::Bell;
 use super::closings::Closings;
 use super::observe::Counts;
 use super::security::Limits;
+use super::turns::AT_ONCE;
 use crate::base::clock::World;
 use crate::base::origin::Origin;
 use crate::store::database::Database;
@@ -55,6 +57,8 @@ pub struct Shared {
     pub closings: Closings,
     /// Requests by route.
     pub counts: Counts,
+    /// Of requests that are worked on.
+    pub turns: Semaphore,
     /// Heard by the live rooms.
     pub bell: Bell,
     own: Extensions,
@@ -65,8 +69,8 @@ impl App {
     #[must_use]
     pub fn new(parts: Parts, counts: Counts, bell: Bell, own: Extensions) -> Self {
         let Parts { database, world, key, origin, proxies, demo: _ } = parts;
-        let (limits, closings) = (Limits::default(), Closings::default());
-        Self(Arc::new(Shared { derived: key.derived(), database, world, key, origin, proxies, limits, closings, counts, bell, own }))
+        let (limits, closings, turns) = (Limits::default(), Closings::default(), Semaphore::new(AT_ONCE));
+        Self(Arc::new(Shared { derived: key.derived(), database, world, key, origin, proxies, limits, closings, counts, turns, bell, own }))
     }
 
     /// What a feature keeps while the portal runs, by its type, so that nothing down here has to know of the feature.

@@ -14,6 +14,8 @@ use crate::store::error::{Error, Fault};
 /// A page is answered within this time: with what was asked for, or with words that say it was not done. Less than the 5 s
 /// after which people give a page up, by enough for the answer to get there.
 pub const REQUEST: Duration = Duration::from_secs(4);
+/// A request waits so long for its turn among many: less than [`REQUEST`], so that the answer can say so.
+pub const TURN: Duration = Duration::from_secs(3);
 /// The whole of a request's body has arrived by then: far more than a form takes on a poor line, and no more, since a body
 /// that dribbles in holds a connection.
 pub const BODY: Duration = Duration::from_secs(30);

@@ -201,7 +201,8 @@ impl Database {
     }
 
     async fn open_on(&self, pool: &PgPool, subject: &Subject, act: Option<Act>) -> Result<Tx, Error> {
-        let mut tx = Tx { connection: pool.acquire().await?, begun: false, act };
+        // Boxed: it takes 4 kB, which every request would hold for as long as it is worked on.
+        let mut tx = Tx { connection: Box::pin(pool.acquire()).await?, begun: false, act };
         within(ANSWER, Manager::begin(&mut tx.connection, None)).await?;
         tx.begun = true;
         let (kind, token) = subject.settings();
