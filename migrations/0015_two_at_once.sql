@@ -148,3 +148,54 @@ END $$;
 REVOKE ALL ON FUNCTION access.refuse_replacement(uuid) FROM PUBLIC;
 GRANT EXECUTE ON FUNCTION access.refuse_replacement(uuid) TO leeward_app;
 INSERT INTO access.audit_act VALUES ('member', 'replacement.refuse', false);
+
+-- Agrees, and makes the link; see 0013. The second person had their roles before it was asked for, the first has theirs still.
+CREATE OR REPLACE FUNCTION access.agree_replacement(which uuid, hash bytea, until timestamptz) RETURNS uuid
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
+DECLARE owner boolean := session_user = current_user; me uuid := access.me(); at timestamptz := access.now(); r access.replacement;
+BEGIN
+  IF (owner OR access.may_hand_over()) IS NOT TRUE THEN
+    RAISE EXCEPTION 'not allowed to agree to this' USING ERRCODE = 'insufficient_privilege';
+  END IF;
+  IF NOT owner THEN PERFORM access.must_be_fresh(); END IF;
+  IF (until <= at + interval '3 days') IS NOT TRUE THEN RETURN NULL; END IF;
+  UPDATE access.replacement p SET agreed_by = me, agreed_at = at
+  WHERE p.id = which AND p.agreed_at IS NULL AND p.ends_at > at
+    AND (CASE WHEN owner THEN p.asked_by IS NOT NULL OR NOT EXISTS (SELECT FROM access.member o
+        WHERE o.id <> p.member_id AND o.left_at IS NULL AND o.roles && ARRAY['administrator', 'lead'])
+      ELSE p.asked_by IS DISTINCT FROM me AND p.member_id <> me
+        AND EXISTS (SELECT FROM access.member m WHERE m.id = me AND m.roles_since <= p.asked_at) END)
+    AND (p.asked_by IS NULL OR EXISTS (SELECT FROM access.member a
+      WHERE a.id = p.asked_by AND a.left_at IS NULL AND 'administrator' = ANY (a.roles)))
+    AND EXISTS (SELECT FROM access.member m WHERE m.id = p.member_id AND m.left_at IS NULL)
+  RETURNING * INTO r;
+  IF NOT FOUND THEN RETURN NULL; END IF;
+  INSERT INTO access.invitation (token_hash, member_id, name, roles, made_by, made_at, ends_at, replacement)
+  SELECT hash, m.id, m.name, m.roles, me, at, until, r.id FROM access.member m WHERE m.id = r.member_id;
+  RETURN r.member_id;
+END $$;
+
+-- As before; whoever joins as a lead or an administrator is announced to the administrators, and roles count from then.
+CREATE OR REPLACE FUNCTION access.accept_invitation(hash bytea, new_member uuid, passkey_id uuid, credential bytea, passkey jsonb, label text)
+RETURNS uuid LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
+DECLARE i access.invitation; who uuid; at timestamptz := access.now();
+BEGIN
+  UPDATE access.invitation SET spent_at = at WHERE token_hash = hash AND spent_at IS NULL AND ends_at > at RETURNING * INTO i;
+  IF NOT FOUND THEN RETURN NULL; END IF;
+  who := coalesce(i.member_id, new_member);
+  IF i.member_id IS NULL THEN
+    INSERT INTO access.member (id, name, roles, joined_at, roles_since) VALUES (who, i.name, i.roles, at, at);
+    INSERT INTO access.news (member_id, kind, about, by_member, at)
+    SELECT m.id, 'joined', who, i.made_by, at FROM access.member m
+    WHERE i.roles && ARRAY['administrator', 'lead'] AND m.left_at IS NULL AND 'administrator' = ANY (m.roles) AND m.id <> who;
+  END IF;
+  IF i.replacement IS NOT NULL THEN
+    DELETE FROM access.passkey WHERE member_id = who;
+    UPDATE access.signin SET closed_at = at WHERE member_id = who AND closed_at IS NULL;
+    UPDATE access.invitation SET ends_at = at WHERE member_id = who AND spent_at IS NULL AND ends_at > at;
+    INSERT INTO access.news (member_id, kind, about, at)
+    SELECT m.id, 'passkey_replaced', who, at FROM access.member m WHERE m.left_at IS NULL AND 'administrator' = ANY (m.roles);
+  END IF;
+  INSERT INTO access.passkey (id, member_id, credential_id, passkey, label, added_at) VALUES (passkey_id, who, credential, passkey, label, at);
+  RETURN who;
+END $$;

@@ -45,11 +45,14 @@ fn words(row: &NewsRow, when: When) -> String {
         "client_taken" => format!("{at}: {by} handed {record} over from you to {}.", about.unwrap_or("another clinician")),
         "passkey_asked" => {
             format!(
-                "{at}: {by} asked for a new passkey for {}, who has lost theirs. Somebody else has to agree, under Members.",
+                "{at}: {by} says that {} has lost their passkeys, and asks for a new one. Somebody else has to agree or refuse, under Lost passkeys.",
                 about.unwrap_or("a member")
             )
         }
         "passkey_replaced" => format!("{at}: the passkeys of {} were replaced by a new one.", about.unwrap_or("a member")),
+        "passkey_refused" => format!("{at}: {by} refused a new passkey for {}.", about.unwrap_or("a member")),
+        "roles_of_changed" => format!("{at}: {by} changed the roles of {}.", about.unwrap_or("a member")),
+        "joined" => format!("{at}: {} joined the practice as a lead or an administrator, invited by {by}.", about.unwrap_or("somebody")),
         "roles_changed" => format!("{at}: {by} changed your roles."),
         // Of a later version.
         _ => format!("{at}: there is news that this version cannot show."),

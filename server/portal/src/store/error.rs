@@ -130,6 +130,10 @@ impl From<sqlx::Error> for Error {
         if fault.as_database_error().and_then(|fault| fault.code()).is_some_and(|code| code == PASSKEY_NEEDED) {
             return Self::PasskeyNeeded;
         }
+        // What a function of the database refuses to somebody without the role: a race may come as far as this.
+        if fault.as_database_error().and_then(|fault| fault.code()).is_some_and(|code| code == "42501") && says_not_allowed(&fault) {
+            return Self::WrongRole;
+        }
         Self::Database(fault.into())
     }
 }
