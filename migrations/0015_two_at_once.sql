@@ -44,14 +44,14 @@ END $$;
 ALTER TABLE access.news DROP CONSTRAINT news_kind_check;
 ALTER TABLE access.news ADD CONSTRAINT news_kind_check CHECK (kind IN ('client_given', 'client_taken', 'passkey_asked', 'passkey_replaced',
   'passkey_refused', 'roles_changed', 'roles_of_changed', 'joined'));
--- Since when a member has the roles that they have.
+-- Since when a member has had the last role that they were given; null: since they joined.
 ALTER TABLE access.member ADD COLUMN roles_since timestamptz;
-UPDATE access.member SET roles_since = joined_at;
 
 CREATE FUNCTION access.lock_administrators() RETURNS void
 LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
 BEGIN
-  PERFORM FROM access.member WHERE 'administrator' = ANY (roles) AND left_at IS NULL ORDER BY id FOR UPDATE;
+  -- Not FOR UPDATE: the key of each one's request refers to its member already, and the two would wait for each other.
+  PERFORM FROM access.member WHERE 'administrator' = ANY (roles) AND left_at IS NULL ORDER BY id FOR NO KEY UPDATE;
 END $$;
 REVOKE ALL ON FUNCTION access.lock_administrators() FROM PUBLIC;
 
@@ -131,6 +131,27 @@ BEGIN
   WHERE m.left_at IS NULL AND (m.roles && ARRAY['administrator', 'lead'] OR m.id = who) AND m.id IS DISTINCT FROM access.me();
 END $$;
 
+-- What waits for somebody's agreement, or was agreed to and not used yet: for who may agree, and for the member whom it is about.
+DROP FUNCTION access.replacements();
+CREATE FUNCTION access.replacements() RETURNS TABLE (id uuid, member_id uuid, name text, asked_by text, state text, asked_at timestamptz, ends_at timestamptz)
+LANGUAGE plpgsql STABLE SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
+DECLARE owner boolean := session_user = current_user; me uuid := access.me(); all_of_them boolean := access.may_hand_over();
+BEGIN
+  IF (owner OR me IS NOT NULL) IS NOT TRUE THEN RETURN; END IF;
+  RETURN QUERY SELECT r.id, r.member_id, m.name, (SELECT a.name FROM access.member a WHERE a.id = r.asked_by),
+    CASE WHEN r.agreed_at IS NOT NULL THEN 'agreed' WHEN r.member_id = me THEN 'about_me' WHEN r.asked_by = me THEN 'asked_by_me'
+      WHEN NOT owner AND NOT EXISTS (SELECT FROM access.member o WHERE o.id = me AND coalesce(o.roles_since, o.joined_at) <= r.asked_at) THEN 'too_new'
+      ELSE 'waits' END,
+    r.asked_at, coalesce(i.ends_at, r.ends_at)
+  FROM access.replacement r JOIN access.member m ON m.id = r.member_id
+    LEFT JOIN access.invitation i ON i.replacement = r.id AND i.spent_at IS NULL AND i.ends_at > access.now()
+  WHERE (owner OR all_of_them OR r.member_id = me) AND m.left_at IS NULL
+    AND (i.replacement IS NOT NULL OR r.agreed_at IS NULL AND r.ends_at > access.now())
+  ORDER BY r.asked_at;
+END $$;
+REVOKE ALL ON FUNCTION access.replacements() FROM PUBLIC;
+GRANT EXECUTE ON FUNCTION access.replacements() TO leeward_app;
+
 -- Refuses it, before or after the other's agreement: the link is of no use then. True when that is how it stands.
 CREATE FUNCTION access.refuse_replacement(which uuid) RETURNS boolean
 LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
@@ -158,13 +179,13 @@ BEGIN
     RAISE EXCEPTION 'not allowed to agree to this' USING ERRCODE = 'insufficient_privilege';
   END IF;
   IF NOT owner THEN PERFORM access.must_be_fresh(); END IF;
-  IF (until <= at + interval '3 days') IS NOT TRUE THEN RETURN NULL; END IF;
+  IF (until > at AND until <= at + interval '1 day') IS NOT TRUE THEN RETURN NULL; END IF;
   UPDATE access.replacement p SET agreed_by = me, agreed_at = at
   WHERE p.id = which AND p.agreed_at IS NULL AND p.ends_at > at
     AND (CASE WHEN owner THEN p.asked_by IS NOT NULL OR NOT EXISTS (SELECT FROM access.member o
         WHERE o.id <> p.member_id AND o.left_at IS NULL AND o.roles && ARRAY['administrator', 'lead'])
       ELSE p.asked_by IS DISTINCT FROM me AND p.member_id <> me
-        AND EXISTS (SELECT FROM access.member m WHERE m.id = me AND m.roles_since <= p.asked_at) END)
+        AND EXISTS (SELECT FROM access.member m WHERE m.id = me AND coalesce(m.roles_since, m.joined_at) <= p.asked_at) END)
     AND (p.asked_by IS NULL OR EXISTS (SELECT FROM access.member a
       WHERE a.id = p.asked_by AND a.left_at IS NULL AND 'administrator' = ANY (a.roles)))
     AND EXISTS (SELECT FROM access.member m WHERE m.id = p.member_id AND m.left_at IS NULL)
@@ -175,7 +196,7 @@ BEGIN
   RETURN r.member_id;
 END $$;
 
--- As before; whoever joins as a lead or an administrator is announced to the administrators, and roles count from then.
+-- As before; whoever joins as a lead or an administrator is announced to the administrators.
 CREATE OR REPLACE FUNCTION access.accept_invitation(hash bytea, new_member uuid, passkey_id uuid, credential bytea, passkey jsonb, label text)
 RETURNS uuid LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
 DECLARE i access.invitation; who uuid; at timestamptz := access.now();
@@ -184,7 +205,7 @@ BEGIN
   IF NOT FOUND THEN RETURN NULL; END IF;
   who := coalesce(i.member_id, new_member);
   IF i.member_id IS NULL THEN
-    INSERT INTO access.member (id, name, roles, joined_at, roles_since) VALUES (who, i.name, i.roles, at, at);
+    INSERT INTO access.member (id, name, roles, joined_at) VALUES (who, i.name, i.roles, at);
     INSERT INTO access.news (member_id, kind, about, by_member, at)
     SELECT m.id, 'joined', who, i.made_by, at FROM access.member m
     WHERE i.roles && ARRAY['administrator', 'lead'] AND m.left_at IS NULL AND 'administrator' = ANY (m.roles) AND m.id <> who;
@@ -199,3 +220,106 @@ BEGIN
   INSERT INTO access.passkey (id, member_id, credential_id, passkey, label, added_at) VALUES (passkey_id, who, credential, passkey, label, at);
   RETURN who;
 END $$;
+
+-- ---------------------------------------------------------------------------------------------
+-- Links end: not in the past, and not at a time that is none (`infinity` is one to Postgres and none to the portal).
+
+CREATE OR REPLACE FUNCTION access.invite(hash bytea, for_member uuid, for_name text, for_roles text[], until timestamptz) RETURNS void
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
+DECLARE at timestamptz := access.now();
+BEGIN
+  IF (session_user = current_user OR (for_member IS NULL AND access.has_role('administrator')) OR for_member = access.me()) IS NOT TRUE THEN
+    RAISE EXCEPTION 'not allowed to invite' USING ERRCODE = 'insufficient_privilege';
+  END IF;
+  IF session_user <> current_user THEN PERFORM access.must_be_fresh(); END IF;
+  IF (until > at AND until <= at + interval '8 days') IS NOT TRUE THEN
+    RAISE EXCEPTION 'an invitation ends within days' USING ERRCODE = 'check_violation';
+  END IF;
+  INSERT INTO access.invitation (token_hash, member_id, name, roles, made_by, made_in, made_at, ends_at)
+  VALUES (hash, for_member, for_name, for_roles, access.me(), access.my_signin(), at, until);
+END $$;
+
+CREATE OR REPLACE FUNCTION access.mint_link(link_id uuid, hash bytea, which uuid, until timestamptz, phc text) RETURNS void
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
+DECLARE at timestamptz := access.now();
+BEGIN
+  IF access.treats_session(which) IS NOT TRUE THEN
+    RAISE EXCEPTION 'not allowed to make a link' USING ERRCODE = 'insufficient_privilege';
+  END IF;
+  IF (until > at AND until <= at + interval '8 days') IS NOT TRUE THEN
+    RAISE EXCEPTION 'a link ends within days' USING ERRCODE = 'check_violation';
+  END IF;
+  UPDATE access.join_link SET revoked_at = at WHERE session_id = which AND revoked_at IS NULL;
+  INSERT INTO access.join_link (id, token_hash, session_id, made_at, ends_at, code_phc, code_ends_at)
+  VALUES (link_id, hash, which, at, until, phc, at + interval '10 minutes');
+END $$;
+
+-- A room's token is renewed while its session is open; what is handed in late has the day that is left.
+CREATE OR REPLACE FUNCTION access.keep_room() RETURNS void
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
+DECLARE at timestamptz := access.now();
+BEGIN
+  UPDATE access.room_token t SET ends_at = at + interval '24 hours' FROM access.gate g
+  WHERE t.token_hash = access.token_hash() AND access.kind() = 'room' AND t.ends_at > at AND t.ends_at < at + interval '23 hours'
+    AND g.session_id = t.session_id AND g.ended_at IS NULL;
+END $$;
+
+DO $$
+DECLARE at record;
+BEGIN
+  FOR at IN
+    SELECT c.oid::regclass AS of_table, a.attname AS name FROM pg_class c JOIN pg_attribute a ON a.attrelid = c.oid
+    WHERE c.relkind = 'r' AND c.relnamespace IN ('public'::regnamespace, 'access'::regnamespace) AND c.relname <> '_sqlx_migrations'
+      AND a.attnum > 0 AND NOT a.attisdropped AND a.atttypid IN ('timestamptz'::regtype, 'date'::regtype)
+  LOOP
+    EXECUTE format('ALTER TABLE %s ADD CONSTRAINT %I CHECK (isfinite(%I))', at.of_table, at.name || '_is_a_time', at.name);
+  END LOOP;
+END $$;
+
+-- A key of a request is small: what is kept for a month is not somebody's store.
+ALTER TABLE access.request_key ADD CONSTRAINT small CHECK (length(act) <= 100 AND length(body) <= 64 AND length(answer) <= 10000);
+
+-- ---------------------------------------------------------------------------------------------
+-- The app role writes the columns that the portal writes, and no others: not a record's number, not the order in which things were
+-- kept, not to whom a row belongs. What is over stays over, and a room keeps to its own columns of a session.
+
+REVOKE UPDATE ON practice FROM leeward_app;
+REVOKE INSERT, UPDATE ON client, client_key, client_details, target, target_words, session, session_words, session_moment, stimulus_set,
+  set_order, set_ending, set_evidence, rating, process_note, preset, comfort FROM leeward_app;
+
+GRANT INSERT (id, opened_on, seizures, eye_condition, version), UPDATE (archived_at, seizures, eye_condition, version)
+  ON client TO leeward_app;
+GRANT INSERT (client_id, key_id, wrapped) ON client_key TO leeward_app;
+GRANT INSERT (client_id, name, addressed_as, phone, contact_name, contact_phone, usual_location, version),
+  UPDATE (name, addressed_as, phone, contact_name, contact_phone, usual_location, version) ON client_details TO leeward_app;
+GRANT INSERT (id, client_id, number, prong, status, opened_at, version), UPDATE (prong, status, archived_at, version) ON target TO leeward_app;
+GRANT INSERT (target_id, client_id, label, picture, negative_belief, positive_belief, emotions, body_location, version),
+  UPDATE (label, picture, negative_belief, positive_belief, emotions, body_location, version) ON target_words TO leeward_app;
+GRANT INSERT (id, client_id, member_id, target_id, number, zone, opened_at, room_epoch, version),
+  UPDATE (admitted_at, ended_at, closing, room_epoch, room_holder, version) ON session TO leeward_app;
+GRANT INSERT (session_id, client_id, location, call_back, resource, leaving_state, companion, next_contact, client_words, note, version,
+  written_by, written_at) ON session_words TO leeward_app;
+GRANT INSERT (session_id, client_id, kind, once, at) ON session_moment TO leeward_app;
+GRANT INSERT (id, session_id, client_id, target_id, number, epoch, plan, recorded_at) ON stimulus_set TO leeward_app;
+GRANT INSERT (set_id, seq, session_id, client_id, cause, at_ms, plan, timeline, recorded_at) ON set_order TO leeward_app;
+GRANT INSERT (set_id, session_id, client_id, witness, ending, at_ms, recorded_at) ON set_ending TO leeward_app;
+GRANT INSERT (set_id, seq, session_id, client_id, kind, at_ms, phase, width, frames, longest_gap, ending, recorded_at)
+  ON set_evidence TO leeward_app;
+GRANT INSERT (id, client_id, session_id, target_id, set_id, scale, value, moment, replaces, entered_by, at) ON rating TO leeward_app;
+GRANT INSERT (id, session_id, client_id, set_id, moment, change, words, replaces, entered_by, at) ON process_note TO leeward_app;
+GRANT INSERT (id, member_id, name, purpose, eyes, ears, hands, rate, width, cycles, made_at, version),
+  UPDATE (name, purpose, eyes, ears, hands, rate, width, cycles, put_away_at, version) ON preset TO leeward_app;
+GRANT INSERT (client_id, path, dot, comfort, filled_at, version), UPDATE (path, dot, comfort, filled_at, version) ON comfort TO leeward_app;
+
+CREATE FUNCTION access.keep_session() RETURNS trigger LANGUAGE plpgsql SET search_path = pg_catalog, pg_temp AS $$
+BEGIN
+  IF OLD.ended_at IS NOT NULL AND (NEW.ended_at, NEW.closing) IS DISTINCT FROM (OLD.ended_at, OLD.closing)
+    OR OLD.admitted_at IS NOT NULL AND NEW.admitted_at IS DISTINCT FROM OLD.admitted_at
+    OR access.kind() = 'room' AND (NEW.admitted_at, NEW.ended_at, NEW.closing, NEW.version)
+      IS DISTINCT FROM (OLD.admitted_at, OLD.ended_at, OLD.closing, OLD.version) THEN
+    RAISE EXCEPTION 'not allowed to change this of a session' USING ERRCODE = 'insufficient_privilege';
+  END IF;
+  RETURN NEW;
+END $$;
+REVOKE ALL ON FUNCTION access.keep_session() FROM PUBLIC;
+CREATE TRIGGER keep_session BEFORE UPDATE ON session FOR EACH ROW EXECUTE FUNCTION access.keep_session();

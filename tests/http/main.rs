@@ -11,6 +11,7 @@ mod scene;
 mod sessions;
 mod signin;
 mod stranded;
+mod two_at_once;
 mod upgrade;
 mod upkeep;
 mod wall;

@@ -6,8 +6,10 @@ use axum::Router;
 use axum::extract::{DefaultBodyLimit, State};
 use axum::http::{Extensions, StatusCode};
 use axum::middleware::{from_fn, from_fn_with_state};
+use axum::response::{IntoResponse, Response};
 use axum::routing::get;
 use tower::ServiceBuilder;
+use tower_http::catch_panic::CatchPanicLayer;
 use tower_http::compression::CompressionLayer;
 
 use crate::platform::observe::{self, Counts};
@@ -68,10 +70,17 @@ pub fn build(parts: Parts) -> (App, Router) {
                 .layer(CompressionLayer::new())
                 .layer(from_fn_with_state(app.clone(), security::headers))
                 .layer(from_fn_with_state(app.clone(), security::caller))
-                .layer(from_fn(show_errors)),
+                .layer(from_fn(show_errors))
+                .layer(CatchPanicLayer::custom(panicked)),
         )
         .with_state(app.clone());
     (app, router)
+}
+
+/// A fault in here is a page that says so, not a line that breaks off. What was said of it may hold what was read, so the log names
+/// the place alone: see `log`.
+fn panicked(_: Box<dyn std::any::Any + Send>) -> Response {
+    Error::Inner("a handler panicked".into()).into_response()
 }
 
 async fn ready(State(database): State<Database>) -> StatusCode {

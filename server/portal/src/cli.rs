@@ -256,6 +256,7 @@ async fn serve(args: ServeArgs, world: World) -> Result<(), String> {
 
 fn start_log(level: tracing::Level) {
     log::subscriber(level, std::io::stderr).init();
+    log::panics_by_place();
 }
 
 /// Only once connections are taken: the terminal and the service manager go by it.

@@ -30,3 +30,11 @@ where
     let lines = tracing_subscriber::fmt::layer().with_writer(writer).with_ansi(false);
     tracing_subscriber::registry().with(told).with(lines)
 }
+
+/// From now on a panic is one line that says where it was, not what was said: that may hold what stood in a row.
+pub fn panics_by_place() {
+    std::panic::set_hook(Box::new(|panic| {
+        let place = panic.location().map(ToString::to_string).unwrap_or_default();
+        tracing::error!(place, "a fault in the portal itself");
+    }));
+}

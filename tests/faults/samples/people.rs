@@ -47,9 +47,9 @@ pub(super) async fn of_member(sample: &mut Sample, route: &str) {
         "/members/{member}/end" | "/members/{member}/passkey" => somebody(sample).await,
         "/members/{member}/roles" => {
             somebody(sample).await;
-            sample.typed(&[("clinician", "yes"), ("lead", "yes")]);
+            sample.typed(&[("were", "lead"), ("clinician", "yes"), ("lead", "yes")]);
         }
-        "/replacements/{replacement}/agree" => {
+        "/replacements/{replacement}/agree" | "/replacements/{replacement}/refuse" => {
             let mut other = sample.house().member(&[Role::Administrator]).await;
             let lost = sample.house().member(&[Role::Lead]).await.member;
             let asked = other.post_form(&format!("/members/{lost}/passkey"), &[]).await;

@@ -38,7 +38,7 @@ const OPEN_TO_SIGN_IN: [(&str, &str); 8] = [
 ];
 
 /// What a token that holds may tell or do beyond its own: the function, whose token (in their names below), and why.
-const ALLOWED: [(&str, &[&str], &str); 22] = [
+const ALLOWED: [(&str, &[&str], &str); 23] = [
     ("access.members", MEMBERS, "colleagues know each other"),
     ("access.care_links", &["a lead"], "a lead knows who treats whom"),
     ("access.rehearsals", &["a lead"], "a lead's lists leave pretend clients out"),
@@ -55,6 +55,7 @@ const ALLOWED: [(&str, &[&str], &str); 22] = [
     ("access.hand_over", HAND_OVER, "to a clinician of the practice; both are told"),
     ("access.replacements", HAND_OVER, "who else's passkey was lost"),
     ("access.agree_replacement", HAND_OVER, "as the second of two"),
+    ("access.refuse_replacement", HAND_OVER, "as who is told of it"),
     ("access.ask_replacement", &["an administrator"], "as the first of two"),
     ("access.change_roles", &["an administrator"], "an administrator changes roles; the member is told"),
     ("access.keep_room", &["another session's room"], "one's own token"),

@@ -204,7 +204,7 @@ impl Ground {
             "text" => vec!["'clinician'".into()],
             "bytea" => vec!["sha256('made up')".into()],
             "text[]" => vec!["ARRAY['administrator']".into()],
-            "timestamp with time zone" => vec!["now() + interval '1 hour'".into()],
+            "timestamp with time zone" => vec!["access.now() + interval '1 hour'".into()],
             "jsonb" => vec!["'{}'::jsonb".into()],
             "boolean" => vec!["true".into()],
             "integer" | "bigint" => vec!["7".into()],

@@ -157,17 +157,10 @@ async fn add(tx: &mut Tx, app: &App, client: Uuid, new: &NewClient, kind: Kind) 
     let (key, wrapped) = app.key.new_client_key(&app.world, client)?;
     let sealed = seal(app, &key, client, 1, &new.details)?;
     let opened_on = When::in_practice(tx).await?.date(&app.world.now());
-    queries::take_on(tx, new_id(&app.world), client, kind).await.map_err(refused)?;
+    queries::take_on(tx, new_id(&app.world), client, kind).await?;
     queries::insert_client(tx, client, opened_on, new.cautions).await?;
     queries::insert_key(tx, client, PracticeKey::ID, &wrapped).await?;
     Ok(queries::keep_details(tx, client, &sealed).await?)
-}
-
-/// What the database says to somebody whose role does not do this.
-fn refused(fault: sqlx::Error) -> Error {
-    const INSUFFICIENT_PRIVILEGE: &str = "42501";
-    let code = fault.as_database_error().and_then(sqlx::error::DatabaseError::code);
-    if code.as_deref() == Some(INSUFFICIENT_PRIVILEGE) { Error::WrongRole } else { fault.into() }
 }
 
 /// Who the client is.

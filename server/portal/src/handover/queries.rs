@@ -5,16 +5,19 @@ use uuid::Uuid;
 use crate::store::error::Error;
 use crate::store::subject::Tx;
 
-/// A clinician of the practice.
-pub(super) struct ClinicianRow {
+/// A member of the practice who has not left.
+#[derive(Clone)]
+pub(super) struct MemberRow {
     pub(super) id: Uuid,
     pub(super) name: String,
+    /// Has the role of a clinician.
+    pub(super) treats: bool,
 }
 
-pub(super) async fn clinicians(tx: &mut Tx) -> Result<Vec<ClinicianRow>, Error> {
+pub(super) async fn members(tx: &mut Tx) -> Result<Vec<MemberRow>, Error> {
     let rows = sqlx::query_as!(
-        ClinicianRow,
-        r#"SELECT id AS "id!", name AS "name!" FROM access.members() WHERE left_at IS NULL AND 'clinician' = ANY (roles)"#
+        MemberRow,
+        r#"SELECT id AS "id!", name AS "name!", 'clinician' = ANY (roles) AS "treats!" FROM access.members() WHERE left_at IS NULL"#
     );
     Ok(rows.fetch_all(&mut **tx).await?)
 }

@@ -58,7 +58,8 @@ pub async fn sit_down(app: &App, subject: &Subject, session: Uuid) -> Result<(Uu
     let mut tx = app.database.act(subject, Act::new("link.make").object(session)).await?;
     let open = queries_join::open_session(&mut tx, session).await?;
     tx.concerns(open.client);
-    queries_join::mint_link(&mut tx, link, &Token::new(&app.world).hash(), session, now, "no code opens this").await?;
+    queries_join::mint_link(&mut tx, link, &Token::new(&app.world).hash(), session, now + TimeDelta::seconds(1), "no code opens this")
+        .await?;
     let (seat, token) = (new_id(&app.world), Token::new(&app.world));
     queries_join::claim_seat(&mut tx, link, seat, &token.hash(), "a device of the past", None).await?;
     tx.commit().await?;

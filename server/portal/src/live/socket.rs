@@ -10,9 +10,8 @@ use axum::response::Response;
 use futures_util::stream::{SplitSink, SplitStream};
 use futures_util::{Sink, SinkExt, StreamExt};
 use serde::de::DeserializeOwned;
-use tokio::sync::broadcast::Receiver;
-use tokio::sync::broadcast::error::RecvError;
 use tokio::sync::mpsc;
+use tokio::sync::watch::Receiver;
 use tokio::time::{MissedTickBehavior, interval, sleep, timeout};
 use uuid::Uuid;
 
@@ -25,7 +24,7 @@ use super::{stage, waiting_alone};
 use crate::platform::App;
 use crate::platform::forms::Id;
 use crate::platform::security::Caller;
-use crate::platform::{Closing, Member, Seat};
+use crate::platform::{Member, Seat};
 use crate::store::error::Error;
 use crate::store::patience::{ANSWER, within};
 use crate::store::subject::Act;
@@ -49,8 +48,8 @@ type Upgrade = Result<WebSocketUpgrade, WebSocketUpgradeRejection>;
 /// `GET /sessions/{session}/desk/socket`. A desk whose session was closed in another window while it was away is told
 /// so, as a seat is (below).
 pub(super) async fn desk(State(app): State<App>, member: Member, Id(session): Id, upgrade: Upgrade) -> Result<Response, Error> {
-    // Heard from now on, so that no closing falls between the check and the socket.
-    let closings = app.closings.subscribe();
+    // Heard from now on, so that nothing that is taken away falls between the check and the socket.
+    let revocations = app.revocations.subscribe();
     let mut tx = app.database.act(&member.subject, Act::new("desk.connect").object(session)).await?;
     let found = queries::session(&mut tx, session).await?;
     tx.concerns(found.client);
@@ -66,7 +65,7 @@ pub(super) async fn desk(State(app): State<App>, member: Member, Id(session): Id
         async move {
             let (out, queue) = outbox();
             let joined = Mail::Desk { socket: id, out };
-            let gone = signed_out(&app, &member, session, closings);
+            let gone = signed_out(&app, &member, session, revocations);
             run(halves, id, door, joined, queue, |id, said| Mail::FromDesk(id, Box::new(said)), gone).await;
         }
     }))
@@ -241,22 +240,19 @@ async fn close(sink: &mut (impl Sink<Message> + Unpin), last: Out) {
 }
 
 /// Waits until the member may not be here any more.
-async fn signed_out(app: &App, member: &Member, session: Uuid, mut closings: Receiver<Closing>) -> Out {
+async fn signed_out(app: &App, member: &Member, session: Uuid, mut revocations: Receiver<()>) -> Out {
     let mut minute = interval(MINUTE);
     minute.set_missed_tick_behavior(MissedTickBehavior::Delay);
     loop {
-        let ask = tokio::select! {
-            closed = closings.recv() => match closed {
-                Ok(Closing::Of(signin)) if signin == member.signin => return closing::SIGNED_OUT,
-                Ok(Closing::Of(_)) => false,
-                Ok(Closing::LookAgain) => true,
-                Err(RecvError::Lagged(_)) => true,
-                Err(RecvError::Closed) => return closing::COME_BACK,
-            },
-            _ = minute.tick() => true,
+        let told = tokio::select! {
+            told = revocations.changed() => told,
+            _ = minute.tick() => Ok(()),
         };
+        if told.is_err() {
+            return closing::COME_BACK;
+        }
         // Boxed: otherwise each open desk would keep room for a question that it asks once a minute.
-        if ask && let Some(why) = Box::pin(sent_away(app, member, session)).await {
+        if let Some(why) = Box::pin(sent_away(app, member, session)).await {
             return why;
         }
     }

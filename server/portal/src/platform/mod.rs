@@ -2,7 +2,6 @@
 
 pub mod assets;
 mod bell;
-mod closings;
 pub(crate) mod codes;
 mod cookie;
 pub mod forms;
@@ -11,6 +10,7 @@ pub mod observe;
 pub mod page;
 mod queries;
 mod refused;
+mod revocations;
 mod routes;
 mod seat;
 pub mod security;
@@ -20,11 +20,11 @@ mod turns;
 pub mod when;
 
 pub use bell::{Bell, Follows, Whose};
-pub use closings::{Closing, Closings};
 pub(crate) use cookie::{token_cookie, token_in};
 pub(crate) use member::MAY_HAND_OVER;
 pub use member::{Member, Role, members_only, needs_role, recognise, resolve};
 pub use refused::note_refused;
+pub use revocations::{Revocations, Revokes};
 pub use routes::{Repeats, Route, Routes, Rule};
 pub use seat::Seat;
 pub use state::{App, Parts, Shared};

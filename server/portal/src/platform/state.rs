@@ -7,8 +7,8 @@ use axum::http::Extensions;
 use tokio::sync::Semaphore;
 
 use super::bell::Bell;
-use super::closings::Closings;
 use super::observe::Counts;
+use super::revocations::Revocations;
 use super::security::Limits;
 use super::turns::AT_ONCE;
 use crate::base::clock::World;
@@ -53,8 +53,8 @@ pub struct Shared {
     pub derived: Derived,
     /// Limits on tries.
     pub limits: Limits,
-    /// Sign-ins as they are closed.
-    pub closings: Closings,
+    /// Heard by open sockets.
+    pub revocations: Revocations,
     /// Requests by route.
     pub counts: Counts,
     /// Of requests that are worked on.
@@ -69,8 +69,21 @@ impl App {
     #[must_use]
     pub fn new(parts: Parts, counts: Counts, bell: Bell, own: Extensions) -> Self {
         let Parts { database, world, key, origin, proxies, demo: _ } = parts;
-        let (limits, closings, turns) = (Limits::default(), Closings::default(), Semaphore::new(AT_ONCE));
-        Self(Arc::new(Shared { derived: key.derived(), database, world, key, origin, proxies, limits, closings, counts, turns, bell, own }))
+        let (limits, revocations, turns) = (Limits::default(), Revocations::default(), Semaphore::new(AT_ONCE));
+        Self(Arc::new(Shared {
+            derived: key.derived(),
+            database,
+            world,
+            key,
+            origin,
+            proxies,
+            limits,
+            revocations,
+            counts,
+            turns,
+            bell,
+            own,
+        }))
     }
 
     /// What a feature keeps while the portal runs, by its type, so that nothing down here has to know of the feature.

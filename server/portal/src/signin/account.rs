@@ -92,9 +92,8 @@ pub(super) async fn revoke(member: Member, State(app): State<App>, Id(signin): I
     if !queries::close_signin(&mut tx, signin).await? {
         return Err(Error::NotFound);
     }
-    let answer = tx.commit(Answer::see("/account")).await?;
-    app.closings.publish(signin);
-    Ok(answer.into_response())
+    let _told = app.revocations.follow();
+    Ok(tx.commit(Answer::see("/account")).await?.into_response())
 }
 
 /// `POST /account/passkeys/link`: answers with the link itself, since it is shown this once.

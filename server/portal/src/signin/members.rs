@@ -152,7 +152,7 @@ pub(super) async fn ask_end(member: Member, State(app): State<App>, frame: Frame
 }
 
 /// The records of clients whom nobody but this member treats.
-async fn alone(tx: &mut Tx, who: Uuid) -> Result<Vec<i32>, Error> {
+pub(super) async fn alone(tx: &mut Tx, who: Uuid) -> Result<Vec<i32>, Error> {
     Ok(queries::clients_of(tx, Some(who)).await?.into_iter().filter(|row| row.alone).map(|row| row.number).collect())
 }
 
@@ -188,10 +188,7 @@ pub(super) async fn end(
         let shown = EndPage { line: end_line(row, &member, when), frame, alone, problem };
         return Ok((StatusCode::UNPROCESSABLE_ENTITY, page(&shown)?).into_response());
     }
-    let closed = queries::end_membership(&mut tx, who).await?;
-    let answer = tx.commit(Answer::see("/members")).await?;
-    for signin in closed {
-        app.closings.publish(signin);
-    }
-    Ok(answer.into_response())
+    queries::end_membership(&mut tx, who).await?;
+    let _told = app.revocations.follow();
+    Ok(tx.commit(Answer::see("/members")).await?.into_response())
 }

@@ -75,6 +75,7 @@ fn member_routes(routes: Routes) -> Routes {
         .get("/members/{member}/passkey", administrator, get(replace::show))
         .post("/members/{member}/passkey", administrator, post(replace::ask))
         .post_repeated("/news/{news}/read", Rule::Member, Repeats::ByNature("what is read stays so"), post(news::read))
-        .get("/replacements", Rule::Roles(MAY_HAND_OVER), get(replace::list))
+        .get("/replacements", Rule::Member, get(replace::list))
+        .post("/replacements/{replacement}/refuse", Rule::Member, post(replace::refuse))
         .post("/replacements/{replacement}/agree", Rule::Roles(MAY_HAND_OVER), post(replace::agree))
 }

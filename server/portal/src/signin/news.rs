@@ -16,11 +16,13 @@ use crate::store::subject::{Act, Tx};
 pub(crate) struct News {
     pub(crate) id: Uuid,
     pub(crate) words: String,
+    /// Where to go on: an address and what stands there.
+    pub(crate) way: Option<(&'static str, &'static str)>,
 }
 
 /// What the asker has not read yet, the oldest first.
 pub(crate) async fn unread(tx: &mut Tx, when: When) -> Result<Vec<News>, Error> {
-    Ok(queries::news(tx).await?.into_iter().map(|row| News { id: row.id, words: words(&row, when) }).collect())
+    Ok(queries::news(tx).await?.into_iter().map(|row| News { id: row.id, words: words(&row, when), way: way(&row.kind) }).collect())
 }
 
 /// `POST /news/{news}/read`.
@@ -31,6 +33,14 @@ pub(super) async fn read(member: Member, State(app): State<App>, Id(which): Id) 
     }
     tx.commit().await?;
     Ok(Answer::see("/"))
+}
+
+fn way(kind: &str) -> Option<(&'static str, &'static str)> {
+    match kind {
+        "passkey_asked" => Some(("/replacements", "Lost passkeys")),
+        "roles_of_changed" | "joined" => Some(("/members", "Members")),
+        _ => None,
+    }
 }
 
 fn words(row: &NewsRow, when: When) -> String {
@@ -45,7 +55,7 @@ fn words(row: &NewsRow, when: When) -> String {
         "client_taken" => format!("{at}: {by} handed {record} over from you to {}.", about.unwrap_or("another clinician")),
         "passkey_asked" => {
             format!(
-                "{at}: {by} says that {} has lost their passkeys, and asks for a new one. Somebody else has to agree or refuse, under Lost passkeys.",
+                "{at}: {by} says that {} has lost their passkeys, and asks for a new one. Another administrator or lead has to agree; each of you may refuse.",
                 about.unwrap_or("a member")
             )
         }

@@ -89,8 +89,8 @@ pub async fn close(app: &App, member: &Member, signin: Uuid) -> Result<bool, Err
     let mut tx = app.database.act(&member.subject, Act::new("signin.close").object(signin)).await?;
     let closed = queries::close_signin(&mut tx, signin).await?;
     if closed {
+        let _told = app.revocations.follow();
         tx.commit().await?;
-        app.closings.publish(signin);
     }
     Ok(closed)
 }

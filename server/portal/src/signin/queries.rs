@@ -87,13 +87,13 @@ pub(super) async fn close_signin(tx: &mut Tx, id: Uuid) -> Done<bool> {
     sqlx::query_scalar!(r#"SELECT access.close_signin($1) AS "closed!""#, id).fetch_one(&mut **tx).await
 }
 
-pub(super) async fn end_membership(tx: &mut Tx, member: Uuid) -> Done<Vec<Uuid>> {
-    sqlx::query_scalar!(r#"SELECT access.end_membership($1) AS "signin!""#, member).fetch_all(&mut **tx).await
+pub(super) async fn end_membership(tx: &mut Tx, member: Uuid) -> Done<()> {
+    sqlx::query!(r#"SELECT access.end_membership($1) AS "signin!""#, member).fetch_all(&mut **tx).await.map(drop)
 }
 
-/// False when there is no such member, or it would take the last administration away.
-pub(super) async fn change_roles(tx: &mut Tx, member: Uuid, roles: &[String]) -> Done<bool> {
-    sqlx::query_scalar!(r#"SELECT access.change_roles($1, $2) AS "done!""#, member, roles).fetch_one(&mut **tx).await
+/// False when the member has other roles than `were` by now, or it would take the asker's own administration away.
+pub(super) async fn change_roles(tx: &mut Tx, member: Uuid, were: &[String], wanted: &[String]) -> Done<bool> {
+    sqlx::query_scalar!(r#"SELECT access.change_roles($1, $2, $3) AS "done!""#, member, were, wanted).fetch_one(&mut **tx).await
 }
 
 pub(super) async fn ask_replacement(tx: &mut Tx, id: Uuid, member: Uuid) -> Done<()> {
@@ -105,13 +105,19 @@ pub(super) async fn agree_replacement(tx: &mut Tx, id: Uuid, hash: &[u8], until:
     sqlx::query_scalar!("SELECT access.agree_replacement($1, $2, $3)", id, hash, until).fetch_one(&mut **tx).await
 }
 
-/// A lost passkey that waits for a second person.
+/// False when there is none, or it is not the asker's to refuse.
+pub(super) async fn refuse_replacement(tx: &mut Tx, id: Uuid) -> Done<bool> {
+    sqlx::query_scalar!(r#"SELECT access.refuse_replacement($1) AS "done!""#, id).fetch_one(&mut **tx).await
+}
+
+/// A lost passkey whose replacement waits for a second person, or was agreed to and not made yet.
 pub(super) struct ReplacementRow {
     pub(super) id: Uuid,
     pub(super) name: String,
     /// Nothing: the owner's command.
     pub(super) asked_by: Option<String>,
-    pub(super) mine: bool,
+    /// `waits` for the asker's agreement, or why not: `agreed`, `about_me`, `asked_by_me`, `too_new`.
+    pub(super) state: String,
     pub(super) asked_at: DateTime<Utc>,
     pub(super) ends_at: DateTime<Utc>,
 }
@@ -119,7 +125,7 @@ pub(super) struct ReplacementRow {
 pub(super) async fn replacements(tx: &mut Tx) -> Done<Vec<ReplacementRow>> {
     sqlx::query_as!(
         ReplacementRow,
-        r#"SELECT id AS "id!", name AS "name!", asked_by, mine AS "mine!", asked_at AS "asked_at!", ends_at AS "ends_at!"
+        r#"SELECT id AS "id!", name AS "name!", asked_by, state AS "state!", asked_at AS "asked_at!", ends_at AS "ends_at!"
            FROM access.replacements()"#
     )
     .fetch_all(&mut **tx)

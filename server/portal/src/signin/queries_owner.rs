@@ -25,7 +25,9 @@ pub(super) async fn ask_replacement(db: &mut PgConnection, id: Uuid, member: Uui
 
 /// The replacement that waits for somebody's agreement.
 pub(super) async fn replacement_of(db: &mut PgConnection, member: Uuid) -> Done<Option<Uuid>> {
-    sqlx::query_scalar!(r#"SELECT id AS "id!" FROM access.replacements() WHERE member_id = $1"#, member).fetch_optional(db).await
+    sqlx::query_scalar!(r#"SELECT id AS "id!" FROM access.replacements() WHERE member_id = $1 AND state = 'waits'"#, member)
+        .fetch_optional(db)
+        .await
 }
 
 /// Agrees; the member, or nothing when there is nothing to agree to.

@@ -10,10 +10,10 @@ use super::link::LinkPage;
 use super::queries;
 use crate::base::ids::{Token, new_id};
 use crate::platform::App;
-use crate::platform::Member;
 use crate::platform::forms::Id;
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
+use crate::platform::{MAY_HAND_OVER, Member};
 use crate::store::error::Error;
 use crate::store::once::{Answer, Once};
 use crate::store::subject::Act;
@@ -53,6 +53,7 @@ pub(super) async fn ask(member: Member, State(app): State<App>, Id(who): Id, onc
 struct WaitingPage {
     frame: Frame,
     waiting: Vec<Waiting>,
+    may_agree: bool,
 }
 
 struct Waiting {
@@ -61,10 +62,10 @@ struct Waiting {
     asked_by: String,
     asked: String,
     until: String,
-    mine: bool,
+    state: String,
 }
 
-/// `GET /replacements`: what waits for a second person.
+/// `GET /replacements`: what waits for a second person, or for the passkey itself; to a member who may not agree, what is about them.
 pub(super) async fn list(member: Member, State(app): State<App>, frame: Frame) -> Result<impl IntoResponse, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("member.list")).await?;
     let when = When::in_practice(&mut tx).await?;
@@ -76,9 +77,10 @@ pub(super) async fn list(member: Member, State(app): State<App>, frame: Frame) -
         asked_by: row.asked_by.unwrap_or_else(|| "the command line of the server".to_owned()),
         asked: when.moment(&row.asked_at),
         until: when.moment(&row.ends_at),
-        mine: row.mine,
+        state: row.state,
     };
-    page(&WaitingPage { frame, waiting: rows.into_iter().map(line).collect() })
+    let may_agree = MAY_HAND_OVER.iter().any(|role| member.has(*role));
+    page(&WaitingPage { frame, may_agree, waiting: rows.into_iter().map(line).collect() })
 }
 
 /// `POST /replacements/{replacement}/agree`: answers with the link, since it is shown this once.
@@ -90,7 +92,8 @@ pub(super) async fn agree(member: Member, State(app): State<App>, frame: Frame, 
             let ends = app.world.now() + invite::FOR_ONESELF;
             if queries::agree_replacement(&mut tx, which, &token.hash(), ends).await?.is_none() {
                 return Err(Error::Conflict(
-                    "There is nothing to agree to any more, or you asked for it yourself: then somebody else has to agree.",
+                    "There is nothing to agree to any more, or it is not yours: whoever asked, and whoever became a lead or an administrator after that, \
+                     does not agree.",
                 ));
             }
             tx.commit(Answer::Json(serde_json::json!(ends))).await?;
@@ -101,4 +104,13 @@ pub(super) async fn agree(member: Member, State(app): State<App>, frame: Frame, 
     };
     let invitation = Invitation::to(&token, &app.origin, ends);
     LinkPage::show(&app, &member, frame, "the person whose passkey is lost", invitation, "/replacements").await
+}
+
+/// `POST /replacements/{replacement}/refuse`: a link that was made by it opens nothing any more.
+pub(super) async fn refuse(member: Member, State(app): State<App>, Id(which): Id, once: Once) -> Result<Answer, Error> {
+    let mut tx = app.database.act_once(&member.subject, Act::new("replacement.refuse").object(which), &once).await?;
+    if !queries::refuse_replacement(&mut tx, which).await? {
+        return Err(Error::NotFound);
+    }
+    tx.commit(Answer::see("/replacements")).await
 }

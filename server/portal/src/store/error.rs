@@ -5,6 +5,7 @@
 
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
+use sqlx::postgres::PgDatabaseError;
 
 use crate::store::once::Answer;
 use crate::store::seal::SealError;
@@ -130,12 +131,18 @@ impl From<sqlx::Error> for Error {
         if fault.as_database_error().and_then(|fault| fault.code()).is_some_and(|code| code == PASSKEY_NEEDED) {
             return Self::PasskeyNeeded;
         }
-        // What a function of the database refuses to somebody without the role: a race may come as far as this.
-        if fault.as_database_error().and_then(|fault| fault.code()).is_some_and(|code| code == "42501") && says_not_allowed(&fault) {
+        if refused_by_a_function(&fault) {
             return Self::WrongRole;
         }
         Self::Database(fault.into())
     }
+}
+
+/// Whether a function of the `access` schema refused whoever asks: with SQLSTATE 42501, as for a missing grant, but raised by its own
+/// statement. The pages ask for the role first, so it comes as far as this when a role was taken away at the same moment.
+fn refused_by_a_function(fault: &sqlx::Error) -> bool {
+    let fault = fault.as_database_error().and_then(|fault| fault.try_downcast_ref::<PgDatabaseError>());
+    fault.is_some_and(|fault| fault.code() == "42501" && fault.routine() == Some("exec_stmt_raise"))
 }
 
 /// What the error page needs to know; carried in the response's extensions.
