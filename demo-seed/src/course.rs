@@ -104,7 +104,7 @@ impl Work<'_> {
         slow.length = Length::Cycles(6);
         let sets = (0..3).map(|_| self.set(slow, Moment::AfterSet, Change::Same, "calm place, a little clearer", None, None)).collect();
         let note = "Preparation: stop signal agreed and rehearsed, calm place found, speed and width tried.".to_owned();
-        self.keep(None, None, sets, ClosingKind::NoReprocessing, None, None, note);
+        self.write(None, None, sets, ClosingKind::NoReprocessing, None, None, note);
     }
 
     fn reprocessing(&mut self, number: usize, of: usize) {
@@ -131,7 +131,7 @@ impl Work<'_> {
         let closing = if status == Status::Complete { ClosingKind::Complete } else { ClosingKind::Incomplete };
         let note = self.note(status);
         let (first, closing_sud) = ((number > 1).then_some(self.first_rating(rebound)), self.rng.random_bool(0.6).then_some(self.sud));
-        self.keep(Some(self.target()), first, sets, closing, closing_sud, Some(status), note);
+        self.write(Some(self.target()), first, sets, closing, closing_sud, Some(status), note);
     }
 
     fn first_rating(&self, rebound: u8) -> u8 {
@@ -240,7 +240,7 @@ impl Work<'_> {
     }
 
     #[expect(clippy::too_many_arguments, reason = "the parts of a session, each named once")]
-    fn keep(
+    fn write(
         &mut self,
         target: Option<usize>,
         reevaluation: Option<u8>,

@@ -53,7 +53,7 @@ impl Writer {
         let new = NewClient { details: details(plan), cautions: Cautions { seizures: plan.seizures, eye_condition: plan.eye_condition } };
         let id = clients::create(&self.app, &subject, new).await?;
         if let Some(sheet) = &plan.comfort {
-            comfort::keep(&self.app, &subject, id, sheet, 0).await?;
+            comfort::save(&self.app, &subject, id, sheet, 0).await?;
         }
         let mut written = Written { plan, id, targets: vec![] };
         for session in &plan.sessions {
@@ -139,7 +139,7 @@ impl Writer {
         let last = entries.last().map_or(start, |(at, _)| *at);
         for (at, entry) in entries {
             self.world.set(at);
-            sessions::keep(&mut tx, &self.app, session, &entry).await?.map_err(|problems| format!("an entry was refused: {problems:?}"))?;
+            sessions::save_entry(&mut tx, &self.app, session, &entry).await?.map_err(|problems| format!("an entry was refused: {problems:?}"))?;
         }
         tx.commit().await?;
         Ok(last)

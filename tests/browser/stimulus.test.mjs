@@ -49,7 +49,7 @@ async function oneSet() {
 test('every path is drawn in its own shape, without a jump, and ends where it began', async () => {
   const width = 2 * 600 * Math.tan((9 * Math.PI) / 180) * (204 / 53.98);
   // Extents in widths. The eight: loops of radius 1 / (2 + 2 √2), from end to end 1.390 widths long.
-  for (const [path, wide, high, length] of [['up-down', 0, 1, 1], ['falling', 0.7071, 0.7071, 1], ['rising', 0.7071, 0.7071, 1], ['eight', 1, 0.4142, 1.3902]]) {
+  for (const [path, wide, high, length] of [['up-down', 0, 1, 1], ['diagonal down', 0.7071, 0.7071, 1], ['diagonal up', 0.7071, 0.7071, 1], ['eight', 1, 0.4142, 1.3902]]) {
     await choose('p', 'path', path);
     const seen = await oneSet();
     // A path that does not fit is narrowed; the desk shows what was left, once the room has answered.

@@ -49,7 +49,7 @@ fn said(answer: &Answer) -> (u16, String, String, Vec<String>) {
 
 /// Ids apart, where an answer leads and what sort it is: for comparing one practice with another.
 fn shape(answer: &Answer) -> (u16, String) {
-    let parts = answer.location.split(['/', '#', '?', '=']).map(|part| if part.parse::<Uuid>().is_ok() { "an id" } else { part });
+    let parts = answer.location.split(['/', '#', '?', '=', '&']).map(|part| if part.parse::<Uuid>().is_ok() { "an id" } else { part });
     (answer.status, parts.collect::<Vec<_>>().join("/"))
 }
 

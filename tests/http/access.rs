@@ -258,7 +258,7 @@ async fn the_policies_hold_alone() {
     scene.kept(None, None, leeward_core::wire::Moment::AfterSet, words).await;
     let usual = leeward_core::safety::default_plan();
     let sheet = Sheet { path: usual.path, dot: usual.dot, comfort: usual.comfort };
-    assert!(comfort::keep(&scene.house.app, &scene.clinician.subject(), scene.client, &sheet, 0).await.unwrap());
+    assert!(comfort::save(&scene.house.app, &scene.clinician.subject(), scene.client, &sheet, 0).await.unwrap());
     let tables: Vec<String> = sqlx::query_scalar(
         "SELECT relname::text FROM pg_class WHERE relkind = 'r' AND relnamespace = 'public'::regnamespace AND relname <> '_sqlx_migrations' ORDER BY 1",
     )

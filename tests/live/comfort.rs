@@ -67,7 +67,7 @@ async fn a_first_session_starts_from_the_usual_settings_or_the_sheet() {
     let scene = Scene::new().await;
     assert_eq!(first_plan(&scene).await, default_plan());
     let other = Scene::new().await;
-    assert!(comfort::keep(&other.house.app, &other.clinician.subject(), other.client_id, &sheet(), 0).await.unwrap());
+    assert!(comfort::save(&other.house.app, &other.clinician.subject(), other.client_id, &sheet(), 0).await.unwrap());
     assert_eq!(first_plan(&other).await, sheet().applied_to(default_plan()));
 }
 
@@ -89,7 +89,7 @@ async fn a_later_session_starts_from_the_last_set_that_went_to_its_end() {
     assert_eq!(first_plan(&scene).await, slower());
 
     // The sheet comes before what was used last, in what stands on it.
-    assert!(comfort::keep(&scene.house.app, &scene.clinician.subject(), scene.client_id, &sheet(), 0).await.unwrap());
+    assert!(comfort::save(&scene.house.app, &scene.clinician.subject(), scene.client_id, &sheet(), 0).await.unwrap());
     next_session(&mut scene).await;
     assert_eq!(first_plan(&scene).await, sheet().applied_to(slower()));
 }

@@ -17,7 +17,7 @@
 
 mod desk;
 mod event;
-mod line;
+mod conduct;
 mod orders;
 mod presence;
 mod set;
@@ -25,7 +25,7 @@ mod stage;
 mod view;
 
 pub use event::{Cause, Effect, Event, Facts, LastWords, MomentKind, Start, Why};
-pub use line::Line;
+pub use conduct::Conduct;
 
 use std::collections::HashSet;
 

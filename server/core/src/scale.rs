@@ -115,7 +115,7 @@ impl Voc {
     /// assert_eq!(Voc::parse("0"), Err(ScaleError::VocZero));
     /// ```
     pub fn parse(typed: &str) -> Result<Self, ScaleError> {
-        if matches!(number(typed)?, Typed::Whole(0)) {
+        if matches!(number(typed)?, Number::Whole(0)) {
             return Err(ScaleError::VocZero);
         }
         parse(typed, Self::LEAST, Self::MOST).map(Voc)
@@ -127,7 +127,7 @@ impl Voc {
     }
 }
 
-enum Typed {
+enum Number {
     Whole(i64),
     Between(f64),
 }
@@ -139,14 +139,14 @@ fn in_range(value: u8, least: u8, most: u8) -> Result<u8, ScaleError> {
 fn parse(typed: &str, least: u8, most: u8) -> Result<u8, ScaleError> {
     let out = ScaleError::OutOfRange { least, most };
     match number(typed)? {
-        Typed::Whole(value) => in_range(u8::try_from(value).map_err(|_| out)?, least, most),
-        Typed::Between(value) if value < f64::from(least) || value > f64::from(most) => Err(out),
-        Typed::Between(_) => Err(ScaleError::NotWhole { least, most }),
+        Number::Whole(value) => in_range(u8::try_from(value).map_err(|_| out)?, least, most),
+        Number::Between(value) if value < f64::from(least) || value > f64::from(most) => Err(out),
+        Number::Between(_) => Err(ScaleError::NotWhole { least, most }),
     }
 }
 
 /// Digits with at most one sign and one point or comma; no exponents, no words.
-fn number(typed: &str) -> Result<Typed, ScaleError> {
+fn number(typed: &str) -> Result<Number, ScaleError> {
     let text = typed.trim();
     if text.is_empty() {
         return Err(ScaleError::Blank);
@@ -158,9 +158,9 @@ fn number(typed: &str) -> Result<Typed, ScaleError> {
     }
     if value.fract() == 0.0 {
         // Saturates for absurdly long numbers, which are out of every range anyway.
-        Ok(Typed::Whole(value as i64))
+        Ok(Number::Whole(value as i64))
     } else {
-        Ok(Typed::Between(value))
+        Ok(Number::Between(value))
     }
 }
 

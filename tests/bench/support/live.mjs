@@ -36,7 +36,7 @@ export async function openLive({ link, seed = 1, comfort, sound = true, view = {
 }
 
 /** The paths as the desk calls them, and as the timeline does. */
-export const PATHS = { across: 'across', 'up-down': 'up_down', falling: 'falling', rising: 'rising', eight: 'eight' };
+export const PATHS = { across: 'across', 'up-down': 'up_down', 'diagonal down': 'falling', 'diagonal up': 'rising', eight: 'eight' };
 
 /** Each piece by itself: what is lost comes after its retransmission, and all that follows after it. */
 function one(link, seed) {

@@ -58,7 +58,7 @@ async fn a_clinicians_own_is_made_edited_put_away_and_taken_back() {
     let own = |body: &str| rows(body, "Processing <small>").into_iter().find(|row| row.contains("your own")).unwrap_or_default();
     assert_eq!(
         own(&clinician.get("/presets").await.body),
-        "Evening pace|your own|eyes and tones|0.90|16°|30 cycles|34 s|Edit Evening pace\nPut away Evening pace"
+        "Evening pace|your own|eyes and tones|0.90|16°|30 cycles|34 s|Edit Evening pace\nArchive Evening pace"
     );
 
     let edit = format!("/presets/{id}/edit");
@@ -84,7 +84,7 @@ async fn a_clinicians_own_is_made_edited_put_away_and_taken_back() {
     assert_eq!(clinician.post_form(&away, &[("version", "2")]).await.status, 303);
     let body = clinician.get("/presets").await.body;
     assert_eq!(own(&body), "");
-    has(&body, &["Put away (1)", "Take back"]);
+    has(&body, &["Archived (1)", "Restore"]);
     assert_eq!(clinician.post_form(&format!("/presets/{id}/take-back"), &[("version", "3")]).await.status, 303);
     assert!(own(&clinician.get("/presets").await.body).contains("Evening pace"));
 }

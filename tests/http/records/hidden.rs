@@ -54,7 +54,7 @@ async fn the_lead_gets_no_names_even_without_the_handlers() {
     assert_eq!(lead.get("/clients/new").await.status, 403);
     assert_eq!(lead.post_form("/clients/new", &CLIENT).await.status, 403);
     let mut both = house.member(&[Role::Lead, Role::Clinician]).await;
-    has(&both.get("/clients").await.body, &["You treat nobody here yet"]);
+    has(&both.get("/clients").await.body, &["You have no clients here yet"]);
 
     let mut tx = house.app.database.look(&lead.subject()).await.unwrap();
     let seen: i64 = sqlx::query_scalar("SELECT count(*) FROM client").fetch_one(&mut *tx).await.unwrap();
@@ -128,7 +128,7 @@ async fn nothing_of_a_record_stands_in_the_database_in_clear() {
     assert_eq!(private.len(), 12);
     for (field, text) in private {
         let text = text.split('\n').next().unwrap();
-        assert_eq!(places(database, text).await, Vec::<String>::new(), "{field} stands in clear");
+        assert_eq!(places(database, text).await, Vec::<String>::new(), "{field} is not sealed");
     }
 }
 

@@ -12,7 +12,7 @@ export interface Point {
   /** A set's number; "start" for what was asked before the first set, or else the assessment; "close" for the close. */
   place: number | "start" | "close";
   value: number | null;
-  /** "×": the set was stopped or broken off; "?": its end is not known. */
+  /** "×": the set was stopped or interrupted; "?": its end is not known. */
   mark: "" | "×" | "?";
 }
 

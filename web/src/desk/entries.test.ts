@@ -18,7 +18,7 @@ test("entries go one at a time, in order", () => {
   assert.equal(nextToSend(kept(going, { id: "a", at: "2030-01-02T14:07:31Z" }), 20)?.id, "b");
 });
 
-test("S14: saved only by the server's answer, with its time", () => {
+test("saved only by the server's answer, with its time", () => {
   assert.deepEqual(savingOf(item(two, "a"), 10), { saving: "queued", words: "queued" });
   assert.deepEqual(savingOf(item(sent(two, "a"), "a"), 100), { saving: "queued", words: "queued" });
   const saved = kept(sent(two, "a"), { id: "a", at: "2030-01-02T14:07:31Z" });
@@ -26,7 +26,7 @@ test("S14: saved only by the server's answer, with its time", () => {
   assert.equal(item(saved, "a").savedAt, "2030-01-02T14:07:31Z");
 });
 
-test("S14: without an answer it reads not saved before 5 s are over", () => {
+test("without an answer it reads not saved before 5 s are over", () => {
   assert.equal(savingOf(item(sent(two, "a"), "a"), 4999).saving, "failed");
   assert.match(savingOf(item(two, "a"), 4999).words, /^not saved/);
 });
@@ -59,7 +59,7 @@ test("an entry that is on its way or saved cannot be removed", () => {
   assert.equal(remove(kept(two, { id: "a", at: "t" }), "a").length, 2);
 });
 
-test("S15: without a sign-in it stays and is tried again", () => {
+test("without a sign-in it stays and is tried again", () => {
   const queue = failed(sent(two, "a"), "a", { kind: "signed_out" }, 0);
   assert.ok(isSignedOut(queue));
   assert.match(savingOf(item(queue, "a"), 1).words, /sign in again/);

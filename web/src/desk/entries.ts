@@ -1,6 +1,6 @@
 // The queue of entries on their way into the record: in memory only, one at a time, in order, never lost while the page lives.
 import type { Entry } from "../wire/Entry";
-import type { Kept } from "../wire/Kept";
+import type { Saved } from "../wire/Saved";
 
 /** Why an entry is not in the record yet. Only `refused` needs the clinician; the others are tried again. */
 export type Problem = { kind: "offline" } | { kind: "server" } | { kind: "signed_out" } | { kind: "refused"; words: string };
@@ -21,7 +21,7 @@ export interface Item {
 
 export type Queue = readonly Item[];
 
-/** An entry that is not saved after this long reads "not saved" (statement S14 of the desk: within 5 s). */
+/** An entry that is not saved after this long reads "not saved". */
 export const NOT_SAVED_AFTER = 4000;
 const WAITS = [1000, 2000, 4000, 5000];
 
@@ -46,7 +46,7 @@ export function sent(queue: Queue, id: string): Queue {
 }
 
 /** The server has it. */
-export function kept(queue: Queue, answer: Kept): Queue {
+export function kept(queue: Queue, answer: Saved): Queue {
   return change(queue, answer.id, (item) => ({ ...item, sending: false, problem: null, savedAt: answer.at }));
 }
 

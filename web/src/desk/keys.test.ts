@@ -10,7 +10,7 @@ const places: Place[] = ["keys", "words", "field", "button"];
 const act = (key: string, place: Place = "keys", state: KeyState = plain, more: Partial<Press> = {}): Action | null =>
   keyAction(press(key, more), place, state).action;
 
-test("S2: Escape stops from every place, with any modifier, held or composing, shortcuts on or off", () => {
+test("Escape stops from every place, with any modifier, held or composing, shortcuts on or off", () => {
   for (const place of places)
     for (const shortcuts of [true, false])
       for (const armed of [null, "sud", "voc"] as const)
@@ -20,7 +20,7 @@ test("S2: Escape stops from every place, with any modifier, held or composing, s
         }
 });
 
-test("S3: in the words field every key but Enter and Escape is left to the field", () => {
+test("in the words field every key but Enter and Escape is left to the field", () => {
   const keys = [" ", "0", "5", "9", "t", "e", "s", "v", "x", "i", "m", "+", ",", ".", "?", "ArrowLeft", "ArrowUp", "Tab", "Backspace"];
   for (const key of keys)
     for (const armed of [null, "sud", "voc"] as const)
@@ -63,11 +63,11 @@ test("a held Space does not start again and again", () => {
   assert.deepEqual(keyAction(press(" ", { repeat: true }), "keys", plain), { action: null, prevent: true });
 });
 
-test("S17: digits do nothing unless a rating is armed", () => {
+test("digits do nothing unless a rating is armed", () => {
   for (const digit of "0123456789") assert.deepEqual(keyAction(press(digit), "keys", plain), { action: null, prevent: false });
 });
 
-test("S16: one key a rating: 0 to 9 and t for 10", () => {
+test("one key a rating: 0 to 9 and t for 10", () => {
   const armed: KeyState = { armed: "sud", shortcuts: true, presets: false, tapped: false };
   for (const digit of "0123456789") assert.deepEqual(act(digit, "keys", armed), { kind: "rate", value: Number(digit) });
   assert.deepEqual(act("t", "keys", armed), { kind: "rate", value: 10 });
@@ -159,7 +159,7 @@ test("with Control, Alt or Meta nothing but Escape is taken", () => {
     assert.deepEqual(keyAction(press(key, { modified: true }), "keys", plain), { action: null, prevent: false });
 });
 
-test("S3: with single keys off, characters and Space are left alone; arrows and Escape stay", () => {
+test("with single keys off, characters and Space are left alone; arrows and Escape stay", () => {
   const off: KeyState = { armed: "sud", shortcuts: false, presets: false, tapped: false };
   for (const key of [" ", "e", "5", "t", "+", "?", "x"]) assert.deepEqual(keyAction(press(key), "button", off), { action: null, prevent: false });
   assert.ok(!swallowsRelease(" ", "button", off));

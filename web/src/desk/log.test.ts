@@ -53,7 +53,7 @@ test("a cycle counts when it is complete; a hundredth short of it is measurement
   assert.match(rows(log([], [aLogSet({ cycles: 23.9 })]), [], 0, null)[0]?.head ?? "", /23\/24/);
 });
 
-test("S14: each entry says what is true of its saving", () => {
+test("each entry says what is true of its saving", () => {
   const queue = failed(add([], entry("b", { kind: "words", words: "odd" }), 0), "b", { kind: "refused", words: "Too long." }, 0);
   const [row] = rows(log([entry("a", { kind: "sud", value: 5 })]), add(queue, entry("c", { kind: "change", change: "same" }), 0), 10, null);
   assert.deepEqual(
@@ -66,7 +66,7 @@ test("S14: each entry says what is true of its saving", () => {
   );
 });
 
-test("S13: history keeps both values: a corrected one stays and is marked", () => {
+test("history keeps both values: a corrected one stays and is marked", () => {
   const [row] = rows(log([entry("a", { kind: "sud", value: 5 }), entry("b", { kind: "sud", value: 6 }, "a")]), [], 0, null);
   assert.deepEqual(
     row?.chips.map((chip) => [chip.text, chip.standing]),

@@ -3,7 +3,7 @@ import type { Change } from "../wire/Change";
 import type { DeskView } from "../wire/DeskView";
 import type { Entry } from "../wire/Entry";
 import type { FromDesk } from "../wire/FromDesk";
-import type { Kept } from "../wire/Kept";
+import type { Saved } from "../wire/Saved";
 import type { Moment } from "../wire/Moment";
 import type { Order } from "../wire/Order";
 import type { Plan } from "../wire/Plan";
@@ -60,7 +60,7 @@ export type DeskEvent =
   | { kind: "action"; action: Action; id: string; words: string }
   | { kind: "page_focus"; here: boolean }
   | { kind: "words_typed"; empty: boolean }
-  | { kind: "kept"; kept: Kept }
+  | { kind: "kept"; kept: Saved }
   | { kind: "not_kept"; id: string; problem: Problem }
   | { kind: "log"; log: SessionLog }
   | { kind: "log_failed" }

@@ -60,7 +60,7 @@ test("a start sends the newest plan first", () => {
   assert.deepEqual(sent, [{ kind: "plan", plan: aPlan({ width: 20 }) }, { kind: "start" }]);
 });
 
-test("S13: a change of a setting is undone without a question; a held key counts as one", () => {
+test("a change of a setting is undone without a question; a held key counts as one", () => {
   const desk = Desk.with(aView());
   desk.does({ kind: "step", setting: "path", direction: 1 });
   desk.answers(1);

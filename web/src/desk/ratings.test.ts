@@ -124,7 +124,7 @@ test("words belong to the set in which they were begun", () => {
   assert.equal(saved?.kind === "save" ? saved.entry.set : "none", "set-1");
 });
 
-test("S13: taking back and putting back append, each pointing at the one before", () => {
+test("taking back and putting back append, each pointing at the one before", () => {
   const desk = deskWith(afterSet());
   desk.act({ kind: "save_words" }, "a", "cold hands");
   desk.act({ kind: "take_back", entry: "a" }, "b");

@@ -223,7 +223,7 @@ test("after a set's end the server's log is read once the evidence had time to a
   assert.equal(desk.state.log.sets[0]?.cycles, 23.99);
 });
 
-test("S15: the log is asked for at the start and again after a failure", () => {
+test("the log is asked for at the start and again after a failure", () => {
   const desk = new Desk();
   assert.deepEqual(desk.event({ kind: "tick" }), [{ kind: "load_log" }]);
   assert.deepEqual(desk.event({ kind: "tick" }), []);

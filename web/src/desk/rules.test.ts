@@ -5,7 +5,7 @@ import { test } from "node:test";
 const sources = readdirSync("src/desk").filter((name) => name.endsWith(".ts") && !/\.(test|fixture)\.ts$/.test(name));
 const templates = readdirSync("../server/portal/src/live").filter((name) => /^desk.*\.html$/.test(name));
 
-test("S12: nothing on the desk asks through the browser, and nothing writes HTML or browser storage", () => {
+test("nothing on the desk asks through the browser, and nothing writes HTML or browser storage", () => {
   const banned =
     /\b(alert|confirm|prompt|showModal)\s*\(|innerHTML|outerHTML|insertAdjacentHTML|document\.write|localStorage|sessionStorage|indexedDB|document\.cookie/;
   assert.ok(sources.length > 15);
@@ -21,6 +21,6 @@ test("the templates carry no inline script, style or handler, and no address of 
   }
 });
 
-test("S11: nothing blinks: the desk's style sheets hold no animation or transition", () => {
+test("nothing blinks: the desk's style sheets hold no animation or transition", () => {
   for (const name of readdirSync("styles/desk")) assert.doesNotMatch(readFileSync(`styles/desk/${name}`, "utf8"), /animation|transition|@keyframes/, name);
 });

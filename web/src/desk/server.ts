@@ -1,6 +1,6 @@
 // Requests of the desk beside the socket. Nothing here is kept in the browser's storage.
 import type { Entry } from "../wire/Entry";
-import type { Kept } from "../wire/Kept";
+import type { Saved } from "../wire/Saved";
 import type { SessionLog } from "../wire/SessionLog";
 import { firstError } from "./admission";
 import type { Problem } from "./entries";
@@ -79,9 +79,9 @@ export function failureWords(answer: Answer): string {
   }
 }
 
-export async function saveEntry(session: string, entry: Entry): Promise<Kept | Problem> {
+export async function saveEntry(session: string, entry: Entry): Promise<Saved | Problem> {
   const answer = await ask("POST", `/sessions/${session}/entries`, entry);
-  const body = answer.body as Partial<Kept> | null;
+  const body = answer.body as Partial<Saved> | null;
   // Only the server's own word for this very entry counts as saved.
   if (answer.status === 200 && body?.id === entry.id && typeof body.at === "string") return { id: body.id, at: body.at };
   return answer.status === 200 ? { kind: "server" } : problemOf(answer);

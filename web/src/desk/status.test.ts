@@ -61,7 +61,7 @@ test("a record that takes nothing more, and a clock that was set, are said", () 
   assert.doesNotMatch(words({}), /record/);
 });
 
-test("S10: silence of the server makes a live room unknown within 3 s, and a broken line does at once", () => {
+test("silence of the server makes a live room unknown within 3 s, and a broken line does at once", () => {
   const state = deskWith(running());
   assert.equal(stateWord(state, 1500), "RUNNING");
   assert.equal(stateWord(state, 1501), "UNKNOWN");
@@ -157,7 +157,7 @@ test("a closed session keeps nothing that looks alive, and no press is left with
   }
 });
 
-test("S10: unknown says when the client's page has stopped by itself, not before the 3 s of the invariant", () => {
+test("unknown says when the client's page has stopped by itself, not before the 3 s of the invariant", () => {
   const state = deskWith(running());
   assert.match(showingWords(state, 1600, "555-0100"), /^Call 555-0100\. .*stops by itself within 3 s/);
   assert.match(showingWords(state, 3000, "555-0100"), /has stopped by itself/);
@@ -171,7 +171,7 @@ test("LINK LOST gives the call-back number in place of what the client is showin
   assert.match(showingWords(later, 3000, ""), /^Call the client/);
 });
 
-test("S8: nothing is said to run before the client's page says so", () => {
+test("nothing is said to run before the client's page says so", () => {
   const state = deskWith(running());
   assert.equal(showingWords(state, 0, ""), "nothing shown yet");
   assert.equal(showingWords(show(state, 0, { set: "another" }), 0, ""), "nothing shown yet");
@@ -195,7 +195,7 @@ test("a plan that is on its way is marked not confirmed", () => {
   assert.match(orderedWords(state), /^1\.05 Hz.*\(not confirmed\)$/);
 });
 
-test("S9: an order without an answer says so with its seconds from 1 s on", () => {
+test("an order without an answer says so with its seconds from 1 s on", () => {
   let state = deskWith(running());
   state = step(state, { kind: "action", action: { kind: "end" }, id: "-", words: "" }, 0).state;
   assert.deepEqual(stripWords(state, 999, null), []);
@@ -224,7 +224,7 @@ test("what is needed is said in words while nothing runs", () => {
   assert.deepEqual(stripWords(deskWith(aView({ state: "running", set: aSet(), needs })), 0, null), []);
 });
 
-test("S18: every departure from the usual is spelled out", () => {
+test("every departure from the usual is spelled out", () => {
   assert.deepEqual(departures(deskWith(aView())), []);
   const narrow = { plan: { ...aPlan(), width: 9 }, asked_width: 18 };
   assert.deepEqual(departures(deskWith(aView(narrow))), ["9° of the 18° asked for: client's screen shows no more"]);

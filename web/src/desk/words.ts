@@ -18,7 +18,7 @@ export function clockTime(instant: string): string {
   return `${two(date.getHours())}:${two(date.getMinutes())}:${two(date.getSeconds())}`;
 }
 
-export const PATH_WORDS: Record<Path, string> = { across: "across", up_down: "up-down", falling: "falling", rising: "rising", eight: "eight" };
+export const PATH_WORDS: Record<Path, string> = { across: "across", up_down: "up-down", falling: "diagonal down", rising: "diagonal up", eight: "eight" };
 
 export const channelWords = (plan: Plan): string =>
   [plan.channels.eyes ? "eyes" : "", plan.channels.ears ? "tones" : "", plan.channels.hands ? "taps" : ""].filter((word) => word !== "").join(" + ");
@@ -50,7 +50,7 @@ export const ENDING_WORDS: Record<Ending, string> = {
 };
 
 const MEANT: (Ending | null)[] = [null, "done", "ended_by_clinician", "hard_limit"];
-/** Whether a set was stopped, broken off, or its end is not known; null while it runs. */
+/** Whether a set was stopped, interrupted, or its end is not known; null while it runs. */
 export const isBrokenOff = (ending: Ending | null): boolean => !MEANT.includes(ending);
 
 const ORDER_NAMES: Record<Order["kind"], string> = {

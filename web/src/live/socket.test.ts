@@ -1,7 +1,7 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { beforeEach, test } from "node:test";
-import { type Line, LiveSocket, pauseBefore, sentAway, type SocketState, WIRE_VERSION } from "./socket";
+import { type SocketUser, LiveSocket, pauseBefore, sentAway, type SocketState, WIRE_VERSION } from "./socket";
 
 class FakeSocket {
   static all: FakeSocket[] = [];
@@ -20,7 +20,7 @@ class FakeSocket {
 
 const latest = () => FakeSocket.all[FakeSocket.all.length - 1]!;
 
-function line(states: SocketState[], messages: unknown[] = []): Line<{ type: string }, { type: string }> {
+function line(states: SocketState[], messages: unknown[] = []): SocketUser<{ type: string }, { type: string }> {
   return {
     path: "/stage/socket",
     hello: () => ({ type: "hello" }),

@@ -18,7 +18,7 @@ export const WIRE_VERSION = 2;
 export type SocketState = "connecting" | "open" | "lost" | "refused" | "closed";
 
 /** What a page tells its line and hears from it. `In` and `Out` are the wire's message types. */
-export interface Line<In, Out> {
+export interface SocketUser<In, Out> {
   /** Path on this host, for example "/stage/socket". */
   readonly path: string;
   /** The first message of each connection. */
@@ -63,7 +63,7 @@ export class LiveSocket<In extends { type: string }, Out> {
   private retry: ReturnType<typeof setTimeout> | undefined;
   private readonly check: ReturnType<typeof setInterval>;
 
-  constructor(private readonly line: Line<In, Out>) {
+  constructor(private readonly line: SocketUser<In, Out>) {
     this.check = setInterval(() => this.giveUpIfDead(), CHECK);
     addEventListener("online", this.hurry);
     document.addEventListener("visibilitychange", this.hurry);

@@ -10,7 +10,7 @@ export interface Reading {
 }
 
 /** context = at.context + slope · (page - at.page) / 1000. */
-export interface Line {
+export interface FittedLine {
   readonly at: Reading;
   readonly slope: number;
 }
@@ -36,7 +36,7 @@ const mean = (values: readonly number[]): number => values.reduce((sum, value) =
 const apart = ({ page, context }: Reading): number => page - context * 1000;
 
 /** The line through `readings`; `undefined` while there are too few. */
-export function fitted(readings: readonly Reading[]): Line | undefined {
+export function fitted(readings: readonly Reading[]): FittedLine | undefined {
   const middle = median(readings.map(apart));
   const good = readings.filter((reading) => Math.abs(apart(reading) - middle) <= STRAY);
   if (good.length < LEAST) return undefined;
@@ -49,7 +49,7 @@ export function fitted(readings: readonly Reading[]): Line | undefined {
 }
 
 /** Context time (s) that is heard at page time `page` (ms). */
-export const contextTime = ({ at, slope }: Line, page: number): number => at.context + (slope * (page - at.page)) / 1000;
+export const contextTime = ({ at, slope }: FittedLine, page: number): number => at.context + (slope * (page - at.page)) / 1000;
 
 /** See the head of this file. */
 export class AudioClock {
@@ -67,7 +67,7 @@ export class AudioClock {
   }
 
   /** See [fitted]. */
-  get line(): Line | undefined {
+  get line(): FittedLine | undefined {
     return fitted(this.readings);
   }
 }

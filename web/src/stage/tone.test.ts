@@ -1,13 +1,13 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import type { Timeline } from "../wire/Timeline";
-import { AudioClock, type Line } from "./audio_clock";
+import { AudioClock, type FittedLine } from "./audio_clock";
 import { extremes } from "./shown";
 import { gainOf, sideOf, tonesDue } from "./tone";
 import { generator } from "../live/random.fixture";
 
 const steady = (rate: number): Timeline => ({ segments: [{ starts_at: 2000, lasts: 60_000, phase: 0, rate_from: rate, rate_to: rate }] });
-const line: Line = { at: { page: 0, context: 0 }, slope: 1 };
+const line: FittedLine = { at: { page: 0, context: 0 }, slope: 1 };
 
 test("loudness starts low, rises by small steps and is capped at the level", () => {
   assert.equal(gainOf(0, 100), 0.03);

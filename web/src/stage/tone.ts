@@ -3,7 +3,7 @@ import { extremeAt } from "../live/path";
 import type { Comfort } from "../wire/Comfort";
 import type { Timbre } from "../wire/Timbre";
 import type { Timeline } from "../wire/Timeline";
-import { contextTime, type Line } from "./audio_clock";
+import { contextTime, type FittedLine } from "./audio_clock";
 import { extremes } from "./shown";
 
 /** How a client likes tones. */
@@ -39,7 +39,7 @@ export const gainOf = (n: number, level: number): number => Math.min((MOST_GAIN 
  * The tones to be heard between `from` and `until` (page time, ms): one at each extreme of `shown`,
  * `shift` ms later than the screen shows it (earlier when negative), on the audio clock's `line`.
  */
-export function tonesDue(shown: Timeline, line: Line, from: number, until: number, shift: number): Due[] {
+export function tonesDue(shown: Timeline, line: FittedLine, from: number, until: number, shift: number): Due[] {
   return extremes(shown, from - shift, until - shift).map(({ at, phase }) => ({
     phase,
     side: sideOf(phase),

@@ -3,7 +3,7 @@ import type { EntryValue } from "./EntryValue";
 import type { Moment } from "./Moment";
 
 /**
- * One entry, append-only. `POST /sessions/{id}/entries` takes one and answers [`Kept`] once it
+ * One entry, append-only. `POST /sessions/{id}/entries` takes one and answers [`Saved`] once it
  * is in the record. The same `id` sent twice is kept once.
  */
 export type Entry = { 

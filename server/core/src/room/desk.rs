@@ -2,7 +2,7 @@
 
 use std::collections::VecDeque;
 
-use super::line::Line;
+use super::conduct::Conduct;
 use super::set::MOST_SEGMENTS;
 use super::{Effect, MomentKind, Room, Why};
 use crate::wire::{BeatReply, FromDesk, Refusal, SetView, ToDesk, WIRE_VERSION};
@@ -14,7 +14,7 @@ const ANSWERS: usize = 64;
 #[cfg_attr(test, derive(Clone))]
 pub(super) struct Desk {
     pub id: u64,
-    pub line: Line,
+    pub conduct: Conduct,
     orders: OrderLog,
 }
 
@@ -73,7 +73,7 @@ pub(super) fn understands(wire: u32) -> bool {
 
 impl Room {
     pub(super) fn desk_joined(&mut self, id: u64) {
-        let line = Line::new(self.now);
+        let line = Conduct::new(self.now);
         self.desks.push(Desk { id, line, orders: OrderLog::default() });
     }
 
@@ -100,10 +100,10 @@ impl Room {
             // It was closed; what it had sent before is dropped.
             return;
         };
-        if let Err(words) = desk.line.hear(now) {
+        if let Err(words) = desk.conduct.hear(now) {
             return self.close_desk(id, Why::Breach(words));
         }
-        let greeted = desk.line.greeted;
+        let greeted = desk.conduct.greeted;
         match said {
             FromDesk::Hello { wire } if !greeted => self.greet_desk(id, wire),
             FromDesk::Beat(reply) if greeted => self.desk_answered(id, reply),
@@ -122,10 +122,10 @@ impl Room {
         }
         let now = self.now;
         if let Some(desk) = self.desk_mut(id) {
-            desk.line.greet(now, wire);
+            desk.conduct.greet(now, wire);
         }
         // A socket that went silent is a ghost of the same desk, as a rule.
-        let alone = (self.desks.iter()).filter(|desk| desk.id != id && desk.line.greeted).all(|desk| !self.heard_lately(&desk.line));
+        let alone = (self.desks.iter()).filter(|desk| desk.id != id && desk.conduct.greeted).all(|desk| !self.heard_lately(&desk.conduct));
         if alone {
             self.control = Some(id);
             self.desk_sign();
@@ -146,10 +146,10 @@ impl Room {
         let Some(desk) = self.desk_mut(id) else {
             return;
         };
-        if let Err(words) = desk.line.answered(reply, now, seq) {
+        if let Err(words) = desk.conduct.answered(reply, now, seq) {
             return self.close_desk(id, Why::Breach(words));
         }
-        let drawn = desk.line.drawn;
+        let drawn = desk.conduct.drawn;
         if self.control == Some(id) {
             self.desk_sign();
             self.stop_news.desk_drew(drawn);

@@ -1,6 +1,6 @@
 //! Who is there, who was lost, and what a loss asks for.
 
-use super::line::{LIVE_BEAT_MS, Line, SLOW_BEAT_MS};
+use super::conduct::{LIVE_BEAT_MS, Conduct, SLOW_BEAT_MS};
 use super::{Effect, GAP_MS, MomentKind, Room, Why};
 use crate::safety::SILENCE_MS;
 use crate::wire::{Ending, ToDesk, ToStage};
@@ -20,17 +20,17 @@ pub(super) const MOST_TRIP_MS: f64 = 500.0;
 /// Whether one end is there, over all its sockets.
 #[derive(Clone, Copy, Debug, Default)]
 pub(super) struct Presence {
-    /// Room time of its last sign, ms: see [`Line::alive`].
+    /// Room time of its last sign, ms: see [`Conduct::alive`].
     pub heard: Option<f64>,
     pub here: bool,
-    /// See [`Line::trip`].
+    /// See [`Conduct::trip`].
     trip: f64,
 }
 
 impl Presence {
     /// Notes a sign of `line`; the gap in ms when it had been lost. A sign that is older than `limit` is none: it was on its way
     /// for so long that nobody knows who is there.
-    fn hear(&mut self, line: &Line, now: f64, limit: f64) -> Option<f64> {
+    fn hear(&mut self, line: &Conduct, now: f64, limit: f64) -> Option<f64> {
         let (last, sign) = (self.heard, line.alive);
         self.trip = line.trip.min(MOST_TRIP_MS);
         self.heard = Some(last.map_or(sign, |last| last.max(sign)));
@@ -54,15 +54,15 @@ impl Presence {
 }
 
 impl Room {
-    pub(super) fn lines(&self) -> impl Iterator<Item = &Line> {
-        let stage = self.stage.iter().map(|stage| &stage.line);
-        let arriving = self.arriving.iter().map(|one| &one.line);
-        self.desks.iter().map(|desk| &desk.line).chain(stage).chain(arriving)
+    pub(super) fn lines(&self) -> impl Iterator<Item = &Conduct> {
+        let stage = self.stage.iter().map(|stage| &stage.conduct);
+        let arriving = self.arriving.iter().map(|one| &one.conduct);
+        self.desks.iter().map(|desk| &desk.conduct).chain(stage).chain(arriving)
     }
 
-    pub(super) fn lines_mut(&mut self) -> impl Iterator<Item = &mut Line> {
-        let stage = self.stage.iter_mut().map(|stage| &mut stage.line);
-        self.desks.iter_mut().map(|desk| &mut desk.line).chain(stage)
+    pub(super) fn lines_mut(&mut self) -> impl Iterator<Item = &mut Conduct> {
+        let stage = self.stage.iter_mut().map(|stage| &mut stage.conduct);
+        self.desks.iter_mut().map(|desk| &mut desk.conduct).chain(stage)
     }
 
     /// How long before a change must be ordered for both pages to have it in time more often than not, ms. Nothing is added for
@@ -70,8 +70,8 @@ impl Room {
     /// and whatever is added lies between the key and the screen.
     pub(super) fn lead(&self) -> f64 {
         let control = self.desks.iter().filter(|desk| Some(desk.id) == self.control);
-        let stage = self.stage.iter().map(|stage| stage.line.delay());
-        let slower = control.map(|desk| desk.line.delay()).chain(stage).fold(0.0, f64::max);
+        let stage = self.stage.iter().map(|stage| stage.conduct.delay());
+        let slower = control.map(|desk| desk.conduct.delay()).chain(stage).fold(0.0, f64::max);
         slower.min(MOST_LEAD_MS)
     }
 
@@ -91,7 +91,7 @@ impl Room {
     }
 
     /// Whether the page of a socket was there within the limit for desks.
-    pub(super) fn heard_lately(&self, line: &Line) -> bool {
+    pub(super) fn heard_lately(&self, line: &Conduct) -> bool {
         self.now - line.alive <= self.patience(SILENCE_MS) + line.trip.min(MOST_TRIP_MS)
     }
 
@@ -102,7 +102,7 @@ impl Room {
 
     /// The stage was heard lately, by the measure of a live room, and knows the room's time.
     pub(super) fn stage_is_fresh(&self) -> bool {
-        self.stage.as_ref().is_some_and(|stage| stage.line.in_step)
+        self.stage.as_ref().is_some_and(|stage| stage.conduct.in_step)
             && self.stage_presence.fresh_until(STAGE_SILENCE_MS).is_some_and(|until| self.now < until)
     }
 
@@ -153,7 +153,7 @@ impl Room {
         };
         let known = self.desk_presence.heard;
         let silent = known.is_none_or(|heard| now - heard > NEWS_MS + self.desk_presence.trip);
-        let gap = self.desk_presence.hear(&desk.line, now, limit);
+        let gap = self.desk_presence.hear(&desk.conduct, now, limit);
         if silent && self.desk_presence.heard > known {
             self.beat_to_stage();
         }
@@ -168,7 +168,7 @@ impl Room {
         if self.is_live()
             && let Some(stage) = &mut self.stage
         {
-            stage.line.beat_at(now);
+            stage.conduct.beat_at(now);
         }
     }
 
@@ -178,7 +178,7 @@ impl Room {
         let Some(stage) = &self.stage else {
             return;
         };
-        if let Some(gap) = self.stage_presence.hear(&stage.line, now, limit) {
+        if let Some(gap) = self.stage_presence.hear(&stage.conduct, now, limit) {
             self.came_back(gap, MomentKind::StageBack);
         }
     }
@@ -194,11 +194,11 @@ impl Room {
 
     pub(super) fn drop_dead_lines(&mut self) {
         let now = self.now;
-        let dead: Vec<u64> = (self.desks.iter()).filter(|desk| desk.line.is_dead(now)).map(|desk| desk.id).collect();
+        let dead: Vec<u64> = (self.desks.iter()).filter(|desk| desk.conduct.is_dead(now)).map(|desk| desk.id).collect();
         for desk in dead {
             self.close_desk(desk, Why::Silent);
         }
-        let stages = self.stage.iter().map(|stage| (stage.id, &stage.line)).chain(self.arriving.iter().map(|one| (one.id, &one.line)));
+        let stages = self.stage.iter().map(|stage| (stage.id, &stage.conduct)).chain(self.arriving.iter().map(|one| (one.id, &one.conduct)));
         let dead: Vec<u64> = stages.filter(|(_, line)| line.is_dead(now)).map(|(id, _)| id).collect();
         for stage in dead {
             self.close_stage(stage, Why::Silent);
@@ -208,14 +208,14 @@ impl Room {
     pub(super) fn send_beats(&mut self) {
         let (now, live) = (self.now, self.is_live());
         for desk in &mut self.desks {
-            if let Some(beat) = desk.line.beat(now, live, (None, 0.0)) {
+            if let Some(beat) = desk.conduct.beat(now, live, (None, 0.0)) {
                 self.effects.push(Effect::ToDesk(desk.id, ToDesk::Beat(beat)));
             }
         }
         let silent = self.desk_presence.heard.map(|heard| now - heard);
         let of_desk = (silent, self.desk_presence.trip);
         if let Some(stage) = &mut self.stage
-            && let Some(beat) = stage.line.beat(now, live, of_desk)
+            && let Some(beat) = stage.conduct.beat(now, live, of_desk)
         {
             self.effects.push(Effect::ToStage(stage.id, ToStage::Beat(beat)));
         }

@@ -1,7 +1,7 @@
 //! The client's page: joining, and its messages.
 
 use super::desk::understands;
-use super::line::Line;
+use super::conduct::Conduct;
 use super::{Effect, MomentKind, Room, StopNews, StoppedBy, Why};
 use crate::optics;
 use crate::wire::{BeatReply, ClockError, Device, Ending, Evidence, Fact, FromStage, Interruption, SeatState, Showing, ToDesk, ToStage};
@@ -23,7 +23,7 @@ const ARRIVING: usize = 4;
 #[cfg_attr(test, derive(Clone))]
 pub(super) struct Stage {
     pub id: u64,
-    pub line: Line,
+    pub conduct: Conduct,
     pub device: Device,
     /// Its page has said that it shows the last set, and not yet that this is at rest.
     pub shows: bool,
@@ -35,7 +35,7 @@ pub(super) struct Stage {
 #[cfg_attr(test, derive(Clone))]
 pub(super) struct Arriving {
     pub id: u64,
-    pub line: Line,
+    pub conduct: Conduct,
 }
 
 impl Room {
@@ -43,7 +43,7 @@ impl Room {
         if self.arriving.len() == ARRIVING {
             self.close_stage(self.arriving[0].id, Why::Silent);
         }
-        self.arriving.push(Arriving { id, line: Line::new(self.now) });
+        self.arriving.push(Arriving { id, conduct: Conduct::new(self.now) });
     }
 
     pub(super) fn stage_left(&mut self, id: u64) {
@@ -60,11 +60,11 @@ impl Room {
 
     pub(super) fn stage_said(&mut self, id: u64, said: FromStage) {
         let now = self.now;
-        let arriving = self.arriving.iter_mut().find(|one| one.id == id).map(|one| &mut one.line);
+        let arriving = self.arriving.iter_mut().find(|one| one.id == id).map(|one| &mut one.conduct);
         let taken = if let Some(line) = arriving {
             line.hear(now).and_then(|()| self.arrived(id, said))
         } else if let Some(stage) = self.stage.as_mut().filter(|stage| stage.id == id) {
-            stage.line.hear(now).and_then(|()| self.greeted_said(said))
+            stage.conduct.hear(now).and_then(|()| self.greeted_said(said))
         } else {
             // It was closed or replaced; what it had sent before is dropped.
             return;
@@ -131,7 +131,7 @@ impl Room {
     fn stage_answered(&mut self, reply: BeatReply) -> Result<(), &'static str> {
         let (now, seq) = (self.now, self.seq);
         if let Some(stage) = &mut self.stage {
-            stage.line.answered(reply, now, seq)?;
+            stage.conduct.answered(reply, now, seq)?;
             self.stage_sign();
         }
         Ok(())
@@ -184,7 +184,7 @@ impl Room {
 
     fn show_again(&mut self) {
         if let Some(stage) = &mut self.stage {
-            stage.line.wants_view = true;
+            stage.conduct.wants_view = true;
         }
     }
 
@@ -202,7 +202,7 @@ impl Room {
             if let Some(stage) = &mut self.stage {
                 stage.shows = showing.moving;
             }
-            for desk in self.desks.iter().filter(|desk| desk.line.greeted) {
+            for desk in self.desks.iter().filter(|desk| desk.conduct.greeted) {
                 let message = ToDesk::Showing(showing.clone());
                 self.effects.push(Effect::ToDesk(desk.id, message));
             }

@@ -113,7 +113,7 @@ impl Room {
             plan: self.active_plan().unwrap_or(self.plan),
             set: self.set.as_ref().map(|set| set.view()),
             control: self.control,
-            desks: self.desks.iter().filter(|desk| desk.line.greeted).count(),
+            desks: self.desks.iter().filter(|desk| desk.conduct.greeted).count(),
             desk_here: self.desk_presence.here,
             desk_knows: self.stop_news == StopNews::Known,
             seat: self.seat,
@@ -151,21 +151,21 @@ impl Room {
     fn send_views(&mut self, face: &Face, changed: bool) {
         let seq = self.seq;
         for i in 0..self.desks.len() {
-            let line = &self.desks[i].line;
+            let line = &self.desks[i].conduct;
             if line.greeted && (changed || line.wants_view) {
                 let id = self.desks[i].id;
                 let view = self.desk_view(face, id).for_page(line.wire);
-                self.desks[i].line.view_sent(seq);
+                self.desks[i].conduct.view_sent(seq);
                 self.effects.push(Effect::ToDesk(id, ToDesk::View(view)));
             }
         }
         let view = self.stage_view(face);
         if let Some(stage) = &mut self.stage
-            && stage.line.greeted
-            && (changed || stage.line.wants_view)
+            && stage.conduct.greeted
+            && (changed || stage.conduct.wants_view)
         {
-            stage.line.view_sent(seq);
-            self.effects.push(Effect::ToStage(stage.id, ToStage::View(view.for_page(stage.line.wire))));
+            stage.conduct.view_sent(seq);
+            self.effects.push(Effect::ToStage(stage.id, ToStage::View(view.for_page(stage.conduct.wire))));
         }
     }
 

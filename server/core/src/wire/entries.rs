@@ -68,7 +68,7 @@ pub enum EntryValue {
     Unreadable,
 }
 
-/// One entry, append-only. `POST /sessions/{id}/entries` takes one and answers [`Kept`] once it
+/// One entry, append-only. `POST /sessions/{id}/entries` takes one and answers [`Saved`] once it
 /// is in the record. The same `id` sent twice is kept once.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS), ts(export))]
@@ -88,7 +88,7 @@ pub struct Entry {
 /// The answer to an [`Entry`]: it is in the record.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS), ts(export))]
-pub struct Kept {
+pub struct Saved {
     /// The entry's id.
     pub id: String,
     /// Server's time of keeping, RFC 3339 in UTC.
@@ -98,10 +98,10 @@ pub struct Kept {
 /// An entry that is in the record.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS), ts(export))]
-pub struct KeptEntry {
+pub struct SavedEntry {
     /// As it was sent.
     pub entry: Entry,
-    /// See [`Kept::at`].
+    /// See [`Saved::at`].
     pub at: String,
 }
 
@@ -128,7 +128,7 @@ pub struct SessionLog {
     /// In order of number.
     pub sets: Vec<LogSet>,
     /// In order of keeping, corrected and taken-back ones included.
-    pub entries: Vec<KeptEntry>,
+    pub entries: Vec<SavedEntry>,
     /// What the course of the session starts from.
     pub start: Start,
     /// A re-evaluation in this session is of another target than the session's, and no part of its course.

@@ -33,12 +33,12 @@ struct Caseload {
     archived: bool,
     /// How many there are before the filter.
     all: usize,
-    lines: Vec<Line>,
+    lines: Vec<ClientLine>,
     /// The pretend client, once there is one.
     rehearsal: Option<Uuid>,
 }
 
-struct Line {
+struct ClientLine {
     id: Uuid,
     number: i32,
     name: String,
@@ -48,7 +48,7 @@ struct Line {
     last_session: Option<String>,
 }
 
-impl Line {
+impl ClientLine {
     /// Whether the name, the form of address or the record number holds what is looked for.
     fn is_meant(&self, find: &str) -> bool {
         let find = find.trim().to_lowercase();
@@ -67,7 +67,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     let rows = queries::caseload(&mut tx, archived).await?;
     let rehearsal = my_rehearsal(&mut tx).await?;
     tx.commit().await?;
-    let mut lines: Vec<Line> = rows.into_iter().map(|row| read(&app, row, when)).collect();
+    let mut lines: Vec<ClientLine> = rows.into_iter().map(|row| read(&app, row, when)).collect();
     let all = lines.len();
     lines.retain(|line| line.is_meant(&wanted.find));
     // Names are sealed, so the database cannot sort by them.
@@ -75,10 +75,10 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     page(&Caseload { frame, news, find: wanted.find, archived, all, lines, rehearsal })
 }
 
-fn read(app: &App, row: queries::CaseRow, when: When) -> Line {
+fn read(app: &App, row: queries::CaseRow, when: When) -> ClientLine {
     let key = app.key.unwrap(row.id, &row.wrapped);
     let sealed = key.row(row.id, row.details_version);
-    Line {
+    ClientLine {
         id: row.id,
         number: row.number,
         name: sealed.open(Field::ClientName, &row.name).shown().to_owned(),

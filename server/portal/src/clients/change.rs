@@ -4,11 +4,11 @@ use axum::extract::State;
 use axum::response::Response;
 use uuid::Uuid;
 
-use super::form::{FormPage, Typed};
+use super::form::{FormPage, ClientForm};
 use super::{Kind, NewClient, add, is_rehearsal, key, open, queries, seal};
 use crate::base::ids::new_id;
 use crate::platform::App;
-use crate::platform::forms::{Again, Against, Edit, Id, Keyed, Problems, answer, version};
+use crate::platform::forms::{Again, Against, SaveOutcome, Id, Keyed, Problems, answer, version};
 use crate::platform::page::Frame;
 use crate::platform::{Member, Role};
 use crate::store::error::Error;
@@ -17,34 +17,34 @@ use crate::store::subject::{Act, Subject, Tx};
 
 pub(super) async fn new_form(member: Member, frame: Frame) -> Result<Response, Error> {
     member.needs(Role::Clinician)?;
-    FormPage::show(frame, None, Again::first(Typed::of(&NewClient::default(), String::new())))
+    FormPage::show(frame, None, Again::first(ClientForm::of(&NewClient::default(), String::new())))
 }
 
 pub(super) async fn save_new(
     member: Member,
     State(app): State<App>,
     frame: Frame,
-    Keyed(once, typed): Keyed<Typed>,
+    Keyed(once, typed): Keyed<ClientForm>,
 ) -> Result<Response, Error> {
     member.needs(Role::Clinician)?;
     let tried = try_new(&member, &app, &once, &typed).await;
     answer(typed, tried, |again| FormPage::show(frame, None, again))
 }
 
-async fn try_new(member: &Member, app: &App, once: &Once, typed: &Typed) -> Result<Edit<Typed>, Error> {
+async fn try_new(member: &Member, app: &App, once: &Once, typed: &ClientForm) -> Result<SaveOutcome<ClientForm>, Error> {
     let (problems, new) = typed.check();
     if !problems.none() {
-        return Ok(Edit::Refused(problems));
+        return Ok(SaveOutcome::Refused(problems));
     }
     let client = new_id(&app.world);
     let mut tx = app.database.act_once(&member.subject, Act::new("client.create").client(client), once).await?;
     add(&mut tx, app, client, &new, Kind::Treated).await?;
-    Ok(Edit::Saved(tx.commit(Answer::see(format!("/clients/{client}"))).await?))
+    Ok(SaveOutcome::Saved(tx.commit(Answer::see(format!("/clients/{client}"))).await?))
 }
 
 pub(super) async fn edit_form(member: Member, State(app): State<App>, frame: Frame, Id(client): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("client.view").client(client)).await?;
-    let typed = kept(&mut tx, &app, client).await?;
+    let typed = stored_form(&mut tx, &app, client).await?;
     tx.commit().await?;
     FormPage::show(frame, Some(client), Again::first(typed))
 }
@@ -54,7 +54,7 @@ pub(super) async fn save_edit(
     State(app): State<App>,
     frame: Frame,
     Id(client): Id,
-    Keyed(once, typed): Keyed<Typed>,
+    Keyed(once, typed): Keyed<ClientForm>,
 ) -> Result<Response, Error> {
     let (problems, new) = typed.check();
     let tried = try_edit(&member, &app, client, &once, &typed, problems, &new).await;
@@ -66,35 +66,35 @@ async fn try_edit(
     app: &App,
     client: Uuid,
     once: &Once,
-    typed: &Typed,
+    typed: &ClientForm,
     problems: Problems,
     new: &NewClient,
-) -> Result<Edit<Typed>, Error> {
+) -> Result<SaveOutcome<ClientForm>, Error> {
     // Told whatever becomes of the commit: the room reads the record for itself.
     let _told = app.bell.follows_client(client);
     let mut tx = app.database.act_once(&member.subject, Act::new("client.change").client(client), once).await?;
     // Whose record it is comes before what is wrong with the form: to others it is not there.
     let key = key(&mut tx, app, client).await?;
     if !problems.none() {
-        return Ok(Edit::Refused(problems));
+        return Ok(SaveOutcome::Refused(problems));
     }
     if !queries::change_client(&mut tx, client, version(&typed.version)?, new.cautions).await? {
-        return Ok(Edit::Changed(Box::new(kept(&mut tx, app, client).await?)));
+        return Ok(SaveOutcome::Changed(Box::new(stored_form(&mut tx, app, client).await?)));
     }
     let before = queries::details(&mut tx, client).await?.ok_or(Error::NotFound)?;
     // The form showed all of it, or nothing is replaced.
     open(&key, client, &before).whole()?;
     let next = before.version + 1;
     queries::keep_details(&mut tx, client, &seal(app, &key, client, next, &new.details)?).await?;
-    Ok(Edit::Saved(tx.commit(Answer::see(format!("/clients/{client}"))).await?))
+    Ok(SaveOutcome::Saved(tx.commit(Answer::see(format!("/clients/{client}"))).await?))
 }
 
 /// The form as the record now fills it.
-async fn kept(tx: &mut Tx, app: &App, client: Uuid) -> Result<Typed, Error> {
+async fn stored_form(tx: &mut Tx, app: &App, client: Uuid) -> Result<ClientForm, Error> {
     let key = key(tx, app, client).await?;
     let row = queries::client(tx, client).await?.ok_or(Error::NotFound)?;
     let sealed = queries::details(tx, client).await?.ok_or(Error::NotFound)?;
-    Ok(Typed::of(&NewClient { details: open(&key, client, &sealed).whole()?, cautions: row.cautions }, row.version.to_string()))
+    Ok(ClientForm::of(&NewClient { details: open(&key, client, &sealed).whole()?, cautions: row.cautions }, row.version.to_string()))
 }
 
 pub(super) async fn archive(

@@ -13,7 +13,7 @@ use crate::store::seal::Private;
 /// As it was typed.
 #[derive(Clone, serde::Deserialize)]
 #[serde(default)]
-pub(super) struct Typed {
+pub(super) struct ClientForm {
     pub(super) name: String,
     pub(super) addressed_as: String,
     pub(super) phone: String,
@@ -25,14 +25,14 @@ pub(super) struct Typed {
     pub(super) version: String,
 }
 
-impl Default for Typed {
+impl Default for ClientForm {
     /// Nothing typed and nothing chosen: what a form has that lacks a field.
     fn default() -> Self {
         Self::of(&NewClient::default(), String::new()).choosing("", "")
     }
 }
 
-impl Typed {
+impl ClientForm {
     /// The form filled with what is kept.
     pub(super) fn of(kept: &NewClient, version: String) -> Self {
         let text = |private: &Private| private.reveal().to_owned();
@@ -73,7 +73,7 @@ impl Typed {
     }
 }
 
-impl Fields for Typed {
+impl Fields for ClientForm {
     const LABELS: &'static [(&'static str, &'static str)] = &[
         ("name", "Name"),
         ("addressed_as", "How to be addressed"),
@@ -110,7 +110,7 @@ pub(super) struct FormPage {
     frame: Frame,
     /// The client whose record is changed; `None` for a new one.
     client: Option<Uuid>,
-    typed: Typed,
+    typed: ClientForm,
     problems: Problems,
     notice: &'static str,
 }
@@ -121,10 +121,10 @@ impl FormPage {
     }
 
     fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
-        list::<Typed>(&self.problems)
+        list::<ClientForm>(&self.problems)
     }
 
-    pub(super) fn show(frame: Frame, client: Option<Uuid>, again: Again<Typed>) -> Result<Response, Error> {
+    pub(super) fn show(frame: Frame, client: Option<Uuid>, again: Again<ClientForm>) -> Result<Response, Error> {
         let Again { typed, problems, notice, status } = again;
         Ok((status, page(&Self { frame, client, typed, problems, notice })?).into_response())
     }

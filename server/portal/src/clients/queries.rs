@@ -107,7 +107,7 @@ pub(super) async fn lock(tx: &mut Tx, client: Uuid) -> Result<Option<bool>, sqlx
         .await
 }
 
-/// What stands in clear about a client.
+/// What is not sealed about a client.
 pub(crate) struct ClientRow {
     pub(crate) number: i32,
     pub(crate) opened_on: NaiveDate,

@@ -11,7 +11,7 @@ use super::{COLOURS, Choice, PATHS, SWEEPS, Sheet, TIMBRES, change, named, of, s
 use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Again, Edit, Fields, Id, Keyed, Problems, answer, list, version};
+use crate::platform::forms::{Again, SaveOutcome, Fields, Id, Keyed, Problems, answer, list, version};
 use crate::platform::page::{Frame, page};
 use crate::store::error::Error;
 use crate::store::once::{Answer, Once};
@@ -20,7 +20,7 @@ use crate::store::subject::{Act, Tx};
 /// As it was typed.
 #[derive(Clone, Default, serde::Deserialize)]
 #[serde(default)]
-pub(super) struct Typed {
+pub(super) struct ComfortForm {
     path: String,
     dot: String,
     sweep: String,
@@ -36,7 +36,7 @@ pub(super) struct Typed {
 /// Whether the client felt the buzz, as a form asks it.
 const FELT: [Choice<bool>; 2] = [("felt", "The client said: I felt it", true), ("no", "Not felt, or not tried", false)];
 
-impl Typed {
+impl ComfortForm {
     fn of(sheet: &Sheet, version: i32) -> Self {
         let Comfort { sweep, colours, timbre, pitch, tone_ms, level, vibration } = sheet.comfort;
         Self {
@@ -87,7 +87,7 @@ impl Typed {
     }
 }
 
-impl Fields for Typed {
+impl Fields for ComfortForm {
     const LABELS: &'static [(&'static str, &'static str)] = &[
         ("path", "Path"),
         ("dot", "Dot"),
@@ -125,35 +125,35 @@ impl Fields for Typed {
 struct FormPage {
     frame: Frame,
     client: Uuid,
-    typed: Typed,
+    typed: ComfortForm,
     problems: Problems,
     notice: &'static str,
 }
 
 impl FormPage {
     fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
-        list::<Typed>(&self.problems)
+        list::<ComfortForm>(&self.problems)
     }
 
-    fn show(frame: Frame, client: Uuid, again: Again<Typed>) -> Result<Response, Error> {
+    fn show(frame: Frame, client: Uuid, again: Again<ComfortForm>) -> Result<Response, Error> {
         let Again { typed, problems, notice, status } = again;
         Ok((status, page(&Self { frame, client, typed, problems, notice })?).into_response())
     }
 }
 
 /// The form as the record fills it, or with the usual settings.
-async fn kept(tx: &mut Tx, client: Uuid) -> Result<Typed, Error> {
+async fn stored_form(tx: &mut Tx, client: Uuid) -> Result<ComfortForm, Error> {
     let usual = safety::default_plan();
     let usual = (Sheet { path: usual.path, dot: usual.dot, comfort: usual.comfort }, 0);
     let (sheet, version) = sheet(tx, client).await?.unwrap_or(usual);
-    Ok(Typed::of(&sheet, version))
+    Ok(ComfortForm::of(&sheet, version))
 }
 
 /// `GET /clients/{client}/comfort`
 pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, Id(client): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("comfort.view").client(client)).await?;
     clients::key(&mut tx, &app, client).await?;
-    let typed = kept(&mut tx, client).await?;
+    let typed = stored_form(&mut tx, client).await?;
     tx.commit().await?;
     FormPage::show(frame, client, Again::first(typed))
 }
@@ -164,22 +164,22 @@ pub(super) async fn save(
     State(app): State<App>,
     frame: Frame,
     Id(client): Id,
-    Keyed(once, typed): Keyed<Typed>,
+    Keyed(once, typed): Keyed<ComfortForm>,
 ) -> Result<Response, Error> {
     let tried = try_save(&member, &app, client, &once, &typed).await;
     answer(typed, tried, |again| FormPage::show(frame, client, again))
 }
 
-async fn try_save(member: &Member, app: &App, client: Uuid, once: &Once, typed: &Typed) -> Result<Edit<Typed>, Error> {
+async fn try_save(member: &Member, app: &App, client: Uuid, once: &Once, typed: &ComfortForm) -> Result<SaveOutcome<ComfortForm>, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("comfort.change").client(client), once).await?;
     // To those who do not treat the client, the form is not there at all.
     clients::key(&mut tx, app, client).await?;
     let sheet = match typed.check() {
         Ok(sheet) => sheet,
-        Err(problems) => return Ok(Edit::Refused(problems)),
+        Err(problems) => return Ok(SaveOutcome::Refused(problems)),
     };
     if !change(&mut tx, app, client, &sheet, version(&typed.version)?).await? {
-        return Ok(Edit::Changed(Box::new(kept(&mut tx, client).await?)));
+        return Ok(SaveOutcome::Changed(Box::new(stored_form(&mut tx, client).await?)));
     }
-    Ok(Edit::Saved(tx.commit(Answer::see(format!("/clients/{client}"))).await?))
+    Ok(SaveOutcome::Saved(tx.commit(Answer::see(format!("/clients/{client}"))).await?))
 }

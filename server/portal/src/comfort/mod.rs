@@ -53,8 +53,8 @@ type Choice<T> = (&'static str, &'static str, T);
 const PATHS: [Choice<Path>; 5] = [
     ("across", "Across", Path::Across),
     ("up_down", "Up and down", Path::UpDown),
-    ("falling", "Falling: upper left to lower right", Path::Falling),
-    ("rising", "Rising: lower left to upper right", Path::Rising),
+    ("falling", "Diagonal, upper left to lower right", Path::Falling),
+    ("rising", "Diagonal, lower left to upper right", Path::Rising),
     ("eight", "Figure of eight", Path::Eight),
 ];
 const SWEEPS: [Choice<Sweep>; 2] = [("sine", "slow at the ends", Sweep::Sine), ("constant", "the same speed all the way", Sweep::Constant)];
@@ -93,7 +93,7 @@ pub async fn sheet(tx: &mut Tx, client: Uuid) -> Result<Option<(Sheet, i32)>, Er
 /// # Errors
 /// [`Error::NotFound`] when the one who asks does not treat the client, [`Error::Conflict`] when the record is
 /// archived, [`Error::BadRequest`] for a sheet outside of the limits of a set, [`Error::Database`]: nothing was kept.
-pub async fn keep(app: &App, subject: &Subject, client: Uuid, sheet: &Sheet, version: i32) -> Result<bool, Error> {
+pub async fn save(app: &App, subject: &Subject, client: Uuid, sheet: &Sheet, version: i32) -> Result<bool, Error> {
     let mut tx = app.database.act(subject, Act::new("comfort.change").client(client)).await?;
     clients::key(&mut tx, app, client).await?;
     if !change(&mut tx, app, client, sheet, version).await? {
@@ -109,7 +109,7 @@ async fn change(tx: &mut Tx, app: &App, client: Uuid, sheet: &Sheet, version: i3
     clients::must_be_open(tx, client).await?;
     // A sheet that could not be shown is not replaced.
     queries::sheet(tx, client).await?;
-    queries::keep(tx, client, sheet, version, app.world.now()).await
+    queries::save(tx, client, sheet, version, app.world.now()).await
 }
 
 /// The plan that a session of `client` starts from: what the client was comfortable with last, and the

@@ -22,7 +22,7 @@ pub(super) async fn sheet(tx: &mut Tx, client: Uuid) -> Result<Option<(Sheet, i3
 }
 
 /// False when the sheet is not at `version` any more; 0 stands for none.
-pub(super) async fn keep(tx: &mut Tx, client: Uuid, sheet: &Sheet, version: i32, now: DateTime<Utc>) -> Result<bool, Error> {
+pub(super) async fn save(tx: &mut Tx, client: Uuid, sheet: &Sheet, version: i32, now: DateTime<Utc>) -> Result<bool, Error> {
     let comfort = serde_json::to_value(sheet.comfort).map_err(|fault| Error::Inner(format!("comfort: {fault}")))?;
     let done = if version == 0 {
         sqlx::query!(

@@ -91,7 +91,7 @@ async fn done(tx: &mut Tx, members: &[MemberRow], asked: &Whose) -> Result<Optio
 
 /// From whom, to whom.
 #[derive(Deserialize)]
-pub(super) struct Typed {
+pub(super) struct HandoverForm {
     #[serde(default)]
     from: String,
     #[serde(default)]
@@ -103,7 +103,7 @@ pub(super) async fn hand_over(
     me: Member,
     State(app): State<App>,
     Id(client): Id,
-    Keyed(once, typed): Keyed<Typed>,
+    Keyed(once, typed): Keyed<HandoverForm>,
 ) -> Result<Answer, Error> {
     let from = id(&typed.from)?;
     let Some(to) = id(&typed.to)? else {

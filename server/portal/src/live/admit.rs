@@ -53,7 +53,7 @@ pub async fn admit(app: &App, subject: &Subject, session: Uuid, seat: Uuid, admi
 }
 
 #[derive(Deserialize)]
-struct Typed {
+struct AdmissionForm {
     #[serde(default)]
     location: String,
     #[serde(default)]
@@ -64,7 +64,7 @@ struct Typed {
     seat: Uuid,
 }
 
-impl Typed {
+impl AdmissionForm {
     fn check(&self) -> Result<Admission, Problems> {
         let mut problems = Problems::default();
         let location = problems.text("location", &self.location, MOST_LOCATION, Need::Required, Lines::One);
@@ -78,7 +78,7 @@ impl Typed {
 
 /// `POST /sessions/{session}/admit`
 pub(super) async fn post(State(app): State<App>, member: Member, Id(session): Id, body: Bytes) -> Result<Response, Error> {
-    let typed: Typed = super::read(&body)?;
+    let typed: AdmissionForm = super::read(&body)?;
     match typed.check() {
         Ok(admission) => {
             admit(&app, &member.subject, session, typed.seat, admission).await?;

@@ -7,7 +7,7 @@ use leeward_core::wire::{Ending, Evidence, Plan, Timeline};
 use serde_json::Value;
 use uuid::Uuid;
 
-use super::holder::{self, Holder};
+use super::lease::{self, Lease};
 use super::queries_room::{self as queries, EndingRow, OrderRow, Witness};
 use super::{names, queries as queries_join, queries_evidence};
 use crate::base::ids::{Token, new_id};
@@ -72,7 +72,7 @@ pub async fn sit_down(app: &App, subject: &Subject, session: Uuid) -> Result<(Uu
 /// [`Error::NotFound`] unless `subject` may open the session's room, [`Error::Conflict`] when another
 /// room of it is open, [`Error::Database`].
 pub async fn keep_past(app: &App, subject: &Subject, session: Uuid, began: DateTime<Utc>, sets: &[PastSet]) -> Result<(), Error> {
-    let (holder, _, _) = holder::take(app, subject, session).await?;
+    let (holder, _, _) = lease::take(app, subject, session).await?;
     let mut tx = holder.look().await?;
     for set in sets {
         keep_one(&holder, &mut tx, began, set).await?;
@@ -80,7 +80,7 @@ pub async fn keep_past(app: &App, subject: &Subject, session: Uuid, began: DateT
     tx.commit().await
 }
 
-async fn keep_one(holder: &Holder, tx: &mut Tx, began: DateTime<Utc>, set: &PastSet) -> Result<(), Error> {
+async fn keep_one(holder: &Lease, tx: &mut Tx, began: DateTime<Utc>, set: &PastSet) -> Result<(), Error> {
     let time = |ms: f64| began + TimeDelta::microseconds((ms * 1_000.0) as i64);
     let first = set.orders.first().map_or(0.0, |order| order.at);
     if !holder.insert(tx, set.id, set.number, &set.plan, time(first)).await? {
@@ -98,7 +98,7 @@ async fn keep_one(holder: &Holder, tx: &mut Tx, began: DateTime<Utc>, set: &Past
         };
         queries::insert_order(tx, &row).await?;
     }
-    queries_evidence::keep(tx, &set.evidence, time(set.ended_at)).await?;
+    queries_evidence::save(tx, &set.evidence, time(set.ended_at)).await?;
     let (at, recorded_at) = (Some(set.ended_at), time(set.ended_at));
     queries::insert_ending(tx, &EndingRow { set: set.id, witness: Witness::Room, ending: names::ending(set.ending), at, recorded_at }).await
 }

@@ -18,25 +18,25 @@ use crate::store::subject::Subject;
 
 /// The way into a room. Closed once the room has ended.
 #[derive(Clone)]
-pub(super) struct Door {
+pub(super) struct RoomHandle {
     /// The client of its session.
     pub client: Uuid,
     /// Waits when the room is behind, which holds up the one socket that sends.
     pub mail: mpsc::Sender<Mail>,
 }
 
-/// One session's place. Whoever opens its room has its turn; others that want it open wait and find it so. Whoever only
+/// One session's slot. Whoever opens its room has its turn; others that want it open wait and find it so. Whoever only
 /// looks waits for nobody: a room may hang in opening.
 #[derive(Default)]
-struct Place {
+struct RoomSlot {
     turn: Turn<()>,
-    door: Mutex<Option<Door>>,
+    handle: Mutex<Option<RoomHandle>>,
 }
 
-impl Place {
-    /// The room's door, while there is a room.
-    fn door(&self) -> Option<Door> {
-        unpoisoned(&self.door).clone().filter(|door| !door.mail.is_closed())
+impl RoomSlot {
+    /// The room's handle, while there is a room.
+    fn handle(&self) -> Option<RoomHandle> {
+        unpoisoned(&self.handle).clone().filter(|handle| !handle.mail.is_closed())
     }
 }
 
@@ -48,7 +48,7 @@ fn unpoisoned<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
 /// See the head of this file.
 #[derive(Default)]
 pub struct Rooms {
-    places: Mutex<HashMap<Uuid, Arc<Place>>>,
+    slots: Mutex<HashMap<Uuid, Arc<RoomSlot>>>,
     sockets: AtomicU64,
     /// Rows that clerks were given and have not written: signed, since a quick one may be done before it is counted.
     rows: AtomicI64,
@@ -89,8 +89,8 @@ pub fn bell(rooms: &Arc<Rooms>) -> Bell {
 }
 
 impl Rooms {
-    fn places(&self) -> MutexGuard<'_, HashMap<Uuid, Arc<Place>>> {
-        unpoisoned(&self.places)
+    fn slots(&self) -> MutexGuard<'_, HashMap<Uuid, Arc<RoomSlot>>> {
+        unpoisoned(&self.slots)
     }
 
     /// Those who have not been let in yet.
@@ -101,7 +101,7 @@ impl Rooms {
     /// How many are open, or just being opened or ended.
     #[must_use]
     pub fn count(&self) -> usize {
-        self.places().len()
+        self.slots().len()
     }
 
     /// How many rows of them are not written yet.
@@ -127,21 +127,21 @@ impl Rooms {
     ///
     /// # Errors
     /// [`Error::NotFound`] when `subject` may not open it or the session has ended; [`Error::Database`].
-    pub(super) async fn enter(&self, app: &App, subject: &Subject, session: Uuid) -> Result<Door, Error> {
-        let place = self.places().entry(session).or_default().clone();
-        let turn = place.turn.lock().await;
-        if let Some(door) = place.door() {
-            return Ok(door);
+    pub(super) async fn enter(&self, app: &App, subject: &Subject, session: Uuid) -> Result<RoomHandle, Error> {
+        let slot = self.slots().entry(session).or_default().clone();
+        let turn = slot.turn.lock().await;
+        if let Some(handle) = slot.handle() {
+            return Ok(handle);
         }
         match room_task::open(app, subject, session).await {
-            Ok(door) => {
-                *unpoisoned(&place.door) = Some(door.clone());
-                Ok(door)
+            Ok(handle) => {
+                *unpoisoned(&slot.handle) = Some(handle.clone());
+                Ok(handle)
             }
             Err(refused) => {
-                // No room, no place: who may not open one leaves nothing behind.
+                // No room, no slot: who may not open one leaves nothing behind.
                 drop(turn);
-                drop(place);
+                drop(slot);
                 self.forget(session);
                 Err(refused)
             }
@@ -149,40 +149,40 @@ impl Rooms {
     }
 
     /// The room of `session`, if it is open. One that is just being opened reads the record once it is.
-    pub(super) fn find(&self, session: Uuid) -> Option<Door> {
-        self.places().get(&session)?.door()
+    pub(super) fn find(&self, session: Uuid) -> Option<RoomHandle> {
+        self.slots().get(&session)?.handle()
     }
 
-    /// A room has ended. Its place stays if somebody is about to open it again.
+    /// A room has ended. Its slot stays if somebody is about to open it again.
     pub(super) fn forget(&self, session: Uuid) {
-        let mut places = self.places();
-        if places.get(&session).is_some_and(|place| Arc::strong_count(place) == 1) {
-            places.remove(&session);
+        let mut slots = self.slots();
+        if slots.get(&session).is_some_and(|slot| Arc::strong_count(slot) == 1) {
+            slots.remove(&session);
         }
     }
 
     /// Something of `session` may have been committed: its room, if there is one, reads the record again.
     pub(super) async fn read_again(&self, session: Uuid) {
-        if let Some(door) = self.find(session) {
+        if let Some(handle) = self.find(session) {
             // A room that ends at this moment reads all of this anew when it opens again.
-            let _ = door.mail.send(Mail::ReadRecord).await;
+            let _ = handle.mail.send(Mail::ReadRecord).await;
         }
     }
 
     /// As [`Rooms::read_again`], for each session of a client.
     pub(super) async fn read_again_for(&self, client: Uuid) {
-        let doors = self.doors().into_iter().filter(|door| door.client == client);
-        join_all(doors.map(|door| async move { door.mail.send(Mail::ReadRecord).await })).await;
+        let handles = self.handles().into_iter().filter(|handle| handle.client == client);
+        join_all(handles.map(|handle| async move { handle.mail.send(Mail::ReadRecord).await })).await;
     }
 
-    fn doors(&self) -> Vec<Door> {
-        self.places().values().filter_map(|place| place.door()).collect()
+    fn handles(&self) -> Vec<RoomHandle> {
+        self.slots().values().filter_map(|slot| slot.handle()).collect()
     }
 
     /// Ends all rooms, side by side: what runs eases, what is not written yet is written, sockets are told to come back.
     pub async fn shut(&self) {
-        let shut = |door: Door| async move { door.mail.send(Mail::Shut).await };
-        join_all(self.doors().into_iter().map(shut)).await;
+        let shut = |handle: RoomHandle| async move { handle.mail.send(Mail::Shut).await };
+        join_all(self.handles().into_iter().map(shut)).await;
         self.at_work.close();
         self.at_work.wait().await;
     }

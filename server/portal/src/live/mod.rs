@@ -1,15 +1,15 @@
 //! The live room: joining, stage, desk, and the sockets between them.
 
 mod admit;
-mod clerk;
+mod recorder;
 mod code;
 mod crowd;
 mod desk;
 mod history;
-mod holder;
+mod lease;
 mod hub;
 mod join;
-mod line;
+mod socket_end;
 mod names;
 mod queries;
 mod queries_evidence;

@@ -56,7 +56,7 @@ impl Columns {
 ///
 /// # Errors
 /// [`Error::BadRequest`] when a set's id is not one; [`Error::Database`]: none was kept.
-pub(super) async fn keep(db: &mut PgConnection, facts: &[Evidence], now: DateTime<Utc>) -> Result<(), Error> {
+pub(super) async fn save(db: &mut PgConnection, facts: &[Evidence], now: DateTime<Utc>) -> Result<(), Error> {
     let columns = Columns::of(facts)?;
     sqlx::query!(
         "INSERT INTO set_evidence

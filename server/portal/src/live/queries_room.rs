@@ -14,7 +14,7 @@ pub async fn open_room(db: &mut PgConnection, hash: &[u8], session: Uuid) -> Res
 }
 
 /// What a holder knows about its session.
-pub struct Hold {
+pub struct LeaseRow {
     /// The session.
     pub session: Uuid,
     /// Its client.
@@ -24,9 +24,9 @@ pub struct Hold {
 }
 
 /// Takes the room from whoever held it before; nothing when the session has ended.
-pub async fn take_hold(db: &mut PgConnection, session: Uuid, holder: Uuid) -> Result<Option<Hold>, Error> {
+pub async fn take_lease(db: &mut PgConnection, session: Uuid, holder: Uuid) -> Result<Option<LeaseRow>, Error> {
     let hold = sqlx::query_as!(
-        Hold,
+        LeaseRow,
         r#"UPDATE session SET room_epoch = room_epoch + 1, room_holder = $2 WHERE id = $1 AND ended_at IS NULL
            RETURNING id AS session, client_id AS client, room_epoch AS epoch"#,
         session,
@@ -134,7 +134,7 @@ pub async fn seats(db: &mut PgConnection, session: Uuid) -> Result<Vec<SeatRow>,
 /// Writes a new set, if `holder` still holds the room; false when another has taken it.
 pub async fn insert_set(
     db: &mut PgConnection,
-    hold: &Hold,
+    hold: &LeaseRow,
     holder: Uuid,
     set: Uuid,
     number: i32,

@@ -7,11 +7,11 @@ use leeward_core::wire::{Evidence, Plan};
 use serde::Serialize;
 use uuid::Uuid;
 
-use super::clerk::Job;
-use super::line::{Line, Out};
+use super::recorder::Job;
+use super::socket_end::{SocketEnd, Out};
 use super::names;
 use super::queries_room::{EndingRow, OrderRow, Witness};
-use super::room_task::Keeper;
+use super::room_task::RoomTask;
 use crate::base::ids::new_id;
 
 /// Evidence in so many messages may wait for the database; what is more is not taken, and the page
@@ -20,7 +20,7 @@ const EVIDENCE_AT_ONCE: u32 = 64;
 /// A clock may be slewed by so much within a session without a word, s.
 const CLOCK_SLACK: i64 = 5;
 
-impl Keeper {
+impl RoomTask {
     pub(super) fn tell(&mut self, event: Event) {
         let mut events = VecDeque::from([event]);
         while let Some(event) = events.pop_front() {
@@ -79,7 +79,7 @@ impl Keeper {
         }
     }
 
-    /// Beside the clerk: a start does not wait for what is still to be written.
+    /// Beside the recorder: a start does not wait for what is still to be written.
     fn record_set(&mut self, number: u32, plan: Plan) {
         self.recording += 1;
         let (holder, mail) = (self.holder.clone(), self.mail.clone());
@@ -107,7 +107,7 @@ impl Keeper {
 
     pub(super) fn write(&self, job: Job) {
         if self.jobs.send(Box::new(job)).is_err() {
-            tracing::error!("a room's clerk has gone");
+            tracing::error!("a room's recorder has gone");
             return;
         }
         self.holder.app.rooms().row_waits();
@@ -126,7 +126,7 @@ impl Keeper {
         }
     }
 
-    fn tell_left(&mut self, socket: u64, line: &Line) {
+    fn tell_left(&mut self, socket: u64, line: &SocketEnd) {
         if let Some(event) = line.left(socket) {
             self.tell(event);
         }

@@ -5,10 +5,10 @@ use leeward_core::wire::FromStage;
 use tokio::time::Instant;
 use uuid::Uuid;
 
-use super::clerk::Job;
-use super::line::{Line, Out, closing};
+use super::recorder::Job;
+use super::socket_end::{SocketEnd, Out, closing};
 use super::queries_room::{SeatRow, Standing};
-use super::room_task::{Keeper, READING};
+use super::room_task::{RoomTask, READING};
 
 /// How far the reading of the record has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -19,8 +19,8 @@ pub(super) enum Reading {
     Again,
 }
 
-impl Keeper {
-    pub(super) fn stage_opened(&mut self, socket: u64, line: Line) {
+impl RoomTask {
+    pub(super) fn stage_opened(&mut self, socket: u64, line: SocketEnd) {
         let waits = line.waits();
         self.lines.insert(socket, line);
         if !waits {
@@ -31,7 +31,7 @@ impl Keeper {
     }
 
     pub(super) fn stage_said(&mut self, stage: u64, said: FromStage) {
-        let Some(seat) = self.lines.get(&stage).filter(|line| line.waits()).map(Line::seat) else {
+        let Some(seat) = self.lines.get(&stage).filter(|line| line.waits()).map(SocketEnd::seat) else {
             return self.tell(Event::StageSaid { stage, said });
         };
         self.waiting_said(stage, seat, said);
@@ -39,7 +39,7 @@ impl Keeper {
 
     /// As in the room, a socket takes another's place once its page speaks.
     pub(super) fn replace_waiting(&mut self, stage: u64, seat: Option<Uuid>) {
-        let earlier = |(id, old): &(&u64, &Line)| **id != stage && old.waits() && old.seat() == seat;
+        let earlier = |(id, old): &(&u64, &SocketEnd)| **id != stage && old.waits() && old.seat() == seat;
         let earlier: Vec<u64> = self.lines.iter().filter(earlier).map(|(id, _)| *id).collect();
         for id in earlier {
             self.close(id, closing::REPLACED);
@@ -86,7 +86,7 @@ impl Keeper {
     /// Client sockets whose seat is not what it was when they opened. A seat that may be newer than what was read waits for
     /// the reading that is to follow.
     fn outdated_stages(&self, read_again: bool) -> Vec<(u64, Out)> {
-        let outdated = |(socket, line): (&u64, &Line)| {
+        let outdated = |(socket, line): (&u64, &SocketEnd)| {
             let seat = line.seat()?;
             match self.seats.iter().find(|row| row.id == seat) {
                 None if read_again => None,

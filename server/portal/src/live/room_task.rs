@@ -4,17 +4,17 @@ use std::collections::HashMap;
 use std::time::Duration;
 
 use chrono::{DateTime, Utc};
-use leeward_core::room::{Event, Facts, Line as Manners, Room};
+use leeward_core::room::{Event, Facts, Conduct, Room};
 use leeward_core::wire::{FromDesk, FromStage};
 use tokio::sync::mpsc::{self, Receiver, Sender, UnboundedSender};
 use tokio::task::JoinHandle;
 use tokio::time::{Instant, sleep_until, timeout};
 use uuid::Uuid;
 
-use super::clerk::{self, Job};
-use super::holder::{self, Holder};
-use super::hub::Door;
-use super::line::{Line, Out, Outbox, closing};
+use super::recorder::{self, Job};
+use super::lease::{self, Lease};
+use super::hub::RoomHandle;
+use super::socket_end::{SocketEnd, Out, Outbox, closing};
 use super::queries_room::SeatRow;
 use super::room_seats::Reading;
 use crate::platform::App;
@@ -46,7 +46,7 @@ pub(super) enum Mail {
     Left(u64),
     /// For the room itself.
     Event(Box<Event>),
-    /// The clerk is done with one message of evidence.
+    /// The recorder is done with one message of evidence.
     EvidenceDone,
     /// Something in the record may have changed that the room has to follow.
     ReadRecord,
@@ -63,14 +63,14 @@ pub(super) enum Mail {
 /// Opens the room of `session` as `subject`.
 ///
 /// # Errors
-/// See [`holder::take`].
-pub(super) async fn open(app: &App, subject: &Subject, session: Uuid) -> Result<Door, Error> {
-    let (holder, start, seats) = holder::take(app, subject, session).await?;
+/// See [`lease::take`].
+pub(super) async fn open(app: &App, subject: &Subject, session: Uuid) -> Result<RoomHandle, Error> {
+    let (holder, start, seats) = lease::take(app, subject, session).await?;
     let (mail, mailbox) = mpsc::channel(MAILBOX);
     let (jobs, work) = mpsc::unbounded_channel();
-    let door = Door { client: holder.client, mail: mail.clone() };
-    let clerk = tokio::spawn(clerk::work(holder.clone(), work, mail.clone()));
-    let keeper = Box::new(Keeper {
+    let handle = RoomHandle { client: holder.client, mail: mail.clone() };
+    let recorder = tokio::spawn(recorder::work(holder.clone(), work, mail.clone()));
+    let task = Box::new(RoomTask {
         room: Room::new(start),
         since: Instant::now(),
         since_by_clock: holder.app.world.now(),
@@ -90,8 +90,8 @@ pub(super) async fn open(app: &App, subject: &Subject, session: Uuid) -> Result<
         jobs,
         holder,
     });
-    app.rooms().at_work.spawn(keeper.keep(mailbox, clerk));
-    Ok(door)
+    app.rooms().at_work.spawn(task.run(mailbox, recorder));
+    Ok(handle)
 }
 
 // Some thousands of rooms hold two rows of 32 such places each.
@@ -104,24 +104,24 @@ impl From<Event> for Mail {
 }
 
 /// Keeps one room: here its life, beside it what it does (`room_effects`) and its seat (`room_seats`).
-pub(super) struct Keeper {
-    pub holder: Holder,
+pub(super) struct RoomTask {
+    pub holder: Lease,
     pub room: Room,
     /// Room time 0.
     pub since: Instant,
     /// The same by the portal's clock, and by how much that was found to have been set since, s.
     pub since_by_clock: DateTime<Utc>,
     pub clock_set: i64,
-    pub lines: HashMap<u64, Line>,
+    pub lines: HashMap<u64, SocketEnd>,
     /// As last read.
     pub seats: Vec<SeatRow>,
-    /// Messages of evidence that the clerk has not written yet.
+    /// Messages of evidence that the recorder has not written yet.
     pub evidence_waiting: u32,
     /// Sets that are being written.
     pub recording: u32,
     pub waiting_views: u32,
     pub next_waiting_view: Instant,
-    /// How far the clerk is with reading the record.
+    /// How far the recorder is with reading the record.
     pub reading: Reading,
     pub next_reading: Instant,
     /// Nobody was here since.
@@ -134,8 +134,8 @@ pub(super) struct Keeper {
 }
 
 // Passed on in its box: a future that takes something by value has room for it at each step.
-impl Keeper {
-    async fn keep(mut self: Box<Self>, mut mailbox: Receiver<Mail>, clerk: JoinHandle<()>) {
+impl RoomTask {
+    async fn run(mut self: Box<Self>, mut mailbox: Receiver<Mail>, recorder: JoinHandle<()>) {
         while self.over.is_none() {
             let wake = self.wake();
             tokio::select! {
@@ -146,14 +146,14 @@ impl Keeper {
                 () = sleep_until(wake) => self.wait_over(),
             }
         }
-        self.end(mailbox, clerk).await;
+        self.end(mailbox, recorder).await;
     }
 
     fn wake(&self) -> Instant {
         let due = [self.room.next_wake(), self.waiting_due()].into_iter().flatten().min_by(f64::total_cmp);
         let tick = due.map(|at| self.since + Duration::from_secs_f64(at.max(0.0) / 1_000.0));
         let alone = self.is_alone().then(|| self.alone_since + ALONE);
-        let waiting = self.lines.values().any(Line::waits).then_some(self.next_waiting_view);
+        let waiting = self.lines.values().any(SocketEnd::waits).then_some(self.next_waiting_view);
         let reading = (!self.lines.is_empty()).then_some(self.next_reading);
         [tick, alone, waiting, reading].into_iter().flatten().min().unwrap_or_else(|| Instant::now() + ALONE)
     }
@@ -182,12 +182,12 @@ impl Keeper {
     fn take_in(&mut self, mail: Mail) {
         match mail {
             Mail::Desk { socket, out } => {
-                self.lines.insert(socket, Line::desk(out));
+                self.lines.insert(socket, SocketEnd::desk(out));
                 self.tell(Event::DeskJoined { desk: socket });
             }
             Mail::Stage { socket, seat, taken, out } => {
-                let waits = (!taken).then(|| Box::new(Manners::new(self.now())));
-                self.stage_opened(socket, Line::stage(out, seat, waits));
+                let waits = (!taken).then(|| Box::new(Conduct::new(self.now())));
+                self.stage_opened(socket, SocketEnd::stage(out, seat, waits));
             }
             Mail::FromDesk(desk, said) => self.tell(Event::DeskSaid { desk, said: *said }),
             Mail::FromStage(stage, said) => self.stage_said(stage, *said),
@@ -217,7 +217,7 @@ impl Keeper {
     }
 
     /// Sockets are told first, then what is under way is written, then the next holder may come.
-    async fn end(mut self: Box<Self>, mut mailbox: Receiver<Mail>, clerk: JoinHandle<()>) {
+    async fn end(mut self: Box<Self>, mut mailbox: Receiver<Mail>, recorder: JoinHandle<()>) {
         self.tell(Event::RoomEnds);
         let last = self.over.take().unwrap_or(closing::COME_BACK);
         let sockets: Vec<u64> = self.lines.keys().copied().collect();
@@ -225,14 +225,14 @@ impl Keeper {
             self.close(socket, last.clone());
         }
         let holder = self.holder.clone();
-        if timeout(LAST_WORDS, self.write_out(&mut mailbox, clerk)).await.is_err() {
+        if timeout(LAST_WORDS, self.write_out(&mut mailbox, recorder)).await.is_err() {
             tracing::error!("a room ended before all of its record was written");
         }
         drop(mailbox);
         holder.app.rooms().forget(holder.session);
     }
 
-    async fn write_out(mut self: Box<Self>, mailbox: &mut Receiver<Mail>, mut clerk: JoinHandle<()>) {
+    async fn write_out(mut self: Box<Self>, mailbox: &mut Receiver<Mail>, mut recorder: JoinHandle<()>) {
         while self.recording > 0 {
             match mailbox.recv().await {
                 Some(mail @ (Mail::Event(_) | Mail::RoomLost)) => self.take_in(mail),
@@ -240,11 +240,11 @@ impl Keeper {
                 None => break,
             }
         }
-        // The clerk works until nobody can give it more.
+        // The recorder works until nobody can give it more.
         drop(self);
         loop {
             tokio::select! {
-                _ = &mut clerk => break,
+                _ = &mut recorder => break,
                 Some(mail) = mailbox.recv() => turn_away(mail),
             }
         }

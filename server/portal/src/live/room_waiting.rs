@@ -1,13 +1,13 @@
-//! Devices that ask for the seat while another has it: held to the same manners as an admitted one, and told as little as
+//! Devices that ask for the seat while another has it: held to the same conduct as an admitted one, and told as little as
 //! can be. Where no room is open they wait alone (`waiting_alone`), in the same way.
 
-use leeward_core::room::{Line as Manners, Why};
+use leeward_core::room::{Conduct, Why};
 use leeward_core::wire::{FromStage, Needs, RoomState, StageView, ToStage};
 use tokio::time::Instant;
 use uuid::Uuid;
 
-use super::line::{Line, Out};
-use super::room_task::{Keeper, WAITING_VIEW};
+use super::socket_end::{SocketEnd, Out};
+use super::room_task::{RoomTask, WAITING_VIEW};
 
 /// RFC 6455, 7.4.1: a breach of policy.
 const BREACH: u16 = 1008;
@@ -16,16 +16,16 @@ const BREACH: u16 = 1008;
 ///
 /// # Errors
 /// What it is closed with.
-pub(super) fn hear(manners: &mut Manners, now: f64, last_view: u32, said: FromStage) -> Result<bool, Out> {
+pub(super) fn hear(conduct: &mut Conduct, now: f64, last_view: u32, said: FromStage) -> Result<bool, Out> {
     let greets = matches!(said, FromStage::Hello { .. });
-    let heard = manners.hear(now).and_then(|()| match said {
-        FromStage::Hello { .. } if manners.greeted => Err("hello comes once"),
+    let heard = conduct.hear(now).and_then(|()| match said {
+        FromStage::Hello { .. } if conduct.greeted => Err("hello comes once"),
         FromStage::Hello { wire, .. } => {
-            manners.greet(now, wire);
+            conduct.greet(now, wire);
             Ok(())
         }
-        _ if !manners.greeted => Err("hello comes first"),
-        FromStage::Beat(reply) => manners.answered(reply, now, last_view),
+        _ if !conduct.greeted => Err("hello comes first"),
+        FromStage::Beat(reply) => conduct.answered(reply, now, last_view),
         FromStage::Device { .. } => Ok(()),
         _ => Err("this device has no seat yet"),
     });
@@ -53,11 +53,11 @@ pub(super) fn view(seq: u32) -> ToStage {
     })
 }
 
-impl Keeper {
+impl RoomTask {
     pub(super) fn waiting_said(&mut self, socket: u64, seat: Option<Uuid>, said: FromStage) {
         let (now, last_view) = (self.now(), self.waiting_views);
-        let Some(manners) = self.lines.get_mut(&socket).and_then(Line::manners) else { return };
-        let greets = match hear(manners, now, last_view, said) {
+        let Some(conduct) = self.lines.get_mut(&socket).and_then(SocketEnd::conduct) else { return };
+        let greets = match hear(conduct, now, last_view, said) {
             Ok(greets) => greets,
             Err(last) => return self.close(socket, last),
         };
@@ -72,13 +72,13 @@ impl Keeper {
         let now = self.now();
         let (mut gone, mut beats, mut greeted) = (Vec::new(), Vec::new(), Vec::new());
         for (socket, line) in &mut self.lines {
-            let Some(manners) = line.manners() else { continue };
-            if manners.is_dead(now) {
+            let Some(conduct) = line.conduct() else { continue };
+            if conduct.is_dead(now) {
                 gone.push(*socket);
                 continue;
             }
-            greeted.extend(manners.greeted.then_some(*socket));
-            beats.extend(manners.beat(now, false, (None, 0.0)).map(|beat| (*socket, beat)));
+            greeted.extend(conduct.greeted.then_some(*socket));
+            beats.extend(conduct.beat(now, false, (None, 0.0)).map(|beat| (*socket, beat)));
         }
         for socket in gone {
             self.close(socket, silent());
@@ -94,7 +94,7 @@ impl Keeper {
 
     /// Room time at which something is due to one of them, ms.
     pub(super) fn waiting_due(&self) -> Option<f64> {
-        self.lines.values().filter_map(Line::waiting_due).min_by(f64::total_cmp)
+        self.lines.values().filter_map(SocketEnd::waiting_due).min_by(f64::total_cmp)
     }
 
     fn show_waiting(&mut self, sockets: &[u64]) {
@@ -102,8 +102,8 @@ impl Keeper {
         let seq = self.waiting_views;
         let view = view(seq);
         for socket in sockets {
-            if let Some(manners) = self.lines.get_mut(socket).and_then(Line::manners) {
-                manners.view_sent(seq);
+            if let Some(conduct) = self.lines.get_mut(socket).and_then(SocketEnd::conduct) {
+                conduct.view_sent(seq);
             }
             self.send(*socket, &view);
         }

@@ -16,8 +16,8 @@ use tokio::time::{MissedTickBehavior, interval, sleep, timeout};
 use uuid::Uuid;
 
 use super::crowd::SeatPlace;
-use super::hub::Door;
-use super::line::{Out, closing, outbox};
+use super::hub::RoomHandle;
+use super::socket_end::{Out, closing, outbox};
 use super::queries;
 use super::room_task::Mail;
 use super::{stage, waiting_alone};
@@ -58,7 +58,7 @@ pub(super) async fn desk(State(app): State<App>, member: Member, Id(session): Id
     if found.ended_at.is_some() {
         return Ok(told_it_is_over(upgrade));
     }
-    let door = app.rooms().enter(&app, &member.subject, session).await?;
+    let room = app.rooms().enter(&app, &member.subject, session).await?;
     let id = app.rooms().new_socket();
     Ok(limited(upgrade).on_upgrade(move |socket| {
         let halves = socket.split();
@@ -66,7 +66,7 @@ pub(super) async fn desk(State(app): State<App>, member: Member, Id(session): Id
             let (out, queue) = outbox();
             let joined = Mail::Desk { socket: id, out };
             let gone = signed_out(&app, &member, session, revocations);
-            run(halves, id, door, joined, queue, |id, said| Mail::FromDesk(id, Box::new(said)), gone).await;
+            run(halves, id, room, joined, queue, |id, said| Mail::FromDesk(id, Box::new(said)), gone).await;
         }
     }))
 }
@@ -90,8 +90,8 @@ pub(super) async fn stage(
     let upgrade = upgrade.map_err(not_a_socket)?;
     let waiting = if seat.taken { None } else { Some(app.rooms().crowd().waiting(seat.session, address)?) };
     // A device that only asks opens no room: it goes into the one that is there, or waits until there is one.
-    let door = match app.rooms().find(seat.session) {
-        Some(door) => door,
+    let room = match app.rooms().find(seat.session) {
+        Some(room) => room,
         None if seat.taken => app.rooms().enter(&app, &seat.subject, seat.session).await?,
         None => {
             return Ok(limited(upgrade).on_upgrade(move |socket| {
@@ -110,7 +110,7 @@ pub(super) async fn stage(
         async move {
             let (out, queue) = outbox();
             let joined = Mail::Stage { socket: id, seat: seat.id, taken: seat.taken, out };
-            run(halves, id, door, joined, queue, |id, said| Mail::FromStage(id, Box::new(said)), std::future::pending()).await;
+            run(halves, id, room, joined, queue, |id, said| Mail::FromStage(id, Box::new(said)), std::future::pending()).await;
             // Until now this connection was held.
             drop((place, waiting));
         }
@@ -142,22 +142,22 @@ pub(super) type Halves = (SplitSink<WebSocket, Message>, SplitStream<WebSocket>)
 async fn run<M: DeserializeOwned>(
     (mut sink, mut stream): Halves,
     id: u64,
-    door: Door,
+    room: RoomHandle,
     joined: Mail,
     mut queue: mpsc::Receiver<Out>,
     wrap: fn(u64, M) -> Mail,
     gone: impl Future<Output = Out>,
 ) {
-    if door.mail.send(joined).await.is_err() {
+    if room.mail.send(joined).await.is_err() {
         return close(&mut sink, closing::COME_BACK).await;
     }
     let last = tokio::select! {
-        last = read(&mut stream, &door, |message| wrap(id, message)) => last,
+        last = read(&mut stream, &room, |message| wrap(id, message)) => last,
         last = write(&mut sink, &mut queue) => last,
         last = gone => Some(last),
     };
     // A room that has ended has forgotten this socket anyway.
-    let _ = door.mail.send(Mail::Left(id)).await;
+    let _ = room.mail.send(Mail::Left(id)).await;
     end(&mut sink, last).await;
 }
 
@@ -170,11 +170,11 @@ async fn end(sink: &mut SplitSink<WebSocket, Message>, last: Option<Out>) {
 }
 
 /// Reads until the page closes, breaks a rule, or the room has ended. `None`: nobody is there to be told why.
-async fn read<M: DeserializeOwned>(stream: &mut SplitStream<WebSocket>, door: &Door, wrap: impl Fn(M) -> Mail) -> Option<Out> {
+async fn read<M: DeserializeOwned>(stream: &mut SplitStream<WebSocket>, room: &RoomHandle, wrap: impl Fn(M) -> Mail) -> Option<Out> {
     while let Some(message) = stream.next().await {
         match said(message) {
             Ok(Some(message)) => {
-                if door.mail.send(wrap(message)).await.is_err() {
+                if room.mail.send(wrap(message)).await.is_err() {
                     return Some(closing::COME_BACK);
                 }
             }

@@ -109,7 +109,7 @@ pub(super) async fn hand_in(State(app): State<App>, headers: HeaderMap, body: By
         return Err(Error::BadRequest("Send at most 20 facts at once, as a screen can show them."));
     }
     let mut tx = app.database.act(&subject, Act::new("evidence.hand_in").object(session)).await?;
-    queries_evidence::keep(&mut tx, &facts, app.world.now()).await?;
+    queries_evidence::save(&mut tx, &facts, app.world.now()).await?;
     tx.commit().await?;
     Ok(StatusCode::NO_CONTENT)
 }

@@ -1,16 +1,16 @@
 //! A device that asks for the seat of a session whose room is not open. It may not have one opened: it waits here, by the
-//! manners of those that wait beside a room, until somebody who may has opened it, or there is nothing to wait for.
+//! conduct of those that wait beside a room, until somebody who may has opened it, or there is nothing to wait for.
 
 use std::time::Duration;
 
 use axum::extract::ws::{Message, WebSocket};
 use futures_util::StreamExt;
 use futures_util::stream::SplitSink;
-use leeward_core::room::Line as Manners;
+use leeward_core::room::Conduct;
 use leeward_core::wire::{FromStage, ToStage};
 use tokio::time::{Instant, sleep_until};
 
-use super::line::{Out, closing};
+use super::socket_end::{Out, closing};
 use super::queries;
 use super::room_task::{READING, WAITING_VIEW};
 use super::room_waiting::{hear, silent, view};
@@ -22,7 +22,7 @@ use crate::store::patience::{ANSWER, within};
 
 struct Waiting<'a> {
     sink: &'a mut SplitSink<WebSocket, Message>,
-    manners: Manners,
+    conduct: Conduct,
     since: Instant,
     views: u32,
     next_view: Instant,
@@ -32,7 +32,7 @@ struct Waiting<'a> {
 /// Waits. Returns what the socket is to be closed with; `None`: the page has gone.
 pub(super) async fn wait((sink, stream): &mut Halves, app: &App, seat: &Seat) -> Option<Out> {
     let now = Instant::now();
-    let mut waiting = Waiting { sink, manners: Manners::new(0.0), since: now, views: 0, next_view: now, next_look: now + READING };
+    let mut waiting = Waiting { sink, conduct: Conduct::new(0.0), since: now, views: 0, next_view: now, next_look: now + READING };
     loop {
         let done = tokio::select! {
             message = stream.next() => match message.map(said::<FromStage>) {
@@ -55,29 +55,29 @@ impl Waiting<'_> {
     }
 
     fn wake(&self) -> Instant {
-        let due = self.since + Duration::from_secs_f64(self.manners.next_wake().max(0.0) / 1_000.0);
-        let view = self.manners.greeted.then_some(self.next_view);
+        let due = self.since + Duration::from_secs_f64(self.conduct.next_wake().max(0.0) / 1_000.0);
+        let view = self.conduct.greeted.then_some(self.next_view);
         [Some(due), view, Some(self.next_look)].into_iter().flatten().min().unwrap_or(self.next_look)
     }
 
     async fn hear(&mut self, message: FromStage) -> Result<(), Option<Out>> {
         let now = self.now();
-        if hear(&mut self.manners, now, self.views, message)? { self.show().await } else { Ok(()) }
+        if hear(&mut self.conduct, now, self.views, message)? { self.show().await } else { Ok(()) }
     }
 
     async fn due(&mut self, app: &App, seat: &Seat) -> Result<(), Option<Out>> {
         let now = self.now();
-        if self.manners.is_dead(now) {
+        if self.conduct.is_dead(now) {
             return Err(Some(silent()));
         }
         // It comes in by the door, as everybody.
         if app.rooms().find(seat.session).is_some() {
             return Err(Some(closing::COME_BACK));
         }
-        if let Some(beat) = self.manners.beat(now, false, (None, 0.0)) {
+        if let Some(beat) = self.conduct.beat(now, false, (None, 0.0)) {
             self.tell(&ToStage::Beat(beat)).await?;
         }
-        if self.manners.greeted && Instant::now() >= self.next_view {
+        if self.conduct.greeted && Instant::now() >= self.next_view {
             self.show().await?;
         }
         if Instant::now() >= self.next_look {
@@ -90,7 +90,7 @@ impl Waiting<'_> {
     async fn show(&mut self) -> Result<(), Option<Out>> {
         self.views += 1;
         self.next_view = Instant::now() + WAITING_VIEW;
-        self.manners.view_sent(self.views);
+        self.conduct.view_sent(self.views);
         self.tell(&view(self.views)).await
     }
 

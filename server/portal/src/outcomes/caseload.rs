@@ -20,7 +20,7 @@ use crate::signin::{News, unread};
 use crate::store::error::Error;
 use crate::store::subject::{Act, Tx};
 
-struct Line {
+struct ClientLine {
     row: ClientRow,
     /// Only where the lead also treats the client.
     name: Option<String>,
@@ -38,7 +38,7 @@ struct Caseload {
     /// Everybody who treats somebody, by name.
     clinicians: Vec<(Uuid, String)>,
     chosen: Option<Uuid>,
-    lines: Vec<Line>,
+    lines: Vec<ClientLine>,
     total: Total,
 }
 
@@ -53,7 +53,7 @@ struct Total {
 }
 
 impl Total {
-    fn of(lines: &[Line]) -> Self {
+    fn of(lines: &[ClientLine]) -> Self {
         lines.iter().map(|line| &line.row).fold(Self::default(), |sum, row| Self {
             open: sum.open + row.open,
             incomplete: sum.incomplete + row.incomplete,
@@ -102,7 +102,7 @@ pub(super) async fn show(
     page(&Caseload { frame, news, clinicians, chosen, total: Total::of(&lines), lines })
 }
 
-async fn line(tx: &mut Tx, app: &App, row: ClientRow, care: &[CareRow], when: When) -> Result<Line, Error> {
+async fn line(tx: &mut Tx, app: &App, row: ClientRow, care: &[CareRow], when: When) -> Result<ClientLine, Error> {
     let name = match row.mine {
         true => Some(clients::details(tx, app, row.id).await?.name.shown().to_owned()),
         false => None,
@@ -110,7 +110,7 @@ async fn line(tx: &mut Tx, app: &App, row: ClientRow, care: &[CareRow], when: Wh
     let names: Vec<&str> = care.iter().filter(|link| link.client == row.id).map(|link| link.name.as_str()).collect();
     let date = |at: Option<DateTime<Utc>>| at.map_or(String::new(), |at| when.brief_day(&at));
     let today = when.date(&app.world.now());
-    Ok(Line {
+    Ok(ClientLine {
         name,
         clinicians: names.join(", "),
         first: date(row.first_at),

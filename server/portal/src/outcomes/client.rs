@@ -17,7 +17,7 @@ use crate::platform::{Member, Role};
 use crate::store::error::Error;
 use crate::store::subject::Act;
 
-struct Line {
+struct SessionLine {
     row: SessionRow,
     day: String,
     closing: &'static str,
@@ -36,7 +36,7 @@ struct Ends {
 struct Numbers {
     frame: Frame,
     number: i32,
-    lines: Vec<Line>,
+    lines: Vec<SessionLine>,
     targets: Vec<(TargetRow, Chart)>,
 }
 
@@ -55,11 +55,11 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     page(&Numbers { frame, number, lines, targets })
 }
 
-fn line(row: SessionRow, ratings: &[RatingRow]) -> Line {
+fn line(row: SessionRow, ratings: &[RatingRow]) -> SessionLine {
     let when = When::in_zone(&row.zone);
     let closing = closing_words(row.ended, row.closing.as_deref());
     let own: Vec<&RatingRow> = ratings.iter().filter(|rating| rating.session == Some(row.id) && rating.target == row.target_id).collect();
     let ends = |scale| Ends { first: course::of_scale(&own, scale).next(), last: course::of_scale(&own, scale).next_back() };
     let (sud, voc) = (ends("sud"), ends("voc"));
-    Line { day: when.day(&row.opened_at), closing, sud, voc, row }
+    SessionLine { day: when.day(&row.opened_at), closing, sud, voc, row }
 }

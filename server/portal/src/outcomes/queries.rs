@@ -69,7 +69,7 @@ pub(super) struct ClientRow {
     pub id: Uuid,
     pub number: i32,
     pub archived: bool,
-    /// Targets neither complete nor put away.
+    /// Targets neither complete nor archived.
     pub open: i64,
     /// Those of the open ones that were begun and left before they were complete.
     pub incomplete: i64,

@@ -31,8 +31,8 @@ pub(crate) const fn path(path: Path) -> &'static str {
     match path {
         Path::Across => "across",
         Path::UpDown => "up-down",
-        Path::Falling => "falling",
-        Path::Rising => "rising",
+        Path::Falling => "diagonal, down to the right",
+        Path::Rising => "diagonal, up to the right",
         Path::Eight => "figure of eight",
     }
 }

@@ -5,11 +5,11 @@ use axum::response::Response;
 use chrono::{DateTime, Utc};
 use uuid::Uuid;
 
-use super::form::{FormPage, Typed};
-use super::{Kept, add, queries};
+use super::form::{FormPage, PresetForm};
+use super::{StoredPreset, add, queries};
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Again, Against, Edit, Id, Keyed, Problems, answer, version};
+use crate::platform::forms::{Again, Against, SaveOutcome, Id, Keyed, Problems, answer, version};
 use crate::platform::page::Frame;
 use crate::store::error::Error;
 use crate::store::once::{Answer, Once};
@@ -18,37 +18,37 @@ use crate::store::subject::{Act, Tx};
 const CHANGED: Error = Error::Conflict("Somebody changed this preset meanwhile, so nothing was done. Look at the list again first.");
 
 pub(super) async fn new_form(_: Member, frame: Frame) -> Result<Response, Error> {
-    FormPage::show(frame, None, Again::first(Typed::default()))
+    FormPage::show(frame, None, Again::first(PresetForm::default()))
 }
 
 pub(super) async fn save_new(
     member: Member,
     State(app): State<App>,
     frame: Frame,
-    Keyed(once, typed): Keyed<Typed>,
+    Keyed(once, typed): Keyed<PresetForm>,
 ) -> Result<Response, Error> {
     let tried = try_new(&member, &app, &once, &typed).await;
     answer(typed, tried, |again| FormPage::show(frame, None, again))
 }
 
-async fn try_new(member: &Member, app: &App, once: &Once, typed: &Typed) -> Result<Edit<Typed>, Error> {
+async fn try_new(member: &Member, app: &App, once: &Once, typed: &PresetForm) -> Result<SaveOutcome<PresetForm>, Error> {
     let mut problems = Problems::default();
     let owner = typed.owner(member, &mut problems);
-    let (Some(owner), Some(preset)) = (owner, typed.check(&mut problems)) else { return Ok(Edit::Refused(problems)) };
+    let (Some(owner), Some(preset)) = (owner, typed.check(&mut problems)) else { return Ok(SaveOutcome::Refused(problems)) };
     let mut tx = app.database.act_once(&member.subject, Act::new("preset.create"), once).await?;
     add(&mut tx, app, owner, &preset).await?;
-    Ok(Edit::Saved(tx.commit(Answer::see("/presets")).await?))
+    Ok(SaveOutcome::Saved(tx.commit(Answer::see("/presets")).await?))
 }
 
 /// The preset, if the member may change it: to others it can be seen at most.
-async fn mine_to_change(tx: &mut Tx, member: &Member, id: Uuid) -> Result<Kept, Error> {
+async fn mine_to_change(tx: &mut Tx, member: &Member, id: Uuid) -> Result<StoredPreset, Error> {
     let kept = queries::preset(tx, id).await?.ok_or(Error::NotFound)?;
     if kept.owner.is_open_to(member) { Ok(kept) } else { Err(Error::WrongRole) }
 }
 
 pub(super) async fn edit_form(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("preset.view").object(id)).await?;
-    let typed = Typed::of(&mine_to_change(&mut tx, &member, id).await?);
+    let typed = PresetForm::of(&mine_to_change(&mut tx, &member, id).await?);
     tx.commit().await?;
     FormPage::show(frame, Some(id), Again::first(typed))
 }
@@ -58,21 +58,21 @@ pub(super) async fn save_edit(
     State(app): State<App>,
     frame: Frame,
     Id(id): Id,
-    Keyed(once, typed): Keyed<Typed>,
+    Keyed(once, typed): Keyed<PresetForm>,
 ) -> Result<Response, Error> {
     let tried = try_edit(&member, &app, id, &once, &typed).await;
     answer(typed, tried, |again| FormPage::show(frame, Some(id), again))
 }
 
-async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &Typed) -> Result<Edit<Typed>, Error> {
+async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &PresetForm) -> Result<SaveOutcome<PresetForm>, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("preset.change").object(id), once).await?;
     mine_to_change(&mut tx, member, id).await?;
     let mut problems = Problems::default();
-    let Some(preset) = typed.check(&mut problems) else { return Ok(Edit::Refused(problems)) };
+    let Some(preset) = typed.check(&mut problems) else { return Ok(SaveOutcome::Refused(problems)) };
     if !queries::change(&mut tx, id, version(&typed.version)?, &preset).await? {
-        return Ok(Edit::Changed(Box::new(Typed::of(&mine_to_change(&mut tx, member, id).await?))));
+        return Ok(SaveOutcome::Changed(Box::new(PresetForm::of(&mine_to_change(&mut tx, member, id).await?))));
     }
-    Ok(Edit::Saved(tx.commit(Answer::see("/presets")).await?))
+    Ok(SaveOutcome::Saved(tx.commit(Answer::see("/presets")).await?))
 }
 
 pub(super) async fn put_away(

@@ -6,7 +6,7 @@ use leeward_core::safety;
 use leeward_core::wire::{Channels, Length, Plan, Preset, Purpose};
 use uuid::Uuid;
 
-use super::{Kept, Owner, parse_purpose, purpose_name};
+use super::{StoredPreset, Owner, parse_purpose, purpose_name};
 use crate::platform::Member;
 use crate::platform::forms::{Again, Fields, Lines, Need, Problems, list, refusal_words};
 use crate::platform::page::{Frame, page};
@@ -15,7 +15,7 @@ use crate::store::error::Error;
 /// As it was typed.
 #[derive(Clone, Default, serde::Deserialize)]
 #[serde(default)]
-pub(super) struct Typed {
+pub(super) struct PresetForm {
     name: String,
     pub(super) owner: String,
     purpose: String,
@@ -31,9 +31,9 @@ pub(super) struct Typed {
 
 const TICKED: &str = "on";
 
-impl Typed {
+impl PresetForm {
     /// The form filled with what is kept.
-    pub(super) fn of(kept: &Kept) -> Self {
+    pub(super) fn of(kept: &StoredPreset) -> Self {
         let preset = &kept.preset;
         let ticked = |on: bool| if on { TICKED.to_owned() } else { String::new() };
         Self {
@@ -100,7 +100,7 @@ impl Typed {
     }
 }
 
-impl Fields for Typed {
+impl Fields for PresetForm {
     const LABELS: &'static [(&'static str, &'static str)] = &[
         ("name", "Name"),
         ("owner", "Whose"),
@@ -135,7 +135,7 @@ pub(super) struct FormPage {
     frame: Frame,
     /// The one that is changed; `None` for a new one.
     preset: Option<Uuid>,
-    typed: Typed,
+    typed: PresetForm,
     problems: Problems,
     notice: &'static str,
 }
@@ -152,10 +152,10 @@ impl FormPage {
     }
 
     fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
-        list::<Typed>(&self.problems)
+        list::<PresetForm>(&self.problems)
     }
 
-    pub(super) fn show(frame: Frame, preset: Option<Uuid>, again: Again<Typed>) -> Result<Response, Error> {
+    pub(super) fn show(frame: Frame, preset: Option<Uuid>, again: Again<PresetForm>) -> Result<Response, Error> {
         let Again { typed, problems, notice, status } = again;
         Ok((status, page(&Self { frame, preset, typed, problems, notice })?).into_response())
     }

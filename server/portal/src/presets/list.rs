@@ -6,7 +6,7 @@ use axum::response::Html;
 use leeward_core::safety;
 use leeward_core::wire::{Length, Purpose};
 
-use super::{Kept, queries};
+use super::{StoredPreset, queries};
 use crate::platform::App;
 use crate::platform::Member;
 use crate::platform::codes;
@@ -19,7 +19,7 @@ use crate::store::subject::Act;
 struct List {
     frame: Frame,
     groups: [Group; 2],
-    put_away: Vec<Line>,
+    put_away: Vec<PresetLine>,
 }
 
 /// The presets of one purpose.
@@ -27,11 +27,11 @@ struct Group {
     id: &'static str,
     heading: &'static str,
     hint: &'static str,
-    lines: Vec<Line>,
+    lines: Vec<PresetLine>,
 }
 
-struct Line {
-    kept: Kept,
+struct PresetLine {
+    kept: StoredPreset,
     /// The member may change it.
     open: bool,
     channels: String,
@@ -46,7 +46,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame) -
     let mut tx = app.database.act(&member.subject, Act::new("presets.view")).await?;
     let kept = queries::presets(&mut tx).await?;
     tx.commit().await?;
-    let (put_away, lines): (Vec<Line>, Vec<Line>) = kept.into_iter().map(|kept| line(kept, &member)).partition(|line| line.kept.put_away);
+    let (put_away, lines): (Vec<PresetLine>, Vec<PresetLine>) = kept.into_iter().map(|kept| line(kept, &member)).partition(|line| line.kept.put_away);
     let (calm, processing) = lines.into_iter().partition(|line| line.kept.preset.purpose == Purpose::CalmPlace);
     let groups = [
         Group { id: "processing", heading: "Processing", hint: "For work on a target.", lines: processing },
@@ -60,9 +60,9 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame) -
     page(&List { frame, groups, put_away })
 }
 
-fn line(kept: Kept, member: &Member) -> Line {
+fn line(kept: StoredPreset, member: &Member) -> PresetLine {
     let preset = &kept.preset;
-    Line {
+    PresetLine {
         open: kept.owner.is_open_to(member),
         channels: codes::channels(preset.channels),
         width: preset.channels.seen(preset.width).map_or("no dot".into(), |width| format!("{width}\u{b0}")),

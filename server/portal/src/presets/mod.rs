@@ -56,14 +56,14 @@ impl Owner {
 
 /// A preset as it is kept.
 #[derive(Clone, Debug)]
-pub struct Kept {
+pub struct StoredPreset {
     /// Its id.
     pub id: Uuid,
     /// Whose it is.
     pub owner: Owner,
     /// What it sets.
     pub preset: Preset,
-    /// It is no longer on offer.
+    /// It is archived: no desk lists it.
     pub put_away: bool,
     /// Edits are saved against it.
     version: i32,

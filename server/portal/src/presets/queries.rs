@@ -4,7 +4,7 @@ use chrono::{DateTime, Utc};
 use leeward_core::wire::{Channels, Length, Preset};
 use uuid::Uuid;
 
-use super::{Kept, Owner, parse_purpose, purpose_name};
+use super::{StoredPreset, Owner, parse_purpose, purpose_name};
 use crate::store::error::Error;
 use crate::store::subject::Tx;
 
@@ -24,9 +24,9 @@ struct Row {
 }
 
 impl Row {
-    fn read(self) -> Result<Kept, Error> {
+    fn read(self) -> Result<StoredPreset, Error> {
         let cycles = self.cycles.map(u32::try_from).transpose().map_err(|_| Error::Inconsistent("preset.cycles"))?;
-        Ok(Kept {
+        Ok(StoredPreset {
             id: self.id,
             owner: if self.mine { Owner::Mine } else { Owner::Practice },
             preset: Preset {
@@ -50,8 +50,8 @@ fn cycles(length: Length) -> Result<Option<i32>, Error> {
     }
 }
 
-/// All that the asker may use, those put away too; see [`super::on_offer`] for the order.
-pub(super) async fn presets(tx: &mut Tx) -> Result<Vec<Kept>, Error> {
+/// All that the asker may use, the archived ones too; see [`super::on_offer`] for the order.
+pub(super) async fn presets(tx: &mut Tx) -> Result<Vec<StoredPreset>, Error> {
     let rows = sqlx::query_as!(
         Row,
         r#"SELECT id, member_id IS NOT NULL AS "mine!", name, purpose, eyes, ears, hands, rate, width, cycles,
@@ -61,7 +61,7 @@ pub(super) async fn presets(tx: &mut Tx) -> Result<Vec<Kept>, Error> {
     rows.fetch_all(&mut **tx).await?.into_iter().map(Row::read).collect()
 }
 
-pub(super) async fn preset(tx: &mut Tx, id: Uuid) -> Result<Option<Kept>, Error> {
+pub(super) async fn preset(tx: &mut Tx, id: Uuid) -> Result<Option<StoredPreset>, Error> {
     let row = sqlx::query_as!(
         Row,
         r#"SELECT id, member_id IS NOT NULL AS "mine!", name, purpose, eyes, ears, hands, rate, width, cycles,

@@ -7,7 +7,7 @@ use uuid::Uuid;
 
 use super::entry::{Checked, What};
 use super::queries::{self, SessionRow};
-use super::queries_entries::{self, Place};
+use super::queries_entries::{self, EntryContext};
 use super::words;
 use crate::base::ids::new_id;
 use crate::clients;
@@ -83,7 +83,7 @@ pub(super) async fn close_in(tx: &mut Tx, app: &App, session: Uuid, row: &Sessio
 }
 
 async fn add_sud(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, sud: Sud, now: DateTime<Utc>) -> Result<(), Error> {
-    let place = Place { session, client: row.client_id, target: row.target_id };
+    let place = EntryContext { session, client: row.client_id, target: row.target_id };
     let what = What::Rating { scale: "sud", value: Some(sud.get().into()) };
     let rating = Checked { id: new_id(&app.world), set: None, replaces: None, moment: codes::name(Moment::Closing)?, what };
     queries_entries::add_rating(tx, &place, &rating, now).await?;

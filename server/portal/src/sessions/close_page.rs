@@ -15,7 +15,7 @@ use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
 use crate::platform::codes::ClosingKind;
-use crate::platform::forms::{Again, Edit, Fields, Id, Keyed, Lines, Need, Problems, answer};
+use crate::platform::forms::{Again, SaveOutcome, Fields, Id, Keyed, Lines, Need, Problems, answer};
 use crate::platform::page::{Frame, page};
 use crate::store::error::Error;
 use crate::store::once::{Answer, Once};
@@ -33,7 +33,7 @@ const CLOSED_MEANWHILE: &str =
 /// The form as it was typed.
 #[derive(Clone, Debug, Default, Deserialize)]
 #[serde(default)]
-pub(super) struct Typed {
+pub(super) struct ClosingForm {
     kind: String,
     target_status: String,
     resource: String,
@@ -51,7 +51,7 @@ pub(super) struct Typed {
     target_was: String,
 }
 
-impl Fields for Typed {
+impl Fields for ClosingForm {
     const LABELS: &'static [Choice] = &[
         ("kind", "How far the session came"),
         ("target_status", "Where the target stands now"),
@@ -90,7 +90,7 @@ impl Fields for Typed {
     }
 }
 
-impl Typed {
+impl ClosingForm {
     /// What stands in the record already: nothing of a closing, perhaps a note.
     fn begun(words: &Words, version: i32, target: Option<&Target>) -> Self {
         Self {
@@ -129,7 +129,7 @@ struct ClosePage {
     session: Uuid,
     /// `None` when the database did not answer: what was typed is shown all the same.
     context: Option<Context>,
-    again: Again<Typed>,
+    again: Again<ClosingForm>,
 }
 
 impl ClosePage {
@@ -161,7 +161,7 @@ impl ClosePage {
         )
     }
 
-    fn show(frame: Frame, session: Uuid, context: Option<Context>, again: Again<Typed>) -> Result<Response, Error> {
+    fn show(frame: Frame, session: Uuid, context: Option<Context>, again: Again<ClosingForm>) -> Result<Response, Error> {
         Ok((again.status, page(&Self { frame, session, context, again })?).into_response())
     }
 }
@@ -187,7 +187,7 @@ pub(super) async fn get(State(app): State<App>, member: Member, frame: Frame, Id
         return Ok(Redirect::to(&format!("/sessions/{session}")).into_response());
     }
     let notice = if words.clone().whole().is_ok() { "" } else { WORDS_DO_NOT_OPEN };
-    let typed = Typed::begun(&words.readable(), version, context.target.as_ref());
+    let typed = ClosingForm::begun(&words.readable(), version, context.target.as_ref());
     ClosePage::show(frame, session, Some(context), Again { notice, ..Again::first(typed) })
 }
 
@@ -197,7 +197,7 @@ pub(super) async fn post(
     member: Member,
     frame: Frame,
     Id(session): Id,
-    Keyed(once, typed): Keyed<Typed>,
+    Keyed(once, typed): Keyed<ClosingForm>,
 ) -> Result<Response, Error> {
     let mut known = None;
     let tried = try_close(&app, &member, session, &once, &typed, &mut known).await;
@@ -209,25 +209,25 @@ async fn try_close(
     member: &Member,
     session: Uuid,
     once: &Once,
-    typed: &Typed,
+    typed: &ClosingForm,
     known: &mut Option<Context>,
-) -> Result<Edit<Typed>, Error> {
+) -> Result<SaveOutcome<ClosingForm>, Error> {
     // Told whatever becomes of the commit: the room reads the record for itself.
     let _told = app.bell.follows(session);
     let mut tx = app.database.act_once(&member.subject, Act::new("session.close").object(session), once).await?;
     let row = queries::session(&mut tx, session).await?.ok_or(Error::NotFound)?;
     let context = known.insert(context(&mut tx, app, &row).await?);
     if context.ended {
-        return Ok(Edit::TooLate(CLOSED_MEANWHILE));
+        return Ok(SaveOutcome::TooLate(CLOSED_MEANWHILE));
     }
     let mut problems = Problems::default();
     let closing = read(typed, context.target.is_some(), &mut problems);
-    let Some(mut closing) = closing.filter(|_| problems.none()) else { return Ok(Edit::Refused(problems)) };
+    let Some(mut closing) = closing.filter(|_| problems.none()) else { return Ok(SaveOutcome::Refused(problems)) };
     let key = clients::key(&mut tx, app, row.client_id).await?;
     let (words, version) = words::locked_words(&mut tx, &key, session).await?;
     let words = words.readable();
     let target = context.target.as_ref();
-    let changed = || Ok(Edit::Changed(Box::new(typed.with(&words, version, target))));
+    let changed = || Ok(SaveOutcome::Changed(Box::new(typed.with(&words, version, target))));
     if typed.target_was != was(target) {
         return changed();
     }
@@ -237,10 +237,10 @@ async fn try_close(
         None => return changed(),
     }
     close_in(&mut tx, app, session, &row, closing).await?;
-    Ok(Edit::Saved(tx.commit(Answer::see(format!("/sessions/{session}"))).await?))
+    Ok(SaveOutcome::Saved(tx.commit(Answer::see(format!("/sessions/{session}"))).await?))
 }
 
-fn read(typed: &Typed, has_target: bool, problems: &mut Problems) -> Option<Closing> {
+fn read(typed: &ClosingForm, has_target: bool, problems: &mut Problems) -> Option<Closing> {
     let kind = problems.choice("kind", &typed.kind, ClosingKind::parse);
     let target_status = if has_target { problems.choice("target_status", &typed.target_status, Status::parse) } else { None };
     if kind == Some(ClosingKind::Incomplete) && target_status == Some(Status::Complete) {
@@ -261,20 +261,20 @@ fn choose(problems: &mut Problems, name: &'static str, typed: &str, from: &[Choi
     problems.choice(name, typed, |typed| from.iter().find(|(name, _)| *name == typed)).map_or("", |(_, words)| *words)
 }
 
-fn state(typed: &Typed, problems: &mut Problems) -> Private {
+fn state(typed: &ClosingForm, problems: &mut Problems) -> Private {
     let state = choose(problems, "state", &typed.state, &STATES);
     let more = problems.text("state_more", &typed.state_more, 200, Need::Optional, Lines::One);
     Private::new(if more.is_empty() { state.to_owned() } else { format!("{state}. {more}") })
 }
 
-fn settled(typed: &Typed, problems: &mut Problems) -> Private {
+fn settled(typed: &ClosingForm, problems: &mut Problems) -> Private {
     let effect = choose(problems, "effect", &typed.effect, &EFFECTS);
     let need = if typed.effect == "not_needed" { Need::Optional } else { Need::Required };
     let used = problems.text("resource", &typed.resource, 300, need, Lines::One);
     Private::new(if used.is_empty() { effect.to_owned() } else { format!("{used}. {effect}") })
 }
 
-fn sud(typed: &Typed, problems: &mut Problems) -> Option<Sud> {
+fn sud(typed: &ClosingForm, problems: &mut Problems) -> Option<Sud> {
     if typed.sud.trim().is_empty() {
         return None;
     }

@@ -7,12 +7,12 @@ use axum::extract::State;
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
 use chrono::{DateTime, SecondsFormat, Utc};
-use leeward_core::wire::{Entry, Kept, Moment};
+use leeward_core::wire::{Entry, Saved, Moment};
 use uuid::Uuid;
 
 use super::entry::{Checked, What, check};
 use super::queries::{self, SessionRow};
-use super::queries_entries::{self, Place};
+use super::queries_entries::{self, EntryContext};
 use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
@@ -31,10 +31,10 @@ pub(super) const ONLY_VERSION: i32 = 1;
 /// # Errors
 /// [`Error::NotFound`] when the subject does not treat this session's client; the inner `Err` holds
 /// what is wrong with the entry, beside the names of its fields.
-pub async fn keep(tx: &mut Tx, app: &App, session: Uuid, entry: &Entry) -> Result<Result<Kept, Problems>, Error> {
+pub async fn save_entry(tx: &mut Tx, app: &App, session: Uuid, entry: &Entry) -> Result<Result<Saved, Problems>, Error> {
     let row = queries::session(tx, session).await?.ok_or(Error::NotFound)?;
     tx.concerns(row.client_id);
-    if let Some(kept) = kept_before(tx, session, &entry.id).await? {
+    if let Some(kept) = saved_before(tx, session, &entry.id).await? {
         return Ok(Ok(kept));
     }
     let checked = match check(tx, session, entry).await? {
@@ -43,10 +43,10 @@ pub async fn keep(tx: &mut Tx, app: &App, session: Uuid, entry: &Entry) -> Resul
     };
     let now = app.world.now();
     if write(tx, app, session, &row, &checked, now).await? {
-        return Ok(Ok(kept(checked.id, now)));
+        return Ok(Ok(saved(checked.id, now)));
     }
     // Another request was quicker: with this very entry, or with another correction of the same one.
-    Ok(kept_before(tx, session, &entry.id).await?.ok_or_else(|| {
+    Ok(saved_before(tx, session, &entry.id).await?.ok_or_else(|| {
         let mut problems = Problems::default();
         problems.add("id", "This entry's id or what it corrects has been used meanwhile. Reload the log, then enter it anew.");
         problems
@@ -55,7 +55,7 @@ pub async fn keep(tx: &mut Tx, app: &App, session: Uuid, entry: &Entry) -> Resul
 
 async fn write(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, entry: &Checked, now: DateTime<Utc>) -> Result<bool, Error> {
     let place =
-        Place { session, client: row.client_id, target: rated_target(tx, row, codes::read(&entry.moment, "rating.moment")?).await? };
+        EntryContext { session, client: row.client_id, target: rated_target(tx, row, codes::read(&entry.moment, "rating.moment")?).await? };
     let What::Note { change, words } = &entry.what else {
         return Ok(queries_entries::add_rating(tx, &place, entry, now).await?);
     };
@@ -78,13 +78,13 @@ pub(super) async fn rated_target(tx: &mut Tx, row: &SessionRow, moment: Moment) 
     Ok(queries::target_before(tx, row.client_id, row.number).await?.or(row.target_id))
 }
 
-async fn kept_before(tx: &mut Tx, session: Uuid, id: &str) -> Result<Option<Kept>, Error> {
+async fn saved_before(tx: &mut Tx, session: Uuid, id: &str) -> Result<Option<Saved>, Error> {
     let Ok(id) = Uuid::try_parse(id) else { return Ok(None) };
-    Ok(queries_entries::kept_at(tx, session, id).await?.map(|at| kept(id, at)))
+    Ok(queries_entries::kept_at(tx, session, id).await?.map(|at| saved(id, at)))
 }
 
-fn kept(id: Uuid, at: DateTime<Utc>) -> Kept {
-    Kept { id: id.to_string(), at: stamp(at) }
+fn saved(id: Uuid, at: DateTime<Utc>) -> Saved {
+    Saved { id: id.to_string(), at: stamp(at) }
 }
 
 /// RFC 3339 in UTC, to the millisecond: the database keeps less than the clock knows.
@@ -102,7 +102,7 @@ pub(super) async fn post(State(app): State<App>, member: Member, Id(session): Id
         Ok(entry) => entry,
         Err(fault) => return Ok(refuse(&unreadable(&fault))),
     };
-    match keep(&mut tx, &app, session, &entry).await? {
+    match save_entry(&mut tx, &app, session, &entry).await? {
         Ok(kept) => {
             tx.commit().await?;
             Ok(Json(kept).into_response())

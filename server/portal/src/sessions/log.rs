@@ -2,7 +2,7 @@
 
 use axum::Json;
 use axum::extract::State;
-use leeward_core::wire::{Entry, EntryValue, KeptEntry, LogSet, Moment, SessionLog};
+use leeward_core::wire::{Entry, EntryValue, SavedEntry, LogSet, Moment, SessionLog};
 use uuid::Uuid;
 
 use super::entries::{ONLY_VERSION, rated_target, stamp};
@@ -37,7 +37,7 @@ fn log_set(set: sets::Set) -> LogSet {
     LogSet { id: set.id.to_string(), number: set.number, plan: set.plan, cycles: set.shown.cycles, ending: set.ending }
 }
 
-fn entry(row: EntryRow, key: &ClientKey) -> Result<KeptEntry, Error> {
+fn entry(row: EntryRow, key: &ClientKey) -> Result<SavedEntry, Error> {
     let value = value(&row, key)?;
     let entry = Entry {
         id: row.id.to_string(),
@@ -46,7 +46,7 @@ fn entry(row: EntryRow, key: &ClientKey) -> Result<KeptEntry, Error> {
         moment: codes::read(&row.moment, "rating.moment")?,
         value,
     };
-    Ok(KeptEntry { entry, at: stamp(row.at) })
+    Ok(SavedEntry { entry, at: stamp(row.at) })
 }
 
 /// A kept rating as the wire has it.

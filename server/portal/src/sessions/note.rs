@@ -11,7 +11,7 @@ use super::words::{self, Words};
 use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Again, Edit, Fields, Id, Keyed, Lines, Need, Problems, answer};
+use crate::platform::forms::{Again, SaveOutcome, Fields, Id, Keyed, Lines, Need, Problems, answer};
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
 use crate::store::error::Error;
@@ -25,12 +25,12 @@ pub(super) const MOST: usize = 10_000;
 /// The form as it was typed.
 #[derive(Clone, Debug, Default, Deserialize)]
 #[serde(default)]
-pub(super) struct Typed {
+pub(super) struct NoteForm {
     note: String,
     version: String,
 }
 
-impl Fields for Typed {
+impl Fields for NoteForm {
     const LABELS: &'static [(&'static str, &'static str)] = &[("note", "Note")];
 
     fn shown(&self, _: &str) -> String {
@@ -64,11 +64,11 @@ struct NotePage {
     session: Uuid,
     /// `None` when the database did not answer: what was typed is shown all the same.
     context: Option<Context>,
-    again: Again<Typed>,
+    again: Again<NoteForm>,
 }
 
 impl NotePage {
-    fn show(frame: Frame, session: Uuid, context: Option<Context>, again: Again<Typed>) -> Result<Response, Error> {
+    fn show(frame: Frame, session: Uuid, context: Option<Context>, again: Again<NoteForm>) -> Result<Response, Error> {
         Ok((again.status, page(&Self { frame, session, context, again })?).into_response())
     }
 }
@@ -97,8 +97,8 @@ async fn earlier(tx: &mut Tx, key: &ClientKey, session: Uuid, when: When) -> Res
     Ok(notes.into_iter().skip(1).filter(|earlier| !earlier.note.is_empty()).collect())
 }
 
-fn form(words: &Words, version: i32) -> Typed {
-    Typed { note: words.note.reveal().to_owned(), version: version.to_string() }
+fn form(words: &Words, version: i32) -> NoteForm {
+    NoteForm { note: words.note.reveal().to_owned(), version: version.to_string() }
 }
 
 /// `GET /sessions/{session}/note`
@@ -117,7 +117,7 @@ pub(super) async fn post(
     member: Member,
     frame: Frame,
     Id(session): Id,
-    Keyed(once, typed): Keyed<Typed>,
+    Keyed(once, typed): Keyed<NoteForm>,
 ) -> Result<Response, Error> {
     let mut known = None;
     let tried = try_save(&app, &member, session, &once, &typed, &mut known).await;
@@ -129,26 +129,26 @@ async fn try_save(
     member: &Member,
     session: Uuid,
     once: &Once,
-    typed: &Typed,
+    typed: &NoteForm,
     known: &mut Option<Context>,
-) -> Result<Edit<Typed>, Error> {
+) -> Result<SaveOutcome<NoteForm>, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("session.note.save").object(session), once).await?;
     let (context, key) = context(&mut tx, app, session).await?;
     *known = Some(context);
     let mut problems = Problems::default();
     let note = Private::new(problems.text("note", &typed.note, MOST, Need::Optional, Lines::Many));
     if !problems.none() {
-        return Ok(Edit::Refused(problems));
+        return Ok(SaveOutcome::Refused(problems));
     }
     let (words, version) = words::locked_words(&mut tx, &key, session).await?;
     let mut words = words.whole()?;
     let Some(before) = words::seen(&mut tx, &key, session, &typed.version).await? else {
-        return Ok(Edit::Changed(Box::new(form(&words, version))));
+        return Ok(SaveOutcome::Changed(Box::new(form(&words, version))));
     };
     match words::merged(note, &before.note, &words.note) {
         Some(note) => words.note = note,
-        None => return Ok(Edit::Changed(Box::new(form(&words, version)))),
+        None => return Ok(SaveOutcome::Changed(Box::new(form(&words, version)))),
     }
     words::add_version(&mut tx, app, &key, session, &words, version + 1).await?;
-    Ok(Edit::Saved(tx.commit(Answer::see(format!("/sessions/{session}#note"))).await?))
+    Ok(SaveOutcome::Saved(tx.commit(Answer::see(format!("/sessions/{session}#note"))).await?))
 }

@@ -49,7 +49,7 @@ pub async fn open(app: &App, subject: &Subject, new: NewSession) -> Result<Uuid,
 }
 
 #[derive(Deserialize)]
-pub(super) struct Typed {
+pub(super) struct OpenForm {
     #[serde(default)]
     target: String,
 }
@@ -62,7 +62,7 @@ pub(super) async fn rehearse(State(app): State<App>, member: Member) -> Result<R
 }
 
 /// `POST /clients/{client}/sessions`
-pub(super) async fn post(State(app): State<App>, member: Member, Id(client): Id, Sent(typed): Sent<Typed>) -> Result<Redirect, Error> {
+pub(super) async fn post(State(app): State<App>, member: Member, Id(client): Id, Sent(typed): Sent<OpenForm>) -> Result<Redirect, Error> {
     let target = match typed.target.trim() {
         "" => None,
         text => Some(text.parse().map_err(|_| Error::BadRequest("Choose the target from the list on the client's page."))?),

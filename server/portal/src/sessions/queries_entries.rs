@@ -73,14 +73,14 @@ pub(super) async fn kept_at(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Resul
 }
 
 /// Where an entry belongs.
-pub(super) struct Place {
+pub(super) struct EntryContext {
     pub session: Uuid,
     pub client: Uuid,
     pub target: Option<Uuid>,
 }
 
 /// Writes a rating. False: its id, or what it replaces, has been used meanwhile.
-pub(super) async fn add_rating(tx: &mut Tx, place: &Place, entry: &Checked, now: DateTime<Utc>) -> sqlx::Result<bool> {
+pub(super) async fn add_rating(tx: &mut Tx, place: &EntryContext, entry: &Checked, now: DateTime<Utc>) -> sqlx::Result<bool> {
     let What::Rating { scale, value } = &entry.what else { return Ok(false) };
     let done = sqlx::query!(
         "INSERT INTO rating (id, client_id, session_id, target_id, set_id, scale, value, moment, replaces, entered_by, at)
@@ -104,7 +104,7 @@ pub(super) async fn add_rating(tx: &mut Tx, place: &Place, entry: &Checked, now:
 /// Writes a process note, its words sealed. False: its id, or what it replaces, has been used meanwhile.
 pub(super) async fn add_note(
     tx: &mut Tx,
-    place: &Place,
+    place: &EntryContext,
     entry: &Checked,
     change: Option<&str>,
     words: Option<Vec<u8>>,

@@ -31,7 +31,7 @@ struct AccountPage {
     /// Whether a passkey may be added or removed without showing one again.
     fresh: bool,
     passkeys: Vec<Key>,
-    signins: Vec<Line>,
+    signins: Vec<SigninLine>,
 }
 
 struct Key {
@@ -42,7 +42,7 @@ struct Key {
     used: String,
 }
 
-struct Line {
+struct SigninLine {
     id: Uuid,
     device: String,
     opened: String,
@@ -64,7 +64,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, h
         added: when.moment(&row.added_at),
         used: row.used_at.map_or_else(|| "Not yet".to_owned(), |at| when.moment(&at)),
     };
-    let line = |row: queries::SigninRow| Line {
+    let line = |row: queries::SigninRow| SigninLine {
         id: row.id,
         device: row.device,
         opened: when.moment(&row.opened_at),

@@ -39,7 +39,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
 pub(super) async fn begin(member: Member, Counted(app): Counted) -> Result<Json<Begun>, Error> {
     let (options, state) = ceremony::ask_to_sign_in(&app)?;
     let mut tx = app.database.look_to_sign_in(&member.subject).await?;
-    let begun = ceremony::keep(&app, &mut tx, &Ceremony::SignIn(state), options).await?;
+    let begun = ceremony::store(&app, &mut tx, &Ceremony::SignIn(state), options).await?;
     tx.commit().await?;
     Ok(Json(begun))
 }

@@ -51,7 +51,7 @@ fn inner(fault: WebauthnError) -> Error {
 }
 
 /// Keeps a ceremony and hands out what the browser is asked.
-pub(super) async fn keep(app: &App, tx: &mut Tx, ceremony: &Ceremony, options: Value) -> Result<Begun, Error> {
+pub(super) async fn store(app: &App, tx: &mut Tx, ceremony: &Ceremony, options: Value) -> Result<Begun, Error> {
     let token = Token::new(&app.world);
     let state = serde_json::to_value(ceremony).map_err(|fault| Error::Inner(format!("ceremony: {fault}")))?;
     queries::begin_ceremony(tx, &token.hash(), &state).await?;

@@ -51,7 +51,7 @@ pub(super) async fn begin(Counted(app): Counted, body: Bytes) -> Result<Response
     let have = credentials(&mut tx, member).await?;
     let (options, state) = ceremony::ask_for_passkey(&app, member, &invitee.name, have)?;
     let enrol = Ceremony::Enrol { invitation: token.hash(), joins: invitee.member.is_none(), member, state };
-    let begun = ceremony::keep(&app, &mut tx, &enrol, options).await?;
+    let begun = ceremony::store(&app, &mut tx, &enrol, options).await?;
     tx.commit().await?;
     Ok(Json(begun).into_response())
 }
@@ -96,7 +96,7 @@ pub(super) async fn begin_further(member: Member, State(app): State<App>) -> Res
     let mut tx = app.database.look_to_sign_in(&member.subject).await?;
     let have = credentials(&mut tx, member.id).await?;
     let (options, state) = ceremony::ask_for_passkey(&app, member.id, &member.name, have)?;
-    let begun = ceremony::keep(&app, &mut tx, &Ceremony::Add { member: member.id, state }, options).await?;
+    let begun = ceremony::store(&app, &mut tx, &Ceremony::Add { member: member.id, state }, options).await?;
     tx.commit().await?;
     Ok(Json(begun).into_response())
 }

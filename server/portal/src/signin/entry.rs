@@ -68,7 +68,7 @@ pub(super) async fn done(frame: Frame) -> Result<impl IntoResponse, Error> {
 pub(super) async fn begin(Counted(app): Counted) -> Result<Json<Begun>, Error> {
     let (options, state) = ceremony::ask_to_sign_in(&app)?;
     let mut tx = app.database.look_to_sign_in(&Subject::Visitor).await?;
-    let begun = ceremony::keep(&app, &mut tx, &Ceremony::SignIn(state), options).await?;
+    let begun = ceremony::store(&app, &mut tx, &Ceremony::SignIn(state), options).await?;
     tx.commit().await?;
     Ok(Json(begun))
 }

@@ -25,14 +25,14 @@ use crate::store::subject::{Act, Tx};
 struct MembersPage {
     frame: Frame,
     news: Vec<News>,
-    members: Vec<Line>,
-    left: Vec<Line>,
+    members: Vec<MemberLine>,
+    left: Vec<MemberLine>,
     invitations: Vec<Open>,
-    typed: Typed,
+    typed: NewcomerForm,
     problems: Problems,
 }
 
-struct Line {
+struct MemberLine {
     id: Uuid,
     name: String,
     roles: String,
@@ -51,7 +51,7 @@ struct Open {
 
 /// What the form to invite somebody holds.
 #[derive(Default, Deserialize)]
-pub(super) struct Typed {
+pub(super) struct NewcomerForm {
     #[serde(default)]
     name: String,
     #[serde(flatten)]
@@ -61,16 +61,16 @@ pub(super) struct Typed {
 /// `GET /members`.
 pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame) -> Result<Response, Error> {
     member.needs(Role::Administrator)?;
-    list(&app, &member, frame, Typed::default(), Problems::default()).await
+    list(&app, &member, frame, NewcomerForm::default(), Problems::default()).await
 }
 
-async fn list(app: &App, me: &Member, frame: Frame, typed: Typed, problems: Problems) -> Result<Response, Error> {
+async fn list(app: &App, me: &Member, frame: Frame, typed: NewcomerForm, problems: Problems) -> Result<Response, Error> {
     let mut tx = app.database.act(&me.subject, Act::new("member.list")).await?;
     let when = When::in_practice(&mut tx).await?;
     let news = super::news::unread(&mut tx, when).await?;
     let (rows, invitations) = (queries::members(&mut tx).await?, queries::invitations(&mut tx).await?);
     tx.commit().await?;
-    let line = |row: queries::MemberRow| Line {
+    let line = |row: queries::MemberRow| MemberLine {
         me: row.id == me.id,
         id: row.id,
         name: row.name,
@@ -96,7 +96,7 @@ pub(super) async fn invite_member(
     member: Member,
     State(app): State<App>,
     frame: Frame,
-    Keyed(once, typed): Keyed<Typed>,
+    Keyed(once, typed): Keyed<NewcomerForm>,
 ) -> Result<Response, Error> {
     member.needs(Role::Administrator)?;
     let newcomer = match Newcomer::check(&typed.name, typed.boxes.roles()) {
@@ -133,7 +133,7 @@ fn bytes(hex: &str) -> Option<Vec<u8>> {
 #[template(path = "signin/end.html")]
 struct EndPage {
     frame: Frame,
-    line: Line,
+    line: MemberLine,
     /// The records of clients whom nobody else treats.
     alone: Vec<i32>,
     problem: &'static str,
@@ -156,9 +156,9 @@ pub(super) async fn alone(tx: &mut Tx, who: Uuid) -> Result<Vec<i32>, Error> {
     Ok(queries::clients_of(tx, Some(who)).await?.into_iter().filter(|row| row.alone).map(|row| row.number).collect())
 }
 
-fn end_line(row: queries::MemberRow, me: &Member, when: When) -> Line {
+fn end_line(row: queries::MemberRow, me: &Member, when: When) -> MemberLine {
     let (roles, joined) = (row.roles.join(", "), when.weekday(&row.joined_at));
-    Line { me: row.id == me.id, id: row.id, name: row.name, roles, joined, left: String::new(), passkeys: row.passkeys }
+    MemberLine { me: row.id == me.id, id: row.id, name: row.name, roles, joined, left: String::new(), passkeys: row.passkeys }
 }
 
 /// Whether whoever ends a membership knows of the clients that it leaves without a clinician.

@@ -34,7 +34,7 @@ struct RolesPage {
 
 /// What the form holds.
 #[derive(Deserialize)]
-pub(super) struct Typed {
+pub(super) struct RolesForm {
     /// The roles that the form showed, one space between them.
     #[serde(default)]
     were: String,
@@ -66,7 +66,7 @@ pub(super) async fn change(
     State(app): State<App>,
     frame: Frame,
     Id(who): Id,
-    Keyed(once, typed): Keyed<Typed>,
+    Keyed(once, typed): Keyed<RolesForm>,
 ) -> Result<Response, Error> {
     let roles = typed.boxes.roles();
     let were: Vec<String> = typed.were.split_whitespace().map(str::to_owned).collect();

@@ -108,7 +108,7 @@ impl std::fmt::Display for Fault {
             sqlx::Error::PoolTimedOut => f.write_str("no connection became free in time"),
             sqlx::Error::PoolClosed => f.write_str("the portal stops"),
             sqlx::Error::RowNotFound => f.write_str("a row that must be there is not"),
-            sqlx::Error::Tls(_) | sqlx::Error::Protocol(_) => f.write_str("connection, broken off"),
+            sqlx::Error::Tls(_) | sqlx::Error::Protocol(_) => f.write_str("connection, lost"),
             _ => f.write_str("an answer that this version does not understand"),
         }
     }

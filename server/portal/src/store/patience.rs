@@ -38,7 +38,7 @@ pub const TIDY: Duration = Duration::from_secs(1);
 /// Whether the portal is ready is said within this time, before those who ask give up.
 pub const READY: Duration = Duration::from_secs(2);
 
-/// A room's clerk gives a job up after this time and tries it again. Longer than the server's own limits.
+/// A room's recorder gives a job up after this time and tries it again. Longer than the server's own limits.
 pub const JOB: Duration = Duration::from_secs(4);
 /// A job that has waited so long is worth a word at the desk: an entry would wait as well, and is given up after [`REQUEST`].
 pub const NOTICE: Duration = Duration::from_secs(1);

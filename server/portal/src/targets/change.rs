@@ -6,12 +6,12 @@ use chrono::{DateTime, Utc};
 use uuid::Uuid;
 
 use super::assessments::{self, Assessed};
-use super::form::{FormPage, Good, Place, Typed};
+use super::form::{FormPage, Good, Purpose, TargetForm};
 use super::{NewTarget, Status, add, find, queries, seal};
 use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Again, Against, Edit, Id, Keyed, answer, version};
+use crate::platform::forms::{Again, Against, SaveOutcome, Id, Keyed, answer, version};
 use crate::platform::page::Frame;
 use crate::platform::when::When;
 use crate::store::error::Error;
@@ -22,7 +22,7 @@ pub(super) async fn new_form(member: Member, State(app): State<App>, frame: Fram
     let mut tx = app.database.act(&member.subject, Act::new("client.view").client(client)).await?;
     clients::must_be_open(&mut tx, client).await?;
     tx.commit().await?;
-    FormPage::show(frame, Place::New(client), None, Again::first(Typed::default()))
+    FormPage::show(frame, Purpose::New(client), None, Again::first(TargetForm::default()))
 }
 
 pub(super) async fn save_new(
@@ -30,30 +30,30 @@ pub(super) async fn save_new(
     State(app): State<App>,
     frame: Frame,
     Id(client): Id,
-    Keyed(once, typed): Keyed<Typed>,
+    Keyed(once, typed): Keyed<TargetForm>,
 ) -> Result<Response, Error> {
     let tried = try_new(&member, &app, client, &once, &typed).await;
-    answer(typed, tried, |again| FormPage::show(frame, Place::New(client), None, again))
+    answer(typed, tried, |again| FormPage::show(frame, Purpose::New(client), None, again))
 }
 
-async fn try_new(member: &Member, app: &App, client: Uuid, once: &Once, typed: &Typed) -> Result<Edit<Typed>, Error> {
+async fn try_new(member: &Member, app: &App, client: Uuid, once: &Once, typed: &TargetForm) -> Result<SaveOutcome<TargetForm>, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("target.create").client(client), once).await?;
     // To those who do not treat the client, the form is not there at all.
     clients::key(&mut tx, app, client).await?;
     let Good { prong, words, ratings } = match typed.check() {
         Ok(good) => good,
-        Err(problems) => return Ok(Edit::Refused(problems)),
+        Err(problems) => return Ok(SaveOutcome::Refused(problems)),
     };
     let target = add(&mut tx, app, NewTarget { client, prong, words, sud: ratings.sud, voc: ratings.voc }).await?;
-    Ok(Edit::Saved(tx.commit(Answer::see(format!("/targets/{target}"))).await?))
+    Ok(SaveOutcome::Saved(tx.commit(Answer::see(format!("/targets/{target}"))).await?))
 }
 
 pub(super) async fn edit_form(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("target.view").object(id)).await?;
-    let typed = Typed::of(&find(&mut tx, &app, id).await?)?;
+    let typed = TargetForm::of(&find(&mut tx, &app, id).await?)?;
     let assessed = Some(shown(&mut tx, id).await?);
     tx.commit().await?;
-    FormPage::show(frame, Place::Edit(id), assessed, Again::first(typed))
+    FormPage::show(frame, Purpose::Edit(id), assessed, Again::first(typed))
 }
 
 /// The assessments that the form shows, and how it writes their days.
@@ -72,22 +72,22 @@ pub(super) async fn save_edit(
     State(app): State<App>,
     frame: Frame,
     Id(id): Id,
-    Keyed(once, typed): Keyed<Typed>,
+    Keyed(once, typed): Keyed<TargetForm>,
 ) -> Result<Response, Error> {
     let tried = try_edit(&member, &app, id, &once, &typed).await;
-    let assessed = if matches!(tried, Ok(Edit::Saved(_)) | Err(Error::Before(_))) { None } else { shown_again(&member, &app, id).await };
-    answer(typed, tried, |again| FormPage::show(frame, Place::Edit(id), assessed, again))
+    let assessed = if matches!(tried, Ok(SaveOutcome::Saved(_)) | Err(Error::Before(_))) { None } else { shown_again(&member, &app, id).await };
+    answer(typed, tried, |again| FormPage::show(frame, Purpose::Edit(id), assessed, again))
 }
 
-async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &Typed) -> Result<Edit<Typed>, Error> {
+async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &TargetForm) -> Result<SaveOutcome<TargetForm>, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("target.change").object(id), once).await?;
     let before = find(&mut tx, app, id).await?;
     let Good { prong, words, ratings } = match typed.check() {
         Ok(good) => good,
-        Err(problems) => return Ok(Edit::Refused(problems)),
+        Err(problems) => return Ok(SaveOutcome::Refused(problems)),
     };
     if !queries::change_target(&mut tx, id, version(&typed.version)?, prong).await? {
-        return Ok(Edit::Changed(Box::new(Typed::of(&find(&mut tx, app, id).await?)?)));
+        return Ok(SaveOutcome::Changed(Box::new(TargetForm::of(&find(&mut tx, app, id).await?)?)));
     }
     // The form showed all of it, or nothing is replaced.
     before.words.whole()?;
@@ -95,10 +95,10 @@ async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &Typ
     let next = queries::words_version(&mut tx, id).await? + 1;
     queries::keep_words(&mut tx, before.client, &seal(app, &key, id, next, &words)?).await?;
     if let Err(problems) = assessments::correct(&mut tx, app, id, typed.slip()).await? {
-        return Ok(Edit::Refused(problems));
+        return Ok(SaveOutcome::Refused(problems));
     }
     assessments::assess(&mut tx, app, before.client, id, ratings).await?;
-    Ok(Edit::Saved(tx.commit(Answer::see(format!("/targets/{id}"))).await?))
+    Ok(SaveOutcome::Saved(tx.commit(Answer::see(format!("/targets/{id}"))).await?))
 }
 
 const CHANGED: Error =
@@ -125,7 +125,7 @@ pub(super) async fn status(
     }
     let status = Status::parse(&chosen.status)
         .filter(|status| target.status.may_become().contains(status))
-        .ok_or(Error::BadRequest("This status cannot follow. Open the target again and choose one of those on offer."))?;
+        .ok_or(Error::BadRequest("This status cannot follow. Open the target again and choose one of those listed."))?;
     if !queries::set_status(&mut tx, id, status, Some(target.version)).await? {
         return Err(CHANGED);
     }

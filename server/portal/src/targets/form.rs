@@ -17,7 +17,7 @@ use crate::store::seal::{Private, SealError};
 /// As it was typed.
 #[derive(Clone, Default, serde::Deserialize)]
 #[serde(default)]
-pub(super) struct Typed {
+pub(super) struct TargetForm {
     label: String,
     prong: String,
     picture: String,
@@ -42,7 +42,7 @@ pub(super) struct Good {
     pub(super) ratings: Ratings,
 }
 
-impl Typed {
+impl TargetForm {
     /// The form filled with what is kept. Ratings are not: what stands in their fields was asked anew.
     ///
     /// # Errors
@@ -92,7 +92,7 @@ impl Typed {
     }
 }
 
-impl Fields for Typed {
+impl Fields for TargetForm {
     const LABELS: &'static [(&'static str, &'static str)] = &[
         ("label", "Label"),
         ("prong", "Prong"),
@@ -149,14 +149,14 @@ fn rating<T>(problems: &mut Problems, name: &'static str, parsed: Result<T, Scal
 
 /// What the form is for.
 #[derive(Clone, Copy)]
-pub(super) enum Place {
+pub(super) enum Purpose {
     /// A new target of this client.
     New(Uuid),
     /// This target.
     Edit(Uuid),
 }
 
-impl Place {
+impl Purpose {
     fn is_new(self) -> bool {
         matches!(self, Self::New(_))
     }
@@ -179,8 +179,8 @@ impl Place {
 #[template(path = "targets/form.html")]
 pub(super) struct FormPage {
     frame: Frame,
-    place: Place,
-    typed: Typed,
+    place: Purpose,
+    typed: TargetForm,
     /// The assessments so far of a target that there is already; `None` also when the database did not answer.
     assessed: Option<(Vec<Assessed>, When)>,
     problems: Problems,
@@ -201,9 +201,9 @@ impl FormPage {
     fn hint(&self, scale: &str, means: &str) -> String {
         let last = self.assessed.iter().find_map(|(all, when)| Some(all.iter().rfind(|one| one.is(scale))?.words(*when)));
         match (last, self.place) {
-            (_, Place::New(_)) => means.to_owned(),
-            (None, Place::Edit(_)) => format!("{means} Fill it in only if it was asked today."),
-            (Some(last), Place::Edit(_)) => {
+            (_, Purpose::New(_)) => means.to_owned(),
+            (None, Purpose::Edit(_)) => format!("{means} Fill it in only if it was asked today."),
+            (Some(last), Purpose::Edit(_)) => {
                 format!(
                     "Assessed last: {last}. Fill it in only if it was asked again: it is kept as a new assessment, and the earlier ones stay. {means}"
                 )
@@ -223,14 +223,14 @@ impl FormPage {
     }
 
     fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
-        list::<Typed>(&self.problems)
+        list::<TargetForm>(&self.problems)
     }
 
     pub(super) fn show(
         frame: Frame,
-        place: Place,
+        place: Purpose,
         assessed: Option<(Vec<Assessed>, When)>,
-        again: Again<Typed>,
+        again: Again<TargetForm>,
     ) -> Result<Response, Error> {
         let Again { typed, problems, notice, status } = again;
         Ok((status, page(&Self { frame, place, typed, assessed, problems, notice })?).into_response())

@@ -131,7 +131,7 @@ pub struct Target {
     pub status: Status,
     /// When it was entered.
     pub opened_at: DateTime<Utc>,
-    /// When it was put away, if it was.
+    /// When it was archived, if it was.
     pub archived_at: Option<DateTime<Utc>>,
     /// Edits are saved against it.
     pub version: i32,

@@ -104,7 +104,7 @@ fn free_stage(play: &Play) -> u64 {
 }
 
 fn stage_says(play: &mut Play, witness: &mut Witness, said: FromStage) {
-    let hears = play.room.is_live() && play.room.stage.as_ref().is_some_and(|s| s.line.greeted);
+    let hears = play.room.is_live() && play.room.stage.as_ref().is_some_and(|s| s.conduct.greeted);
     if let Some(stage) = play.room.stage.as_ref().map(|stage| stage.id) {
         let (stops, ready) = (said == FromStage::Stop, said == FromStage::Ready);
         play.send(Event::StageSaid { stage, said });

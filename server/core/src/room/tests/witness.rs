@@ -110,7 +110,7 @@ pub fn tried(play: &Play, desk: u64, order: Order) -> (Vec<Option<Refusal>>, boo
 
 /// The word that each desk read last, held against what its key does and what the stage was told.
 pub fn words_are_true(play: &Play) {
-    for desk in play.room.desks.iter().filter(|desk| desk.line.greeted).map(|desk| desk.id) {
+    for desk in play.room.desks.iter().filter(|desk| desk.conduct.greeted).map(|desk| desk.id) {
         let view = play.views_of(desk).next_back().expect("a desk that was greeted has a view");
         let (answers, starts) = tried(play, desk, Order::Start);
         assert_eq!(view.state == RoomState::Ready, starts, "reads {:?}, and a start is answered by {answers:?}", view.state);

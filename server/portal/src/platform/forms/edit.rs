@@ -22,7 +22,7 @@ pub(crate) trait Fields: Sized {
 }
 
 /// How an attempt to keep a form went.
-pub(crate) enum Edit<F> {
+pub(crate) enum SaveOutcome<F> {
     /// It is kept.
     Saved(Answer),
     /// It is not, for these reasons.
@@ -61,19 +61,19 @@ impl<F> Again<F> {
 /// What concerns more than this form; see [`Error`].
 pub(crate) fn answer<F: Fields>(
     mut typed: F,
-    tried: Result<Edit<F>, Error>,
+    tried: Result<SaveOutcome<F>, Error>,
     page: impl FnOnce(Again<F>) -> Result<Response, Error>,
 ) -> Result<Response, Error> {
     let again = |typed, problems, notice, status| page(Again { typed, problems, notice, status });
     match tried {
-        Ok(Edit::Saved(answer)) => Ok(answer.into_response()),
-        Ok(Edit::Refused(problems)) => again(typed, problems, notice::LOOK, StatusCode::UNPROCESSABLE_ENTITY),
-        Ok(Edit::Changed(mut kept)) => {
+        Ok(SaveOutcome::Saved(answer)) => Ok(answer.into_response()),
+        Ok(SaveOutcome::Refused(problems)) => again(typed, problems, notice::LOOK, StatusCode::UNPROCESSABLE_ENTITY),
+        Ok(SaveOutcome::Changed(mut kept)) => {
             let problems = differences(&typed, &kept);
             *typed.version() = std::mem::take(kept.version());
             again(typed, problems, notice::CHANGED, StatusCode::CONFLICT)
         }
-        Ok(Edit::TooLate(why)) => again(typed, Problems::default(), why, StatusCode::CONFLICT),
+        Ok(SaveOutcome::TooLate(why)) => again(typed, Problems::default(), why, StatusCode::CONFLICT),
         Err(Error::Database(fault)) => {
             tracing::error!(%fault, "a form was not saved");
             again(typed, Problems::default(), notice::unsaved(&fault), StatusCode::SERVICE_UNAVAILABLE)

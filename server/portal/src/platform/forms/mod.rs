@@ -4,7 +4,7 @@ mod edit;
 mod messages;
 mod request;
 
-pub(crate) use edit::{Again, Edit, Fields, answer};
+pub(crate) use edit::{Again, SaveOutcome, Fields, answer};
 pub(crate) use messages::{list, notice};
 pub(crate) use request::{Against, Asks, Id, InPath, Keyed, Sent, version};
 

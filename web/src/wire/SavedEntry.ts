@@ -4,12 +4,12 @@ import type { Entry } from "./Entry";
 /**
  * An entry that is in the record.
  */
-export type KeptEntry = { 
+export type SavedEntry = { 
 /**
  * As it was sent.
  */
 entry: Entry, 
 /**
- * See [`Kept::at`].
+ * See [`Saved::at`].
  */
 at: string, };

@@ -5,7 +5,7 @@ use leeward_core::room::{Event, Facts, LastWords, Start};
 use leeward_core::wire::{Plan, SeatState};
 use uuid::Uuid;
 
-use super::queries_room::{self as queries, Hold, SeatRow, Standing};
+use super::queries_room::{self as queries, LeaseRow, SeatRow, Standing};
 use super::room_task::Mail;
 use crate::base::ids::{Token, new_id};
 use crate::clients;
@@ -18,7 +18,7 @@ use crate::store::subject::{Subject, Tx};
 
 /// Who holds a room, with the right to act for it.
 #[derive(Clone)]
-pub(super) struct Holder {
+pub(super) struct Lease {
     pub app: App,
     pub session: Uuid,
     pub client: Uuid,
@@ -32,7 +32,7 @@ pub(super) struct Holder {
 ///
 /// # Errors
 /// [`Error::NotFound`] when `subject` may not open it or the session has ended; [`Error::Database`].
-pub(super) async fn take(app: &App, subject: &Subject, session: Uuid) -> Result<(Holder, Start, Vec<SeatRow>), Error> {
+pub(super) async fn take(app: &App, subject: &Subject, session: Uuid) -> Result<(Lease, Start, Vec<SeatRow>), Error> {
     let token = Token::new(&app.world);
     let mut tx = app.database.look(subject).await?;
     if !queries::open_room(&mut tx, &token.hash(), session).await? {
@@ -41,10 +41,10 @@ pub(super) async fn take(app: &App, subject: &Subject, session: Uuid) -> Result<
     tx.commit().await?;
     let (subject, id) = (Subject::Room(token), new_id(&app.world));
     let mut tx = app.database.look(&subject).await?;
-    let Hold { session, client, epoch } = queries::take_hold(&mut tx, session, id).await?.ok_or(Error::NotFound)?;
+    let LeaseRow { session, client, epoch } = queries::take_lease(&mut tx, session, id).await?.ok_or(Error::NotFound)?;
     let (start, seats) = read_start(&mut tx, session, client, epoch).await?;
     tx.commit().await?;
-    Ok((Holder { app: app.clone(), session, client, epoch, id, subject }, start, seats))
+    Ok((Lease { app: app.clone(), session, client, epoch, id, subject }, start, seats))
 }
 
 async fn read_start(tx: &mut Tx, session: Uuid, client: Uuid, epoch: i32) -> Result<(Start, Vec<SeatRow>), Error> {
@@ -99,7 +99,7 @@ pub(super) enum Found {
     RoomLost,
 }
 
-impl Holder {
+impl Lease {
     /// Opens a transaction as the room. Its bookkeeping needs no audit row of its own.
     ///
     /// # Errors
@@ -117,7 +117,7 @@ impl Holder {
     /// Reads all that the room has to follow. The one way in which a room learns what was committed beside it.
     ///
     /// # Errors
-    /// As [`Holder::look`].
+    /// As [`Lease::look`].
     pub(super) async fn find(&self) -> Result<Found, Error> {
         let mut tx = self.look().await?;
         let held = queries::held(&mut tx, self.session).await?.ok_or(Error::NothingWritten("session"))?;
@@ -181,7 +181,7 @@ impl Holder {
     pub(super) async fn insert(&self, tx: &mut Tx, set: Uuid, number: u32, plan: &Plan, at: DateTime<Utc>) -> Result<bool, Error> {
         let value = serde_json::to_value(plan).map_err(|fault| Error::Inner(format!("plan: {fault}")))?;
         let place = i32::try_from(number).map_err(|_| Error::Inconsistent("stimulus_set.number"))?;
-        let hold = Hold { session: self.session, client: self.client, epoch: self.epoch };
+        let hold = LeaseRow { session: self.session, client: self.client, epoch: self.epoch };
         queries::insert_set(tx, &hold, self.id, set, place, &value, at).await
     }
 

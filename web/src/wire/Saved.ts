@@ -3,7 +3,7 @@
 /**
  * The answer to an [`Entry`]: it is in the record.
  */
-export type Kept = { 
+export type Saved = { 
 /**
  * The entry's id.
  */

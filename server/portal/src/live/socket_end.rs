@@ -1,6 +1,6 @@
 //! A room's end of one socket.
 
-use leeward_core::room::{Event, Line as Manners};
+use leeward_core::room::{Event, Conduct};
 use tokio::sync::mpsc;
 use uuid::Uuid;
 
@@ -72,27 +72,27 @@ impl Outbox {
 }
 
 /// A socket as its room knows it.
-pub(super) struct Line {
+pub(super) struct SocketEnd {
     pub out: Outbox,
     end: End,
 }
 
 enum End {
     Desk,
-    /// With manners of its own while it only asks for the seat; for the others the room has them.
+    /// With conduct of its own while it only asks for the seat; for the others the room has them.
     Stage {
         seat: Uuid,
-        waits: Option<Box<Manners>>,
+        waits: Option<Box<Conduct>>,
     },
 }
 
-impl Line {
+impl SocketEnd {
     pub(super) fn desk(out: Outbox) -> Self {
         Self { out, end: End::Desk }
     }
 
     /// `waits`: it only asks for the seat.
-    pub(super) fn stage(out: Outbox, seat: Uuid, waits: Option<Box<Manners>>) -> Self {
+    pub(super) fn stage(out: Outbox, seat: Uuid, waits: Option<Box<Conduct>>) -> Self {
         Self { out, end: End::Stage { seat, waits } }
     }
 
@@ -101,7 +101,7 @@ impl Line {
     }
 
     /// Of a device that only asks for the seat.
-    pub(super) fn manners(&mut self) -> Option<&mut Manners> {
+    pub(super) fn conduct(&mut self) -> Option<&mut Conduct> {
         match &mut self.end {
             End::Stage { waits, .. } => waits.as_deref_mut(),
             End::Desk => None,
@@ -111,7 +111,7 @@ impl Line {
     /// Room time at which something is due to such a device, ms.
     pub(super) fn waiting_due(&self) -> Option<f64> {
         match &self.end {
-            End::Stage { waits, .. } => waits.as_deref().map(Manners::next_wake),
+            End::Stage { waits, .. } => waits.as_deref().map(Conduct::next_wake),
             End::Desk => None,
         }
     }

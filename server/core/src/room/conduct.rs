@@ -28,7 +28,7 @@ const LONGEST_PAGE_MS: f64 = 1e12;
 /// them.
 #[derive(Debug)]
 #[cfg_attr(test, derive(Clone))]
-pub struct Line {
+pub struct Conduct {
     /// It has said hello.
     pub greeted: bool,
     /// The version of the wire that its page speaks.
@@ -57,10 +57,10 @@ pub struct Line {
     in_second: u32,
 }
 
-impl Line {
+impl Conduct {
     /// A socket that opened at room time `now`, ms.
     pub fn new(now: f64) -> Self {
-        Line {
+        Conduct {
             greeted: false,
             wire: WIRE_VERSION,
             wants_view: false,

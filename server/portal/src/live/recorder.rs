@@ -12,7 +12,7 @@ use tokio::sync::mpsc::{Sender, UnboundedReceiver};
 use tokio::time::{sleep, timeout};
 use uuid::Uuid;
 
-use super::holder::{Found, Holder};
+use super::lease::{Found, Lease};
 use super::queries_room::{self as queries, EndingRow, OrderRow, Witness};
 use super::room_task::Mail;
 use super::{names, queries_evidence};
@@ -42,9 +42,9 @@ pub(super) enum Job {
 }
 
 /// Works until the room lets go of the other end and all is done.
-pub(super) async fn work(holder: Holder, mut jobs: UnboundedReceiver<Box<Job>>, mail: Sender<Mail>) {
+pub(super) async fn work(holder: Lease, mut jobs: UnboundedReceiver<Box<Job>>, mail: Sender<Mail>) {
     while let Some(job) = jobs.recv().await {
-        // Boxed: a clerk waits nearly all the time, and there is one for each room.
+        // Boxed: a recorder waits nearly all the time, and there is one for each room.
         let mut working = Box::pin(carry_through(&holder, &job, &mail));
         if timeout(NOTICE, &mut working).await.is_err() {
             let _ = mail.send(Event::RecordWaits(true).into()).await;
@@ -56,7 +56,7 @@ pub(super) async fn work(holder: Holder, mut jobs: UnboundedReceiver<Box<Job>>, 
 }
 
 /// Tries until it is done, or refused for good.
-async fn carry_through(holder: &Holder, job: &Job, mail: &Sender<Mail>) {
+async fn carry_through(holder: &Lease, job: &Job, mail: &Sender<Mail>) {
     let (mut refused, mut pauses) = (false, pauses(FIRST_PAUSE, LAST_PAUSE));
     while let Err(fault) = within(JOB, attempt(holder, job, mail)).await {
         if !passes_by_itself(&fault) {
@@ -101,7 +101,7 @@ impl Job {
     }
 }
 
-async fn attempt(holder: &Holder, job: &Job, mail: &Sender<Mail>) -> Result<(), Error> {
+async fn attempt(holder: &Lease, job: &Job, mail: &Sender<Mail>) -> Result<(), Error> {
     if let Job::Facts = job {
         let found = match holder.find().await? {
             Found::Facts(facts, seats) => Mail::Facts(Box::new((facts, seats))),
@@ -118,10 +118,10 @@ async fn attempt(holder: &Holder, job: &Job, mail: &Sender<Mail>) -> Result<(), 
         Job::HandedBack { set, recorded_at } => hand_back(&mut tx, set, *recorded_at).await?,
         Job::Moment { kind, once, at } => queries::insert_moment(&mut tx, holder.session, holder.client, kind, *once, *at).await?,
         Job::Evidence { facts, recorded_at } => {
-            queries_evidence::keep(&mut tx, facts, *recorded_at).await?;
+            queries_evidence::save(&mut tx, facts, *recorded_at).await?;
             answers.push(Mail::EvidenceDone);
             for set in sets_of(facts) {
-                answers.extend(queries_evidence::kept_up_to(&mut tx, set).await?.map(|seq| kept(set, seq)));
+                answers.extend(queries_evidence::kept_up_to(&mut tx, set).await?.map(|seq| acknowledge(set, seq)));
             }
         }
         Job::Facts => {}
@@ -147,7 +147,7 @@ async fn hand_back(tx: &mut Tx, view: &SetView, recorded_at: DateTime<Utc>) -> R
     Ok(())
 }
 
-fn kept(set: Uuid, seq: i32) -> Mail {
+fn acknowledge(set: Uuid, seq: i32) -> Mail {
     Event::Kept { set: set.to_string(), seq: seq.unsigned_abs() }.into()
 }
 
