@@ -139,7 +139,9 @@ impl Writer {
         let last = entries.last().map_or(start, |(at, _)| *at);
         for (at, entry) in entries {
             self.world.set(at);
-            sessions::save_entry(&mut tx, &self.app, session, &entry).await?.map_err(|problems| format!("an entry was refused: {problems:?}"))?;
+            sessions::save_entry(&mut tx, &self.app, session, &entry)
+                .await?
+                .map_err(|problems| format!("an entry was refused: {problems:?}"))?;
         }
         tx.commit().await?;
         Ok(last)

@@ -67,7 +67,7 @@ async fn the_house(scene: &Scene) {
         sends(&mut clinician, "/presets/new", &[&fields[..], &[("name", name)]].concat()).await;
     }
     let given_up = id(scene, "SELECT id FROM preset WHERE name = 'Given up'").await;
-    sends(&mut clinician, &format!("/presets/{given_up}/put-away"), &[("version", "1")]).await;
+    sends(&mut clinician, &format!("/presets/{given_up}/archive"), &[("version", "1")]).await;
 }
 
 /// The client's record and comfort sheet; a target that was assessed again, and a typing error in that.
@@ -150,7 +150,7 @@ async fn a_session(scene: &mut Scene) {
     assert_eq!(scene.clinician.fill_in(&note, &[("note", "Written at the close. Read again on Monday.")]).await.status, 303);
 }
 
-/// Another session with the client in the seat and one more device that asks for it; a rehearsal; a client who is put away.
+/// Another session with the client in the seat and one more device that asks for it; a rehearsal; a client who is archived.
 async fn the_week_after(scene: &mut Scene) {
     scene.house.clock.advance(Duration::days(7));
     scene.clinician = scene.house.sign_in(scene.clinician.member).await;

@@ -206,8 +206,8 @@ async fn of_preset(sample: &mut Sample, route: &str) {
     match route {
         "/presets/new" => sample.typed(&PRESET),
         "/presets/{preset}/edit" => sample.typed(&with(&PRESET, V1)),
-        "/presets/{preset}/put-away" => sample.typed(&[V1]),
-        "/presets/{preset}/take-back" => {
+        "/presets/{preset}/archive" => sample.typed(&[V1]),
+        "/presets/{preset}/restore" => {
             sample.sql("UPDATE preset SET put_away_at = '2026-03-01T00:00:00Z' WHERE member_id IS NOT NULL").await;
             sample.typed(&[V1]);
         }

@@ -15,17 +15,17 @@
 //! assert!(!effects.is_empty());
 //! ```
 
+mod conduct;
 mod desk;
 mod event;
-mod conduct;
 mod orders;
 mod presence;
 mod set;
 mod stage;
 mod view;
 
-pub use event::{Cause, Effect, Event, Facts, LastWords, MomentKind, Start, Why};
 pub use conduct::Conduct;
+pub use event::{Cause, Effect, Event, Facts, LastWords, MomentKind, Start, Why};
 
 use std::collections::HashSet;
 
@@ -182,11 +182,11 @@ impl Room {
     /// Room time at which [`Event::Tick`] is due, ms; `None` when the room waits for others alone.
     pub fn next_wake(&self) -> Option<f64> {
         let pause = Some(self.pause_until).filter(|&until| until > self.now);
-        let lines = self.lines().map(|line| line.next_wake());
+        let sockets = self.sockets().map(|conduct| conduct.next_wake());
         [pause, self.desk_due(), self.stage_due(), self.fresh_due(), self.starting_due(), self.set_due()]
             .into_iter()
             .flatten()
-            .chain(lines)
+            .chain(sockets)
             .min_by(f64::total_cmp)
     }
 
@@ -210,7 +210,7 @@ impl Room {
         self.finish_set();
         self.notice_silence();
         self.give_up_starting();
-        self.drop_dead_lines();
+        self.drop_dead_sockets();
         self.send_beats();
     }
 
@@ -263,7 +263,7 @@ impl Room {
     fn go_live(&mut self) {
         self.live_since = self.now;
         let now = self.now;
-        for line in self.lines_mut() {
+        for line in self.sockets_mut() {
             line.beat_at(now);
         }
     }

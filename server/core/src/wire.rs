@@ -19,7 +19,7 @@ mod stage;
 
 pub use comfort::{Colours, Comfort, Sweep, Timbre};
 pub use desk::{DeskView, FromDesk, Order, Refusal, SeatState, ToDesk};
-pub use entries::{Change, Entry, EntryValue, Saved, SavedEntry, LogSet, Moment, SessionLog, Start};
+pub use entries::{Change, Entry, EntryValue, LogSet, Moment, Saved, SavedEntry, SessionLog, Start};
 pub use preset::{Preset, Purpose};
 pub use room::{Needs, RoomState};
 pub use set::{Channels, Ending, Length, Path, Plan, Segment, SetView, Timeline};

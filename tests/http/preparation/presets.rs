@@ -49,7 +49,7 @@ async fn the_practices(house: &House, name: &str) -> Uuid {
 }
 
 #[tokio::test]
-async fn a_clinicians_own_is_made_edited_put_away_and_taken_back() {
+async fn a_clinicians_own_is_made_edited_archived_and_restored() {
     let house = House::build().await;
     let mut clinician = house.member(&[Role::Clinician]).await;
     let made = clinician.post_form("/presets/new", &MINE).await;
@@ -79,13 +79,13 @@ async fn a_clinicians_own_is_made_edited_put_away_and_taken_back() {
         ],
     );
 
-    let away = format!("/presets/{id}/put-away");
+    let away = format!("/presets/{id}/archive");
     assert_eq!(clinician.post_form(&away, &[("version", "1")]).await.status, 409);
     assert_eq!(clinician.post_form(&away, &[("version", "2")]).await.status, 303);
     let body = clinician.get("/presets").await.body;
     assert_eq!(own(&body), "");
     has(&body, &["Archived (1)", "Restore"]);
-    assert_eq!(clinician.post_form(&format!("/presets/{id}/take-back"), &[("version", "3")]).await.status, 303);
+    assert_eq!(clinician.post_form(&format!("/presets/{id}/restore"), &[("version", "3")]).await.status, 303);
     assert!(own(&clinician.get("/presets").await.body).contains("Evening pace"));
 }
 
@@ -136,13 +136,13 @@ async fn the_practices_are_changed_by_a_lead_or_an_administrator_and_ones_own_by
     for roles in [Role::Lead, Role::Administrator, Role::Clinician] {
         let mut other = house.member(&[roles]).await;
         assert!(!other.get("/presets").await.body.contains("Evening pace"), "{roles:?}");
-        for (method, last) in [("GET", "edit"), ("POST", "edit"), ("POST", "put-away"), ("POST", "take-back")] {
+        for (method, last) in [("GET", "edit"), ("POST", "edit"), ("POST", "archive"), ("POST", "restore")] {
             let path = format!("/presets/{own}/{last}");
             let status = if method == "GET" { other.get(&path).await.status } else { other.post_form(&path, &version).await.status };
             assert_eq!(status, 404, "{roles:?} {method} {last}");
         }
     }
-    for last in ["edit", "put-away", "take-back"] {
+    for last in ["edit", "archive", "restore"] {
         let answer = clinician.post_form(&format!("/presets/{slow}/{last}"), &version).await;
         assert_eq!(answer.status, 403, "{last}");
     }
@@ -194,11 +194,11 @@ async fn the_policies_of_presets_hold_alone() {
 }
 
 #[tokio::test]
-async fn the_desk_has_them_under_digits_without_those_put_away() {
+async fn the_desk_has_them_under_digits_without_the_archived_ones() {
     let mut scene = Scene::build().await;
     let fast = the_practices(&scene.house, "Fast").await;
     let mut lead = scene.house.member(&[Role::Lead]).await;
-    assert_eq!(lead.post_form(&format!("/presets/{fast}/put-away"), &[("version", "1")]).await.status, 303);
+    assert_eq!(lead.post_form(&format!("/presets/{fast}/archive"), &[("version", "1")]).await.status, 303);
     assert_eq!(scene.clinician.post_form("/presets/new", &MINE).await.status, 303);
     let desk = scene.clinician.get(&format!("/sessions/{}/desk", scene.session)).await.body;
     for (index, name) in ["Slow", "Standard", "Evening pace", "Calm place"].iter().enumerate() {

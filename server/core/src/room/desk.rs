@@ -73,8 +73,8 @@ pub(super) fn understands(wire: u32) -> bool {
 
 impl Room {
     pub(super) fn desk_joined(&mut self, id: u64) {
-        let line = Conduct::new(self.now);
-        self.desks.push(Desk { id, line, orders: OrderLog::default() });
+        let conduct = Conduct::new(self.now);
+        self.desks.push(Desk { id, conduct, orders: OrderLog::default() });
     }
 
     pub(super) fn desk_left(&mut self, id: u64) {

@@ -1,6 +1,6 @@
 //! Who is there, who was lost, and what a loss asks for.
 
-use super::conduct::{LIVE_BEAT_MS, Conduct, SLOW_BEAT_MS};
+use super::conduct::{Conduct, LIVE_BEAT_MS, SLOW_BEAT_MS};
 use super::{Effect, GAP_MS, MomentKind, Room, Why};
 use crate::safety::SILENCE_MS;
 use crate::wire::{Ending, ToDesk, ToStage};
@@ -30,9 +30,9 @@ pub(super) struct Presence {
 impl Presence {
     /// Notes a sign of `line`; the gap in ms when it had been lost. A sign that is older than `limit` is none: it was on its way
     /// for so long that nobody knows who is there.
-    fn hear(&mut self, line: &Conduct, now: f64, limit: f64) -> Option<f64> {
-        let (last, sign) = (self.heard, line.alive);
-        self.trip = line.trip.min(MOST_TRIP_MS);
+    fn hear(&mut self, conduct: &Conduct, now: f64, limit: f64) -> Option<f64> {
+        let (last, sign) = (self.heard, conduct.alive);
+        self.trip = conduct.trip.min(MOST_TRIP_MS);
         self.heard = Some(last.map_or(sign, |last| last.max(sign)));
         if self.here || now - sign >= limit + self.trip {
             return None;
@@ -54,13 +54,13 @@ impl Presence {
 }
 
 impl Room {
-    pub(super) fn lines(&self) -> impl Iterator<Item = &Conduct> {
+    pub(super) fn sockets(&self) -> impl Iterator<Item = &Conduct> {
         let stage = self.stage.iter().map(|stage| &stage.conduct);
         let arriving = self.arriving.iter().map(|one| &one.conduct);
         self.desks.iter().map(|desk| &desk.conduct).chain(stage).chain(arriving)
     }
 
-    pub(super) fn lines_mut(&mut self) -> impl Iterator<Item = &mut Conduct> {
+    pub(super) fn sockets_mut(&mut self) -> impl Iterator<Item = &mut Conduct> {
         let stage = self.stage.iter_mut().map(|stage| &mut stage.conduct);
         self.desks.iter_mut().map(|desk| &mut desk.conduct).chain(stage)
     }
@@ -91,8 +91,8 @@ impl Room {
     }
 
     /// Whether the page of a socket was there within the limit for desks.
-    pub(super) fn heard_lately(&self, line: &Conduct) -> bool {
-        self.now - line.alive <= self.patience(SILENCE_MS) + line.trip.min(MOST_TRIP_MS)
+    pub(super) fn heard_lately(&self, conduct: &Conduct) -> bool {
+        self.now - conduct.alive <= self.patience(SILENCE_MS) + conduct.trip.min(MOST_TRIP_MS)
     }
 
     /// The desk's last sign is so new that the stage would start a set on it.
@@ -192,14 +192,15 @@ impl Room {
         }
     }
 
-    pub(super) fn drop_dead_lines(&mut self) {
+    pub(super) fn drop_dead_sockets(&mut self) {
         let now = self.now;
         let dead: Vec<u64> = (self.desks.iter()).filter(|desk| desk.conduct.is_dead(now)).map(|desk| desk.id).collect();
         for desk in dead {
             self.close_desk(desk, Why::Silent);
         }
-        let stages = self.stage.iter().map(|stage| (stage.id, &stage.conduct)).chain(self.arriving.iter().map(|one| (one.id, &one.conduct)));
-        let dead: Vec<u64> = stages.filter(|(_, line)| line.is_dead(now)).map(|(id, _)| id).collect();
+        let stages =
+            self.stage.iter().map(|stage| (stage.id, &stage.conduct)).chain(self.arriving.iter().map(|one| (one.id, &one.conduct)));
+        let dead: Vec<u64> = stages.filter(|(_, conduct)| conduct.is_dead(now)).map(|(id, _)| id).collect();
         for stage in dead {
             self.close_stage(stage, Why::Silent);
         }

@@ -1,7 +1,7 @@
 //! The client's page: joining, and its messages.
 
-use super::desk::understands;
 use super::conduct::Conduct;
+use super::desk::understands;
 use super::{Effect, MomentKind, Room, StopNews, StoppedBy, Why};
 use crate::optics;
 use crate::wire::{BeatReply, ClockError, Device, Ending, Evidence, Fact, FromStage, Interruption, SeatState, Showing, ToDesk, ToStage};
@@ -61,8 +61,8 @@ impl Room {
     pub(super) fn stage_said(&mut self, id: u64, said: FromStage) {
         let now = self.now;
         let arriving = self.arriving.iter_mut().find(|one| one.id == id).map(|one| &mut one.conduct);
-        let taken = if let Some(line) = arriving {
-            line.hear(now).and_then(|()| self.arrived(id, said))
+        let taken = if let Some(conduct) = arriving {
+            conduct.hear(now).and_then(|()| self.arrived(id, said))
         } else if let Some(stage) = self.stage.as_mut().filter(|stage| stage.id == id) {
             stage.conduct.hear(now).and_then(|()| self.greeted_said(said))
         } else {
@@ -87,9 +87,9 @@ impl Room {
             self.close_stage(old.id, Why::Replaced);
         }
         if let Some(at) = self.arriving.iter().position(|one| one.id == id) {
-            let Arriving { id, mut line } = self.arriving.remove(at);
-            line.greet(self.now, wire);
-            self.stage = Some(Stage { id, line, device, shows: false });
+            let Arriving { id, mut conduct } = self.arriving.remove(at);
+            conduct.greet(self.now, wire);
+            self.stage = Some(Stage { id, conduct, device, shows: false });
         }
         self.fit_plan();
         self.stage_sign();

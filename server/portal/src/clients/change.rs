@@ -4,11 +4,11 @@ use axum::extract::State;
 use axum::response::Response;
 use uuid::Uuid;
 
-use super::form::{FormPage, ClientForm};
+use super::form::{ClientForm, FormPage};
 use super::{Kind, NewClient, add, is_rehearsal, key, open, queries, seal};
 use crate::base::ids::new_id;
 use crate::platform::App;
-use crate::platform::forms::{Again, Against, SaveOutcome, Id, Keyed, Problems, answer, version};
+use crate::platform::forms::{Again, Id, Keyed, Problems, RowChange, SaveOutcome, answer, version};
 use crate::platform::page::Frame;
 use crate::platform::{Member, Role};
 use crate::store::error::Error;
@@ -97,15 +97,11 @@ async fn stored_form(tx: &mut Tx, app: &App, client: Uuid) -> Result<ClientForm,
     Ok(ClientForm::of(&NewClient { details: open(&key, client, &sealed).whole()?, cautions: row.cautions }, row.version.to_string()))
 }
 
-pub(super) async fn archive(
-    member: Member,
-    State(app): State<App>,
-    Id(client): Id,
-    Keyed(once, against): Keyed<Against>,
-) -> Result<Answer, Error> {
+pub(super) async fn archive(change: RowChange) -> Result<Answer, Error> {
+    let RowChange { app, member, id: client, once, version } = change;
     let mut tx = app.database.act_once(&member.subject, Act::new("client.archive").client(client), &once).await?;
     key(&mut tx, &app, client).await?;
-    archive_in(&mut tx, &app, client, against.version()?).await?;
+    archive_in(&mut tx, &app, client, version).await?;
     tx.commit(Answer::see(format!("/clients/{client}"))).await
 }
 
@@ -128,22 +124,18 @@ async fn archive_in(tx: &mut Tx, app: &App, client: Uuid, version: i32) -> Resul
     if queries::has_open_session(tx, client).await? {
         return Err(Error::Conflict("A session with this client is still open, so the record was not archived. End the session first."));
     }
-    put_away(tx, client, version, Some(app.world.now())).await
+    set_archived(tx, client, version, Some(app.world.now())).await
 }
 
-pub(super) async fn restore(
-    member: Member,
-    State(app): State<App>,
-    Id(client): Id,
-    Keyed(once, against): Keyed<Against>,
-) -> Result<Answer, Error> {
+pub(super) async fn restore(change: RowChange) -> Result<Answer, Error> {
+    let RowChange { app, member, id: client, once, version } = change;
     let mut tx = app.database.act_once(&member.subject, Act::new("client.restore").client(client), &once).await?;
     key(&mut tx, &app, client).await?;
-    put_away(&mut tx, client, against.version()?, None).await?;
+    set_archived(&mut tx, client, version, None).await?;
     tx.commit(Answer::see(format!("/clients/{client}"))).await
 }
 
-async fn put_away(tx: &mut Tx, client: Uuid, version: i32, at: Option<chrono::DateTime<chrono::Utc>>) -> Result<(), Error> {
+async fn set_archived(tx: &mut Tx, client: Uuid, version: i32, at: Option<chrono::DateTime<chrono::Utc>>) -> Result<(), Error> {
     if !queries::archive(tx, client, version, at).await? {
         return Err(Error::Conflict("Somebody changed this record meanwhile, so nothing was done. Open the record again and look first."));
     }

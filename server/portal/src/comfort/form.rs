@@ -11,7 +11,7 @@ use super::{COLOURS, Choice, PATHS, SWEEPS, Sheet, TIMBRES, change, named, of, s
 use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Again, SaveOutcome, Fields, Id, Keyed, Problems, answer, list, version};
+use crate::platform::forms::{Again, Fields, Id, Keyed, Problems, SaveOutcome, answer, list, version};
 use crate::platform::page::{Frame, page};
 use crate::store::error::Error;
 use crate::store::once::{Answer, Once};

@@ -72,18 +72,18 @@ pub async fn sit_down(app: &App, subject: &Subject, session: Uuid) -> Result<(Uu
 /// [`Error::NotFound`] unless `subject` may open the session's room, [`Error::Conflict`] when another
 /// room of it is open, [`Error::Database`].
 pub async fn keep_past(app: &App, subject: &Subject, session: Uuid, began: DateTime<Utc>, sets: &[PastSet]) -> Result<(), Error> {
-    let (holder, _, _) = lease::take(app, subject, session).await?;
-    let mut tx = holder.look().await?;
+    let (lease, _, _) = lease::take(app, subject, session).await?;
+    let mut tx = lease.look().await?;
     for set in sets {
-        keep_one(&holder, &mut tx, began, set).await?;
+        keep_one(&lease, &mut tx, began, set).await?;
     }
     tx.commit().await
 }
 
-async fn keep_one(holder: &Lease, tx: &mut Tx, began: DateTime<Utc>, set: &PastSet) -> Result<(), Error> {
+async fn keep_one(lease: &Lease, tx: &mut Tx, began: DateTime<Utc>, set: &PastSet) -> Result<(), Error> {
     let time = |ms: f64| began + TimeDelta::microseconds((ms * 1_000.0) as i64);
     let first = set.orders.first().map_or(0.0, |order| order.at);
-    if !holder.insert(tx, set.id, set.number, &set.plan, time(first)).await? {
+    if !lease.insert(tx, set.id, set.number, &set.plan, time(first)).await? {
         return Err(Error::Conflict("A live room of this session is open. Close it first."));
     }
     for (order, seq) in set.orders.iter().zip(0..) {

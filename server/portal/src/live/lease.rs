@@ -1,4 +1,4 @@
-//! Holding a room: acting in the database under the room's own token, and starting a set there.
+//! A lease on a room: acting in the database under the room's own token, and starting a set there.
 
 use chrono::{DateTime, Utc};
 use leeward_core::room::{Event, Facts, LastWords, Start};
@@ -16,14 +16,14 @@ use crate::store::patience::{ANSWER, START, within};
 use crate::store::seal::Field;
 use crate::store::subject::{Subject, Tx};
 
-/// Who holds a room, with the right to act for it.
+/// The right to act for a room, by its own token, until a later lease fences this one out.
 #[derive(Clone)]
 pub(super) struct Lease {
     pub app: App,
     pub session: Uuid,
     pub client: Uuid,
     pub epoch: i32,
-    /// This holder, as the session's row names it. A later holder fences this one out.
+    /// Its name in the session's row (`room_holder`).
     id: Uuid,
     subject: Subject,
 }
@@ -181,8 +181,8 @@ impl Lease {
     pub(super) async fn insert(&self, tx: &mut Tx, set: Uuid, number: u32, plan: &Plan, at: DateTime<Utc>) -> Result<bool, Error> {
         let value = serde_json::to_value(plan).map_err(|fault| Error::Inner(format!("plan: {fault}")))?;
         let place = i32::try_from(number).map_err(|_| Error::Inconsistent("stimulus_set.number"))?;
-        let hold = LeaseRow { session: self.session, client: self.client, epoch: self.epoch };
-        queries::insert_set(tx, &hold, self.id, set, place, &value, at).await
+        let row = LeaseRow { session: self.session, client: self.client, epoch: self.epoch };
+        queries::insert_set(tx, &row, self.id, set, place, &value, at).await
     }
 
     async fn find_out(&self, set: Uuid, fault: Error) -> Result<Written, Error> {

@@ -1,24 +1,24 @@
 //! The live room: joining, stage, desk, and the sockets between them.
 
 mod admit;
-mod recorder;
 mod code;
 mod crowd;
 mod desk;
 mod history;
-mod lease;
 mod hub;
 mod join;
-mod socket_end;
+mod lease;
 mod names;
 mod queries;
 mod queries_evidence;
 mod queries_room;
+mod recorder;
 mod room_effects;
 mod room_seats;
 mod room_task;
 mod room_waiting;
 mod socket;
+mod socket_end;
 mod stage;
 mod waiting_alone;
 

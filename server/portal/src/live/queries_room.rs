@@ -13,7 +13,7 @@ pub async fn open_room(db: &mut PgConnection, hash: &[u8], session: Uuid) -> Res
     Ok(sqlx::query_scalar!(r#"SELECT access.open_room($1, $2) AS "done!""#, hash, session).fetch_one(db).await?)
 }
 
-/// What a holder knows about its session.
+/// What a lease knows of its session.
 pub struct LeaseRow {
     /// The session.
     pub session: Uuid,
@@ -25,14 +25,14 @@ pub struct LeaseRow {
 
 /// Takes the room from whoever held it before; nothing when the session has ended.
 pub async fn take_lease(db: &mut PgConnection, session: Uuid, holder: Uuid) -> Result<Option<LeaseRow>, Error> {
-    let hold = sqlx::query_as!(
+    let row = sqlx::query_as!(
         LeaseRow,
         r#"UPDATE session SET room_epoch = room_epoch + 1, room_holder = $2 WHERE id = $1 AND ended_at IS NULL
            RETURNING id AS session, client_id AS client, room_epoch AS epoch"#,
         session,
         holder
     );
-    Ok(hold.fetch_optional(db).await?)
+    Ok(row.fetch_optional(db).await?)
 }
 
 /// Whether the room's token still opens its session: without that, its writing changes nothing.
@@ -134,7 +134,7 @@ pub async fn seats(db: &mut PgConnection, session: Uuid) -> Result<Vec<SeatRow>,
 /// Writes a new set, if `holder` still holds the room; false when another has taken it.
 pub async fn insert_set(
     db: &mut PgConnection,
-    hold: &LeaseRow,
+    row: &LeaseRow,
     holder: Uuid,
     set: Uuid,
     number: i32,
@@ -144,7 +144,7 @@ pub async fn insert_set(
     let done = sqlx::query!(
         "INSERT INTO stimulus_set (id, session_id, client_id, target_id, number, epoch, plan, recorded_at)
          SELECT $3, id, client_id, target_id, $4, room_epoch, $5, $6 FROM session WHERE id = $1 AND room_holder = $2 AND ended_at IS NULL",
-        hold.session,
+        row.session,
         holder,
         set,
         number,

@@ -42,23 +42,23 @@ pub(super) enum Job {
 }
 
 /// Works until the room lets go of the other end and all is done.
-pub(super) async fn work(holder: Lease, mut jobs: UnboundedReceiver<Box<Job>>, mail: Sender<Mail>) {
+pub(super) async fn work(lease: Lease, mut jobs: UnboundedReceiver<Box<Job>>, mail: Sender<Mail>) {
     while let Some(job) = jobs.recv().await {
         // Boxed: a recorder waits nearly all the time, and there is one for each room.
-        let mut working = Box::pin(carry_through(&holder, &job, &mail));
+        let mut working = Box::pin(carry_through(&lease, &job, &mail));
         if timeout(NOTICE, &mut working).await.is_err() {
             let _ = mail.send(Event::RecordWaits(true).into()).await;
             working.await;
             let _ = mail.send(Event::RecordWaits(false).into()).await;
         }
-        holder.app.rooms().row_done();
+        lease.app.rooms().row_done();
     }
 }
 
 /// Tries until it is done, or refused for good.
-async fn carry_through(holder: &Lease, job: &Job, mail: &Sender<Mail>) {
+async fn carry_through(lease: &Lease, job: &Job, mail: &Sender<Mail>) {
     let (mut refused, mut pauses) = (false, pauses(FIRST_PAUSE, LAST_PAUSE));
-    while let Err(fault) = within(JOB, attempt(holder, job, mail)).await {
+    while let Err(fault) = within(JOB, attempt(lease, job, mail)).await {
         if !passes_by_itself(&fault) {
             tracing::error!(%fault, job = job.name(), "a room's record was refused");
             give_up(job, mail).await;
@@ -101,22 +101,22 @@ impl Job {
     }
 }
 
-async fn attempt(holder: &Lease, job: &Job, mail: &Sender<Mail>) -> Result<(), Error> {
+async fn attempt(lease: &Lease, job: &Job, mail: &Sender<Mail>) -> Result<(), Error> {
     if let Job::Facts = job {
-        let found = match holder.find().await? {
+        let found = match lease.find().await? {
             Found::Facts(facts, seats) => Mail::Facts(Box::new((facts, seats))),
             Found::RoomLost => Mail::RoomLost,
         };
         let _ = mail.send(found).await;
         return Ok(());
     }
-    let mut tx = holder.look().await?;
+    let mut tx = lease.look().await?;
     let mut answers = Vec::new();
     match job {
         Job::Order(order) => queries::insert_order(&mut tx, order).await?,
         Job::Ending(ending) => queries::insert_ending(&mut tx, ending).await?,
         Job::HandedBack { set, recorded_at } => hand_back(&mut tx, set, *recorded_at).await?,
-        Job::Moment { kind, once, at } => queries::insert_moment(&mut tx, holder.session, holder.client, kind, *once, *at).await?,
+        Job::Moment { kind, once, at } => queries::insert_moment(&mut tx, lease.session, lease.client, kind, *once, *at).await?,
         Job::Evidence { facts, recorded_at } => {
             queries_evidence::save(&mut tx, facts, *recorded_at).await?;
             answers.push(Mail::EvidenceDone);

@@ -7,11 +7,11 @@ use leeward_core::wire::{Evidence, Plan};
 use serde::Serialize;
 use uuid::Uuid;
 
-use super::recorder::Job;
-use super::socket_end::{SocketEnd, Out};
 use super::names;
 use super::queries_room::{EndingRow, OrderRow, Witness};
+use super::recorder::Job;
 use super::room_task::RoomTask;
+use super::socket_end::{Out, SocketEnd};
 use crate::base::ids::new_id;
 
 /// Evidence in so many messages may wait for the database; what is more is not taken, and the page
@@ -43,21 +43,21 @@ impl RoomTask {
             Effect::RecordSet { number, plan } => self.record_set(number, plan),
             Effect::KeepEvidence(facts) => self.keep_evidence(facts),
             Effect::KeepHandedBack(set) => {
-                let recorded_at = self.holder.app.world.now();
+                let recorded_at = self.lease.app.world.now();
                 self.write(Job::HandedBack { set, recorded_at });
             }
             Effect::RecordMoment { kind, .. } => {
-                let world = &self.holder.app.world;
+                let world = &self.lease.app.world;
                 self.write(Job::Moment { kind: names::moment(kind), once: new_id(world), at: world.now() });
             }
             Effect::RecordEnding { set, ending, at } => {
-                let recorded_at = self.holder.app.world.now();
+                let recorded_at = self.lease.app.world.now();
                 self.write_set(&set, |set| {
                     Ok(Job::Ending(EndingRow { set, witness: Witness::Room, ending: names::ending(ending), at: Some(at), recorded_at }))
                 });
             }
             Effect::RecordOrdered { set, seq, cause, plan, timeline, at } => {
-                let recorded_at = self.holder.app.world.now();
+                let recorded_at = self.lease.app.world.now();
                 self.write_set(&set, |set| {
                     let (plan, timeline) = (serde_json::to_value(plan)?, serde_json::to_value(&timeline)?);
                     let seq = i32::try_from(seq).unwrap_or(i32::MAX);
@@ -70,7 +70,7 @@ impl RoomTask {
 
     /// A clock that is set while people work is said: what the record dates by it may be wrong.
     pub(super) fn look_at_clock(&mut self) {
-        let by_clock = (self.holder.app.world.now() - self.since_by_clock).num_milliseconds();
+        let by_clock = (self.lease.app.world.now() - self.since_by_clock).num_milliseconds();
         let set = (by_clock - i64::try_from(self.since.elapsed().as_millis()).unwrap_or(i64::MAX)) / 1_000;
         if (set - self.clock_set).abs() > CLOCK_SLACK {
             tracing::warn!(seconds = set - self.clock_set, "the server's clock was set while a room was open");
@@ -82,9 +82,9 @@ impl RoomTask {
     /// Beside the recorder: a start does not wait for what is still to be written.
     fn record_set(&mut self, number: u32, plan: Plan) {
         self.recording += 1;
-        let (holder, mail) = (self.holder.clone(), self.mail.clone());
+        let (lease, mail) = (self.lease.clone(), self.mail.clone());
         tokio::spawn(async move {
-            let answer = holder.record_set(number, plan).await;
+            let answer = lease.record_set(number, plan).await;
             // Without its room the set stays without an end in the record, which reads as unknown.
             let _ = mail.send(answer).await;
         });
@@ -93,7 +93,7 @@ impl RoomTask {
     fn keep_evidence(&mut self, facts: Vec<Evidence>) {
         if self.evidence_waiting < EVIDENCE_AT_ONCE {
             self.evidence_waiting += 1;
-            let recorded_at = self.holder.app.world.now();
+            let recorded_at = self.lease.app.world.now();
             self.write(Job::Evidence { facts, recorded_at });
         }
     }
@@ -110,7 +110,7 @@ impl RoomTask {
             tracing::error!("a room's recorder has gone");
             return;
         }
-        self.holder.app.rooms().row_waits();
+        self.lease.app.rooms().row_waits();
     }
 
     pub(super) fn left(&mut self, socket: u64) {

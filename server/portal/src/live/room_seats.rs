@@ -5,10 +5,10 @@ use leeward_core::wire::FromStage;
 use tokio::time::Instant;
 use uuid::Uuid;
 
-use super::recorder::Job;
-use super::socket_end::{SocketEnd, Out, closing};
 use super::queries_room::{SeatRow, Standing};
-use super::room_task::{RoomTask, READING};
+use super::recorder::Job;
+use super::room_task::{READING, RoomTask};
+use super::socket_end::{Out, SocketEnd, closing};
 
 /// How far the reading of the record has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -4,19 +4,19 @@ use std::collections::HashMap;
 use std::time::Duration;
 
 use chrono::{DateTime, Utc};
-use leeward_core::room::{Event, Facts, Conduct, Room};
+use leeward_core::room::{Conduct, Event, Facts, Room};
 use leeward_core::wire::{FromDesk, FromStage};
 use tokio::sync::mpsc::{self, Receiver, Sender, UnboundedSender};
 use tokio::task::JoinHandle;
 use tokio::time::{Instant, sleep_until, timeout};
 use uuid::Uuid;
 
-use super::recorder::{self, Job};
-use super::lease::{self, Lease};
 use super::hub::RoomHandle;
-use super::socket_end::{SocketEnd, Out, Outbox, closing};
+use super::lease::{self, Lease};
 use super::queries_room::SeatRow;
+use super::recorder::{self, Job};
 use super::room_seats::Reading;
+use super::socket_end::{Out, Outbox, SocketEnd, closing};
 use crate::platform::App;
 use crate::store::error::Error;
 use crate::store::patience::LAST_WORDS;
@@ -65,15 +65,15 @@ pub(super) enum Mail {
 /// # Errors
 /// See [`lease::take`].
 pub(super) async fn open(app: &App, subject: &Subject, session: Uuid) -> Result<RoomHandle, Error> {
-    let (holder, start, seats) = lease::take(app, subject, session).await?;
+    let (lease, start, seats) = lease::take(app, subject, session).await?;
     let (mail, mailbox) = mpsc::channel(MAILBOX);
     let (jobs, work) = mpsc::unbounded_channel();
-    let handle = RoomHandle { client: holder.client, mail: mail.clone() };
-    let recorder = tokio::spawn(recorder::work(holder.clone(), work, mail.clone()));
+    let handle = RoomHandle { client: lease.client, mail: mail.clone() };
+    let recorder = tokio::spawn(recorder::work(lease.clone(), work, mail.clone()));
     let task = Box::new(RoomTask {
         room: Room::new(start),
         since: Instant::now(),
-        since_by_clock: holder.app.world.now(),
+        since_by_clock: lease.app.world.now(),
         clock_set: 0,
         lines: HashMap::new(),
         seats,
@@ -88,7 +88,7 @@ pub(super) async fn open(app: &App, subject: &Subject, session: Uuid) -> Result<
         over: None,
         mail,
         jobs,
-        holder,
+        lease,
     });
     app.rooms().at_work.spawn(task.run(mailbox, recorder));
     Ok(handle)
@@ -105,7 +105,7 @@ impl From<Event> for Mail {
 
 /// Keeps one room: here its life, beside it what it does (`room_effects`) and its seat (`room_seats`).
 pub(super) struct RoomTask {
-    pub holder: Lease,
+    pub lease: Lease,
     pub room: Room,
     /// Room time 0.
     pub since: Instant,
@@ -224,12 +224,12 @@ impl RoomTask {
         for socket in sockets {
             self.close(socket, last.clone());
         }
-        let holder = self.holder.clone();
+        let lease = self.lease.clone();
         if timeout(LAST_WORDS, self.write_out(&mut mailbox, recorder)).await.is_err() {
             tracing::error!("a room ended before all of its record was written");
         }
         drop(mailbox);
-        holder.app.rooms().forget(holder.session);
+        lease.app.rooms().forget(lease.session);
     }
 
     async fn write_out(mut self: Box<Self>, mailbox: &mut Receiver<Mail>, mut recorder: JoinHandle<()>) {

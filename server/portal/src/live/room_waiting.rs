@@ -6,8 +6,8 @@ use leeward_core::wire::{FromStage, Needs, RoomState, StageView, ToStage};
 use tokio::time::Instant;
 use uuid::Uuid;
 
-use super::socket_end::{SocketEnd, Out};
 use super::room_task::{RoomTask, WAITING_VIEW};
+use super::socket_end::{Out, SocketEnd};
 
 /// RFC 6455, 7.4.1: a breach of policy.
 const BREACH: u16 = 1008;

@@ -17,9 +17,9 @@ use uuid::Uuid;
 
 use super::crowd::SeatPlace;
 use super::hub::RoomHandle;
-use super::socket_end::{Out, closing, outbox};
 use super::queries;
 use super::room_task::Mail;
+use super::socket_end::{Out, closing, outbox};
 use super::{stage, waiting_alone};
 use crate::platform::App;
 use crate::platform::forms::Id;

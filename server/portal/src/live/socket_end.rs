@@ -1,6 +1,6 @@
 //! A room's end of one socket.
 
-use leeward_core::room::{Event, Conduct};
+use leeward_core::room::{Conduct, Event};
 use tokio::sync::mpsc;
 use uuid::Uuid;
 

@@ -10,11 +10,11 @@ use leeward_core::room::Conduct;
 use leeward_core::wire::{FromStage, ToStage};
 use tokio::time::{Instant, sleep_until};
 
-use super::socket_end::{Out, closing};
 use super::queries;
 use super::room_task::{READING, WAITING_VIEW};
 use super::room_waiting::{hear, silent, view};
 use super::socket::{Halves, put, said};
+use super::socket_end::{Out, closing};
 use crate::platform::App;
 use crate::platform::Seat;
 use crate::store::error::Error;

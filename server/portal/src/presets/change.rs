@@ -9,7 +9,7 @@ use super::form::{FormPage, PresetForm};
 use super::{StoredPreset, add, queries};
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Again, Against, SaveOutcome, Id, Keyed, Problems, answer, version};
+use crate::platform::forms::{Again, Id, Keyed, Problems, RowChange, SaveOutcome, answer, version};
 use crate::platform::page::Frame;
 use crate::store::error::Error;
 use crate::store::once::{Answer, Once};
@@ -75,37 +75,20 @@ async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &Pre
     Ok(SaveOutcome::Saved(tx.commit(Answer::see("/presets")).await?))
 }
 
-pub(super) async fn put_away(
-    member: Member,
-    State(app): State<App>,
-    Id(id): Id,
-    Keyed(once, against): Keyed<Against>,
-) -> Result<Answer, Error> {
-    let now = app.world.now();
-    keep_away(&member, &app, Act::new("preset.put_away").object(id), id, &once, &against, Some(now)).await
+pub(super) async fn archive(change: RowChange) -> Result<Answer, Error> {
+    let now = change.app.world.now();
+    set_archived(change, Act::new("preset.put_away"), Some(now)).await
 }
 
-pub(super) async fn take_back(
-    member: Member,
-    State(app): State<App>,
-    Id(id): Id,
-    Keyed(once, against): Keyed<Against>,
-) -> Result<Answer, Error> {
-    keep_away(&member, &app, Act::new("preset.take_back").object(id), id, &once, &against, None).await
+pub(super) async fn restore(change: RowChange) -> Result<Answer, Error> {
+    set_archived(change, Act::new("preset.take_back"), None).await
 }
 
-async fn keep_away(
-    member: &Member,
-    app: &App,
-    act: Act,
-    id: Uuid,
-    once: &Once,
-    against: &Against,
-    at: Option<DateTime<Utc>>,
-) -> Result<Answer, Error> {
-    let mut tx = app.database.act_once(&member.subject, act, once).await?;
-    mine_to_change(&mut tx, member, id).await?;
-    if !queries::put_away(&mut tx, id, against.version()?, at).await? {
+async fn set_archived(change: RowChange, act: Act, at: Option<DateTime<Utc>>) -> Result<Answer, Error> {
+    let RowChange { app, member, id, once, version } = change;
+    let mut tx = app.database.act_once(&member.subject, act.object(id), &once).await?;
+    mine_to_change(&mut tx, &member, id).await?;
+    if !queries::archive(&mut tx, id, version, at).await? {
         return Err(CHANGED);
     }
     tx.commit(Answer::see("/presets")).await

@@ -6,7 +6,7 @@ use leeward_core::safety;
 use leeward_core::wire::{Channels, Length, Plan, Preset, Purpose};
 use uuid::Uuid;
 
-use super::{StoredPreset, Owner, parse_purpose, purpose_name};
+use super::{Owner, StoredPreset, parse_purpose, purpose_name};
 use crate::platform::Member;
 use crate::platform::forms::{Again, Fields, Lines, Need, Problems, list, refusal_words};
 use crate::platform::page::{Frame, page};

@@ -19,7 +19,7 @@ use crate::store::subject::Act;
 struct List {
     frame: Frame,
     groups: [Group; 2],
-    put_away: Vec<PresetLine>,
+    archived: Vec<PresetLine>,
 }
 
 /// The presets of one purpose.
@@ -46,7 +46,8 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame) -
     let mut tx = app.database.act(&member.subject, Act::new("presets.view")).await?;
     let kept = queries::presets(&mut tx).await?;
     tx.commit().await?;
-    let (put_away, lines): (Vec<PresetLine>, Vec<PresetLine>) = kept.into_iter().map(|kept| line(kept, &member)).partition(|line| line.kept.put_away);
+    let (archived, lines): (Vec<PresetLine>, Vec<PresetLine>) =
+        kept.into_iter().map(|kept| line(kept, &member)).partition(|line| line.kept.archived);
     let (calm, processing) = lines.into_iter().partition(|line| line.kept.preset.purpose == Purpose::CalmPlace);
     let groups = [
         Group { id: "processing", heading: "Processing", hint: "For work on a target.", lines: processing },
@@ -57,7 +58,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame) -
             lines: calm,
         },
     ];
-    page(&List { frame, groups, put_away })
+    page(&List { frame, groups, archived })
 }
 
 fn line(kept: StoredPreset, member: &Member) -> PresetLine {

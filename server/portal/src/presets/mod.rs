@@ -64,7 +64,7 @@ pub struct StoredPreset {
     /// What it sets.
     pub preset: Preset,
     /// It is archived: no desk lists it.
-    pub put_away: bool,
+    pub archived: bool,
     /// Edits are saved against it.
     version: i32,
 }
@@ -77,7 +77,7 @@ pub struct StoredPreset {
 /// [`Error::Database`].
 pub async fn on_offer(tx: &mut Tx) -> Result<Vec<Preset>, Error> {
     let all = queries::presets(tx).await?;
-    Ok(all.into_iter().filter(|kept| !kept.put_away && safety::check_preset(&kept.preset).is_ok()).map(|kept| kept.preset).collect())
+    Ok(all.into_iter().filter(|kept| !kept.archived && safety::check_preset(&kept.preset).is_ok()).map(|kept| kept.preset).collect())
 }
 
 /// Keeps a new preset. Returns its id once it is saved.
@@ -125,6 +125,6 @@ pub(crate) fn routes(routes: Routes) -> Routes {
         .post("/presets/new", Rule::Member, post(change::save_new))
         .get("/presets/{preset}/edit", Rule::Member, get(change::edit_form))
         .post("/presets/{preset}/edit", Rule::Member, post(change::save_edit))
-        .post("/presets/{preset}/put-away", Rule::Member, post(change::put_away))
-        .post("/presets/{preset}/take-back", Rule::Member, post(change::take_back))
+        .post("/presets/{preset}/archive", Rule::Member, post(change::archive))
+        .post("/presets/{preset}/restore", Rule::Member, post(change::restore))
 }

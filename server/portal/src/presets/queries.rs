@@ -4,7 +4,7 @@ use chrono::{DateTime, Utc};
 use leeward_core::wire::{Channels, Length, Preset};
 use uuid::Uuid;
 
-use super::{StoredPreset, Owner, parse_purpose, purpose_name};
+use super::{Owner, StoredPreset, parse_purpose, purpose_name};
 use crate::store::error::Error;
 use crate::store::subject::Tx;
 
@@ -19,7 +19,7 @@ struct Row {
     rate: f64,
     width: f64,
     cycles: Option<i32>,
-    put_away: bool,
+    archived: bool,
     version: i32,
 }
 
@@ -37,7 +37,7 @@ impl Row {
                 width: self.width,
                 length: cycles.map_or(Length::Open, Length::Cycles),
             },
-            put_away: self.put_away,
+            archived: self.archived,
             version: self.version,
         })
     }
@@ -55,7 +55,7 @@ pub(super) async fn presets(tx: &mut Tx) -> Result<Vec<StoredPreset>, Error> {
     let rows = sqlx::query_as!(
         Row,
         r#"SELECT id, member_id IS NOT NULL AS "mine!", name, purpose, eyes, ears, hands, rate, width, cycles,
-             put_away_at IS NOT NULL AS "put_away!", version
+             put_away_at IS NOT NULL AS "archived!", version
            FROM preset ORDER BY purpose = 'calm_place', member_id IS NOT NULL, made_at, rate, name"#
     );
     rows.fetch_all(&mut **tx).await?.into_iter().map(Row::read).collect()
@@ -65,7 +65,7 @@ pub(super) async fn preset(tx: &mut Tx, id: Uuid) -> Result<Option<StoredPreset>
     let row = sqlx::query_as!(
         Row,
         r#"SELECT id, member_id IS NOT NULL AS "mine!", name, purpose, eyes, ears, hands, rate, width, cycles,
-             put_away_at IS NOT NULL AS "put_away!", version
+             put_away_at IS NOT NULL AS "archived!", version
            FROM preset WHERE id = $1"#,
         id
     );
@@ -115,7 +115,7 @@ pub(super) async fn change(tx: &mut Tx, id: Uuid, version: i32, preset: &Preset)
 }
 
 /// Takes it off the lists, or with no time puts it back. False when it is not at `version` any more.
-pub(super) async fn put_away(tx: &mut Tx, id: Uuid, version: i32, at: Option<DateTime<Utc>>) -> Result<bool, Error> {
+pub(super) async fn archive(tx: &mut Tx, id: Uuid, version: i32, at: Option<DateTime<Utc>>) -> Result<bool, Error> {
     let done = sqlx::query!("UPDATE preset SET put_away_at = $3, version = version + 1 WHERE id = $1 AND version = $2", id, version, at)
         .execute(&mut **tx)
         .await?;

@@ -35,7 +35,7 @@ struct Record {
     details: Details<Opened>,
     cautions: Cautions,
     targets: Vec<TargetLine>,
-    put_away: Vec<TargetLine>,
+    archived_targets: Vec<TargetLine>,
     sessions: Vec<SessionLine>,
     /// The comfort sheet in words, once it was filled.
     comfort: Option<Vec<(&'static str, String)>>,
@@ -87,7 +87,7 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
     };
     tx.commit().await?;
     let sessions = sessions.into_iter().map(|session| session_line(session, &all)).collect();
-    let (put_away, targets): (Vec<_>, Vec<_>) = all.iter().partition(|target| target.archived_at.is_some());
+    let (archived_targets, targets): (Vec<_>, Vec<_>) = all.iter().partition(|target| target.archived_at.is_some());
     page(&Record {
         frame,
         id,
@@ -99,7 +99,7 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
         details,
         cautions: row.cautions,
         targets: targets.into_iter().map(target_line).collect(),
-        put_away: put_away.into_iter().map(target_line).collect(),
+        archived_targets: archived_targets.into_iter().map(target_line).collect(),
         sessions,
         comfort,
     })

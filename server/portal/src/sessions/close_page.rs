@@ -15,7 +15,7 @@ use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
 use crate::platform::codes::ClosingKind;
-use crate::platform::forms::{Again, SaveOutcome, Fields, Id, Keyed, Lines, Need, Problems, answer};
+use crate::platform::forms::{Again, Fields, Id, Keyed, Lines, Need, Problems, SaveOutcome, answer};
 use crate::platform::page::{Frame, page};
 use crate::store::error::Error;
 use crate::store::once::{Answer, Once};

@@ -7,7 +7,7 @@ use axum::extract::State;
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
 use chrono::{DateTime, SecondsFormat, Utc};
-use leeward_core::wire::{Entry, Saved, Moment};
+use leeward_core::wire::{Entry, Moment, Saved};
 use uuid::Uuid;
 
 use super::entry::{Checked, What, check};

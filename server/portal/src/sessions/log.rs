@@ -2,7 +2,7 @@
 
 use axum::Json;
 use axum::extract::State;
-use leeward_core::wire::{Entry, EntryValue, SavedEntry, LogSet, Moment, SessionLog};
+use leeward_core::wire::{Entry, EntryValue, LogSet, Moment, SavedEntry, SessionLog};
 use uuid::Uuid;
 
 use super::entries::{ONLY_VERSION, rated_target, stamp};

@@ -26,7 +26,7 @@ use crate::platform::{Repeats, Routes, Rule};
 
 pub use crate::platform::codes::ClosingKind;
 pub use close::{Closing, close};
-pub use entries::keep;
+pub use entries::save_entry;
 pub use log::log;
 pub use open::{NewSession, open};
 pub use sets::{Set, Shown};

@@ -11,7 +11,7 @@ use super::words::{self, Words};
 use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Again, SaveOutcome, Fields, Id, Keyed, Lines, Need, Problems, answer};
+use crate::platform::forms::{Again, Fields, Id, Keyed, Lines, Need, Problems, SaveOutcome, answer};
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
 use crate::store::error::Error;

@@ -11,7 +11,7 @@ use super::{NewTarget, Status, add, find, queries, seal};
 use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Again, Against, SaveOutcome, Id, Keyed, answer, version};
+use crate::platform::forms::{Again, Id, Keyed, RowChange, SaveOutcome, answer, version};
 use crate::platform::page::Frame;
 use crate::platform::when::When;
 use crate::store::error::Error;
@@ -75,7 +75,8 @@ pub(super) async fn save_edit(
     Keyed(once, typed): Keyed<TargetForm>,
 ) -> Result<Response, Error> {
     let tried = try_edit(&member, &app, id, &once, &typed).await;
-    let assessed = if matches!(tried, Ok(SaveOutcome::Saved(_)) | Err(Error::Before(_))) { None } else { shown_again(&member, &app, id).await };
+    let assessed =
+        if matches!(tried, Ok(SaveOutcome::Saved(_)) | Err(Error::Before(_))) { None } else { shown_again(&member, &app, id).await };
     answer(typed, tried, |again| FormPage::show(frame, Purpose::Edit(id), assessed, again))
 }
 
@@ -132,40 +133,23 @@ pub(super) async fn status(
     tx.commit(Answer::see(format!("/targets/{id}"))).await
 }
 
-pub(super) async fn archive(
-    member: Member,
-    State(app): State<App>,
-    Id(id): Id,
-    Keyed(once, against): Keyed<Against>,
-) -> Result<Answer, Error> {
-    let now = app.world.now();
-    put_away(&member, &app, Act::new("target.archive").object(id), id, &once, &against, Some(now)).await
+pub(super) async fn archive(change: RowChange) -> Result<Answer, Error> {
+    let now = change.app.world.now();
+    set_archived(change, Act::new("target.archive"), Some(now)).await
 }
 
-pub(super) async fn restore(
-    member: Member,
-    State(app): State<App>,
-    Id(id): Id,
-    Keyed(once, against): Keyed<Against>,
-) -> Result<Answer, Error> {
-    put_away(&member, &app, Act::new("target.restore").object(id), id, &once, &against, None).await
+pub(super) async fn restore(change: RowChange) -> Result<Answer, Error> {
+    set_archived(change, Act::new("target.restore"), None).await
 }
 
-async fn put_away(
-    member: &Member,
-    app: &App,
-    act: Act,
-    id: Uuid,
-    once: &Once,
-    against: &Against,
-    at: Option<DateTime<Utc>>,
-) -> Result<Answer, Error> {
-    let mut tx = app.database.act_once(&member.subject, act, once).await?;
-    find(&mut tx, app, id).await?;
+async fn set_archived(change: RowChange, act: Act, at: Option<DateTime<Utc>>) -> Result<Answer, Error> {
+    let RowChange { app, member, id, once, version } = change;
+    let mut tx = app.database.act_once(&member.subject, act.object(id), &once).await?;
+    find(&mut tx, &app, id).await?;
     if at.is_some() && queries::has_open_session(&mut tx, id).await? {
         return Err(Error::Conflict("A session on this target is still open, so it was not archived. End the session first."));
     }
-    if !queries::archive(&mut tx, id, against.version()?, at).await? {
+    if !queries::archive(&mut tx, id, version, at).await? {
         return Err(CHANGED);
     }
     tx.commit(Answer::see(format!("/targets/{id}"))).await

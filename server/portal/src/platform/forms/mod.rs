@@ -4,9 +4,9 @@ mod edit;
 mod messages;
 mod request;
 
-pub(crate) use edit::{Again, SaveOutcome, Fields, answer};
+pub(crate) use edit::{Again, Fields, SaveOutcome, answer};
 pub(crate) use messages::{list, notice};
-pub(crate) use request::{Against, Asks, Id, InPath, Keyed, Sent, version};
+pub(crate) use request::{Asks, Id, InPath, Keyed, RowChange, Sent, version};
 
 use std::collections::BTreeMap;
 

@@ -8,6 +8,7 @@ use axum::http::request::Parts;
 use serde::de::DeserializeOwned;
 use uuid::Uuid;
 
+use crate::platform::{App, Member};
 use crate::store::error::Error;
 use crate::store::once::Once;
 
@@ -81,7 +82,7 @@ impl<S: Send + Sync, T: DeserializeOwned> FromRequestParts<S> for Asks<T> {
 /// The version of the row that a form was made from.
 #[derive(Default, serde::Deserialize)]
 #[serde(default)]
-pub(crate) struct Against {
+struct Against {
     version: String,
 }
 
@@ -90,8 +91,30 @@ impl Against {
     ///
     /// # Errors
     /// [`Error::BadRequest`] when it is no version.
-    pub(crate) fn version(&self) -> Result<i32, Error> {
+    fn version(&self) -> Result<i32, Error> {
         version(&self.version)
+    }
+}
+
+/// A change of one row that needs no more than the row's version: who asks, of which row, under which key.
+pub(crate) struct RowChange {
+    pub(crate) app: App,
+    pub(crate) member: Member,
+    pub(crate) id: Uuid,
+    pub(crate) once: Once,
+    /// The version that the page showed.
+    pub(crate) version: i32,
+}
+
+impl FromRequest<App> for RowChange {
+    type Rejection = Error;
+
+    async fn from_request(request: Request, app: &App) -> Result<Self, Error> {
+        let (mut parts, body) = request.into_parts();
+        let member = Member::from_request_parts(&mut parts, app).await?;
+        let Id(id) = Id::from_request_parts(&mut parts, app).await?;
+        let Keyed(once, against) = Keyed::<Against>::from_request(Request::from_parts(parts, body), app).await?;
+        Ok(Self { app: app.clone(), member, id, once, version: against.version()? })
     }
 }
 
