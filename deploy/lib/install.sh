@@ -79,6 +79,18 @@ without_stray_cluster() {
     return "$code"
 }
 
+# A tool of cargo's, of this very version: built once for the machine. Without optimisation, since it runs for seconds.
+need_cargo_tool() { # need_cargo_tool NAME VERSION, after need_rust and install_missing
+    local name=$1 version=$2 log
+    PATH=${CARGO_HOME:-$HOME/.cargo}/bin:$PATH
+    cargo "$name" --version 2>/dev/null | grep -qwF "$version" && return
+    say "Building cargo-$name $version (a minute or two)"
+    log=$(mktemp)
+    # Beside the workspace, whose choice of target folder is none of its business.
+    must "cargo-$name could not be built (the reason is above)." quietly "$log" env -C / -u CARGO_TARGET_DIR cargo install --locked --debug --force "cargo-$name@$version"
+    rm -f "$log"
+}
+
 # Rust comes from rustup, not from Debian, whose compiler is too old; so it is asked for, never installed here.
 need_rust() { # need_rust COMPONENT...
     local least have component
