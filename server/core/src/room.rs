@@ -19,6 +19,7 @@ mod conduct;
 mod desk;
 mod event;
 mod orders;
+mod possible;
 mod presence;
 mod set;
 mod stage;
@@ -26,6 +27,7 @@ mod view;
 
 pub use conduct::Conduct;
 pub use event::{Cause, Effect, Event, Facts, LastWords, MomentKind, Start, Why};
+pub use possible::check_evidence;
 
 use std::collections::HashSet;
 

@@ -10,7 +10,10 @@ import type { Timeline } from "../wire/Timeline";
 export const WINDOW = 1_600;
 /** It is replaced after this, ms. */
 export const REPLACE = 400;
-/** A window starts so much in the past, ms: a frame that is drawn late still shows what was due at its own time. */
+/**
+ * A window starts so much in the past, ms: a frame that is drawn late still shows what was due at its own time. One that began after that
+ * time showed its own beginning, up to two frames' way ahead of the dot's place.
+ */
 export const PAST = 100;
 
 /** ms between keyframes. */

