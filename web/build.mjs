@@ -9,7 +9,7 @@ const here = dirname(fileURLToPath(import.meta.url));
 const scripts = ["stage", "join", "desk", "passkey", "enhance"];
 const styles = ["records", "desk", "stage"];
 
-/** What the client's page is made of; the founder's limit is 40 kB, everything included. */
+/** What the client's page is made of: 40 kB at most, everything included, for a slow phone on a slow line. */
 const STAGE = ["web/dist/stage.js", "web/dist/stage.css", "web/dist/page.svg", "server/portal/src/live/stage.html", "server/portal/src/words/client.rs"];
 const STAGE_LIMIT_KB = 40;
 

@@ -74,7 +74,7 @@ test('before a membership ends, those whom nobody else treats are handed over, w
   await accessible(administrator, 'handing over');
   await administrator.getByLabel('Clinician for record 1').selectOption({ label: 'Marit Sund' });
   await administrator.getByRole('button', { name: 'Hand over record 1' }).click();
-  await administrator.getByText('Runa Halvard treats nobody here.').waitFor();
+  await administrator.getByText('Record 1 is with Marit Sund now.').waitFor();
   await desk.untilText('messages', /^This desk is closed: the client was handed over/);
   await accessible(desk.page, 'a desk whose client was handed over');
   scene.excuse(desk.page, /WebSocket|40[134]/);
@@ -102,6 +102,10 @@ test('a role that changes bites at once, at an open desk too', async () => {
   await administrator.getByLabel('Clinician: treats clients').uncheck();
   await administrator.getByLabel('Lead: reviews the caseload, without clinical text').check();
   await administrator.getByRole('button', { name: 'Change roles' }).click();
+  await administrator.getByText('1 client has no other clinician:').waitFor();
+  await accessible(administrator, 'roles whose clients would be alone');
+  await administrator.getByLabel(/^It cannot wait/).check();
+  await administrator.getByRole('button', { name: 'Change roles' }).click();
   await administrator.waitForURL('**/members');
   await taken.untilText('messages', /^This desk is closed: .* or you are no clinician here any more/);
   scene.excuse(next, /WebSocket|40[134]/);
@@ -118,10 +122,10 @@ test('a lost passkey is replaced by two, and the old ones are gone', async () =>
   await row(administrator, 'Marit Sund').getByRole('link', { name: /^Lost passkey/ }).click();
   await accessible(administrator, 'asking for a new passkey');
   await administrator.getByRole('button', { name: 'Ask for a new passkey' }).click();
-  await administrator.getByText('You asked: somebody else has to agree').waitFor();
+  await administrator.getByText('you asked: somebody else has to agree').waitFor();
   assert.equal(await administrator.getByRole('button', { name: /^Agree/ }).count(), 0);
   await lead.goto('/practice/caseload');
-  await lead.getByText(/asked for a new passkey for Marit Sund/).waitFor();
+  await lead.getByText(/says that Marit Sund has lost their passkeys/).waitFor();
   await lead.goto('/replacements');
   await accessible(lead, 'agreeing');
   await lead.getByRole('button', { name: /^Agree/ }).click();
