@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
 import { addPasskeyDevice } from './support/chromium.mjs';
 import { Desk } from './support/desk.mjs';
-import { asShown, inClear, setRows, table } from './support/record.mjs';
+import { asShown, howGiven, inClear, setRows, table } from './support/record.mjs';
 import { CLIENT, LOCATION, TARGET, accessible, openScene } from './support/scene.mjs';
 import { enrol, fill, invite, newClient, newTarget, signIn, signOut, startSession } from './support/practice.mjs';
 import { Stage } from './support/stage.mjs';
@@ -214,6 +214,8 @@ test('the rows in Postgres are what the session\'s page shows', async () => {
   await accessible(clinician, 'session');
   const shown = (await table(clinician, 'Sets as ordered')).map(({ 'Shown seconds': _, ...row }) => row);
   assert.deepEqual(shown, rows.map(asShown));
+  assert.equal(new Set(rows.map(howGiven)).size, 1);
+  await clinician.getByText(`All of them: ${howGiven(rows[0])}.`).waitFor();
   assert.deepEqual(shown.map((row) => [row['Rated SUD'], row['Rated VOC'], row['Rated change']]), [['6', '3', 'changing'], ['5', '', 'changing'], ['5', '', 'same'], ['3', '5', 'settled']]);
   assert.deepEqual((await table(clinician, 'Process notes')).map((row) => row.Reported), REPORTS);
   const [row] = await scene.house.rows(`SELECT closing, ended_at IS NOT NULL AS ended, (SELECT status FROM target WHERE id = target_id) AS target

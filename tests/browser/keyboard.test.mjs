@@ -46,7 +46,7 @@ test('the clinician signs in, enters client and target, and starts a session', a
   await page.goto(record);
   await tabTo(page, page.getByLabel('Target of this session'));
   await page.keyboard.type('1');
-  await enter(page, 'button', 'Start a session');
+  await enter(page, 'button', 'Start session 1');
   await page.waitForURL('**/desk');
   scene.session = new URL(page.url()).pathname.split('/')[2];
   desk = scene.desk = new Desk(page);

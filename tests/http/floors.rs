@@ -18,7 +18,7 @@ const FLOORS: [&[&str]; 10] = [
     &["targets"],
     &["sessions"],
     &["live"],
-    &["record"],
+    &["record", "caseload"],
 ];
 const ROOF: &str = "";
 

@@ -126,7 +126,7 @@ async fn the_lead_sees_numbers_and_no_word_about_anybody() {
         .await
         .unwrap();
     // targets open, of them incomplete, complete; sessions; sets; dates; days since; first and last SUD
-    assert_eq!(rows(&caseload.body, "By record number"), [format!("1|{name}|1|1|0|3|12|3 Mar 26|17 Mar 26|0|8|0")]);
+    assert_eq!(rows(&caseload.body, "By record number"), [format!("1|{name}|1|1|0|3|12|3 Mar 26|17 Mar 26|0|8|0|incomplete")]);
     let day = |day: &str, ratings: &str, closing: &str| format!("{day} March 2026|{name}|target 1|{closing}|4|{ratings}");
     assert_eq!(
         rows(&client.body, "First and last ratings"),

@@ -232,18 +232,19 @@ async fn the_sessions_page_shows_what_the_rows_say() {
     assert_eq!(
         sets,
         [
-            "1|24|across, eyes|1.00 to 1.20|18°|24.0|18°|20.5|as planned|6||",
-            "2|24|across, eyes|1.00 to 1.20|18°|7.2|18°|20.5|stopped by the client|||",
-            "3|24|across, eyes|1.00 to 1.20|18°|unknown|unknown|unknown|stopped: link lost|||",
+            "1|24|1.00 to 1.20|18°|24.0|18°|20.5|as planned|6||",
+            "2|24|1.00 to 1.20|18°|7.2|18°|20.5|stopped by the client|||",
+            "3|24|1.00 to 1.20|18°|unknown|unknown|unknown|stopped: link lost|||",
         ]
     );
+    assert!(page.body.contains("All of them: across, eyes."), "how they were given, said once where it is the same");
     assert!(page.body.contains("112 frames looked at, longest gap 84 ms, 1 s with a gap over 50 ms"));
     for part in ["Tuesday 3 March 2026", "UTC", NAME, LABEL, "the railing again"] {
         assert!(page.body.contains(part), "{part}");
     }
-    assert!(page.body.contains("data-print=\"no\">\n<h2 id=\"reports\">"), "process notes stay off paper");
+    assert!(page.body.contains("data-print=\"no\"><header><h2 id=\"reports\">"), "process notes stay off paper");
     let with = scene.clinician.get(&format!("/sessions/{}?print=notes", scene.session)).await.body;
-    assert!(with.contains("aria-labelledby=\"reports\">"), "unless they are asked for");
+    assert!(with.contains("aria-labelledby=\"reports\"><header>"), "unless they are asked for");
 }
 
 #[tokio::test]

@@ -36,14 +36,16 @@ function contrast(a: string, b: string): number {
 }
 
 const pairs: [string, string, number][] = [
-  ...["paper", "sheet"].flatMap((ground): [string, string, number][] => [
+  ...["paper", "sheet", "wash"].flatMap((ground): [string, string, number][] => [
     ["ink", ground, TEXT],
     ["quiet", ground, TEXT],
     ["harbour", ground, TEXT],
-    ["ember", ground, TEXT],
-    ["moss", ground, TEXT],
+    ["ember-line", ground, TEXT],
     ["edge", ground, SHAPE],
   ]),
+  ["paper", "ink", TEXT],
+  ["on-tide", "tide", TEXT],
+  ["on-tide-quiet", "tide", TEXT],
   ["on-harbour", "harbour", TEXT],
   ["on-ember", "ember", TEXT],
   ...["dusk", "dawn"].flatMap((field): [string, string, number][] => [

@@ -10,6 +10,7 @@ pub mod words;
 
 pub mod platform;
 
+mod caseload;
 pub mod clients;
 pub mod comfort;
 pub(crate) mod handover;

@@ -83,7 +83,7 @@ export async function fillComfort(page, client, fields) {
 export async function startSession(page, client, target) {
   await page.goto(`/clients/${client}`);
   if (target) await page.getByLabel('Target of this session').selectOption(target);
-  await page.getByRole('button', { name: 'Start a session' }).click();
+  await page.getByRole('button', { name: /^Start session/ }).click();
   await page.waitForURL(/\/sessions\/[0-9a-f-]{36}\/desk$/);
   return new URL(page.url()).pathname.split('/')[2];
 }

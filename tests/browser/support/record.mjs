@@ -56,7 +56,6 @@ export function asShown(row) {
   return {
     Set: String(row.number),
     'Ordered cycles': String(plan.length.cycles),
-    'Ordered how': `${plan.path}, ${[plan.channels.eyes && 'eyes', plan.channels.ears && 'tones'].filter(Boolean).join(' and ')}`,
     'Ordered rate, Hz': first.rate === plan.rate ? hertz(plan.rate) : `${hertz(first.rate)} to ${hertz(plan.rate)}`,
     'Ordered width': `${plan.width}°`,
     'Shown cycles': row.cycles.toFixed(1),
@@ -85,3 +84,6 @@ export async function inClear(house, texts) {
   }
   return found;
 }
+
+/** How a set was given, as the page says it of all sets that are alike in it. */
+export const howGiven = ({ plan }) => `${plan.path}, ${[plan.channels.eyes && 'eyes', plan.channels.ears && 'tones'].filter(Boolean).join(' and ')}`;

@@ -234,7 +234,7 @@ async fn lead_and_clinician_read_the_same_first_and_last_of_generated_courses() 
         }
         let list = lead.get("/practice/caseload").await.body;
         let line: Vec<String> = rows(&list, "By record number")[0].split('|').map(str::to_owned).collect();
-        let said: Vec<String> = line[line.len() - 2..].to_vec();
+        let said: Vec<String> = line[line.len() - 3..line.len() - 1].to_vec();
         let leads = lead.get(&format!("/practice/clients/{}", scene.client)).await.body;
         let clinicians = scene.clinician.get(&format!("/targets/{}", scene.target)).await.body;
         for page in [&leads, &clinicians] {

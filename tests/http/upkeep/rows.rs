@@ -38,7 +38,7 @@ async fn the_caseload_shows_a_name_that_does_not_open_and_all_the_others() {
     second_client(&scene).await;
     damage(&database, "client_details", "name", scene.client, "client_id").await;
     let row = format!(r#"<a href="/clients/{}">{DOES_NOT_OPEN}</a>"#, scene.client);
-    shows(&scene.clinician.get("/clients").await, &["Ottoline Marsh", &row, r#"<td class="number">1</td>"#]);
+    shows(&scene.clinician.get("/clients").await, &["Ottoline Marsh", &row, r#"<td class="number only-wide">1</td>"#]);
     shows(&scene.clinician.get("/practice/caseload").await, &["Ottoline Marsh", DOES_NOT_OPEN]);
     // The key itself: nothing of this client opens, and all of the other.
     damage(&database, "client_key", "wrapped", scene.client, "client_id").await;

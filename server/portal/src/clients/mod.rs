@@ -1,13 +1,12 @@
-//! Clients: the caseload, and who a client is.
+//! Clients: who a client is.
 
-mod caseload;
 mod change;
 mod form;
 mod queries;
 mod rehearsal;
 
 pub use change::archive_client;
-pub(crate) use queries::client as row;
+pub(crate) use queries::{client as row, read_cautions};
 pub use rehearsal::{is_rehearsal, my_rehearsal, rehearsal};
 pub use strum::{EnumString, IntoStaticStr, VariantArray};
 
@@ -233,7 +232,6 @@ fn open(key: &ClientKey, client: Uuid, sealed: &SealedDetails) -> Details<Opened
 pub(crate) fn routes(routes: Routes) -> Routes {
     let clinician = Rule::Role(Role::Clinician);
     routes
-        .get("/clients", clinician, get(caseload::show))
         .get("/clients/new", clinician, get(change::new_form))
         .post("/clients/new", clinician, post(change::save_new))
         .get("/clients/{client}/edit", Rule::Care, get(change::edit_form))

@@ -93,7 +93,11 @@ pub(super) async fn cautions(tx: &mut Tx, client: Uuid) -> Result<Option<Caution
     row.map(|row| read_cautions(&row.seizures, &row.eye_condition)).transpose()
 }
 
-fn read_cautions(seizures: &str, eye_condition: &str) -> Result<Cautions, Error> {
+/// What the columns of the cautions say.
+///
+/// # Errors
+/// [`Error::Inconsistent`] when they say nothing that is known.
+pub(crate) fn read_cautions(seizures: &str, eye_condition: &str) -> Result<Cautions, Error> {
     Ok(Cautions {
         seizures: Asked::parse(seizures).ok_or(Error::Inconsistent("client.seizures"))?,
         eye_condition: Asked::parse(eye_condition).ok_or(Error::Inconsistent("client.eye_condition"))?,
@@ -157,46 +161,4 @@ pub(super) async fn has_open_session(tx: &mut Tx, client: Uuid) -> Result<bool, 
     sqlx::query_scalar!(r#"SELECT EXISTS (SELECT FROM session WHERE client_id = $1 AND ended_at IS NULL) AS "open!""#, client)
         .fetch_one(&mut **tx)
         .await
-}
-
-/// One line of the caseload, sealed.
-pub(super) struct CaseRow {
-    pub(super) id: Uuid,
-    pub(super) number: i32,
-    pub(super) cautions: Cautions,
-    pub(super) wrapped: Vec<u8>,
-    pub(super) name: Vec<u8>,
-    pub(super) addressed_as: Vec<u8>,
-    pub(super) details_version: i32,
-    pub(super) open_targets: i64,
-    pub(super) last_session: Option<DateTime<Utc>>,
-}
-
-/// The clients whom the one who asks treats, pretend ones left out. `my_clients` is named because a lead
-/// may read all rows of `client`.
-pub(super) async fn caseload(tx: &mut Tx, archived: bool) -> Result<Vec<CaseRow>, Error> {
-    let rows = sqlx::query!(
-        r#"SELECT c.id, c.number, c.seizures, c.eye_condition, k.wrapped, d.name, d.addressed_as, d.version AS details_version,
-             n.open AS "open_targets!", n.last_at AS last_session
-           FROM client c JOIN client_count n ON n.client_id = c.id JOIN client_key k ON k.client_id = c.id JOIN client_details d ON d.client_id = c.id
-           WHERE c.id IN (SELECT access.my_clients()) AND c.id NOT IN (SELECT access.rehearsals()) AND (c.archived_at IS NOT NULL) = $1"#,
-        archived
-    )
-    .fetch_all(&mut **tx)
-    .await?;
-    rows.into_iter()
-        .map(|row| {
-            Ok(CaseRow {
-                id: row.id,
-                number: row.number,
-                cautions: read_cautions(&row.seizures, &row.eye_condition)?,
-                wrapped: row.wrapped,
-                name: row.name,
-                addressed_as: row.addressed_as,
-                details_version: row.details_version,
-                open_targets: row.open_targets,
-                last_session: row.last_session,
-            })
-        })
-        .collect()
 }

@@ -8,11 +8,13 @@ use askama::Template;
 use axum::extract::{Query, State};
 use axum::response::Html;
 use chrono::{DateTime, Utc};
+use leeward_core::chart::{Dots, dots};
 use uuid::Uuid;
 
 use super::queries::{self, CareRow, ClientRow};
 use crate::clients;
 use crate::platform::App;
+use crate::platform::codes::closing_words;
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
 use crate::platform::{Member, Role};
@@ -28,6 +30,59 @@ struct ClientLine {
     first: String,
     last: String,
     days: Option<i64>,
+    closing: &'static str,
+    /// Days since it was closed as incomplete, when it was.
+    left: Option<i64>,
+}
+
+/// Nobody is left for longer without a word why, days; and no target incomplete.
+const LONG: u32 = 30;
+const LEFT_LONG: u32 = 14;
+
+/// What stands out, each with its figure: of clients who are not archived, whoever treats them.
+struct Findings {
+    clients: usize,
+    since: Dots,
+    left: Dots,
+    incomplete: usize,
+}
+
+impl Findings {
+    fn of(lines: &[ClientLine]) -> Self {
+        let days = |of: fn(&ClientLine) -> Option<i64>| -> Vec<u32> {
+            let there = lines.iter().filter(|line| !line.row.archived);
+            there.filter_map(of).filter_map(|days| u32::try_from(days.max(0)).ok()).collect()
+        };
+        let (since, left) = (days(|line| line.days), days(|line| line.left));
+        Self { clients: since.len(), since: dots(&since, LONG), left: dots(&left, LEFT_LONG), incomplete: left.len() }
+    }
+}
+
+/// Which records the table shows.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+enum Show {
+    #[default]
+    All,
+    Long,
+    Left,
+}
+
+impl Show {
+    fn read(asked: &str) -> Self {
+        match asked {
+            "long" => Self::Long,
+            "left" => Self::Left,
+            _ => Self::All,
+        }
+    }
+
+    fn keeps(self, line: &ClientLine) -> bool {
+        match self {
+            Self::All => true,
+            Self::Long => !line.row.archived && line.days.is_some_and(|days| days > i64::from(LONG)),
+            Self::Left => !line.row.archived && line.left.is_some_and(|days| days > i64::from(LEFT_LONG)),
+        }
+    }
 }
 
 #[derive(Template)]
@@ -38,6 +93,10 @@ struct Caseload {
     /// Everybody who treats somebody, by name.
     clinicians: Vec<(Uuid, String)>,
     chosen: Option<Uuid>,
+    findings: Findings,
+    show: Show,
+    by_days: bool,
+    today: String,
     lines: Vec<ClientLine>,
     total: Total,
 }
@@ -97,9 +156,16 @@ pub(super) async fn show(
         }
     }
     tx.commit().await?;
+    let findings = Findings::of(&lines);
+    let (show, by_days) = (Show::read(asked.get("show").map_or("", String::as_str)), asked.get("sort").is_some_and(|sort| sort == "days"));
+    lines.retain(|line| show.keeps(line));
+    if by_days {
+        lines.sort_by_key(|line| std::cmp::Reverse(line.days));
+    }
     let mut clinicians: Vec<_> = care.into_iter().map(|link| (link.member, link.name)).collect();
     clinicians.dedup();
-    page(&Caseload { frame, news, clinicians, chosen, total: Total::of(&lines), lines })
+    let today = when.day(&app.world.now());
+    page(&Caseload { frame, news, clinicians, chosen, findings, show, by_days, today, total: Total::of(&lines), lines })
 }
 
 async fn line(tx: &mut Tx, app: &App, row: ClientRow, care: &[CareRow], when: When) -> Result<ClientLine, Error> {
@@ -116,6 +182,8 @@ async fn line(tx: &mut Tx, app: &App, row: ClientRow, care: &[CareRow], when: Wh
         first: date(row.first_at),
         last: date(row.last_at),
         days: row.last_at.map(|at| (today - when.date(&at)).num_days()),
+        closing: if row.closed_at.is_some() { closing_words(true, row.closing.as_deref()) } else { "" },
+        left: row.closed_at.filter(|_| row.closing.as_deref() == Some("incomplete")).map(|at| (today - when.date(&at)).num_days()),
         row,
     })
 }

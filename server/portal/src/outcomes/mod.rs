@@ -3,6 +3,7 @@
 mod caseload;
 mod client;
 mod course;
+mod lanes;
 mod queries;
 
 use axum::routing::get;
@@ -11,6 +12,8 @@ use crate::platform::Role;
 use crate::platform::{Routes, Rule};
 
 pub use course::course;
+pub(crate) use lanes::{Spans, spans};
+pub(crate) use queries::{ClientRow, clients};
 
 /// Adds this feature's routes.
 pub(crate) fn routes(routes: Routes) -> Routes {

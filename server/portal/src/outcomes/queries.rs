@@ -65,7 +65,7 @@ pub(super) async fn client_of(tx: &mut Tx, target: Uuid) -> sqlx::Result<Option<
 }
 
 /// One client in numbers; the counts are those of the view `client_count`.
-pub(super) struct ClientRow {
+pub(crate) struct ClientRow {
     pub id: Uuid,
     pub number: i32,
     pub archived: bool,
@@ -81,24 +81,30 @@ pub(super) struct ClientRow {
     /// SUD of the target that was worked on last: its first and its last.
     pub first_sud: Option<i16>,
     pub last_sud: Option<i16>,
+    /// When the last session was closed, and as what.
+    pub closed_at: Option<DateTime<Utc>>,
+    pub closing: Option<String>,
     /// The asker treats this client.
     pub mine: bool,
 }
 
 /// All clients of the practice by record number. Pretend ones are no clients: see `access.rehearsals()`.
-pub(super) async fn clients(tx: &mut Tx) -> sqlx::Result<Vec<ClientRow>> {
+pub(crate) async fn clients(tx: &mut Tx) -> sqlx::Result<Vec<ClientRow>> {
     sqlx::query_as!(
         ClientRow,
         r#"WITH latest AS (
              SELECT DISTINCT ON (client_id) client_id, target_id FROM session WHERE target_id IS NOT NULL ORDER BY client_id, seq DESC),
+           ended AS (
+             SELECT DISTINCT ON (client_id) client_id, ended_at, closing FROM session WHERE ended_at IS NOT NULL ORDER BY client_id, seq DESC),
            suds AS (
              SELECT l.client_id, (array_agg(r.value ORDER BY r.place, r.asked))[1] AS first_sud,
                (array_agg(r.value ORDER BY r.place DESC, r.asked DESC))[1] AS last_sud
              FROM latest l JOIN standing_rating r ON r.target_id = l.target_id AND r.scale = 'sud' GROUP BY l.client_id)
            SELECT c.id, c.number AS "number!", c.archived_at IS NOT NULL AS "archived!", n.open AS "open!", n.incomplete AS "incomplete!",
              n.complete AS "complete!", n.sessions AS "sessions!", n.sets AS "sets!", n.first_at, n.last_at, d.first_sud, d.last_sud,
+             e.ended_at AS "closed_at?", e.closing AS "closing?",
              c.id IN (SELECT access.my_clients()) AS "mine!"
-           FROM client c JOIN client_count n ON n.client_id = c.id LEFT JOIN suds d ON d.client_id = c.id
+           FROM client c JOIN client_count n ON n.client_id = c.id LEFT JOIN suds d ON d.client_id = c.id LEFT JOIN ended e ON e.client_id = c.id
            WHERE c.id NOT IN (SELECT access.rehearsals()) ORDER BY c.number"#
     )
     .fetch_all(&mut **tx)
@@ -142,4 +148,28 @@ pub(super) async fn targets(tx: &mut Tx, client: Uuid) -> sqlx::Result<Vec<Targe
     sqlx::query_as!(TargetRow, "SELECT id, number, status FROM target WHERE client_id = $1 ORDER BY number", client)
         .fetch_all(&mut **tx)
         .await
+}
+
+/// The first and the last SUD that one session has of one target.
+pub(super) struct SpanRow {
+    pub target: Uuid,
+    pub session: Uuid,
+    pub first: i16,
+    pub last: i16,
+}
+
+/// For each target of the clients whom the asker treats, or of one of them: by session, in the order of the record.
+pub(super) async fn spans(tx: &mut Tx, client: Option<Uuid>) -> sqlx::Result<Vec<SpanRow>> {
+    sqlx::query_as!(
+        SpanRow,
+        r#"SELECT r.target_id AS "target!", r.session_id AS "session!", (array_agg(r.value ORDER BY r.asked))[1] AS "first!",
+             (array_agg(r.value ORDER BY r.asked DESC))[1] AS "last!"
+           FROM standing_rating r
+           WHERE r.scale = 'sud' AND r.target_id IS NOT NULL AND r.session_id IS NOT NULL AND r.client_id IN (SELECT access.my_clients())
+             AND r.client_id = coalesce($1, r.client_id)
+           GROUP BY r.target_id, r.session_id, r.place ORDER BY r.place"#,
+        client
+    )
+    .fetch_all(&mut **tx)
+    .await
 }

@@ -40,7 +40,7 @@ impl Assets {
 /// The names that a complete build has; what of them is missing.
 #[must_use]
 pub fn missing() -> Vec<&'static str> {
-    ["records.css", "desk.css", "stage.css", "desk.js", "stage.js", "join.js", "passkey.js"]
+    ["records.css", "desk.css", "stage.css", "desk.js", "stage.js", "join.js", "passkey.js", "records.js", "mark.svg"]
         .into_iter()
         .filter(|name| !HASHES.contains_key(*name))
         .collect()

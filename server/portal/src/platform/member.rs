@@ -55,6 +55,8 @@ pub struct Member {
     pub signin: Uuid,
     /// How many passkeys the member has; two are advised.
     pub passkeys: i64,
+    /// The name of the practice.
+    pub practice: String,
     /// To act in the database as this member.
     pub subject: Subject,
 }
@@ -131,7 +133,7 @@ pub async fn resolve(app: &App, subject: Subject) -> Result<Member, Error> {
     queries::touch_signin(&mut tx).await?;
     tx.commit().await?;
     let roles = row.roles.iter().filter_map(|name| Role::parse(name)).collect();
-    Ok(Member { id: row.id, name: row.name, roles, signin: row.signin, passkeys: row.passkeys, subject })
+    Ok(Member { id: row.id, name: row.name, roles, signin: row.signin, passkeys: row.passkeys, practice: row.practice, subject })
 }
 
 /// Who may say who treats whom, and agree to a new passkey for somebody.

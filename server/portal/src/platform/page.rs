@@ -38,16 +38,39 @@ pub struct Frame {
     pub member: Option<Member>,
     /// The key of the forms on this page: a new one, or on a page that shows again what was sent, that one's.
     pub once: Uuid,
+    /// Which of the main places the page belongs to, by the first part of its address.
+    place: &'static str,
+}
+
+/// The main places, and how the addresses of their pages begin.
+const PLACES: [(&str, &[&str]); 5] = [
+    ("caseload", &["/clients", "/targets", "/sessions", "/rehearsal"]),
+    ("practice", &["/practice"]),
+    ("members", &["/members", "/handover", "/replacements"]),
+    ("presets", &["/presets"]),
+    ("account", &["/account"]),
+];
+
+fn place_of(path: &str) -> &'static str {
+    let found = PLACES.iter().find(|(_, begins)| begins.iter().any(|begin| path.starts_with(begin)));
+    found.map_or("", |(place, _)| place)
 }
 
 impl Frame {
-    fn of(extensions: &axum::http::Extensions) -> Self {
+    fn of(extensions: &axum::http::Extensions, path: &str) -> Self {
         Self {
+            place: place_of(path),
             nonce: extensions.get::<Nonce>().map(|nonce| nonce.0.clone()).unwrap_or_default(),
             assets: Assets,
             member: extensions.get::<Member>().cloned(),
             once: extensions.get::<FormKey>().map(|key| key.0).unwrap_or_default(),
         }
+    }
+
+    /// Whether the page belongs to this main place.
+    #[must_use]
+    pub fn at(&self, place: &str) -> bool {
+        self.place == place
     }
 
     /// Whether the signed-in member has a role, by its name in templates.
@@ -61,7 +84,7 @@ impl<S: Send + Sync> FromRequestParts<S> for Frame {
     type Rejection = Infallible;
 
     async fn from_request_parts(parts: &mut Parts, _: &S) -> Result<Self, Infallible> {
-        Ok(Self::of(&parts.extensions))
+        Ok(Self::of(&parts.extensions, parts.uri.path()))
     }
 }
 
@@ -126,7 +149,7 @@ pub async fn show_errors(request: Request, next: Next) -> Response {
     } else {
         (request, Bytes::new())
     };
-    let mut frame = Frame::of(request.extensions());
+    let mut frame = Frame::of(request.extensions(), request.uri().path());
     let response = next.run(request).await;
     let Some(told) = response.extensions().get::<Told>().copied() else { return response };
     frame.member = response.extensions().get::<Member>().cloned();

@@ -12,13 +12,16 @@ pub(super) struct MemberRow {
     pub(super) name: String,
     pub(super) roles: Vec<String>,
     pub(super) passkeys: i64,
+    /// The practice's name.
+    pub(super) practice: String,
 }
 
 /// The member whose sign-in asks; nothing when it does not hold.
 pub(super) async fn whoami(tx: &mut Tx) -> Done<Option<MemberRow>> {
     sqlx::query_as!(
         MemberRow,
-        r#"SELECT signin_id AS "signin!", member_id AS "id!", name AS "name!", roles AS "roles!", passkeys AS "passkeys!" FROM access.whoami()"#
+        r#"SELECT signin_id AS "signin!", member_id AS "id!", name AS "name!", roles AS "roles!", passkeys AS "passkeys!",
+             (SELECT name FROM practice) AS "practice!" FROM access.whoami()"#
     )
     .fetch_optional(&mut **tx)
     .await

@@ -35,6 +35,12 @@ impl When {
         Ok(Self::in_zone(&queries::zone(tx).await?))
     }
 
+    /// Whether both are of the same zone, and that is known.
+    #[must_use]
+    pub fn is(self, other: Self) -> bool {
+        self.0 == other.0 && matches!((self.1, other.1), (Known::Yes, Known::Yes))
+    }
+
     /// The zone itself.
     #[must_use]
     pub const fn tz(self) -> Tz {

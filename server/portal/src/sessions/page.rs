@@ -5,7 +5,8 @@ use std::collections::HashMap;
 use askama::Template;
 use axum::extract::{Query, State};
 use axum::response::Html;
-use leeward_core::chart::{Chart, ratings_by_set};
+use leeward_core::chart::{Chart, SetStep, ratings_by_set};
+use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
 
 use super::queries::{self, SessionRow};
@@ -38,6 +39,10 @@ struct SessionPage {
     sets: Vec<SetLine>,
     entries: Vec<EntryLine>,
     chart: Chart,
+    /// How all sets were given, when that is the same: then no column says it.
+    alike: Option<String>,
+    /// The session in a few figures, each with what it counts.
+    figures: Vec<(String, &'static str)>,
     print_notes: bool,
 }
 
@@ -82,6 +87,8 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
     let orders = queries_sets::orders(tx, id).await?;
     let start = steps::start(tx, id).await?;
     let steps = steps::steps(&sets, &entries, row.target_id, start);
+    let lines = record::entry_lines(&entries, &sets, &row);
+    let sets = record::set_lines(&sets, orders, &steps, &entries);
     Ok(SessionPage {
         frame,
         id,
@@ -91,10 +98,37 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
         closing: closing_words(row.ended_at.is_some(), row.closing.as_deref()),
         words,
         moments,
-        sets: record::set_lines(&sets, orders, &steps, &entries),
-        entries: record::entry_lines(&entries, &sets, &row),
+        alike: alike(&sets),
+        figures: figures(&row, &sets, &steps),
+        sets,
+        entries: lines,
         chart: ratings_by_set(&steps),
         print_notes,
         row,
     })
+}
+
+fn alike(sets: &[SetLine]) -> Option<String> {
+    let first = sets.first()?;
+    sets.iter().all(|set| set.how == first.how).then(|| first.how.clone())
+}
+
+fn figures(row: &SessionRow, sets: &[SetLine], steps: &[SetStep]) -> Vec<(String, &'static str)> {
+    let lasted = row.ended_at.map_or_else(|| "open".to_owned(), |ended| format!("{} min", (ended - row.opened_at).num_minutes()));
+    let otherwise = sets.iter().filter(|set| set.ending != "as planned").count();
+    let rated = |of: fn(&SetStep) -> Option<u8>| {
+        let mut values = steps.iter().filter_map(of);
+        match (values.next(), values.next_back()) {
+            (Some(first), Some(last)) if first != last => format!("{first} to {last}"),
+            (Some(only), _) => only.to_string(),
+            (None, _) => "not asked".to_owned(),
+        }
+    };
+    vec![
+        (lasted, "lasted"),
+        (sets.len().to_string(), if sets.len() == 1 { "set" } else { "sets" }),
+        (otherwise.to_string(), "not as planned"),
+        (rated(|step| step.sud.map(Sud::get)), "SUD, first to last"),
+        (rated(|step| step.voc.map(Voc::get)), "VOC, first to last"),
+    ]
 }

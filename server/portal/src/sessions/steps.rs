@@ -33,7 +33,7 @@ pub(super) async fn start(tx: &mut Tx, session: Uuid) -> Result<Start, Error> {
 /// was not rated before the first set is taken from `start`.
 ///
 /// A rating that names no set belongs to the set that was recorded last before it was asked; before
-/// the first set to the start, at the close to the close. Of several in one place the last counts. A
+/// the first set to the start, as a re-evaluation always does; at the close to the close. Of several in one place the last counts. A
 /// re-evaluation of another target than `target`, the session's, is no part of this course.
 pub(super) fn steps(sets: &[Set], entries: &[Standing], target: Option<Uuid>, start: Start) -> Vec<SetStep> {
     let mut steps = vec![blank(SetStep::START)];
@@ -64,6 +64,8 @@ fn place(sets: &[Set], entry: &Standing) -> Option<usize> {
     match entry.set {
         Some(id) => sets.iter().position(|set| set.id == id).map(|at| at + 1),
         None if entry.moment == Moment::Closing => None,
+        // It asks what held since the last session, whenever it was written down.
+        None if entry.moment == Moment::Reevaluation => Some(0),
         None => Some(sets.iter().take_while(|set| set.seq < entry.asked).count()),
     }
 }
@@ -126,6 +128,12 @@ mod tests {
             sud(None, Moment::Closing, 40, 3),
         ];
         assert_eq!(drawn(&entries), own(&[("start", Some(8)), ("1", Some(7)), ("2", Some(4)), ("3", None), ("close", Some(3))]));
+    }
+
+    #[test]
+    fn a_reevaluation_stands_at_the_start_however_late_it_was_written_down() {
+        let entries = [sud(Some(3), Moment::AfterSet, 35, 5), sud(None, Moment::Reevaluation, 36, 8)];
+        assert_eq!(drawn(&entries), own(&[("start", Some(8)), ("1", None), ("2", None), ("3", Some(5))]));
     }
 
     #[test]

@@ -1,0 +1,131 @@
+//! What needs this clinician today: one line for each client at most, the most urgent of what there is.
+
+use chrono::NaiveDate;
+
+use super::page::Case;
+
+/// Nobody is left for longer than this without a word why, days.
+const LONG: i64 = 30;
+
+/// Why somebody is on the list, in the order of the list.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) enum Why {
+    /// A session is open.
+    Open,
+    /// The last session was closed as incomplete.
+    Unfinished,
+    /// Seizures or eyes were not asked about.
+    NotAsked,
+    /// Targets are open, and nobody has seen them for more than 30 days.
+    Long,
+}
+
+impl Why {
+    pub(super) const fn words(self) -> &'static str {
+        match self {
+            Self::Open => "Open session",
+            Self::Unfinished => "Left unfinished",
+            Self::NotAsked => "Not asked",
+            Self::Long => "Over 30 days",
+        }
+    }
+
+    /// Its shape, as the `d` attributes of what is filled and of what is drawn in outline, in a box of 24 by 24.
+    pub(super) const fn shape(self) -> (&'static str, &'static str) {
+        match self {
+            Self::Open => ("M4 2 21 12 4 22Z", ""),
+            Self::Unfinished => ("M2.5 12h19v9.5h-19Z", "M2.5 2.5h19v19h-19Z"),
+            Self::NotAsked => ("", "M12 2a10 10 0 1 0 0 20a10 10 0 1 0 0-20ZM9 9.5a3 3 0 1 1 3.8 2.9c-.6.2-.8.7-.8 1.6M12 16.2v2.2"),
+            Self::Long => ("", "M2.5 5h19v16.5h-19ZM7.5 1.5v6M16.5 1.5v6M2.5 10.5h19"),
+        }
+    }
+}
+
+/// One line of the list.
+pub(super) struct Duty {
+    pub(super) why: Why,
+    pub(super) name: String,
+    pub(super) reason: String,
+    /// Where what is to be done is done, and its name.
+    pub(super) to: String,
+    pub(super) act: &'static str,
+}
+
+/// In the order of urgency; by name where that is alike, as the cases are.
+pub(super) fn duties(cases: &[Case], today: NaiveDate) -> Vec<Duty> {
+    let mut all: Vec<Duty> = cases.iter().filter_map(|case| duty(case, today)).collect();
+    all.sort_by_key(|duty| duty.why);
+    all
+}
+
+fn duty(case: &Case, today: NaiveDate) -> Option<Duty> {
+    let (why, reason) = reason(case, today)?;
+    let (to, act) = match (why, &case.open) {
+        (Why::Open, Some(open)) => (format!("/sessions/{}/desk", open.id), "Go to the desk"),
+        (Why::NotAsked, _) => (format!("/clients/{}/edit", case.id), "Ask and write down"),
+        _ => (format!("/clients/{}", case.id), "Open the record"),
+    };
+    Some(Duty { why, name: case.name.clone(), reason, to, act })
+}
+
+fn reason(case: &Case, today: NaiveDate) -> Option<(Why, String)> {
+    if let Some(open) = &case.open {
+        return Some((Why::Open, format!("Session {}, opened {} and not closed.", open.number, open.when)));
+    }
+    if case.unfinished {
+        let at_end = case.last_sud.map(|sud| format!(", SUD {} at the end", sud.get())).unwrap_or_default();
+        let ago = case.days(today).map(ago).unwrap_or_default();
+        let next = if case.next_contact.is_empty() {
+            "No next contact is written down.".to_owned()
+        } else {
+            format!("Next contact: {}.", case.next_contact.trim_end_matches('.'))
+        };
+        let target = if case.last_target.is_empty() { "A session without a target" } else { &case.last_target };
+        return Some((Why::Unfinished, format!("{target}{at_end}, {ago}. {next}")));
+    }
+    if case.not_asked {
+        return Some((Why::NotAsked, "Seizures and eyes: the moving dot stays locked until you have asked.".to_owned()));
+    }
+    let days = case.days(today).filter(|days| *days > LONG && case.open_targets > 0)?;
+    let targets = if case.open_targets == 1 { "one target open".to_owned() } else { format!("{} targets open", case.open_targets) };
+    let next = if case.next_contact.is_empty() {
+        " Nothing agreed.".to_owned()
+    } else {
+        format!(" Agreed: {}.", case.next_contact.trim_end_matches('.'))
+    };
+    Some((Why::Long, format!("Last seen {days} days ago, {targets}.{next}")))
+}
+
+fn ago(days: i64) -> String {
+    match days {
+        0 => "today".to_owned(),
+        1 => "yesterday".to_owned(),
+        days => format!("{days} days ago"),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::caseload::page::Open;
+    use uuid::Uuid;
+
+    fn case() -> Case {
+        Case { name: "Somebody".into(), seen: NaiveDate::from_ymd_opt(2026, 10, 1), open_targets: 2, ..Case::default() }
+    }
+
+    fn why(case: &Case) -> Option<Why> {
+        duty(case, NaiveDate::from_ymd_opt(2026, 11, 1).unwrap()).map(|duty| duty.why)
+    }
+
+    #[test]
+    fn each_is_there_once_with_the_most_urgent() {
+        assert_eq!(why(&case()), Some(Why::Long), "31 days");
+        assert_eq!(why(&Case { seen: NaiveDate::from_ymd_opt(2026, 10, 2), ..case() }), None, "30 days are not over 30");
+        assert_eq!(why(&Case { open_targets: 0, ..case() }), None, "nothing is open");
+        assert_eq!(why(&Case { not_asked: true, ..case() }), Some(Why::NotAsked));
+        assert_eq!(why(&Case { not_asked: true, unfinished: true, ..case() }), Some(Why::Unfinished));
+        let open = Some(Open { id: Uuid::nil(), number: 6, when: "today at 11:05".into() });
+        assert_eq!(why(&Case { open, unfinished: true, ..case() }), Some(Why::Open));
+    }
+}

@@ -1,0 +1,90 @@
+//! SQL of the caseload: what stands beside a client's numbers, sealed where it is words.
+
+use chrono::{DateTime, Utc};
+use uuid::Uuid;
+
+use crate::clients::{Cautions, read_cautions};
+use crate::store::error::Error;
+use crate::store::subject::Tx;
+
+/// One client whom the asker treats.
+pub(super) struct CaseRow {
+    pub(super) id: Uuid,
+    pub(super) cautions: Cautions,
+    pub(super) wrapped: Vec<u8>,
+    pub(super) name: Vec<u8>,
+    pub(super) addressed_as: Vec<u8>,
+    pub(super) details_version: i32,
+    /// A session that is open.
+    pub(super) open: Option<OpenSession>,
+    /// The last one that was closed.
+    pub(super) last: Option<LastSession>,
+    /// The target that was worked on last.
+    pub(super) target: Option<WorkedOn>,
+}
+
+pub(super) struct OpenSession {
+    pub(super) id: Uuid,
+    pub(super) number: i32,
+    pub(super) opened_at: DateTime<Utc>,
+}
+
+pub(super) struct LastSession {
+    pub(super) id: Uuid,
+    pub(super) closing: Option<String>,
+    pub(super) target: Option<Uuid>,
+    pub(super) next_contact: Vec<u8>,
+    pub(super) words_version: i32,
+}
+
+pub(super) struct WorkedOn {
+    pub(super) id: Uuid,
+    pub(super) label: Vec<u8>,
+    pub(super) version: i32,
+}
+
+/// The clients whom the one who asks treats, pretend ones left out. `my_clients` is named because a lead may read all rows of
+/// `client`.
+pub(super) async fn cases(tx: &mut Tx, archived: bool) -> Result<Vec<CaseRow>, Error> {
+    let rows = sqlx::query!(
+        r#"WITH mine AS (
+             SELECT id, seizures, eye_condition FROM client
+             WHERE id IN (SELECT access.my_clients()) AND id NOT IN (SELECT access.rehearsals()) AND (archived_at IS NOT NULL) = $1)
+           SELECT c.id, c.seizures, c.eye_condition, k.wrapped, d.name, d.addressed_as, d.version AS details_version,
+             o.id AS "open_id?", o.number AS "open_number?", o.opened_at AS "open_at?",
+             l.id AS "last_id?", l.closing AS "closing?", l.target_id AS "last_target?", w.next_contact AS "next_contact?", w.version AS "words_version?",
+             t.target_id AS "target?", t.label AS "label?", t.version AS "target_version?"
+           FROM mine c JOIN client_key k ON k.client_id = c.id JOIN client_details d ON d.client_id = c.id
+           LEFT JOIN LATERAL (SELECT id, number, opened_at FROM session WHERE client_id = c.id AND ended_at IS NULL ORDER BY seq DESC LIMIT 1) o ON true
+           LEFT JOIN LATERAL (SELECT id, closing, target_id FROM session WHERE client_id = c.id AND ended_at IS NOT NULL ORDER BY seq DESC LIMIT 1) l ON true
+           LEFT JOIN LATERAL (SELECT next_contact, version FROM session_words WHERE session_id = l.id ORDER BY version DESC LIMIT 1) w ON true
+           LEFT JOIN LATERAL (SELECT target_id FROM session WHERE client_id = c.id AND target_id IS NOT NULL ORDER BY seq DESC LIMIT 1) s ON true
+           LEFT JOIN target_words t ON t.target_id = s.target_id"#,
+        archived
+    )
+    .fetch_all(&mut **tx)
+    .await?;
+    rows.into_iter()
+        .map(|row| {
+            let open = row.open_id.zip(row.open_number).zip(row.open_at);
+            let last = row.last_id.zip(row.next_contact).zip(row.words_version);
+            Ok(CaseRow {
+                id: row.id,
+                cautions: read_cautions(&row.seizures, &row.eye_condition)?,
+                wrapped: row.wrapped,
+                name: row.name,
+                addressed_as: row.addressed_as,
+                details_version: row.details_version,
+                open: open.map(|((id, number), opened_at)| OpenSession { id, number, opened_at }),
+                last: last.map(|((id, next_contact), words_version)| LastSession {
+                    id,
+                    closing: row.closing,
+                    target: row.last_target,
+                    next_contact,
+                    words_version,
+                }),
+                target: row.target.zip(row.label).zip(row.target_version).map(|((id, label), version)| WorkedOn { id, label, version }),
+            })
+        })
+        .collect()
+}

@@ -1,0 +1,7 @@
+/** What pages of records do better with a script. All of it is there without one. */
+import { liveSearch } from "./live_search";
+import { asksBeforeLeaving, beginAtTheSummary } from "./unsaved";
+
+for (const form of document.querySelectorAll<HTMLFormElement>("form[data-live]")) liveSearch(form);
+for (const form of document.querySelectorAll<HTMLFormElement>("form[data-asks]")) asksBeforeLeaving(form);
+beginAtTheSummary();
