@@ -1,6 +1,6 @@
 //! Days since something, a dot each: who waits longer than a limit stands out by place, shape and a line.
 
-use super::draw::{line, text};
+use super::draw::{circle, line, text};
 use super::layout::tenth;
 use super::{Anchor, Element};
 
@@ -60,8 +60,7 @@ pub fn dots(days: &[u32], limit: u32) -> Dots {
 }
 
 fn dot(x: f64, y: f64, r: f64, class: &'static str) -> Element {
-    let side = r * 2.0;
-    Element::Path { d: format!("M{} {}a{r} {r} 0 1 0 {side} 0a{r} {r} 0 1 0 -{side} 0Z", tenth(x - r), tenth(y)), class }
+    Element::Path { d: circle(tenth(x), tenth(y), r), class }
 }
 
 #[cfg(test)]

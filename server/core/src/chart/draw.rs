@@ -38,7 +38,7 @@ impl Shape {
     }
 }
 
-fn circle(x: f64, y: f64, r: f64) -> String {
+pub(super) fn circle(x: f64, y: f64, r: f64) -> String {
     let side = r * 2.0;
     format!("M{} {y}a{r} {r} 0 1 0 {side} 0a{r} {r} 0 1 0 -{side} 0Z", tenth(x - r))
 }

@@ -1,6 +1,6 @@
 //! A course small enough for a line of a table: distress over sessions, first and last of each.
 
-use super::draw::{line, text};
+use super::draw::{circle, line, text};
 use super::layout::tenth;
 use super::{Anchor, Element};
 use crate::scale::Sud;
@@ -110,8 +110,7 @@ pub fn lane_head(columns: usize) -> Lane {
 }
 
 fn mark(x: f64, y: f64, r: f64, class: &'static str) -> Element {
-    let side = r * 2.0;
-    Element::Path { d: format!("M{} {}a{r} {r} 0 1 0 {side} 0a{r} {r} 0 1 0 -{side} 0Z", tenth(x - r), tenth(y)), class }
+    Element::Path { d: circle(tenth(x), tenth(y), r), class }
 }
 
 #[cfg(test)]

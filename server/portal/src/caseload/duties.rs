@@ -3,9 +3,7 @@
 use chrono::NaiveDate;
 
 use super::page::Case;
-
-/// Nobody is left for longer than this without a word why, days.
-const LONG: i64 = 30;
+use crate::outcomes::LONG;
 
 /// Why somebody is on the list, in the order of the list.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -83,13 +81,14 @@ fn reason(case: &Case, today: NaiveDate) -> Option<(Why, String)> {
         let target = if case.last_target.is_empty() { "A session without a target" } else { &case.last_target };
         return Some((Why::Unfinished, format!("{target}{at_end}, {ago}. {next}")));
     }
-    if case.not_asked {
-        return Some((Why::NotAsked, "Seizures and eyes: the moving dot stays locked until you have asked.".to_owned()));
+    if !case.not_asked.is_empty() {
+        let what = case.not_asked.join(" and ");
+        return Some((Why::NotAsked, format!("{what}: the moving dot stays locked until you have asked.")));
     }
-    let days = case.days(today).filter(|days| *days > LONG && case.open_targets > 0)?;
+    let days = case.days(today).filter(|days| *days > i64::from(LONG) && case.open_targets > 0)?;
     let targets = if case.open_targets == 1 { "one target open".to_owned() } else { format!("{} targets open", case.open_targets) };
     let next = if case.next_contact.is_empty() {
-        " Nothing agreed.".to_owned()
+        " No next contact is written down.".to_owned()
     } else {
         format!(" Agreed: {}.", case.next_contact.trim_end_matches('.'))
     };
@@ -123,8 +122,8 @@ mod tests {
         assert_eq!(why(&case()), Some(Why::Long), "31 days");
         assert_eq!(why(&Case { seen: NaiveDate::from_ymd_opt(2026, 10, 2), ..case() }), None, "30 days are not over 30");
         assert_eq!(why(&Case { open_targets: 0, ..case() }), None, "nothing is open");
-        assert_eq!(why(&Case { not_asked: true, ..case() }), Some(Why::NotAsked));
-        assert_eq!(why(&Case { not_asked: true, unfinished: true, ..case() }), Some(Why::Unfinished));
+        assert_eq!(why(&Case { not_asked: vec!["Seizures"], ..case() }), Some(Why::NotAsked));
+        assert_eq!(why(&Case { not_asked: vec!["Seizures"], unfinished: true, ..case() }), Some(Why::Unfinished));
         let open = Some(Open { id: Uuid::nil(), number: 6, when: "today at 11:05".into() });
         assert_eq!(why(&Case { open, unfinished: true, ..case() }), Some(Why::Open));
     }

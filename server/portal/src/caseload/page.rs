@@ -12,7 +12,7 @@ use uuid::Uuid;
 
 use super::duties::{Duty, duties};
 use super::queries::{self, CaseRow};
-use crate::clients::{Asked, my_rehearsal};
+use crate::clients::{Asked, Cautions, my_rehearsal};
 use crate::outcomes::{self, ClientRow, Spans};
 use crate::platform::App;
 use crate::platform::Member;
@@ -76,7 +76,8 @@ pub(super) struct Case {
     pub(super) name: String,
     pub(super) addressed_as: String,
     pub(super) flags: Vec<String>,
-    pub(super) not_asked: bool,
+    /// Which cautions were not asked about.
+    pub(super) not_asked: Vec<&'static str>,
     pub(super) open: Option<Open>,
     /// The last session was closed as incomplete, on this target and with this SUD at its end.
     pub(super) unfinished: bool,
@@ -178,7 +179,7 @@ impl Reader<'_> {
             name: details.open(Field::ClientName, &row.name).shown().to_owned(),
             addressed_as: details.open(Field::ClientAddressedAs, &row.addressed_as).shown().to_owned(),
             flags: row.cautions.flags(),
-            not_asked: [row.cautions.seizures, row.cautions.eye_condition].contains(&Asked::NotAsked),
+            not_asked: not_asked(row.cautions),
             open: row.open.map(|open| Open { id: open.id, number: open.number, when: self.moment(&open.opened_at) }),
             unfinished: last.is_some_and(|last| last.closing.as_deref() == Some("incomplete")),
             last_target: last.and_then(|last| last.target).map(label).unwrap_or_default(),
@@ -204,6 +205,11 @@ impl Reader<'_> {
             format!("on {} at {}", self.when.weekday(at), self.when.time(at))
         }
     }
+}
+
+fn not_asked(cautions: Cautions) -> Vec<&'static str> {
+    let all = [("Seizures", cautions.seizures), ("Eye condition", cautions.eye_condition)];
+    all.into_iter().filter(|(_, asked)| *asked == Asked::NotAsked).map(|(what, _)| what).collect()
 }
 
 fn first_to_last(first: Option<i16>, last: Option<i16>) -> String {

@@ -35,8 +35,9 @@ struct ClientLine {
     left: Option<i64>,
 }
 
-/// Nobody is left for longer without a word why, days; and no target incomplete.
-const LONG: u32 = 30;
+/// Nobody is left for longer without a word why, days.
+pub(crate) const LONG: u32 = 30;
+/// Nor a target incomplete.
 const LEFT_LONG: u32 = 14;
 
 /// What stands out, each with its figure: of clients who are not archived, whoever treats them.

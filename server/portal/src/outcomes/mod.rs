@@ -11,6 +11,7 @@ use axum::routing::get;
 use crate::platform::Role;
 use crate::platform::{Routes, Rule};
 
+pub(crate) use caseload::LONG;
 pub use course::course;
 pub(crate) use lanes::{Spans, spans};
 pub(crate) use queries::{ClientRow, clients};
