@@ -29,7 +29,7 @@ test('Space never starts while a set runs, nor within a second of a stop, and cl
   await desk.untilCycle(1);
   const number = await desk.text('next-set');
   for (const act of ['end', 'stop']) {
-    await page.locator(`.controls [data-act="${act}"]`).focus();
+    await page.locator(`.main [data-act="${act}"]`).focus();
     await desk.press('Space');
   }
   await desk.untilCycle(2);
@@ -76,7 +76,7 @@ test('without the keyboard the desk says KEYS OFF, and its whole band stops', as
 });
 
 /** Every control's box, by what it does. */
-const boxes = () => page.locator('.band, .controls button, .controls output, .bar .button, .bar button, .entries button, #words').evaluateAll((controls) =>
+const boxes = () => page.locator('.band, .strip, .console :is(button, .button, output):not(.band *, .strip *, .log *, .seat *), .checks p, #words').evaluateAll((controls) =>
   Object.fromEntries(controls.map((control, i) => {
     const { x, y, width, height } = control.getBoundingClientRect();
     return [`${i} ${control.dataset.act ?? control.id} ${control.dataset.setting ?? ''}`, [x, y, width, height].map(Math.round)];

@@ -5,6 +5,7 @@ import assert from 'node:assert/strict';
 import { readFile, readdir } from 'node:fs/promises';
 import { after, before, test as plain } from 'node:test';
 import { accessibilityViolations, launch, openPage, takePictures } from './support/chromium.mjs';
+import { ID, idsOf, signedInAs } from './support/demo.mjs';
 import { Desk } from './support/desk.mjs';
 import { startHouse } from './support/harness.mjs';
 import { newClient, startSession } from './support/practice.mjs';
@@ -50,16 +51,7 @@ function test(name, act) {
   });
 }
 
-async function signedIn(role) {
-  const page = await openPage(browser, house.origin);
-  await page.goto(`/demo/${role}`);
-  await page.getByRole('button', { name: `Sign in as ${role}` }).click();
-  await page.waitForURL((url) => !url.pathname.startsWith('/demo'));
-  return page;
-}
-
-const ID = /[0-9a-f]{8}-[0-9a-f-]{27}/;
-const ids = async (page, selector) => page.locator(selector).evaluateAll((found, id) => found.map((link) => new RegExp(id).exec(link.href)?.[0]), ID.source);
+const signedIn = (role) => signedInAs(browser, house, role);
 
 /** What is wrong with the page as it stands, after a look at its reflow, its accessibility and its troubles; takes pictures. */
 async function look(page, name, sizes) {
@@ -119,11 +111,11 @@ test('a clinician\'s pages', async () => {
   const page = await signedIn('clinician');
   await lookAt(page, 'clinician', [['/clients'], ['/clients', '/clients?find=zz'], ['/clients/new'], ['/presets'], ['/presets/new'], ['/account']]);
   await page.goto('/clients');
-  const clients = await ids(page, 'table a[href^="/clients/"]');
+  const clients = await idsOf(page, 'table a[href^="/clients/"]');
   assert.ok(clients.length >= 2, `${clients.length} clients`);
   await page.goto(`/clients/${clients[0]}`);
-  const [target] = await ids(page, 'table a[href^="/targets/"]');
-  const [session] = await ids(page, 'table tr:last-child a[href^="/sessions/"]');
+  const [target] = await idsOf(page, 'table a[href^="/targets/"]');
+  const [session] = await idsOf(page, 'table tr:last-child a[href^="/sessions/"]');
   await lookAt(page, 'clinician', [
     ['/clients/{client}', `/clients/${clients[0]}`], ['/clients/{client}/edit', `/clients/${clients[0]}/edit`],
     ['/clients/{client}/targets/new', `/clients/${clients[0]}/targets/new`], ['/targets/{target}', `/targets/${target}`],
@@ -149,7 +141,7 @@ async function ownPreset(page) {
   for (const label of ['your own', 'Processing: work on a target', 'Eyes: the moving dot']) await page.getByLabel(label).check();
   await page.getByRole('button', { name: 'Save' }).click();
   await page.waitForURL('**/presets');
-  const [preset] = await ids(page, 'a[href^="/presets/"][href$="/edit"]');
+  const [preset] = await idsOf(page, 'a[href^="/presets/"][href$="/edit"]');
   await lookAt(page, 'clinician', [['/presets/{preset}/edit', `/presets/${preset}/edit`]]);
 }
 
@@ -179,10 +171,10 @@ async function rehearse(page) {
 
 test('the lead\'s and the administrator\'s pages', async () => {
   const lead = await signedIn('lead');
-  const [client] = await ids(lead, 'table a[href^="/practice/clients/"]');
+  const [client] = await idsOf(lead, 'table a[href^="/practice/clients/"]');
   await lookAt(lead, 'lead', [['/practice/caseload'], ['/practice/clients/{client}', `/practice/clients/${client}`], ['/account'], ['/handover'], ['/replacements'], ['/signin/again']]);
   const administrator = await signedIn('administrator');
-  const [member] = await ids(administrator, 'a[href^="/members/"]');
+  const [member] = await idsOf(administrator, 'a[href^="/members/"]');
   await lookAt(administrator, 'administrator', [['/members'], ['/members/{member}/end', `/members/${member}/end`], ['/account']]);
   await lookAt(administrator, 'administrator', [
     ['/members/{member}/roles', `/members/${member}/roles`], ['/members/{member}/passkey', `/members/${member}/passkey`], ['/handover', `/handover?from=${member}`],

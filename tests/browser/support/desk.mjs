@@ -101,7 +101,7 @@ export class Desk {
 
   /** Waits until the client's page shows cycle `cycle` (counted from 1) or a later one. */
   untilCycle(cycle, patience) {
-    return this.untilText('showing', (text) => Number(/, cycle (\d+)/.exec(text)?.[1] ?? 0) >= cycle, patience);
+    return this.untilText('showing', (text) => Number(/· cycle (\d+)/.exec(text)?.[1] ?? 0) >= cycle, patience);
   }
 
   /** Writes a few words and marks and ratings by their keys; each is waited for until it is saved. */
@@ -116,18 +116,15 @@ export class Desk {
     if (sud !== undefined) await this.press('s', sud === 10 ? 't' : String(sud));
     if (voc !== undefined) await this.press('v', String(voc));
     const written = [words, mark, sud, voc].filter((one) => one !== undefined).length;
-    await this.untilText('log', (text) => savedIn(text) >= saved + written);
+    await this.page.waitForFunction(([selector, wanted]) => document.querySelectorAll(selector).length >= wanted, [SAVED, saved + written]);
   }
 
-  async saved() { return savedIn(await this.text('log')); }
-
-  /** The log's heads, latest set first: `{number, done, planned, rate, ending}`. */
-  async sets() {
-    return this.page.locator('[data-part="log"] > li').evaluateAll((rows) => rows.map((row) => row.innerText));
-  }
+  /** How many entries are in the record, as far as this page knows. */
+  saved() { return this.page.locator(SAVED).count(); }
 }
 
-const savedIn = (log) => (log.match(/saved \d\d:/g) ?? []).length;
+/** An entry in the log that is kept, in sight or in a line that is not opened. */
+const SAVED = '[data-part="log"] ul li[data-saving="saved"]';
 
 async function each(list, act) {
   for (const one of list) await act(one);

@@ -22,7 +22,7 @@ test("data that make no action make none", () => {
 
 test("every button in the page's templates has an action", () => {
   const folder = "../server/portal/src/live/";
-  const html = ["desk.html", "desk_card.html", "desk_join.html", "desk_keys.html", "desk_pad.html", "desk_target.html"]
+  const html = ["desk.html", "desk_card.html", "desk_join.html", "desk_keys.html", "desk_mechanics.html", "desk_target.html"]
     .map((name) => readFileSync(folder + name, "utf8"))
     .join("");
   const buttons = [...html.matchAll(/<button[^>]*data-act=[^>]*>/g)].map(([tag]) => tag);

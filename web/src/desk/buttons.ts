@@ -8,7 +8,7 @@ export type Data = Readonly<Record<string, string | undefined>>;
 
 const SETTINGS: Setting[] = ["rate", "width", "dot", "path", "length", "channels"];
 const CHANGES: Change[] = ["changing", "same", "settled"];
-const PANELS: Lower[] = ["log", "join", "card", "target", "presets", "keys"];
+const PANELS: Lower[] = ["log", "join", "card", "target", "mechanics", "keys"];
 const SCALES: Scale[] = ["sud", "voc"];
 const PLAIN = [
   "stop",
@@ -23,6 +23,7 @@ const PLAIN = [
   "ask_sides",
   "next_moment",
   "toggle_preview",
+  "toggle_private",
   "toggle_shortcuts",
 ] as const;
 const ON_ENTRY = ["take_back", "put_back", "retry", "edit"] as const;
@@ -46,6 +47,8 @@ export function buttonAction(data: Data, shift: boolean): Action | null {
       const scale = pick(SCALES, data.scale);
       return scale === undefined ? null : { kind: "arm", scale };
     }
+    case "open_row":
+      return data.row === undefined ? null : { kind: "open_row", row: data.row };
     case "preset":
       return data.index === undefined ? null : { kind: "preset", index: Number(data.index) };
     case "rate":

@@ -4,7 +4,7 @@ import { test } from "node:test";
 import type { Entry } from "../wire/Entry";
 import type { LogSet } from "../wire/LogSet";
 import type { SessionLog } from "../wire/SessionLog";
-import { caption, course, heightOf, SIZE, stepLine } from "./course";
+import { baseOf, caption, course, footed, heightOf, labelled, middleOf, SIZE, stepLine } from "./course";
 import { EMPTY_LOG } from "./model";
 import { aPlan } from "./sample.fixture";
 
@@ -61,10 +61,39 @@ test("a re-evaluation of another target is no part of the course", () => {
 });
 
 test("the axis is fixed: 0 to 10 for SUD, 1 to 7 for VOC", () => {
-  assert.equal(heightOf(10, "sud"), SIZE.top);
-  assert.equal(heightOf(0, "sud"), SIZE.height - SIZE.bottom);
-  assert.equal(heightOf(7, "voc"), SIZE.top);
-  assert.equal(heightOf(1, "voc"), SIZE.height - SIZE.bottom);
+  for (const [scale, least, most] of [
+    ["sud", 0, 10],
+    ["voc", 1, 7],
+  ] as const) {
+    assert.equal(heightOf(most, scale), SIZE.top);
+    assert.equal(heightOf(least, scale), baseOf(scale));
+  }
+});
+
+test("thirty sets stay readable: no figure stands on another, at the foot or over the line", () => {
+  const many = Array.from({ length: 30 }, (_, i): LogSet => ({ id: `set-${i + 1}`, number: i + 1, plan: aPlan(), cycles: 24, ending: "done" }));
+  const entries = many.map(({ id, number }) => sud(id, number % 2 === 0 ? 10 : 3));
+  for (const points of [course(log(many, 8), entries, "sud"), course(log(many, 8), [...entries, sud(null, 0, "closing")], "sud")]) {
+    // A digit of 13 px is some 7.3 px wide (Liberation Sans, measured), so "10" is under 15 and "start" under 28.
+    const wide = (label: string): number => (label.length > 2 ? 28 : 15);
+    const row = (indices: number[], label: (index: number) => string): void => {
+      assert.ok(indices.length > 5, "most of them are named");
+      indices.slice(1).forEach((index, i) => {
+        const before = indices[i] ?? 0;
+        const gap = middleOf(points, index) - middleOf(points, before);
+        assert.ok(gap >= (wide(label(index)) + wide(label(before))) / 2, `${label(before)} and ${label(index)} are ${gap} apart`);
+      });
+    };
+    row(footed(points), (index) => String(points[index]?.place));
+    row(labelled(points), () => "10");
+    assert.deepEqual([footed(points)[0], labelled(points)[0]], [0, 0]);
+  }
+});
+
+test("a value is written where it changes, and the last one has its name instead", () => {
+  const points = course(log(sets, 7), [sud("set-1", 7), sud("set-2", 6), sud("set-3", 6)], "sud");
+  assert.deepEqual(labelled(points), [0, 2]);
+  assert.deepEqual(footed(points), [0, 1, 2, 3]);
 });
 
 test("the line steps and breaks over a gap", () => {

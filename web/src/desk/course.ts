@@ -4,7 +4,7 @@ import type { LogSet } from "../wire/LogSet";
 import type { SessionLog } from "../wire/SessionLog";
 import { finding } from "./finding";
 import { ofTarget } from "./log";
-import { isBrokenOff } from "./words";
+import { ENDING_WORDS, isBrokenOff } from "./words";
 
 export type Scale = "sud" | "voc";
 
@@ -14,12 +14,19 @@ export interface Point {
   value: number | null;
   /** "×": the set was stopped or interrupted; "?": its end is not known. */
   mark: "" | "×" | "?";
+  /** How a set that has a mark ended. */
+  ending: string;
 }
 
 /** Both ends of each scale. */
 export const ENDS: Record<Scale, [number, number]> = { sud: [0, 10], voc: [1, 7] };
-/** The drawing, in its own units. */
-export const SIZE = { width: 300, height: 120, left: 24, right: 8, top: 10, bottom: 22 };
+/** The drawing, in its own units: figures 13 high; at the right the last value has its name; beneath the sets' numbers lies the lane of marks. */
+export const SIZE = { width: 430, left: 34, right: 52, top: 22, foot: 18, lane: 18 };
+/** From the highest to the lowest value; a scale of seven needs less. */
+const PLOT: Record<Scale, number> = { sud: 110, voc: 54 };
+/** A figure, and the word "start" or "close", with what keeps it from its neighbour. */
+const FIGURE = 17;
+const WORD = 30;
 
 function ratingOf(entries: Entry[], scale: Scale, fits: (entry: Entry) => boolean): number | null {
   const entry = entries.filter((one) => one.value.kind === scale && fits(one)).at(-1);
@@ -32,9 +39,21 @@ const markOf = ({ ending }: LogSet): Point["mark"] => (ending === "unknown" ? "?
 export function course(log: SessionLog, standing: Entry[], scale: Scale): Point[] {
   const own = ofTarget(log, standing);
   const atClose = (entry: Entry): boolean => entry.set === null && entry.moment === "closing";
-  const start: Point = { place: "start", value: ratingOf(own, scale, (entry) => entry.set === null && !atClose(entry)) ?? log.start[scale], mark: "" };
-  const sets = log.sets.map((set): Point => ({ place: set.number, value: ratingOf(own, scale, (entry) => entry.set === set.id), mark: markOf(set) }));
-  const close: Point = { place: "close", value: ratingOf(own, scale, atClose), mark: "" };
+  const start: Point = {
+    place: "start",
+    value: ratingOf(own, scale, (entry) => entry.set === null && !atClose(entry)) ?? log.start[scale],
+    mark: "",
+    ending: "",
+  };
+  const sets = log.sets.map(
+    (set): Point => ({
+      place: set.number,
+      value: ratingOf(own, scale, (entry) => entry.set === set.id),
+      mark: markOf(set),
+      ending: set.ending === null ? "" : ENDING_WORDS[set.ending],
+    }),
+  );
+  const close: Point = { place: "close", value: ratingOf(own, scale, atClose), mark: "", ending: "" };
   return close.value === null ? [start, ...sets] : [start, ...sets, close];
 }
 
@@ -44,10 +63,43 @@ const slot = (points: Point[]): number => (SIZE.width - SIZE.left - SIZE.right) 
 export const leftOf = (points: Point[], index: number): number => SIZE.left + index * slot(points);
 export const middleOf = (points: Point[], index: number): number => leftOf(points, index) + slot(points) / 2;
 
+/** Where the lowest value lies, and where the drawing ends: with a lane beneath when a set has a mark. */
+export const baseOf = (scale: Scale): number => SIZE.top + PLOT[scale];
+export const wholeHeight = (points: Point[], scale: Scale): number => baseOf(scale) + SIZE.foot + (points.some((point) => point.mark !== "") ? SIZE.lane : 0);
+
 /** Height of a value, growing downwards as SVG has it. */
 export function heightOf(value: number, scale: Scale): number {
   const [least, most] = ENDS[scale];
-  return SIZE.height - SIZE.bottom - ((value - least) / (most - least)) * (SIZE.height - SIZE.top - SIZE.bottom);
+  return baseOf(scale) - ((value - least) / (most - least)) * PLOT[scale];
+}
+
+/** Where the last rating is; -1: there is none. */
+export const lastRated = (points: Point[]): number => points.map(({ value }) => value !== null).lastIndexOf(true);
+
+/** The rated points whose value is written above them: where it changes, as far as there is room. The last has its name at the right. */
+export function labelled(points: Point[]): number[] {
+  const last = lastRated(points);
+  let before: number | null = null;
+  let free = -Infinity;
+  return points.flatMap(({ value }, index) => {
+    const changed = value !== null && value !== before;
+    before = value ?? before;
+    const x = middleOf(points, index);
+    if (!changed || index === last || x < free) return [];
+    free = x + FIGURE;
+    return [index];
+  });
+}
+
+/** The places that are named at the foot: both ends, and as many numbers between them as have room. */
+export function footed(points: Point[]): number[] {
+  const every = Math.max(1, Math.ceil(FIGURE / slot(points)));
+  const close = points.at(-1)?.place === "close" ? points.length - 1 : points.length;
+  return points.flatMap(({ place }, index) => {
+    if (typeof place !== "number") return [index];
+    const clear = (from: number, room: number): boolean => Math.abs(middleOf(points, index) - middleOf(points, from)) >= room;
+    return place % every === 0 && clear(0, WORD) && (close === points.length || clear(close, WORD)) ? [index] : [];
+  });
 }
 
 /** The step line as an SVG path: level over each rated set, a riser between neighbours, nothing over a gap. */

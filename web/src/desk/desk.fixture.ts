@@ -4,7 +4,7 @@ import type { Order } from "../wire/Order";
 import type { Refusal } from "../wire/Refusal";
 import { freshDesk, type Action, type Command, type DeskEvent, type DeskState } from "./model";
 import { step } from "./reducer";
-import { aSet, aView } from "./sample.fixture";
+import { aSet, aShowing, aView } from "./sample.fixture";
 
 /** See the head of this file. */
 export class Desk {
@@ -49,3 +49,13 @@ export const orders = (commands: Command[]): Order[] =>
   commands.flatMap((command) => (command.kind === "send" && command.message.type === "order" ? [command.message.order] : []));
 export const kinds = (commands: Command[]): string[] => orders(commands).map((order) => order.kind);
 export const running = (): DeskView => aView({ state: "running", set: aSet() });
+
+/** A desk that has heard this much of its room, and no more. */
+export function deskWith(view: DeskView, now = 0): DeskState {
+  const open = step(freshDesk(now), { kind: "line", open: true }, now).state;
+  return step(open, { kind: "heard", message: { type: "view", ...view } }, now).state;
+}
+
+/** And then of the client's page what it shows. */
+export const show = (state: DeskState, now: number, changes = {}): DeskState =>
+  step(state, { kind: "heard", message: { type: "showing", ...aShowing(changes) } }, now).state;

@@ -125,7 +125,9 @@ test("every single key does what its label says", () => {
     ["g", { kind: "lower", shown: "target" }],
     ["c", { kind: "lower", shown: "join" }],
     ["?", { kind: "lower", shown: "keys" }],
-    ["o", { kind: "lower", shown: "presets" }],
+    ["o", { kind: "lower", shown: "mechanics" }],
+    ["a", { kind: "lower", shown: "log" }],
+    ["r", { kind: "toggle_private" }],
     ["h", { kind: "toggle_preview" }],
     ["u", { kind: "toggle_open" }],
     ["z", { kind: "undo_setting" }],
@@ -176,6 +178,6 @@ test("every key is on the key sheet, and every button's label is a key", () => {
   const sheet = labels(read("desk_keys.html"));
   for (const key of LABELLED_KEYS) if (key !== "?") assert.ok(sheet.includes(key), `${key} is missing on the sheet`);
   const known = [...LABELLED_KEYS, "Enter"];
-  for (const name of ["desk.html", "desk_pad.html", "desk_keys.html"])
+  for (const name of ["desk.html", "desk_mechanics.html", "desk_keys.html"])
     for (const key of labels(read(name))) assert.ok(known.includes(key), `${key} in ${name}`);
 });

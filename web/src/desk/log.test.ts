@@ -27,8 +27,8 @@ test("rows come latest first, with cycles shown of cycles planned, and what came
   ];
   const drawn = rows(log([entry("a", { kind: "sud", value: 8 }, null, null)], sets), [], 0, null);
   assert.deepEqual(
-    drawn.map((row) => row.head),
-    ["3  ?/24  1.00 Hz", "2  11/24  1.00 Hz", "1  24/24  1.00 Hz", "before the first set"],
+    drawn.map((row) => `${row.number} ${row.done}`),
+    ["3 ?/24 eyes", "2 11/24 eyes", "1 24 eyes", " before set 1"],
   );
   assert.deepEqual(
     drawn.map((row) => row.ending),
@@ -49,8 +49,8 @@ test("a set without an end runs only while it is known to", () => {
 });
 
 test("a cycle counts when it is complete; a hundredth short of it is measurement", () => {
-  assert.match(rows(log([], [aLogSet({ cycles: 23.99 })]), [], 0, null)[0]?.head ?? "", /24\/24/);
-  assert.match(rows(log([], [aLogSet({ cycles: 23.9 })]), [], 0, null)[0]?.head ?? "", /23\/24/);
+  assert.match(rows(log([], [aLogSet({ cycles: 23.99 })]), [], 0, null)[0]?.done ?? "", /^24 /);
+  assert.match(rows(log([], [aLogSet({ cycles: 23.9 })]), [], 0, null)[0]?.done ?? "", /^23\/24 /);
 });
 
 test("each entry says what is true of its saving", () => {
@@ -163,7 +163,7 @@ test("the room's set joins the log; the server's log keeps what only this page h
 
 test("what does not open is said so, leaves the rest alone, and is neither undone nor corrected unseen", () => {
   const [row] = rows(log([entry("a", { kind: "unreadable" }), entry("b", { kind: "sud", value: 4 })], [aLogSet({ plan: null })]), [], 0, null);
-  assert.equal(row?.head, "1  24/?  order does not open");
+  assert.deepEqual([row?.number, row?.done, row?.order, row?.rated], ["1", "24/?", "its order does not open", "SUD 4"]);
   assert.deepEqual(
     row?.chips.map((chip) => [chip.text, chip.unreadable]),
     [
@@ -171,4 +171,17 @@ test("what does not open is said so, leaves the rest alone, and is neither undon
       ["SUD 4", false],
     ],
   );
+});
+
+test("a line says what stands, and what is true of the saving of all of it", () => {
+  const kept = [entry("a", { kind: "words", words: "SUD 3, she says" }), entry("b", { kind: "change", change: "same" }), entry("c", { kind: "sud", value: 5 })];
+  const taken = entry("d", { kind: "taken_back" }, "b");
+  const [saved] = rows(log(kept), [], 0, null);
+  assert.deepEqual([saved?.said, saved?.rated, saved?.saving, saved?.status], ["SUD 3, she says · same", "SUD 5", "saved", "saved 14:07:31"]);
+  assert.equal(rows(log([...kept, taken]), [], 0, null)[0]?.said, "SUD 3, she says");
+  const queued = add([], entry("e", { kind: "voc", value: 3 }), 0);
+  assert.deepEqual(rows(log(kept), queued, 0, null)[0]?.status, "queued");
+  const refused = failed(queued, "e", { kind: "refused", words: "Too late." }, 0);
+  assert.deepEqual(rows(log(kept), refused, 0, null)[0]?.status, "not saved: Too late.");
+  assert.equal(rows(log([]), [], 0, null)[0]?.status, "");
 });

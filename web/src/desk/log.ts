@@ -8,7 +8,7 @@ import type { SetView } from "../wire/SetView";
 import { savingOf, type Item, type Queue, type Saving } from "./entries";
 import type { DeskState } from "./model";
 import { corrections, standing as stands, type Link } from "./standing";
-import { clockTime, ENDING_WORDS, hertz, isBrokenOff, MOMENT_WORDS } from "./words";
+import { channelWords, clockTime, degrees, ENDING_WORDS, hertz, isBrokenOff, lengthWords, MOMENT_WORDS, PATH_WORDS } from "./words";
 
 /** An entry with what is true of its saving. */
 export interface Written {
@@ -19,6 +19,8 @@ export interface Written {
 
 export interface Chip {
   id: string;
+  /** It is a rating on one of the scales. */
+  rating: boolean;
   text: string;
   /** "current", or history: taken back (may be put back) or replaced by a later one. */
   standing: "current" | "taken_back" | "replaced";
@@ -29,12 +31,24 @@ export interface Chip {
   unreadable: boolean;
 }
 
+/** One line of the log: a set, or what was written before the first. */
 export interface Row {
   set: string | null;
-  head: string;
+  /** The set's number; "" before the first. */
+  number: string;
+  /** What was shown of what was planned and by which channels, such as "24 eyes" or "11/24 tones". */
+  done: string;
+  /** The whole order, to be read when the line is opened. */
+  order: string;
   ending: string;
   /** It neither runs nor came to an end that was meant. */
   broken: boolean;
+  /** What stands: words first, then marks and ratings, each as it is written. */
+  said: string;
+  rated: string;
+  /** What is true of the saving of its latest entry, or of one that failed. */
+  saving: Saving | null;
+  status: string;
   chips: Chip[];
 }
 
@@ -118,7 +132,8 @@ function chipOf(one: Written, all: Written[], now: number): Chip | null {
   const next = corrections(links(all));
   const later = next.get(one.entry.id)?.one;
   const unreadable = one.entry.value.kind === "unreadable";
-  const chip = { id: one.entry.id, text: valueWords(one.entry), refused: isRefused(one), unreadable, ...statusOf(one, now) };
+  const rating = one.entry.value.kind === "sud" || one.entry.value.kind === "voc";
+  const chip = { id: one.entry.id, rating, text: valueWords(one.entry), refused: isRefused(one), unreadable, ...statusOf(one, now) };
   if (later === undefined) return { ...chip, ...notTakenBack(one, all, now), standing: "current" };
   if (later.entry.value.kind !== "taken_back") return { ...chip, standing: "replaced" };
   if (next.has(later.entry.id)) return null;
@@ -137,11 +152,36 @@ function notTakenBack(one: Written, all: Written[], now: number): Partial<Chip> 
 const chipsFor = (set: string | null, all: Written[], now: number): Chip[] =>
   all.filter((one) => one.entry.set === set).flatMap((one) => chipOf(one, all, now) ?? []);
 
-function headOf(set: LogSet): string {
-  const done = set.cycles === null ? "?" : Math.floor(set.cycles + 0.01);
-  if (set.plan === null) return `${set.number}  ${done}/?  order does not open`;
-  const planned = set.plan.length.kind === "open" ? "open" : set.plan.length.cycles;
-  return `${set.number}  ${done}/${planned}  ${hertz(set.plan.rate)}`;
+function doneWords(set: LogSet): string {
+  const done = set.cycles === null ? "?" : String(Math.floor(set.cycles + 0.01));
+  if (set.plan === null) return `${done}/?`;
+  const { length } = set.plan;
+  const whole = length.kind === "open" || done === String(length.cycles) ? done : `${done}/${length.cycles}`;
+  return `${whole} ${channelWords(set.plan)}`;
+}
+
+function orderWords({ plan }: LogSet): string {
+  if (plan === null) return "its order does not open";
+  const dot = plan.channels.eyes ? `, ${degrees(plan.width)}, ${PATH_WORDS[plan.path]}` : "";
+  return `${lengthWords(plan.length)}, ${hertz(plan.rate)}${dot}, ${channelWords(plan)}`;
+}
+
+/** What a line says of its entries: what stands, and what is true of the saving of all. */
+function line(chips: Chip[]): Pick<Row, "said" | "rated" | "saving" | "status"> {
+  const current = chips.filter(({ standing }) => standing === "current");
+  const worst = chips.find(({ saving }) => saving === "failed") ?? chips.find(({ saving }) => saving === "queued") ?? chips.at(-1);
+  return {
+    said: current
+      .filter(({ rating }) => !rating)
+      .map(({ text }) => text)
+      .join(" · "),
+    rated: current
+      .filter(({ rating }) => rating)
+      .map(({ text }) => text)
+      .join(", "),
+    saving: worst?.saving ?? null,
+    status: worst?.status ?? "",
+  };
 }
 
 /** The log's rows, latest first; what was written before the first set comes last. `running`: the id of the set that is known to run. */
@@ -149,18 +189,15 @@ export function rows(log: SessionLog, queue: Queue, now: number, running: string
   // After a restart of the server the record has the end of a set no sooner than the session's.
   const endOf = (set: LogSet): Ending | null => set.ending ?? (set.id === running ? null : "unknown");
   const all = written(log, queue);
-  const ofSets = [...log.sets].reverse().map((set) => {
+  const ofSets = [...log.sets].reverse().map((set): Row => {
     const end = endOf(set);
-    return {
-      set: set.id,
-      head: headOf(set),
-      ending: end === null ? "running" : ENDING_WORDS[end],
-      broken: isBrokenOff(end),
-      chips: chipsFor(set.id, all, now),
-    };
+    const chips = chipsFor(set.id, all, now);
+    const ending = end === null ? "running" : ENDING_WORDS[end];
+    return { set: set.id, number: String(set.number), done: doneWords(set), order: orderWords(set), ending, broken: isBrokenOff(end), ...line(chips), chips };
   });
-  const before = chipsFor(null, all, now);
-  return before.length === 0 ? ofSets : [...ofSets, { set: null, head: "before the first set", ending: "", broken: false, chips: before }];
+  const chips = chipsFor(null, all, now);
+  if (chips.length === 0) return ofSets;
+  return [...ofSets, { set: null, number: "", done: "before set 1", order: "before the first set", ending: "", broken: false, ...line(chips), chips }];
 }
 
 /** `log` with the room's present set in it; `cycles` as last heard from the client's page, null when unheard. */

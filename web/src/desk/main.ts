@@ -25,11 +25,17 @@ const session = desk.dataset.session ?? "";
 
 /** As the page came: the state goes before it. */
 const title = document.title;
-const wide = matchMedia("(min-width: 1100px)");
+const wide = matchMedia("(min-width: 66rem)");
 
 const clock = new RoomClock();
 const presets = JSON.parse(part("presets").dataset.presets ?? "[]") as Preset[];
-let state: DeskState = { ...freshDesk(performance.now()), presets };
+const begunMs = desk.dataset.begunMs;
+let state: DeskState = {
+  ...freshDesk(performance.now()),
+  presets,
+  wide: wide.matches,
+  begun: begunMs === undefined ? null : performance.now() - Number(begunMs),
+};
 let drawn = 0;
 // Reduced motion hides the preview until it is asked for.
 if (matchMedia("(prefers-reduced-motion: reduce)").matches) state = { ...state, preview: false };
@@ -48,7 +54,8 @@ const admission = new AdmissionPanel(session, (location, callBack) => {
   const time = new Date();
   desk.dataset.callBack = callBack;
   text(part("card-location"), location);
-  text(part("card-call-back"), callBack);
+  text(part("who-place"), `at ${location}`);
+  for (const name of ["card-call-back", "who-call-back"]) text(part(name), callBack);
   text(part("card-confirmed"), `confirmed ${String(time.getHours()).padStart(2, "0")}:${String(time.getMinutes()).padStart(2, "0")}`);
   draw();
 });
@@ -62,7 +69,6 @@ function draw(): void {
     clock: clock.error(now),
     callBack,
     page: title,
-    wide: wide.matches,
   });
   admission.follow(state.view?.seat, { atTheDoor: state.view?.seat_id ?? null, asking: state.view?.asking ?? null });
   preview.draw();
@@ -94,6 +100,8 @@ function carryOut(command: Command): void {
     case "load_log":
       return void loadLog();
     case "focus":
+      // What lay over the field has to be gone first.
+      draw();
       return command.on === "words" ? words.focus() : desk.focus({ preventScroll: true });
     case "fill_words":
       words.value = command.words;
@@ -144,7 +152,7 @@ function cameBack(): void {
 const act = (action: Action): void => happen({ kind: "action", action, id: crypto.randomUUID(), words: words.value });
 const keyState = (): KeyState => ({
   armed: state.armed?.scale ?? null,
-  presets: state.lower === "presets",
+  presets: state.lower === "mechanics",
   shortcuts: state.shortcuts,
   tapped: offeredRate(state.taps, performance.now()) !== null,
 });
@@ -182,6 +190,16 @@ addEventListener(
   { capture: true },
 );
 
+/** Copies the number to call, hidden or not, and says so only when it was done. */
+async function copyNumber(): Promise<void> {
+  const copied = await navigator.clipboard.writeText(desk.dataset.callBack ?? "").then(
+    () => true,
+    () => false,
+  );
+  happen({ kind: "notice", words: copied ? "Number copied." : "The browser did not allow copying: the number stands above." });
+}
+part("copy-number").addEventListener("click", () => void copyNumber());
+
 document.addEventListener("click", (event) => {
   const button = event.target instanceof Element ? event.target.closest<HTMLElement>("[data-act]") : null;
   const action = button === null ? null : buttonAction(button.dataset, event.shiftKey);
@@ -192,7 +210,7 @@ words.addEventListener("input", () => happen({ kind: "words_typed", empty: words
 addEventListener("focus", cameBack);
 addEventListener("blur", () => happen({ kind: "page_focus", here: false }));
 document.addEventListener("visibilitychange", draw);
-wide.addEventListener("change", draw);
+wide.addEventListener("change", () => happen({ kind: "window", wide: wide.matches }));
 addEventListener("beforeunload", (event) => {
   if (!hasUnsaved(state.queue) && words.value.trim() === "") return;
   event.preventDefault();

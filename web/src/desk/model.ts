@@ -17,8 +17,8 @@ import type { Problem, Queue } from "./entries";
 import type { Direction, Setting } from "./plan";
 import type { Taps } from "./rhythm";
 
-/** What the part below the controls shows. In a wide window the target card has its own place as well. */
-export type Lower = "log" | "join" | "card" | "target" | "presets" | "keys";
+/** What is open below the controls, or beside them in a wide window, where target and card have places of their own. */
+export type Lower = "log" | "join" | "card" | "target" | "mechanics" | "keys";
 export type Scale = "sud" | "voc";
 
 /** What the clinician does, by key or by button. */
@@ -47,8 +47,11 @@ export type Action =
   | { kind: "put_back"; entry: string }
   | { kind: "retry"; entry: string }
   | { kind: "edit"; entry: string }
+  /** `row`: a set's id, "" for what came before the first. */
+  | { kind: "open_row"; row: string }
   | { kind: "lower"; shown: Lower }
   | { kind: "toggle_preview" }
+  | { kind: "toggle_private" }
   | { kind: "toggle_shortcuts" };
 
 export type DeskEvent =
@@ -60,6 +63,8 @@ export type DeskEvent =
   | { kind: "action"; action: Action; id: string; words: string }
   | { kind: "page_focus"; here: boolean }
   | { kind: "words_typed"; empty: boolean }
+  /** `wide`: there is room for panels beside the column. */
+  | { kind: "window"; wide: boolean }
   | { kind: "kept"; kept: Saved }
   | { kind: "not_kept"; id: string; problem: Problem }
   | { kind: "log"; log: SessionLog }
@@ -110,8 +115,16 @@ export interface DeskState {
   focus: { here: boolean; since: number };
   shortcuts: boolean;
   preview: boolean;
+  /** Name, place and number are hidden, for whoever shows this screen to others. */
+  private: boolean;
+  /** There is room for panels beside the column: they cover nothing. */
+  wide: boolean;
+  /** When the client was let in for the first time; null: not yet. */
+  begun: number | null;
   armed: { scale: Scale; moment: Moment } | null;
   lower: Lower;
+  /** The line of the log that is open: a set's id, "" for what came before the first. */
+  openRow: string | null;
   /** In the order of the digits, as the page came with them. */
   presets: readonly Preset[];
   /** The set that the words being typed belong to: undefined when none are. */
@@ -155,8 +168,12 @@ export function freshDesk(now: number): DeskState {
     focus: { here: true, since: -Infinity },
     shortcuts: true,
     preview: true,
+    private: false,
+    wide: false,
+    begun: null,
     armed: null,
     lower: "log",
+    openRow: null,
     presets: [],
     wordsFor: undefined,
     queue: [],

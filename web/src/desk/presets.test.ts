@@ -20,7 +20,7 @@ const calm = preset({ name: "Calm place", purpose: "calm_place", rate: 0.5, leng
 
 function deskWith(presets: Preset[], view: DeskView = aView()): Desk {
   const desk = Desk.with(view);
-  desk.state = { ...desk.state, presets, lower: "presets" };
+  desk.state = { ...desk.state, presets, lower: "mechanics" };
   return desk;
 }
 const planOf = (desk: Desk, index: number): Plan | undefined => {
@@ -85,8 +85,8 @@ test("a digit without a preset, a desk without control and one without a line ch
 test("digits belong to one thing at a time: presets put the rating away, a rating puts the presets away", () => {
   const desk = Desk.with(aView());
   desk.does({ kind: "arm", scale: "sud" });
-  desk.does({ kind: "lower", shown: "presets" });
-  assert.deepEqual([desk.state.armed, desk.state.lower], [null, "presets"]);
+  desk.does({ kind: "lower", shown: "mechanics" });
+  assert.deepEqual([desk.state.armed, desk.state.lower], [null, "mechanics"]);
   desk.does({ kind: "arm", scale: "voc" });
   assert.deepEqual([desk.state.armed?.scale, desk.state.lower], ["voc", "log"]);
 });

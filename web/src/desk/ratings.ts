@@ -49,7 +49,7 @@ function writeValue(state: DeskState, id: string, set: string | null, moment: Mo
 
 /** Takes a rating for the armed scale. A value off the scale is asked about, never turned into another. */
 export function rate(state: DeskState, value: number, id: string, now: number): Step {
-  if (state.armed === null) return unchanged(state);
+  if (state.armed === null) return say(state, "Which scale? First s for SUD or v for VOC, then the number.", now);
   const { scale, moment } = state.armed;
   const [least, most] = scale === "sud" ? [0, 10] : [1, 7];
   if (value < least || value > most) {

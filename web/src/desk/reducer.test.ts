@@ -240,3 +240,36 @@ test("a desk whose session was closed in another window while it was away says s
   assert.equal(stateWord(desk.state, 60_000), "CLOSED");
   assert.match(stripWords(desk.state, 60_000, null).join(" "), /session is closed/);
 });
+
+test("marks, ratings and words are seen while they are given: a panel over them gives way, and one beside them stays", () => {
+  for (const action of [{ kind: "arm", scale: "sud" }, { kind: "to_words" }, { kind: "mark", change: "same" }] as const) {
+    const narrow = Desk.with(aView());
+    narrow.does({ kind: "lower", shown: "card" });
+    narrow.does(action);
+    assert.equal(narrow.state.lower, "log", action.kind);
+    const wide = Desk.with(aView());
+    wide.event({ kind: "window", wide: true });
+    wide.does({ kind: "lower", shown: "keys" });
+    wide.does(action);
+    assert.equal(wide.state.lower, "keys", action.kind);
+  }
+});
+
+test("a number without a scale asks which, and writes nothing", () => {
+  const desk = Desk.with(aView());
+  assert.deepEqual(desk.does({ kind: "rate", value: 5 }), []);
+  assert.match(desk.notice(), /^Which scale\?/);
+});
+
+test("one line of the log is open at a time, and name and place are hidden until the key is pressed again", () => {
+  const desk = Desk.with(aView());
+  desk.does({ kind: "open_row", row: "set-1" });
+  desk.does({ kind: "open_row", row: "" });
+  assert.equal(desk.state.openRow, "");
+  desk.does({ kind: "open_row", row: "" });
+  assert.equal(desk.state.openRow, null);
+  desk.does({ kind: "toggle_private" });
+  assert.equal(desk.state.private, true);
+  desk.does({ kind: "toggle_private" });
+  assert.equal(desk.state.private, false);
+});

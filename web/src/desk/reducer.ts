@@ -5,7 +5,7 @@ import type { Showing } from "../wire/Showing";
 import type { ToDesk } from "../wire/ToDesk";
 import { failed, hurry, kept } from "./entries";
 import { mergeLogs, presentSet, withSet } from "./log";
-import { isBusy, type Action, type Command, type DeskEvent, type DeskState, type Lower, type Step } from "./model";
+import { isBusy, isLive, type Action, type Command, type DeskEvent, type DeskState, type Lower, type Step } from "./model";
 import { applyPreset, changeSetting, orderAnswered, resendAfterBreak, say, sendOrder, setTapped, start, stop, undoSetting, unchanged } from "./orders";
 import { samePlan } from "./plan";
 import { tapped } from "./rhythm";
@@ -34,7 +34,8 @@ function enterState(state: DeskState, view: DeskView, now: number): DeskState {
   const lower: Lower = joins ? "join" : state.lower === "join" ? "log" : state.lower;
   // The room of a session that is closed answers nothing more.
   const pending = closed ? [] : state.pending;
-  return { ...state, stateSince: now, stoppedAt: stopped ? now : state.stoppedAt, armed: begins || closed ? null : state.armed, lower, pending };
+  const begun = state.begun ?? (isLive({ ...state, view }) ? now : null);
+  return { ...state, stateSince: now, stoppedAt: stopped ? now : state.stoppedAt, armed: begins || closed ? null : state.armed, lower, pending, begun };
 }
 
 const heardCycles = (state: DeskState, set: string): number | null => (state.showing?.reading.set === set ? state.showing.reading.phase : null);
@@ -122,20 +123,24 @@ function pageFocus(state: DeskState, here: boolean, now: number): Step {
   return unchanged({ ...state, queue: here ? hurry(state.queue, now) : state.queue, focus: { here, since: now } });
 }
 
-/** Digits belong to one thing at a time: showing the presets puts the rating away. */
+/** Digits belong to one thing at a time: showing the presets, which stand with the mechanics, puts the rating away. */
 function toggleLower(state: DeskState, shown: Lower): Step {
   const lower = state.lower === shown ? "log" : shown;
-  return unchanged({ ...state, lower, armed: lower === "presets" ? null : state.armed });
+  return unchanged({ ...state, lower, armed: lower === "mechanics" ? null : state.armed });
 }
 
-/** And the other way round. */
-const withoutPresets = (step: Step): Step =>
-  step.state.armed !== null && step.state.lower === "presets" ? { ...step, state: { ...step.state, lower: "log" } } : step;
+/** Marks, ratings and words are seen while they are given: a panel over them gives way, and so do the digits' presets. */
+function showEntries(state: DeskState): DeskState {
+  const covered = !state.wide || state.lower === "mechanics";
+  return covered && state.lower !== "log" ? { ...state, lower: "log" } : state;
+}
 
 /** What still has a meaning in a session that is closed: to look, and to keep what was written. */
 const AFTER_CLOSING: readonly Action["kind"][] = [
   "stop",
   "lower",
+  "open_row",
+  "toggle_private",
   "toggle_preview",
   "toggle_shortcuts",
   "to_words",
@@ -177,13 +182,13 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
     case "ask_sides":
       return isBusy(state) ? say(state, "Not while a set runs.", now) : sendOrder(state, { kind: "ask_sides" }, now);
     case "to_words":
-      return { state, commands: [{ kind: "focus", on: "words" }] };
+      return { state: showEntries(state), commands: [{ kind: "focus", on: "words" }] };
     case "save_words":
       return saveWords(state, words, id, now);
     case "mark":
-      return mark(state, action.change, id, now);
+      return mark(showEntries(state), action.change, id, now);
     case "arm":
-      return withoutPresets(arm(state, action.scale));
+      return arm(showEntries(state), action.scale);
     case "rate":
       return rate(state, action.value, id, now);
     case "next_moment":
@@ -196,8 +201,12 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
       return sendAgain(state, action.entry, now);
     case "edit":
       return editAgain(state, action.entry);
+    case "open_row":
+      return unchanged({ ...state, openRow: state.openRow === action.row ? null : action.row });
     case "lower":
       return toggleLower(state, action.shown);
+    case "toggle_private":
+      return unchanged({ ...state, private: !state.private });
     case "toggle_preview":
       return unchanged({ ...state, preview: !state.preview });
     case "toggle_shortcuts":
@@ -220,6 +229,8 @@ export function step(state: DeskState, event: DeskEvent, now: number): Step {
       return pageFocus(state, event.here, now);
     case "words_typed":
       return unchanged({ ...state, wordsFor: event.empty ? undefined : state.wordsFor === undefined ? presentSet(state) : state.wordsFor });
+    case "window":
+      return unchanged({ ...state, wide: event.wide });
     case "kept":
       return pump(unchanged({ ...state, queue: kept(state.queue, event.kept) }), now);
     case "not_kept":

@@ -1,7 +1,9 @@
-// Draws the log: a block a set, a chip an entry, undo on the chip.
+// Draws the log: one line a set with undo on the latest entry; opened, a line shows its order and every entry, each with its own.
 import { make, part, shown, text } from "./dom";
 import type { Chip, Row } from "./log";
 
+/** So many characters of an entry fit on its undo. */
+const UNDO_SHOWS = 14;
 let drawn = "";
 
 const button = (act: string, entry: string, words: string, label: string): HTMLButtonElement =>
@@ -27,19 +29,55 @@ function drawChip(chip: Chip): HTMLLIElement {
   return item;
 }
 
-function drawRow(row: Row): HTMLLIElement {
-  const item = make("li", "");
-  const head = make("p", "", { class: "head" });
-  head.append(make("span", row.head, { class: "number" }), " ", make("strong", row.ending, row.broken ? { "data-broken": "" } : {}));
+/** The latest entry that stands and can be taken back, of the latest line. */
+const latest = (row: Row): Chip | undefined => row.chips.filter((chip) => chip.standing === "current" && !chip.unreadable && !chip.refused).at(-1);
+
+function undoButton({ id, text: entry }: Chip): HTMLButtonElement {
+  const words = entry.length > UNDO_SHOWS ? `${entry.slice(0, UNDO_SHOWS - 1)}…` : entry;
+  const undo = button("take_back", id, `undo “${words}”`, `undo: ${entry}`);
+  undo.className = "undo";
+  return undo;
+}
+
+/** The line itself is what opens it. */
+function drawLine(row: Row, open: boolean): HTMLButtonElement {
+  const line = make("button", "", { type: "button", class: "line", "data-act": "open_row", "data-row": row.set ?? "", "aria-expanded": String(open) });
+  const said = make("span", "", { class: "said" });
+  if (row.ending !== "") said.append(make("strong", row.ending, row.broken ? { "data-broken": "" } : {}));
+  if (row.said !== "") said.append(row.ending === "" ? "" : " · ", row.said);
+  line.append(
+    make("b", row.number),
+    " ",
+    make("span", row.done, { class: "done" }),
+    " ",
+    said,
+    " ",
+    make("span", row.rated, { class: "rated" }),
+    " ",
+    make("small", row.status, { class: "status" }),
+  );
+  return line;
+}
+
+/** What needs to be seen is open by itself. */
+const needsLook = (row: Row): boolean => row.chips.some((chip) => chip.saving === "failed" || chip.unreadable);
+
+function drawRow(row: Row, open: boolean, undo: Chip | undefined): HTMLLIElement {
+  const item = make("li", "", { "data-saving": row.saving ?? "saved" });
+  const more = make("div", "", { class: "more" });
   const chips = make("ul", "", { role: "list" });
   chips.append(...row.chips.map(drawChip));
-  item.append(head, chips);
+  more.append(make("p", row.order, { class: "order" }), chips);
+  more.hidden = !open;
+  item.append(drawLine(row, open), ...(undo === undefined ? [] : [undoButton(undo)]), more);
   return item;
 }
 
-/** Redraws the log when anything in it changed, and keeps the focus on the same button. */
-export function renderLog(rows: Row[], hint: string, unsaved: boolean): void {
-  const key = JSON.stringify(rows);
+const isOpen = (row: Row, opened: string | null): boolean => (row.set ?? "") === opened || needsLook(row);
+
+/** Redraws the log when anything in it changed, and keeps the focus on the same button. `opened`: the set whose line is open, "" for what came before. */
+export function renderLog(rows: Row[], opened: string | null, hint: string, unsaved: boolean): void {
+  const key = JSON.stringify([rows, opened]);
   const hintPart = part("log-hint");
   text(hintPart, hint);
   shown(hintPart, hint !== "");
@@ -47,9 +85,9 @@ export function renderLog(rows: Row[], hint: string, unsaved: boolean): void {
   if (key === drawn) return;
   drawn = key;
   const list = part("log");
-  const focused = document.activeElement instanceof HTMLElement && list.contains(document.activeElement) ? document.activeElement.dataset : null;
-  list.replaceChildren(...rows.map(drawRow));
-  if (focused?.entry === undefined) return;
-  const again = [...list.querySelectorAll<HTMLButtonElement>("button")].filter((one) => one.dataset.entry === focused.entry);
-  (again.find((one) => one.dataset.act === focused.act) ?? again[0])?.focus({ preventScroll: true });
+  const focused = document.activeElement instanceof HTMLElement && list.contains(document.activeElement) ? { ...document.activeElement.dataset } : null;
+  list.replaceChildren(...rows.map((row, index) => drawRow(row, isOpen(row, opened), index === 0 && !isOpen(row, opened) ? latest(row) : undefined)));
+  if (focused === null) return;
+  const same = [...list.querySelectorAll<HTMLButtonElement>("button")].filter((one) => one.dataset.entry === focused.entry && one.dataset.row === focused.row);
+  (same.find((one) => one.dataset.act === focused.act) ?? same[0])?.focus({ preventScroll: true });
 }

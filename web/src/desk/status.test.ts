@@ -1,39 +1,13 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { usual } from "../live/comfort.fixture";
 import { nothing } from "../live/needs.fixture";
-import type { Channels } from "../wire/Channels";
-import type { Device } from "../wire/Device";
 import type { DeskView } from "../wire/DeskView";
+import { bandStops, holdWords, isStuck, isUnknown, keysOff, limitWords, spokenWords, stateWord, stripWords, STUCK, titleWords } from "./status";
 import { EMPTY_LOG, freshDesk, type DeskState } from "./model";
+import { deskWith, running } from "./desk.fixture";
 import { step } from "./reducer";
-import type { ClockError } from "../wire/ClockError";
-import { aPlan, aSet, aShowing, aView } from "./sample.fixture";
-import {
-  apartWords,
-  bandStops,
-  departures,
-  holdWords,
-  isStuck,
-  isUnknown,
-  keysOff,
-  limitWords,
-  orderedWords,
-  progressWords,
-  showingWords,
-  stateWord,
-  stripWords,
-  titleWords,
-} from "./status";
+import { aPlan, aSet, aView } from "./sample.fixture";
 import { RECORD_WAITS } from "./words";
-
-function deskWith(view: DeskView, now = 0): DeskState {
-  const open = step(freshDesk(now), { kind: "line", open: true }, now).state;
-  return step(open, { kind: "heard", message: { type: "view", ...view } }, now).state;
-}
-const show = (state: DeskState, now: number, changes = {}): DeskState =>
-  step(state, { kind: "heard", message: { type: "showing", ...aShowing(changes) } }, now).state;
-const running = (): DeskView => aView({ state: "running", set: aSet() });
 
 test("every state of the room has its word", () => {
   const words: [DeskView["state"], string][] = [
@@ -118,28 +92,6 @@ test("every state is in the tab's title, and somebody at the door beside it", ()
   assert.equal(titleWords(deskWith(aView({ state: "closed", seat_asked_for: true })), 0, "Desk"), "CLOSED - Desk");
 });
 
-test("a client who has left is called, and the log stays", () => {
-  let state = deskWith(aView({ set: aSet({ ended: "done" }) }));
-  state = step(state, { kind: "heard", message: { type: "view", ...aView({ seq: 2, state: "left", seat: "left" }) } }, 0).state;
-  assert.equal(state.lower, "log");
-  assert.match(showingWords(state, 0, "555-0100"), /^Call 555-0100\. The client has left/);
-  state = step(state, { kind: "heard", message: { type: "view", ...aView({ seq: 3, state: "at_the_door", seat: "waiting" }) } }, 0).state;
-  assert.equal(state.lower, "join");
-});
-
-test("READY never stands beside a reading of before: the room has heard that the page rests, or it is another page", () => {
-  const moved = show(deskWith(running()), 0);
-  const ended = (needs: Partial<typeof nothing>, state: DeskView["state"]) =>
-    step(
-      moved,
-      { kind: "heard", message: { type: "view", ...aView({ seq: 2, state, set: aSet({ ended: "link_lost" }), needs: { ...nothing, ...needs } }) } },
-      66_000,
-    ).state;
-  assert.deepEqual([stateWord(ended({}, "ready"), 66_000), showingWords(ended({}, "ready"), 66_000, "")], ["READY", "at rest"]);
-  const still = ended({ rest: true }, "stopped");
-  assert.match(showingWords(still, 66_000, ""), /^not heard for 66 s/);
-});
-
 test("a closed session keeps nothing that looks alive, and no press is left without its end", () => {
   const stop = { kind: "action", action: { kind: "stop" }, id: "-", words: "" } as const;
   const pressed = step(step(deskWith(running()), { kind: "action", action: { kind: "arm", scale: "sud" }, id: "-", words: "" }, 0).state, stop, 0).state;
@@ -152,47 +104,8 @@ test("a closed session keeps nothing that looks alive, and no press is left with
       assert.deepEqual([commands, state.pending], [[], []], kind);
     }
     assert.equal(step(closed, { kind: "action", action: { kind: "arm", scale: "sud" }, id: "-", words: "" }, 20).state.armed, null);
-    assert.equal(showingWords(closed, 20, "555-0100"), "");
     assert.deepEqual(stripWords(closed, 10_000, null), ["The session is closed."]);
   }
-});
-
-test("unknown says when the client's page has stopped by itself, not before the 3 s of the invariant", () => {
-  const state = deskWith(running());
-  assert.match(showingWords(state, 1600, "555-0100"), /^Call 555-0100\. .*stops by itself within 3 s/);
-  assert.match(showingWords(state, 3000, "555-0100"), /has stopped by itself/);
-});
-
-test("LINK LOST gives the call-back number in place of what the client is showing", () => {
-  const state = deskWith(aView({ state: "link_lost", set: aSet() }));
-  assert.match(showingWords(state, 100, "555-0100"), /^Call 555-0100\. The client's page stops by itself within 3 s/);
-  const later = step(state, { kind: "heard", message: { type: "beat", id: 1, sent: 0, echo: null, desk_silent: null, desk_trip: 0 } }, 3000).state;
-  assert.match(showingWords(later, 3000, "555-0100"), /^Call 555-0100\. The client's page has stopped by itself/);
-  assert.match(showingWords(later, 3000, ""), /^Call the client/);
-});
-
-test("nothing is said to run before the client's page says so", () => {
-  const state = deskWith(running());
-  assert.equal(showingWords(state, 0, ""), "nothing shown yet");
-  assert.equal(showingWords(show(state, 0, { set: "another" }), 0, ""), "nothing shown yet");
-  assert.equal(showingWords(show(state, 0), 0, ""), "1.00 Hz, 18°, cycle 13");
-  assert.equal(showingWords(show(state, 0, { moving: false }), 0, ""), "at rest");
-});
-
-test("a reading of the client's page that is old is shown as old", () => {
-  const state = show(deskWith(running()), 0);
-  assert.match(showingWords(state, 1100, ""), /^1\.00 Hz/);
-  assert.match(showingWords(state, 1400, ""), /^not heard for 1 s, last 1\.00 Hz/);
-});
-
-test("ordered names the peak speed, pi * A * f = 57 at 18 degrees and 1 Hz", () => {
-  assert.equal(orderedWords(deskWith(aView())), "1.00 Hz, 18°, 57°/s at its peak");
-  assert.equal(orderedWords(deskWith(aView({ plan: aPlan({ channels: { eyes: false, ears: true, hands: false } }) }))), "1.00 Hz");
-});
-
-test("a plan that is on its way is marked not confirmed", () => {
-  const state = step(deskWith(aView()), { kind: "action", action: { kind: "step", setting: "rate", direction: 1 }, id: "-", words: "" }, 0).state;
-  assert.match(orderedWords(state), /^1\.05 Hz.*\(not confirmed\)$/);
 });
 
 test("an order without an answer says so with its seconds from 1 s on", () => {
@@ -224,51 +137,6 @@ test("what is needed is said in words while nothing runs", () => {
   assert.deepEqual(stripWords(deskWith(aView({ state: "running", set: aSet(), needs })), 0, null), []);
 });
 
-test("every departure from the usual is spelled out", () => {
-  assert.deepEqual(departures(deskWith(aView())), []);
-  const narrow = { plan: { ...aPlan(), width: 9 }, asked_width: 18 };
-  assert.deepEqual(departures(deskWith(aView(narrow))), ["9° of the 18° asked for: client's screen shows no more"]);
-  assert.deepEqual(departures(deskWith(aView({ ...narrow, state: "running" }))), [], "of the set that runs");
-  const device = {
-    width_px: 1,
-    height_px: 1,
-    px_per_mm: null,
-    distance_mm: 600,
-    reduced_motion: true,
-    sound: false,
-    sides: null,
-    vibration: false,
-    wake_lock: false,
-    full_screen: false,
-    checking: false,
-  };
-  const plan = aPlan({ width: 20, length: { kind: "open" }, channels: { eyes: true, ears: true, hands: false } });
-  const words = departures(deskWith(aView({ device, plan, eyes_locked: true }))).join("; ");
-  for (const part of [/small jumps/, /open-ended/, /test sound/, /locked/, /uncalibrated: likely \d+° to \d+°/, /less motion/, /sleep/])
-    assert.match(words, part);
-});
-
-test("what is not ready to be heard or felt is said, for the channels that need it", () => {
-  const device = aView().device!;
-  const words = (channels: Partial<Channels>, changes: Partial<Device>, vibration = false): string => {
-    const plan = aPlan({ channels: { eyes: false, ears: false, hands: false, ...channels }, comfort: { ...usual, vibration } });
-    return departures(deskWith(aView({ device: { ...device, ...changes }, plan }))).join("; ");
-  };
-  assert.equal(words({ hands: true }, {}), "");
-  assert.match(words({ hands: true }, { sound: false }), /taps need sound or vibration/);
-  // Felt, but not chosen for this client: it would not buzz.
-  assert.match(words({ hands: true }, { sound: false, vibration: true }), /taps need sound or vibration/);
-  assert.equal(words({ hands: true }, { sound: false, vibration: true }, true), "");
-  assert.match(words({ ears: true }, { sides: null }), /not checked \(q\)/);
-  assert.match(words({ ears: true }, { sides: false }), /cannot tell left from right/);
-  assert.equal(words({ eyes: true }, { sound: false, sides: false }), "");
-});
-
-test("the peak speed is that of the path and the sweep", () => {
-  assert.match(orderedWords(deskWith(aView({ plan: aPlan({ width: 20, path: "eight" }) }))), /87°\/s at its peak/);
-  assert.match(orderedWords(deskWith(aView({ plan: aPlan({ width: 20, comfort: { ...usual, sweep: "constant" } }) }))), /40°\/s/);
-});
-
 test("KEYS OFF, and the band that stops while they are off and just after the click brings them back", () => {
   const away = step(deskWith(running()), { kind: "page_focus", here: false }, 1000).state;
   assert.ok(keysOff(away) && bandStops(away, 60000));
@@ -276,31 +144,6 @@ test("KEYS OFF, and the band that stops while they are off and just after the cl
   assert.ok(!keysOff(back));
   assert.ok(bandStops(back, 70100));
   assert.ok(!bandStops(back, 70600));
-});
-
-test("the clocks are spoken of only when they disagree, expectation and bound apart", () => {
-  const stageOff = (clock: ClockError | null) => show(deskWith(running()), 0, { clock });
-  assert.deepEqual(apartWords(stageOff({ spread: 4, bound: 80 }), { spread: 4, bound: 80 }), []);
-  assert.deepEqual(apartWords(stageOff({ spread: 1, bound: 20 }), { spread: 20.4, bound: 60.4 }), ["preview about 20 ms apart, at worst 80"]);
-  assert.deepEqual(apartWords(stageOff({ spread: 30, bound: 75 }), { spread: 40, bound: 75 }), ["preview about 50 ms apart, at worst 150"]);
-  // Nothing is known of the other side.
-  assert.deepEqual(apartWords(stageOff(null), { spread: 40, bound: 75 }), []);
-  assert.deepEqual(apartWords(stageOff({ spread: 40, bound: 75 }), null), []);
-  assert.deepEqual(apartWords(show(deskWith(running()), 0, { set: "another", clock: { spread: 40, bound: 75 } }), { spread: 40, bound: 75 }), []);
-});
-
-test("what was shown is counted in whole cycles, one of them is a cycle", () => {
-  const stopped = deskWith(aView({ state: "stopped", set: aSet({ ended: "stopped_by_clinician" }) }));
-  const after = (phase: number) => showingWords(show(stopped, 0, { moving: false, phase }), 0, "");
-  assert.deepEqual([0.4, 1.2, 2.0].map(after), ["at rest after 0 cycles", "at rest after 1 cycle", "at rest after 2 cycles"]);
-});
-
-test("progress counts whole cycles and the time since the set began", () => {
-  assert.equal(progressWords(deskWith(running())), "0 of 24");
-  assert.equal(progressWords(show(deskWith(running()), 0)), "12 of 24, 0:12");
-  const open = aView({ state: "running", set: aSet({ plan: aPlan({ length: { kind: "open" } }) }) });
-  assert.equal(progressWords(show(deskWith(open), 0, { phase: 80.2, at: 81200 })), "80 cycles, 1:20");
-  assert.equal(progressWords(deskWith(aView())), "");
 });
 
 test("the hard limit is told before it comes", () => {
@@ -331,6 +174,8 @@ test("two sets marked the same bring the hint, one or a change in between does n
   assert.ok(!hinted(marked(["same"])));
   assert.ok(!hinted(marked(["same", "changing"])));
   assert.ok(!hinted(marked(["same", "changing", "same"])));
+  assert.ok(stripWords(marked(["same", "same"]), 0, null).includes(STUCK));
+  assert.ok(!stripWords(marked(["same"]), 0, null).includes(STUCK));
 });
 
 test("signed out and view-only are said in the strip", () => {
@@ -345,4 +190,11 @@ test("while the record does not answer the strip says what becomes of entries, b
   assert.deepEqual(stripWords(deskWith(aView({ record_waits: true })), 0, null), [RECORD_WAITS]);
   assert.equal(stripWords(deskWith(aView({ record_waits: true, state: "running", set: aSet() })), 0, null)[0], RECORD_WAITS);
   assert.deepEqual(stripWords(deskWith(aView()), 0, null), []);
+});
+
+test("a reader hears each message once: seconds that count are left out, and what presses comes first", () => {
+  const state = step(deskWith(running()), { kind: "action", action: { kind: "end" }, id: "-", words: "" }, 0).state;
+  const spoken = (now: number): string => spokenWords(state, now, stripWords(state, now, null));
+  assert.equal(spoken(1000), "RUNNING. End: not confirmed");
+  assert.equal(spoken(1400), spoken(1000));
 });

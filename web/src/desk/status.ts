@@ -1,16 +1,11 @@
-// What the upper band and the message strip say: pure functions of the state and the time.
+// The state word, the tab's title and the message strip: pure functions of the state and the time. The rest of the band: band.ts.
 import { currentChanges } from "./log";
 import { isSignedOut } from "./entries";
-import { isAtTheDoor, isBusy, isLive, shownPlan, type DeskState } from "./model";
-import { likelyWords } from "./calibration";
-import { peakSpeed, speedAdvice } from "./plan";
+import { isAtTheDoor, isBusy, isLive, type DeskState } from "./model";
 import { rhythmWords } from "./rhythm";
 import { canSend, isOnItsWay, missing, missingWords, whyNoStart } from "./orders";
-import type { ClockError } from "../wire/ClockError";
-import type { Device } from "../wire/Device";
-import type { Plan } from "../wire/Plan";
 import type { RoomState } from "../wire/RoomState";
-import { cyclesWords, degrees, hertz, needsInShort, orderName, otherPlanInShort, planWords, RECORD_REFUSES, RECORD_WAITS } from "./words";
+import { needsInShort, orderName, otherPlanInShort, RECORD_REFUSES, RECORD_WAITS } from "./words";
 
 export type StateWord =
   | "CONNECTING"
@@ -50,9 +45,6 @@ const SILENCE_WHILE_LIVE = 1500;
 const SILENCE_OTHERWISE = 11000;
 const NOTICE_LASTS = 8000;
 const NOT_CONFIRMED_AFTER = 1000;
-/** What the client is showing comes every 400 ms, and what a poor line lost once some 700 ms late. */
-const STALE_SHOWING = 1200;
-const SPREAD_WORTH_SAYING = 15;
 
 /** Nothing was heard of the server for so long that the room's state is unknown. */
 export function isUnknown(state: DeskState, now: number): boolean {
@@ -90,116 +82,31 @@ export function titleWords(state: DeskState, now: number, page: string): string 
   return `${words.join(", ")} - ${page}`;
 }
 
+/** Another desk has control: this one looks on. */
+export const isViewOnly = ({ view }: DeskState): boolean => view !== null && !view.in_control && view.state !== "closed";
+
+/** What a screen reader is told, `strip` being what the strip says; seconds that count up are for the eye only, so that each message is heard once. */
+export function spokenWords(state: DeskState, now: number, strip: readonly string[]): string {
+  const spoken = [
+    stateWord(state, now),
+    keysOff(state) ? "keys off" : "",
+    state.view?.seat_asked_for ? "At the door: another device asks to join" : "",
+    holdWords(state, now),
+    ...strip.slice(0, 2),
+  ];
+  return spoken
+    .filter((one) => one !== "")
+    .map((one) => one.replace(/\.$/, ""))
+    .join(". ")
+    .replace(/, \d+ s/g, "")
+    .replace(/in \d+ s/g, "soon");
+}
+
 /** The page has no keyboard: keys do nothing here. */
 export const keysOff = (state: DeskState): boolean => !state.focus.here;
 
 /** The upper band takes a click as Stop: while the keys are off and just after, since the click itself brings the focus back first. */
 export const bandStops = (state: DeskState, now: number): boolean => !state.focus.here || now - state.focus.since < 600;
-
-const call = (callBack: string): string => (callBack === "" ? "Call the client." : `Call ${callBack}.`);
-
-/** Second line of the band: what is true at the client, never more than was heard. */
-export function showingWords(state: DeskState, now: number, callBack: string): string {
-  const word = stateWord(state, now);
-  if (word === "CLOSED") return "";
-  if (word === "CLIENT HAS LEFT") return `${call(callBack)} The client has left the meeting. They can come back by the link and a new code.`;
-  if (word === "UNKNOWN" && state.view !== null) {
-    const still = now - state.line.heardAt < STOPS_BY_ITSELF;
-    return `${call(callBack)} No word from the server: the client's page ${still ? "stops by itself within 3 s" : "has stopped by itself"}.`;
-  }
-  if (word === "LINK LOST") {
-    const still = now - state.stateSince < STOPS_BY_ITSELF;
-    return `${call(callBack)} The client's page ${still ? "stops by itself within 3 s" : "has stopped by itself"}.`;
-  }
-  return clientShows(state, now);
-}
-
-function clientShows(state: DeskState, now: number): string {
-  const { view, showing } = state;
-  if (view === null) return "nothing heard yet";
-  if (!view.stage_here) return "the client's page is not connected";
-  if (showing === null || showing.reading.set !== view.set?.id) return isBusy(state) ? "nothing shown yet" : "at rest";
-  const { moving, rate, width, phase } = showing.reading;
-  // The room has heard that it rests, or that it is another page by now: this reading is of before.
-  if (moving && !isBusy(state) && !view.needs.rest) return "at rest";
-  if (!moving) return isBusy(state) ? "at rest" : `at rest after ${cyclesWords(Math.floor(phase + 0.01))}`;
-  // A set without the dot has no width.
-  const wide = width > 0 ? `, ${degrees(Math.round(width * 10) / 10)}` : "";
-  const what = `${hertz(rate)}${wide}, cycle ${Math.floor(phase) + 1}`;
-  const age = now - showing.heardAt;
-  if (age < STALE_SHOWING) return what;
-  return `not heard for ${Math.floor(age / 1000)} s, last ${what}`;
-}
-
-/** Third line: what was asked for, with the peak speed it amounts to. */
-export function orderedWords(state: DeskState): string {
-  const plan = shownPlan(state);
-  if (plan === null) return "";
-  const speed = plan.channels.eyes ? `, ${Math.round(peakSpeed(plan))}°/s at its peak` : "";
-  const unsure = state.wanted !== null && !state.wanted.agreed ? " (not confirmed)" : "";
-  return `${planWords(plan)}${speed}${unsure}`;
-}
-
-/** Fourth line: advice on the speed, then every departure from what is usual . */
-export function departures(state: DeskState): string[] {
-  const plan = shownPlan(state);
-  const device = state.view?.device;
-  const words: string[] = [];
-  if (plan !== null) {
-    if (device) words.push(...soundWords(plan, device));
-    const advice = plan.channels.eyes ? speedAdvice(peakSpeed(plan)) : null;
-    if (advice !== null) words.push(advice);
-    if (device && plan.channels.eyes) words.push(...narrowedWords(plan, state), ...likelyWords(plan, device));
-    if (plan.length.kind === "open") words.push("open-ended");
-  }
-  if (state.view?.eyes_locked) words.push("eyes locked by a caution");
-  if (device) {
-    if (device.reduced_motion && !state.view?.needs.motion) words.push("client's device asks for less motion: tones or taps (n)");
-    if (!device.wake_lock) words.push("client's screen may sleep");
-  }
-  if (!state.shortcuts) words.push("single keys are off");
-  return words;
-}
-
-/** Why the width is less than was asked for; it comes back with a screen that shows it. */
-function narrowedWords(plan: Plan, state: DeskState): string[] {
-  const { view } = state;
-  if (view === null || isBusy(state) || view.asked_width <= plan.width) return [];
-  return [`${degrees(plan.width)} of the ${degrees(view.asked_width)} asked for: client's screen shows no more`];
-}
-
-/** What is not ready of what the plan wants heard or felt. */
-function soundWords({ channels, comfort }: Plan, device: Device): string[] {
-  if (!channels.ears && !channels.hands) return [];
-  const felt = comfort.vibration && device.vibration;
-  if (channels.hands && !device.sound && !felt) return ["taps need sound or vibration: neither is ready at the client's"];
-  if (!device.sound) return channels.ears ? ["client has not heard the test sound"] : [];
-  if (device.sides === false) return ["client cannot tell left from right: ask again (q)"];
-  return device.sides === null ? ["left and right not checked (q)"] : [];
-}
-
-/** Nothing while the clocks agree well; otherwise how far the preview may be from what the client's page shows, ms. */
-export function apartWords({ view, showing }: DeskState, own: ClockError | null): string[] {
-  const stage = showing !== null && showing.reading.set === view?.set?.id ? showing.reading.clock : null;
-  if (own === null || stage === null) return [];
-  // Both pages may be off, each its own way.
-  const spread = Math.hypot(own.spread, stage.spread);
-  return spread < SPREAD_WORTH_SAYING ? [] : [`preview about ${Math.round(spread)} ms apart, at worst ${Math.round(own.bound + stage.bound)}`];
-}
-
-/** How far the set has come, and for how long. */
-export function progressWords(state: DeskState): string {
-  const { view, showing } = state;
-  if (view === null || view.set === null || !isBusy(state)) return "";
-  const heard = showing !== null && showing.reading.set === view.set.id ? showing.reading : null;
-  const done = heard === null ? 0 : Math.floor(heard.phase + 0.01);
-  const { length } = view.set.plan;
-  const cycles = length.kind === "open" ? cyclesWords(done) : `${done} of ${length.cycles}`;
-  const begun = view.set.timeline.segments[0]?.starts_at;
-  if (heard === null || begun === undefined) return cycles;
-  const seconds = Math.max(0, Math.floor((heard.at - begun) / 1000));
-  return `${cycles}, ${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
-}
 
 /** Whether the set nears its hard limit: room time `roomNow`, null when the clock is not known. */
 export function limitWords(state: DeskState, roomNow: number | null): string | null {
@@ -252,13 +159,18 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   const notice = noticeWords(state, now);
   if (notice !== null) words.push(notice);
   if (state.reload && idle) words.push("This page is older than the server. Reload it now.");
-  if (state.view !== null && !state.view.in_control && state.view.state !== "closed") words.push("View only: another desk has control.");
+  if (isViewOnly(state)) words.push("View only: another desk has control.");
   if (notReadyAtTheDoor) words.push('They pressed Stop: they must tap "I am ready" before a set.');
   if (state.view !== null && idle && notice !== missingWords(state.view) && ["hold", "ready", "stopped", "stopped_by_client"].includes(state.view.state)) {
     words.push(...missing(state.view));
   }
+  if (state.view?.state === "link_lost") words.push('Nothing restarts by itself. When they are back: see and hear them; then they tap "I am ready".');
+  if (idle && state.view?.state !== "closed" && isStuck(state)) words.push(STUCK);
   return words;
 }
+
+/** An offer, never an instruction; what to try is common practice, no source. */
+export const STUCK = "The same twice in a row: the mechanics, the focus, an earlier memory, or your own words? You decide.";
 
 /** No change over two sets in a row, the usual working rule for "stuck" (clinical handbooks; common practice). */
 export function isStuck(state: DeskState): boolean {

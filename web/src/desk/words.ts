@@ -20,8 +20,11 @@ export function clockTime(instant: string): string {
 
 export const PATH_WORDS: Record<Path, string> = { across: "across", up_down: "up-down", falling: "diagonal down", rising: "diagonal up", eight: "eight" };
 
-export const channelWords = (plan: Plan): string =>
-  [plan.channels.eyes ? "eyes" : "", plan.channels.ears ? "tones" : "", plan.channels.hands ? "taps" : ""].filter((word) => word !== "").join(" + ");
+/** The same beside figures. */
+export const PATH_IN_SHORT: Record<Path, string> = { ...PATH_WORDS, falling: "diagonal", rising: "diagonal" };
+
+export const channelWords = ({ channels: { eyes, ears, hands } }: Plan): string =>
+  [eyes ? "eyes" : "", ears ? "tones" : "", hands ? "taps" : ""].filter((word) => word !== "").join(" + ");
 
 export const cyclesWords = (count: number): string => `${count} ${count === 1 ? "cycle" : "cycles"}`;
 
@@ -140,6 +143,3 @@ export function otherPlanInShort({ kind }: Refusal): string[] {
 
 /** The refusals that the plan itself brings: another plan may start. */
 export const isOfPlan = (refusal: Refusal): boolean => otherPlanInShort(refusal).length > 0;
-
-/** A set in one line: what was asked for. Without the dot there is no width. */
-export const planWords = (plan: Plan): string => `${hertz(plan.rate)}${plan.channels.eyes ? `, ${degrees(plan.width)}` : ""}`;

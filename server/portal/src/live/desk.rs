@@ -3,6 +3,7 @@
 use askama::Template;
 use axum::extract::State;
 use axum::response::{IntoResponse, Redirect, Response};
+use chrono::Utc;
 use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{Preset, Purpose};
 use uuid::Uuid;
@@ -28,6 +29,10 @@ struct DeskPage {
     nonce: String,
     assets: Assets,
     session: Uuid,
+    /// The client's record number.
+    record: i32,
+    /// How long ago the client was let in for the first time, ms; `None`: not yet.
+    begun_ms: Option<i64>,
     number: i32,
     rehearsal: bool,
     client: String,
@@ -92,6 +97,8 @@ pub(super) async fn show(State(app): State<App>, member: Member, Id(session): Id
         nonce: frame.nonce,
         assets: frame.assets,
         session,
+        record: clients::row(&mut tx, row.client).await?.ok_or(Error::NotFound)?.number,
+        begun_ms: row.begun_at.map(|at| (Utc::now() - at).num_milliseconds()),
         number: row.number,
         rehearsal: clients::is_rehearsal(&mut tx, row.client).await?,
         client: addressed(&details),

@@ -16,7 +16,9 @@ pub struct SessionRow {
     pub number: i32,
     /// IANA zone of the practice at that time.
     pub zone: String,
-    /// When the client was admitted last.
+    /// When the client was admitted first.
+    pub begun_at: Option<DateTime<Utc>>,
+    /// And when last.
     pub admitted_at: Option<DateTime<Utc>>,
     /// When it ended.
     pub ended_at: Option<DateTime<Utc>>,
@@ -28,6 +30,7 @@ pub async fn session(db: &mut PgConnection, id: Uuid) -> Result<SessionRow, Erro
     sqlx::query_as!(
         SessionRow,
         r#"SELECT client_id AS client, target_id AS target, number, zone, ended_at,
+             (SELECT min(m.at) FROM session_moment m WHERE m.session_id = $1 AND m.kind = 'admitted') AS begun_at,
              (SELECT max(m.at) FROM session_moment m WHERE m.session_id = $1 AND m.kind = 'admitted') AS admitted_at
            FROM session WHERE id = $1 AND access.treats_session(id)"#,
         id

@@ -1,0 +1,206 @@
+// The desk in every state, in every window it is used in: nothing moves from state to state, nothing is cut off, and each state is told
+// by a word and a shape.
+
+import assert from 'node:assert/strict';
+import { after, before } from 'node:test';
+import { accessibilityViolations } from './support/chromium.mjs';
+import { appear, APPEARANCES, faultsAt } from './support/layout.mjs';
+import { accessible, LOCATION, LOST_LINE, openScene, TARGET } from './support/scene.mjs';
+import { fill } from './support/practice.mjs';
+import { story } from './support/story.mjs';
+
+const SIZES = [[455, 768], [1280, 800], [1920, 1080], [768, 1024], [390, 844], [320, 568]];
+const MORE = ['dark', 'forced', 'large'];
+const CLOSING = { kind: 'incomplete', target_status: 'incomplete', resource: 'the harbour', effect: 'settled', state: 'calm', companion: 'nobody', next_contact: 'Thursday' };
+
+const test = story();
+let scene, desk, stage;
+/** Every control's box by size and state: `{ '455x768': { READY: {...} } }`. */
+const places = {};
+const faults = [];
+
+before(async () => {
+  scene = await openScene();
+  desk = await scene.openDesk();
+});
+after(() => scene?.close());
+
+/** Every control's box, by what it does; of what stands in the strip, which is reserved for it, and in the log, none. */
+function boxes() {
+  const controls = document.querySelectorAll('.band, .strip, .console button, .console .button, .console output, .checks p, #words');
+  return Object.fromEntries([...controls].filter((one) => !one.closest('.log, .seat') && (one.matches('.band, .strip') || !one.closest('.band, .strip'))).map((one, index) => {
+    const { x, y, width, height } = one.getBoundingClientRect();
+    return [`${index} ${one.dataset.act ?? one.id} ${one.dataset.setting ?? one.dataset.value ?? ''}`, [x, y, width, height].map((side) => Math.round(side * 2) / 2)];
+  }));
+}
+
+/** Looks at the desk as it is now, in every size; `all`: in every appearance too. */
+async function look(state, { all = false, pictures = [] } = {}) {
+  const { page } = desk;
+  faults.push(...await faultsAt(page, `desk-${state}`, SIZES, ['light', ...(all ? MORE : [])], {
+    pictures,
+    act: async (at) => {
+      if (at.endsWith('-light')) (places[at] ??= {})[state] = await page.evaluate(boxes);
+    },
+  }));
+  faults.push(...(await accessibilityViolations(page)).map((fault) => `desk-${state}: ${fault}`));
+  if (!all) return;
+  await appear(page, APPEARANCES.dark);
+  faults.push(...(await accessibilityViolations(page)).map((fault) => `desk-${state} dark: ${fault}`));
+  await appear(page, APPEARANCES.light);
+}
+
+test('before the client: waiting, at the door, admitted and not yet seen', async () => {
+  await desk.until('WAITING');
+  await look('WAITING', { pictures: ['1280x800-light', '455x768-light'] });
+  await scene.join(await scene.clientPage({ width: 390, height: 844 }));
+  stage = scene.stage;
+  await stage.skipCheck();
+  await desk.until('AT THE DOOR');
+  await look('AT THE DOOR', { all: true, pictures: ['1280x800-light', '455x768-light', '320x568-light'] });
+  await desk.admit({ location: LOCATION });
+  await desk.until('HOLD');
+  await look('HOLD', { all: true, pictures: ['1280x800-light', '455x768-light', '1280x800-dark'] });
+});
+
+test('ready, running, and between sets', async () => {
+  await desk.sight();
+  await desk.until('READY');
+  await desk.cycles(60);
+  await look('READY', { all: true, pictures: ['1280x800-light', '455x768-light', '1920x1080-light', '320x568-light', '1280x800-large', '1280x800-forced'] });
+  await desk.start();
+  await desk.untilCycle(1);
+  await look('RUNNING', { pictures: ['1280x800-light', '455x768-light'] });
+  await desk.press('e');
+  await desk.untilOver();
+  await desk.note({ words: 'the ramp, and cold hands', mark: 'same', sud: 7, voc: 3 });
+  await desk.until('READY');
+  await look('between sets', { pictures: ['455x768-light', '390x844-light', '768x1024-light'] });
+  await desk.start();
+  await desk.untilCycle(1);
+  await appear(desk.page, APPEARANCES.dark);
+  await look('RUNNING again', { all: true, pictures: ['1280x800-dark', '1920x1080-light'] });
+  await desk.press('Escape');
+  await desk.until('STOPPED');
+  await look('STOPPED', { pictures: ['1280x800-light'] });
+  await desk.until('READY');
+});
+
+test('panels, an armed scale, and names that are hidden move nothing either', async () => {
+  await desk.note({ words: 'further away', mark: 'changing', sud: 5 });
+  for (const [key, name] of [['m', 'card'], ['o', 'mechanics'], ['c', 'link'], ['?', 'keys'], ['g', 'target']]) {
+    await desk.press(key);
+    await look(name, { pictures: ['455x768-light', '1280x800-light'] });
+    await desk.press('a');
+  }
+  for (const [key, name] of [['s', 'SUD armed'], ['v', 'VOC armed']]) {
+    await desk.press(key);
+    await look(name, { pictures: ['455x768-light'] });
+    await desk.press(key);
+  }
+  await desk.press('r');
+  await look('hidden', { all: true, pictures: ['455x768-light', '1280x800-light'] });
+  const { page } = desk;
+  assert.equal(await page.locator('.who h1 .private').evaluate((name) => getComputedStyle(name).visibility), 'hidden');
+  await desk.press('r');
+  await page.locator('[data-part="log"] .line').first().click();
+  await look('an open line');
+  await desk.press('a');
+  await page.locator('[data-part="log"] .line').first().click();
+});
+
+test('the client stops, the line is lost, the client leaves', async () => {
+  await desk.start();
+  await desk.untilCycle(1);
+  await stage.press('Space');
+  await desk.until('STOPPED BY CLIENT');
+  await look('STOPPED BY CLIENT', { all: true, pictures: ['1280x800-light', '455x768-light', '320x568-light'] });
+  await desk.untilText('announce-now', /^STOPPED BY CLIENT/);
+  scene.excuse(stage.page, LOST_LINE);
+  scene.link.cut();
+  await desk.until('LINK LOST');
+  await look('LINK LOST', { all: true, pictures: ['1280x800-light', '455x768-light', '320x568-light', '1280x800-dark', '1280x800-forced'] });
+  await desk.untilText('announce-now', /^LINK LOST/);
+  assert.equal(await desk.text('announce'), '', 'said once');
+  await copiesTheNumber();
+  scene.link.restore();
+  await desk.until('STOPPED');
+  await stage.tap('Leave');
+  await stage.page.waitForURL('**/left');
+  await desk.until('CLIENT HAS LEFT');
+  await look('CLIENT HAS LEFT', { pictures: ['1280x800-light'] });
+});
+
+/** What Copy puts on the clipboard is the number that stands there. */
+async function copiesTheNumber() {
+  const { page } = desk;
+  await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+  await page.getByRole('button', { name: 'Copy', exact: true }).click();
+  await desk.untilText('messages', /Number copied\./);
+  assert.equal(`Call ${await page.evaluate(() => navigator.clipboard.readText())}`, await desk.text('call-known'));
+}
+
+test('without the server, and closed', async () => {
+  scene.excuse(desk.page, LOST_LINE);
+  await scene.house.tell('portal-kill');
+  await desk.until('UNKNOWN');
+  await look('UNKNOWN', { pictures: ['1280x800-light'] });
+  await scene.house.tell('portal-start');
+  await desk.until('CLIENT HAS LEFT');
+  const list = await scene.closingList(desk.page);
+  faults.push(...await faultsAt(list, 'closing', [...SIZES, [844, 390]], ['light', 'dark', 'forced', 'large'], { pictures: ['1280x800-light', '455x768-light', '390x844-light'] }));
+  await fill(list, CLOSING);
+  await list.getByRole('button', { name: 'Close the session' }).click();
+  await list.waitForURL(`**/sessions/${scene.session}`);
+  await desk.until('CLOSED');
+  assert.match(await desk.text('showing'), /^3 sets, \d+ cycles shown, 2 broken off$/);
+  assert.match(await desk.text('ordered'), new RegExp(`^SUD fell from ${TARGET.sud} to 5; VOC`));
+  await look('CLOSED', { all: true, pictures: ['1280x800-light', '455x768-light'] });
+  await accessible(list, 'the session\'s page');
+});
+
+test('nothing was cut off, stood on something else or scrolled sideways; axe found nothing', () => {
+  assert.deepEqual(faults, []);
+});
+
+test('every box of every control is the same in all states', () => {
+  assert.equal(Object.keys(places).length, SIZES.length);
+  for (const [size, states] of Object.entries(places)) {
+    const { READY, ...others } = states;
+    assert.ok(Object.keys(READY).length >= 45, `${Object.keys(READY).length} controls`);
+    assert.ok(Object.keys(others).length >= 15, `${Object.keys(others)}`);
+    for (const [state, there] of Object.entries(others)) assert.deepEqual(there, READY, `${size} ${state}`);
+  }
+});
+
+/** Runs in an empty page: each shape as it is drawn beside the state word, 28 px in one colour, as a list of its dark pixels. */
+async function inkOf(shapes) {
+  const canvas = Object.assign(document.createElement('canvas'), { width: 28, height: 28 });
+  const context = canvas.getContext('2d', { willReadFrequently: true });
+  const drawn = {};
+  for (const [name, inner] of shapes) {
+    const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 24 24" width="28" height="28" color="#000">${inner}</svg>`;
+    const image = Object.assign(new Image(), { src: `data:image/svg+xml,${encodeURIComponent(svg)}` });
+    await image.decode();
+    context.clearRect(0, 0, 28, 28);
+    context.drawImage(image, 0, 0, 28, 28);
+    const { data } = context.getImageData(0, 0, 28, 28);
+    drawn[name] = Array.from({ length: 28 * 28 }, (_, i) => i).filter((i) => data[4 * i + 3] > 127);
+  }
+  return drawn;
+}
+
+test('each state has a shape of its own, told apart without any colour', async () => {
+  const shapes = await desk.page.evaluate(() => [...document.querySelectorAll('symbol[id^="shape-"]')].map((one) => [one.id.slice(6), one.innerHTML]));
+  const blank = await (await scene.near.newContext()).newPage();
+  const drawn = Object.entries(await blank.evaluate(inkOf, shapes)).filter(([name]) => !['met', 'open'].includes(name));
+  assert.equal(drawn.length, 16, 'twelve states of the room, and connecting, unknown, keys off, view only');
+  for (const [i, [name, ink]] of drawn.entries()) {
+    assert.ok(ink.length > 60, `${name} has ${ink.length} dark pixels`);
+    for (const [other, otherInk] of drawn.slice(i + 1)) {
+      const both = new Set([...ink, ...otherInk]);
+      const shared = ink.filter((pixel) => otherInk.includes(pixel)).length;
+      assert.ok(1 - shared / both.size > 0.4, `${name} and ${other} share ${shared} of ${both.size} pixels`);
+    }
+  }
+});
