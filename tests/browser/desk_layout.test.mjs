@@ -109,6 +109,26 @@ test('panels, an armed scale, and names that are hidden move nothing either', as
   await page.locator('[data-part="log"] .line').first().click();
 });
 
+test('a picture of the client and the phase of the session have their room: everything else still fits', async () => {
+  const { page } = desk;
+  const put = (into, name) => page.evaluate(([where, kind]) => {
+    const made = Object.assign(document.createElement('div'), { className: kind, textContent: kind });
+    document.querySelector(where).prepend(made);
+  }, [into, name]);
+  const take = (name) => page.evaluate((kind) => document.querySelector(`.${kind}`).remove(), name);
+  for (const [into, name] of [['.view', 'face'], ['.who', 'phase']]) {
+    await put(into, name);
+    faults.push(...await faultsAt(page, `desk with a ${name}`, [[455, 768], [1280, 800], [1920, 1080], [390, 844]], ['light'], {
+      pictures: ['455x768-light', '1280x800-light'],
+      act: async (at) => {
+        const { y, height } = await page.locator('.tabs').boundingBox();
+        assert.ok(at.startsWith('390') || y + height <= Number(/x(\d+)/.exec(at)[1]), `${name} at ${at}: the index is at ${y + height}`);
+      },
+    }));
+    await take(name);
+  }
+});
+
 test('the client stops, the line is lost, the client leaves', async () => {
   await desk.start();
   await desk.untilCycle(1);

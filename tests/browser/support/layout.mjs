@@ -101,7 +101,7 @@ function faultsHere() {
   });
 
   for (const { parent, box, text } of inSight) {
-    const button = parent.closest('button, .button, td, th');
+    const button = parent.closest('button, .button, output, td, th');
     const around = button?.getBoundingClientRect();
     if (around && (box.left < around.left - 1 || box.right > around.right + 1)) faults.push(`${text} runs out of its ${button.localName}`);
     if (box.left < -1 || box.right > innerWidth + 1) {

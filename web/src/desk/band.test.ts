@@ -184,7 +184,7 @@ test("how long the client has been in counts from the first time they were let i
   const view = (changes: Partial<DeskView>) => ({ kind: "heard", message: { type: "view", ...aView(changes) } }) as const;
   const admitted = step(waiting, view({ seq: 2, state: "hold" }), 1000).state;
   const back = step(step(admitted, view({ seq: 3, state: "left" }), 100_000).state, view({ seq: 4, state: "hold" }), 200_000).state;
-  assert.deepEqual([elapsedWords(admitted.begun, 60_999), elapsedWords(back.begun, 961_000)], ["0 min", "16 min"]);
+  assert.deepEqual([elapsedWords(admitted.begun, 60_999), elapsedWords(back.begun, 961_000)], ["0 min in", "16 min in"]);
 });
 
 test("a session that is closed is summed up: sets, cycles that were heard, what the ratings did", () => {

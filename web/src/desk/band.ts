@@ -197,4 +197,4 @@ export function progressPart({ view, showing }: DeskState): number | null {
 
 /** How long the client has been in, minutes; `begun` and `now`: page time. Null: not yet. */
 export const elapsedWords = (begun: number | null, now: number): string =>
-  begun === null ? "not begun" : `${Math.max(0, Math.floor((now - begun) / 60_000))} min`;
+  begun === null ? "not begun" : `${Math.max(0, Math.floor((now - begun) / 60_000))} min in`;

@@ -57,7 +57,9 @@ export function course(log: SessionLog, standing: Entry[], scale: Scale): Point[
   return close.value === null ? [start, ...sets] : [start, ...sets, close];
 }
 
-const slot = (points: Point[]): number => (SIZE.width - SIZE.left - SIZE.right) / Math.max(1, points.length);
+/** So many places there are at least, so that a short course does not look like a long one. */
+const PLACES = 8;
+const slot = (points: Point[]): number => (SIZE.width - SIZE.left - SIZE.right) / Math.max(PLACES, points.length);
 
 /** Left edge of the place of point `index`. */
 export const leftOf = (points: Point[], index: number): number => SIZE.left + index * slot(points);
@@ -117,15 +119,19 @@ export function stepLine(points: Point[], scale: Scale): string {
 
 const placeWords = (point: Point): string => (typeof point.place === "number" ? `after set ${point.place}` : `at the ${point.place}`);
 
+/** What the ratings did, without a full stop: what the caption begins with. */
+export const findingOf = (points: Point[], scale: Scale): string =>
+  finding(
+    scale.toUpperCase(),
+    points.flatMap(({ value }) => (value === null ? [] : [value])),
+  );
+
 /** What the line says, as the session's page will. */
 export function caption(points: Point[], scale: Scale): string {
   const rated = points.flatMap((point) => (point.value === null ? [] : [{ point, value: point.value }]));
   const isSet = (point: Point): boolean => typeof point.place === "number";
   const sets = points.filter(isSet).length;
-  const says = finding(
-    scale.toUpperCase(),
-    rated.map(({ value }) => value),
-  );
+  const says = findingOf(points, scale);
   const last = rated.at(-1);
   const marks = [
     points.some((point) => point.mark === "×") ? " × marks a set that was stopped." : "",

@@ -22,6 +22,8 @@ export interface Chip {
   /** It is a rating on one of the scales. */
   rating: boolean;
   text: string;
+  /** The same where there is little room: a rating without when it was asked. */
+  short: string;
   /** "current", or history: taken back (may be put back) or replaced by a later one. */
   standing: "current" | "taken_back" | "replaced";
   saving: Saving;
@@ -102,6 +104,8 @@ export function lastRating(state: DeskState, scale: "sud" | "voc"): number | nul
   return entry !== undefined && "value" in entry.value ? entry.value.value : null;
 }
 
+const inShort = ({ value }: Entry): string => ("value" in value ? `${value.kind.toUpperCase()} ${value.value}` : "");
+
 function valueWords(entry: Entry): string {
   const asked = ` (${MOMENT_WORDS[entry.moment]})`;
   switch (entry.value.kind) {
@@ -110,9 +114,8 @@ function valueWords(entry: Entry): string {
     case "change":
       return entry.value.change;
     case "sud":
-      return `SUD ${entry.value.value}${entry.moment === "after_set" ? "" : asked}`;
     case "voc":
-      return `VOC ${entry.value.value}${entry.moment === "after_set" ? "" : asked}`;
+      return `${inShort(entry)}${entry.moment === "after_set" ? "" : asked}`;
     case "taken_back":
       return "taken back";
     case "unreadable":
@@ -133,7 +136,15 @@ function chipOf(one: Written, all: Written[], now: number): Chip | null {
   const later = next.get(one.entry.id)?.one;
   const unreadable = one.entry.value.kind === "unreadable";
   const rating = one.entry.value.kind === "sud" || one.entry.value.kind === "voc";
-  const chip = { id: one.entry.id, rating, text: valueWords(one.entry), refused: isRefused(one), unreadable, ...statusOf(one, now) };
+  const chip = {
+    id: one.entry.id,
+    rating,
+    text: valueWords(one.entry),
+    short: inShort(one.entry) || valueWords(one.entry),
+    refused: isRefused(one),
+    unreadable,
+    ...statusOf(one, now),
+  };
   if (later === undefined) return { ...chip, ...notTakenBack(one, all, now), standing: "current" };
   if (later.entry.value.kind !== "taken_back") return { ...chip, standing: "replaced" };
   if (next.has(later.entry.id)) return null;
@@ -177,7 +188,7 @@ function line(chips: Chip[]): Pick<Row, "said" | "rated" | "saving" | "status"> 
       .join(" · "),
     rated: current
       .filter(({ rating }) => rating)
-      .map(({ text }) => text)
+      .map(({ short }) => short)
       .join(", "),
     saving: worst?.saving ?? null,
     status: worst?.status ?? "",

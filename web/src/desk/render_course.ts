@@ -6,6 +6,7 @@ import {
   caption,
   course,
   ENDS,
+  findingOf,
   footed,
   heightOf,
   labelled,
@@ -94,7 +95,10 @@ export function renderCourse(figure: HTMLElement, log: SessionLog, standing: Ent
   const asked = points.some((point) => point.value !== null);
   shown(figure, asked || scale === "sud");
   const says = caption(points, scale);
-  if (!asked) return figure.replaceChildren(make("figcaption", says));
+  const words = make("figcaption", "");
+  const heading = findingOf(points, scale);
+  words.append(make("strong", heading), make("span", says.slice(heading.length)));
+  if (!asked) return figure.replaceChildren(words);
   const svg = makeSvg("svg", { viewBox: `0 0 ${SIZE.width} ${wholeHeight(points, scale)}`, role: "img", "aria-label": says, class: "chart" });
   svg.append(
     ...axis(scale),
@@ -103,5 +107,5 @@ export function renderCourse(figure: HTMLElement, log: SessionLog, standing: Ent
     ...foot(points, scale),
     ...lane(points, scale),
   );
-  figure.replaceChildren(make("figcaption", says), svg, table(points, scale));
+  figure.replaceChildren(words, svg, table(points, scale));
 }

@@ -30,17 +30,20 @@ function drawChip(chip: Chip): HTMLLIElement {
 }
 
 /** The latest entry that stands and can be taken back, of the latest line. */
-const latest = (row: Row): Chip | undefined => row.chips.filter((chip) => chip.standing === "current" && !chip.unreadable && !chip.refused).at(-1);
+const latestEntry = (row: Row): Chip | undefined => row.chips.filter((chip) => chip.standing === "current" && !chip.unreadable && !chip.refused).at(-1);
 
-function undoButton({ id, text: entry }: Chip): HTMLButtonElement {
-  const words = entry.length > UNDO_SHOWS ? `${entry.slice(0, UNDO_SHOWS - 1)}…` : entry;
+function undoButton({ id, text: entry, short }: Chip): HTMLButtonElement {
+  const words = short.length > UNDO_SHOWS ? `${short.slice(0, UNDO_SHOWS - 1)}…` : short;
   const undo = button("take_back", id, `undo “${words}”`, `undo: ${entry}`);
   undo.className = "undo";
   return undo;
 }
 
+/** Of what was kept before, the minute is enough; the latest line says that it is kept. */
+const statusWords = ({ saving, status }: Row, latest: boolean): string => (saving === "saved" && !latest ? status.replace(/^.*?(\d+:\d+).*$/, "$1") : status);
+
 /** The line itself is what opens it. */
-function drawLine(row: Row, open: boolean): HTMLButtonElement {
+function drawLine(row: Row, open: boolean, latest: boolean): HTMLButtonElement {
   const line = make("button", "", { type: "button", class: "line", "data-act": "open_row", "data-row": row.set ?? "", "aria-expanded": String(open) });
   const said = make("span", "", { class: "said" });
   if (row.ending !== "") said.append(make("strong", row.ending, row.broken ? { "data-broken": "" } : {}));
@@ -54,7 +57,7 @@ function drawLine(row: Row, open: boolean): HTMLButtonElement {
     " ",
     make("span", row.rated, { class: "rated" }),
     " ",
-    make("small", row.status, { class: "status" }),
+    make("small", statusWords(row, latest), { class: "status" }),
   );
   return line;
 }
@@ -62,14 +65,15 @@ function drawLine(row: Row, open: boolean): HTMLButtonElement {
 /** What needs to be seen is open by itself. */
 const needsLook = (row: Row): boolean => row.chips.some((chip) => chip.saving === "failed" || chip.unreadable);
 
-function drawRow(row: Row, open: boolean, undo: Chip | undefined): HTMLLIElement {
-  const item = make("li", "", { "data-saving": row.saving ?? "saved" });
+function drawRow(row: Row, open: boolean, isLatest: boolean): HTMLLIElement {
+  const item = make("li", "", { "data-saving": row.saving ?? "saved", ...(isLatest ? { class: "latest" } : {}) });
+  const undo = isLatest && !open ? latestEntry(row) : undefined;
   const more = make("div", "", { class: "more" });
   const chips = make("ul", "", { role: "list" });
   chips.append(...row.chips.map(drawChip));
   more.append(make("p", row.order, { class: "order" }), chips);
   more.hidden = !open;
-  item.append(drawLine(row, open), ...(undo === undefined ? [] : [undoButton(undo)]), more);
+  item.append(drawLine(row, open, isLatest), ...(undo === undefined ? [] : [undoButton(undo)]), more);
   return item;
 }
 
@@ -86,7 +90,7 @@ export function renderLog(rows: Row[], opened: string | null, hint: string, unsa
   drawn = key;
   const list = part("log");
   const focused = document.activeElement instanceof HTMLElement && list.contains(document.activeElement) ? { ...document.activeElement.dataset } : null;
-  list.replaceChildren(...rows.map((row, index) => drawRow(row, isOpen(row, opened), index === 0 && !isOpen(row, opened) ? latest(row) : undefined)));
+  list.replaceChildren(...rows.map((row, index) => drawRow(row, isOpen(row, opened), index === 0)));
   if (focused === null) return;
   const same = [...list.querySelectorAll<HTMLButtonElement>("button")].filter((one) => one.dataset.entry === focused.entry && one.dataset.row === focused.row);
   (same.find((one) => one.dataset.act === focused.act) ?? same[0])?.focus({ preventScroll: true });

@@ -25,6 +25,7 @@ export function renderPanels(state: DeskState): void {
   }
   attribute(part("desk-state"), "data-lower", lower);
   shown(part("seat"), (view?.seat_asked_for ?? false) && view?.state !== "closed");
+  shown(part("links"), view?.seat !== "waiting");
   shown(part("remove-seat"), view?.seat === "waiting" || view?.seat === "admitted");
   text(part("seat-state"), view === null ? "" : SEATS[view.seat]);
   text(part("link-tab"), isAtTheDoor(state) ? "Link: 1" : "Link");

@@ -3,7 +3,6 @@
 use askama::Template;
 use axum::extract::State;
 use axum::response::{IntoResponse, Redirect, Response};
-use chrono::Utc;
 use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{Preset, Purpose};
 use uuid::Uuid;
@@ -98,7 +97,7 @@ pub(super) async fn show(State(app): State<App>, member: Member, Id(session): Id
         assets: frame.assets,
         session,
         record: clients::row(&mut tx, row.client).await?.ok_or(Error::NotFound)?.number,
-        begun_ms: row.begun_at.map(|at| (Utc::now() - at).num_milliseconds()),
+        begun_ms: row.begun_at.map(|at| (app.world.now() - at).num_milliseconds()),
         number: row.number,
         rehearsal: clients::is_rehearsal(&mut tx, row.client).await?,
         client: addressed(&details),
