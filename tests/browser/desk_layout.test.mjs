@@ -144,7 +144,7 @@ test('the client stops, the line is lost, the client leaves', async () => {
   assert.equal(await desk.text('announce'), '', 'said once');
   await copiesTheNumber();
   scene.link.restore();
-  await desk.until('STOPPED');
+  await desk.until('STOPPED BY CLIENT');
   await stage.tap('Leave');
   await stage.page.waitForURL('**/left');
   await desk.until('CLIENT HAS LEFT');

@@ -14,6 +14,9 @@ export const APPEARANCES = {
   print: { media: 'print' },
 };
 
+/** Text twice as large on a window half as wide as this is a page of 320 px, than which none has to be narrower (WCAG 2.2, 1.4.4 and 1.4.10). */
+const LEAST_FOR_LARGE = 640;
+
 /** Makes the page look so, see `APPEARANCES`. */
 export async function appear(page, { textSize = 16, ...media }) {
   await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none', media: 'screen', ...media });
@@ -37,7 +40,10 @@ export async function faultsAt(page, name, sizes, appearances, { act = () => {},
     await appear(page, APPEARANCES[appearance]);
     for (const [width, height] of sizes) {
       const look = `${width}x${height}-${appearance}`;
+      if (appearance === 'large' && width < LEAST_FOR_LARGE) continue;
       await page.setViewportSize({ width, height });
+      // The page hears of its new size with the next frame.
+      await page.evaluate(() => new Promise((done) => { requestAnimationFrame(() => requestAnimationFrame(done)); }));
       found.push(...(await page.evaluate(faultsHere)).map((fault) => `${name} ${look}: ${fault}`));
       await act(look);
       if (pictures.includes(look)) await keepPicture(page, `${name}-${look}`);

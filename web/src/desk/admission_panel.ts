@@ -161,9 +161,12 @@ export class AdmissionPanel {
 
   private async decide(decision: string): Promise<void> {
     // The device is the one that is shown: another that came meanwhile stays.
-    const [seat, status] = decision === "remove" ? [this.devices.atTheDoor, "join-status"] : [this.devices.asking, "seat-status"];
+    const seat = decision === "remove" ? this.devices.atTheDoor : this.devices.asking;
     const answer = await ask("POST", `/sessions/${this.session}/seat`, { decision, seat });
-    const done = decision === "remove" ? "Removed. To come back, the client needs a new code." : "";
-    text(part(status), answer.status >= 200 && answer.status < 300 ? done : failureWords(answer));
+    const done = answer.status >= 200 && answer.status < 300;
+    if (decision !== "remove") return text(part("seat-status"), done ? "" : failureWords(answer));
+    // Link and code stand there again once nobody waits.
+    text(part("admission-status"), done ? "" : failureWords(answer));
+    if (done) text(part("join-status"), "Removed. To come back, the client needs a new code.");
   }
 }
