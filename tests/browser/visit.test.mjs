@@ -69,9 +69,11 @@ async function lookAt({ page }, name) {
     await page.screenshot({ path: new URL(`visit-${name}-${root}-${width}x${height}.png`, OUT).pathname });
     if (await help.isVisible()) {
       await help.click();
+      await page.waitForSelector('body[data-help]');
       faults.push(...(await layoutFaults(page, { centred: height > width })).map((fault) => `${where}, Help open: ${fault}`));
       await page.screenshot({ path: new URL(`visit-${name}-help-${root}-${width}x${height}.png`, OUT).pathname });
       await help.click();
+      await page.waitForSelector('body:not([data-help])');
     }
   }
   await page.setViewportSize(usual);
@@ -169,11 +171,14 @@ test('waiting has a quiet sign, which is for the eye alone and does not move', a
 test('whom the client meets stands on the page that waits, and on no other', async () => {
   const { desk, stage } = await bothSides();
   const { page } = stage;
-  // What the portal sends where the practice allows it: the page has it in a template.
-  await page.route('**/stage', async (route) => {
-    const answer = await route.fetch();
-    await route.fulfill({ response: answer, body: (await answer.text()).replace('<template id="sign">', '<template id="meets"><p>You will meet Ines Tarrow.</p></template><template id="sign">') });
-  });
+  // As the portal's template has it where the practice allows it.
+  await page.addInitScript(() => addEventListener('DOMContentLoaded', () => {
+    const [meets, sentence] = ['template', 'p'].map((tag) => document.createElement(tag));
+    meets.id = 'meets';
+    sentence.textContent = 'You will meet Ines Tarrow.';
+    meets.content.append(sentence);
+    document.head.append(meets);
+  }));
   await stage.join(await desk.mint());
   assert.equal(await page.getByText('Ines Tarrow').count(), 0);
   await stage.skipCheck();
@@ -260,7 +265,7 @@ async function lookThrough(browser, [width, height]) {
   await page.screenshot({ path: new URL(`visit-between-dot-${width}.png`, OUT).pathname });
   await lookAt(stage, 'between');
   await stage.tap('Stop');
-  await stage.until('Stopped.');
+  await page.getByText('The person you are meeting can see that you stopped.').waitFor();
   await lookAt(stage, 'stopped');
   sound();
 }

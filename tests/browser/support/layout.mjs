@@ -51,17 +51,16 @@ function inspect({ centred, least }) {
     const boxes = [...seen('main h1, main p, main li, main label, main button, main input, main svg, main .card'), ...seen('header summary, header #leave, footer button, #dot')];
     boxes.forEach((one, i) => boxes.slice(i + 1).forEach((other) => {
       if (one.contains(other) || other.contains(one)) return;
-      const [a, b] = [clipped(one), clipped(other)];
-      const over = Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1 && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 1;
-      if (over) faults.push(`${name(one)} lies over ${name(other)}`);
+      if (visible(one).some((a) => visible(other).some((b) => meet(a, b)))) faults.push(`${name(one)} lies over ${name(other)}`);
     }));
   };
-  /** What of it can be seen: `main` scrolls. */
-  const clipped = (one) => {
-    const { left, right, top, bottom } = one.getBoundingClientRect();
-    if (!main.contains(one)) return { left, right, top, bottom };
+  const meet = (a, b) => Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1 && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 1;
+  /** What of it can be seen: `main` scrolls, and of text the words count, not the box that they stand in. */
+  const visible = (one) => {
+    const rects = one.matches('h1, p, li, label') ? words(one) : [one.getBoundingClientRect()];
+    if (!main.contains(one)) return rects;
     const view = main.getBoundingClientRect();
-    return { left, right, top: Math.max(top, view.top), bottom: Math.min(bottom, view.bottom) };
+    return rects.map(({ left, right, top, bottom }) => ({ left, right, top: Math.max(top, view.top), bottom: Math.min(bottom, view.bottom) }));
   };
 
   const middle = () => {
