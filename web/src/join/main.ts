@@ -3,6 +3,7 @@
  * once; nothing is sent before the client taps Join.
  */
 import { say } from "../live/words";
+import { bindHelp } from "../stage/help";
 import { answerTo, digitsOf, linkIn, readKept } from "./link";
 
 const byId = <T extends HTMLElement>(id: string): T => document.getElementById(id) as T;
@@ -96,5 +97,6 @@ byId("leave").addEventListener("click", () => {
     () => undefined,
   );
 });
+bindHelp(byId<HTMLDetailsElement>("help"), byId("page"));
 addEventListener("hashchange", takeLink);
 takeLink();

@@ -13,22 +13,27 @@ export function askSound({ device, tones }: Asking, next: () => void): HTMLEleme
     text.textContent = say(words);
     choice.replaceChildren(...buttons);
   };
-  const done = (sound: boolean, sides: boolean | null) => () => {
+  const goOn = () => {
     tones.cut();
-    device.learn({ sound, sides });
     next();
   };
-  const skip = button("skip", done(false, null));
-  const open = () => tones.open().then(play, () => show("check_sound_failed", button("check_next", done(false, null), "main")));
+  // Known at once, not only when the client goes on: the way past the question takes nothing back.
+  const learned = (sound: boolean, sides: boolean | null, words: string, ...retry: HTMLElement[]) => {
+    device.learn({ sound, sides });
+    show(words, ...retry, button("check_next", goOn, retry.length > 0 ? "" : "main"));
+  };
+  const again = () => button("check_sound_retry", play, "main");
+  const open = () => tones.open().then(play, () => learned(false, null, "check_sound_failed"));
   const play = () => {
     const played = randomSides(Math.random);
     const heard: Heard[] = [];
     const sound = () => tones.test(played[heard.length] ?? "left");
     const answer = (side: Heard) => () => {
       heard.push(side);
-      if (heard.length < played.length) sound();
-      else if (allHeard(played, heard)) done(true, true)();
-      else show("check_sound_mixed", button("check_sound_retry", play, "main"), button("check_next", done(true, false)));
+      if (heard.length < played.length) return sound();
+      if (!allHeard(played, heard)) return learned(true, false, "check_sound_mixed", again());
+      device.learn({ sound: true, sides: true });
+      goOn();
     };
     show(
       "check_sound_asked",
@@ -36,14 +41,13 @@ export function askSound({ device, tones }: Asking, next: () => void): HTMLEleme
       button("check_sound_right", answer("right")),
       button("check_sound_both", answer(null), "choice"),
       button("check_sound_again", sound),
-      button("check_sound_none", () => show("check_sound_silent", button("check_sound_retry", play, "main"), button("check_next", done(false, null)))),
+      button("check_sound_none", () => learned(false, null, "check_sound_silent", again())),
     );
     sound();
   };
   show(
     "check_sound_text",
     button("check_sound_go", () => void open(), "main"),
-    skip,
   );
   return [...speech("check_sound_heading"), text, choice];
 }
@@ -65,6 +69,6 @@ export function askBuzz({ device, buzz }: Asking, next: () => void): HTMLElement
       button("check_buzz_again", () => buzz.test("left")),
     );
   };
-  choice.append(button("check_buzz_go", play, "main"), button("skip", answered(false)));
+  choice.append(button("check_buzz_go", play, "main"));
   return [...speech("check_buzz_heading"), text, choice];
 }

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { stepAfter, stepAfterSkippingAll, stepsFor } from "./check";
+import { placeOf, stepAfter, stepAfterSkippingAll, stepsFor } from "./check";
 
 const all = { reducedMotion: true, handheld: true, vibrates: true, wakeLock: true, fullScreen: true };
 const none = { reducedMotion: false, handheld: false, vibrates: false, wakeLock: false, fullScreen: false };
@@ -24,4 +24,12 @@ test("skipping all never skips an unanswered question about movement", () => {
   assert.equal(stepAfterSkippingAll("start", all), "motion");
   assert.equal(stepAfterSkippingAll("sound", all), undefined);
   assert.equal(stepAfterSkippingAll("sides", all), undefined);
+});
+
+test("places count what is asked, and nothing else", () => {
+  assert.equal(placeOf("start", all), undefined);
+  assert.equal(placeOf("sides", all), undefined);
+  assert.equal(placeOf("motion", none), undefined, "not asked here");
+  assert.deepEqual(placeOf("settle", none), { at: 1, of: 4 });
+  assert.deepEqual(placeOf("full", all), { at: 8, of: 8 });
 });

@@ -1,6 +1,6 @@
 /**
- * The questions of the device check, one a page, in order. Pure. Each can be skipped, except the
- * one about movement when the system asks for less of it: there only an answer lets a dot move.
+ * The questions of the device check, one a page, in order. Pure. Each can be skipped. The one about
+ * movement, when the system asks for less of it, is skipped to the safe side: only a Yes lets a dot move.
  */
 
 /** One question. `sides` is asked again later, when the desk wishes: the rest of `sound`, and no part of the check. */
@@ -29,6 +29,18 @@ export function stepsFor(abilities: Abilities): Step[] {
   if (abilities.wakeLock) steps.push("awake");
   if (abilities.fullScreen) steps.push("full");
   return steps;
+}
+
+/** Where a question stands among those that are asked, counted from 1. */
+export interface Place {
+  readonly at: number;
+  readonly of: number;
+}
+
+/** The place of `step` among all questions of this device. The first page asks nothing and has none, nor has what is no part of the check. */
+export function placeOf(step: Step, abilities: Abilities): Place | undefined {
+  const at = stepsFor(abilities).indexOf(step);
+  return at > 0 ? { at, of: stepsFor(abilities).length - 1 } : undefined;
 }
 
 /** The question after `step`; `undefined`: the check is done. */

@@ -101,6 +101,14 @@ export class ThisDevice {
     await document.documentElement.requestFullscreen({ navigationUI: "hide" }).catch(() => undefined);
   }
 
+  /** At the end: the screen may sleep, and the page does not fill it any more. */
+  letGo(): void {
+    this.wantsLock = false;
+    // What is gone already need not be given back.
+    void this.lock?.release().catch(() => undefined);
+    if (document.fullscreenElement !== null) void document.exitFullscreen().catch(() => undefined);
+  }
+
   private size(): Pick<Device, "width_px" | "height_px"> {
     const { width, height } = this.field.getBoundingClientRect();
     return { width_px: Math.round(width), height_px: Math.round(height) };

@@ -22,7 +22,7 @@ test("who passed over the check, or had done it, is asked about movement, and ab
 test("where less movement is asked for, skipping all leads to the question, and No is a standing Stop", () => {
   const less = opened({ ...plain, reducedMotion: true });
   const asked = run([open, { type: "skip-all" }, seen(view("ready"))], less);
-  assert.deepEqual(pageOf(asked.state), { name: "check", step: "motion" });
+  assert.deepEqual(pageOf(asked.state), { name: "check", step: "motion", place: undefined, back: true, given: false });
   assert.deepEqual(plays(run([seen(view("running", { set: setView("a") }))], asked.state).all), []);
 
   const no = run(

@@ -251,7 +251,7 @@ test("the desk's wish for left and right opens that page alone, and gives way to
   const idle = run([open, { type: "skip-all" }, seen(asked(2))]).state;
   assert.equal(idle.check, undefined, "what was asked before this page came is not asked again");
   const asking = run([seen(asked(3))], idle).state;
-  assert.deepEqual(pageOf(asking), { name: "check", step: "sides" });
+  assert.deepEqual(pageOf(asking), { name: "check", step: "sides", place: undefined, back: false, given: false });
   assert.equal(run([{ type: "answered", step: "sides" }], asking).state.check, undefined);
   const { state, all } = run([seen(view("running", { sides_asked: 3, set: setView("a") }))], asking);
   assert.deepEqual(plays(all), ["a"]);

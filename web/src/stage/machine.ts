@@ -12,10 +12,8 @@ import type { Interruption } from "../wire/Interruption";
 import type { RoomState } from "../wire/RoomState";
 import type { SetView } from "../wire/SetView";
 import type { StageView } from "../wire/StageView";
-import { type Abilities, type Step, stepAfter, stepAfterSkippingAll, stepsFor } from "./check";
-
-/** What the client said about a moving dot. Only asked when the system wants less movement. */
-export type Motion = "welcome" | "unasked" | "declined";
+import type { Abilities, Step } from "./check";
+import { answer, askMotion, goBack, isChecking, type Motion, type Questions, skip, skipAll, unanswered } from "./questions";
 
 /** What this page has yet to be heard about: repeated until a view shows it. */
 export interface Untold {
@@ -27,13 +25,7 @@ export interface Untold {
 }
 
 /** See the head of this file. */
-export interface State {
-  readonly abilities: Abilities;
-  /** The open question of the device check; `undefined` when it is done. */
-  readonly check: Step | undefined;
-  /** All but the question about movement is passed over: the client chose so, or had answered before. */
-  readonly skipping: boolean;
-  readonly motion: Motion;
+export interface State extends Questions {
   readonly link: SocketState;
   /** The line was open before. */
   readonly wasOpen: boolean;
@@ -65,7 +57,11 @@ export type Event =
   | { type: "finished" }
   | { type: "ready" }
   | { type: "answered"; step: Step; motion?: Motion }
+  /** Passed over: what was answered before stays. */
+  | { type: "skipped"; step: Step }
   | { type: "skip-all" }
+  /** From `step` to the question before it. */
+  | { type: "back"; step: Step }
   | { type: "reduced-motion" }
   | { type: "reload" }
   /** Time has passed: what is untold may be said again. */
@@ -86,10 +82,7 @@ export type Outcome = readonly [State, readonly Effect[]];
 /** The page as it is opened. */
 export function opened(abilities: Abilities): State {
   return {
-    abilities,
-    check: "start",
-    skipping: false,
-    motion: abilities.reducedMotion ? "unasked" : "welcome",
+    ...unanswered(abilities),
     link: "connecting",
     wasOpen: false,
     over: false,
@@ -119,9 +112,13 @@ export function reduce(state: State, event: Event): Outcome {
     case "ready":
       return onReady(state);
     case "answered":
-      return onAnswer(state, event.step, event.motion);
+      return [answer(state, event.step, event.motion), []];
+    case "skipped":
+      return [skip(state, event.step), []];
     case "skip-all":
-      return [{ ...state, skipping: true, check: state.check && stepAfterSkippingAll(state.check, state.abilities) }, []];
+      return [skipAll(state), []];
+    case "back":
+      return [goBack(state, event.step), []];
     case "reduced-motion":
       return onReducedMotion(state);
     case "reload":
@@ -211,20 +208,9 @@ function onReady(state: State): Outcome {
   return hears(state.view) ? [free, [{ do: "send", message: { type: "ready" } }]] : [{ ...free, untold: undefined }, []];
 }
 
-function onAnswer(state: State, step: Step, motion: Motion | undefined): Outcome {
-  // Whom no dot is shown hears tones, if anything, so the sound is asked about next.
-  const after = state.skipping && motion !== "declined" ? stepAfterSkippingAll : stepAfter;
-  const check = state.check === step ? after(step, state.abilities) : state.check;
-  return [{ ...state, check, motion: motion ?? state.motion }, []];
-}
-
 /** The system began to ask for less movement: a dot that moves stops, and the client is asked. */
 function onReducedMotion(state: State): Outcome {
-  const abilities = { ...state.abilities, reducedMotion: true };
-  const steps = stepsFor(abilities);
-  // Where the question is still to come, it comes in its turn.
-  const ahead = state.check !== undefined && steps.includes(state.check) && steps.indexOf(state.check) <= steps.indexOf("motion");
-  const asked: State = { ...state, abilities, motion: "unasked", check: ahead ? state.check : "motion", skipping: state.skipping || !isChecking(state) };
+  const asked = askMotion(state);
   return state.playing === undefined ? [asked, []] : halted(asked, "stop");
 }
 
@@ -259,9 +245,6 @@ function asksSides({ view: last, playing, check, halt }: State, view: StageView)
 
 /** Nothing may start before the client's Ready. After a lost line or a turned screen the clinician may go on. */
 export const waitsForClient = ({ halt }: State): boolean => halt !== undefined && halt !== "silence" && halt !== "resized";
-
-/** The device check is open, so that nothing else can be shown. A check that was only repeated gives way to a set. */
-export const isChecking = ({ check }: State): boolean => check !== undefined && check !== "sides";
 
 /** The same view again is taken in too: it may be the answer to what this page repeated. */
 const isOlder = (view: StageView, than: StageView): boolean => view.epoch < than.epoch || (view.epoch === than.epoch && view.seq < than.seq);

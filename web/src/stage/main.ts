@@ -14,11 +14,13 @@ import { abilities, ThisDevice } from "./device";
 import { Dot } from "./dot";
 import { TICK } from "./frames";
 import { bindHelp } from "./help";
-import { admitted, type Effect, type Event, isChecking, opened, reduce } from "./machine";
+import { admitted, type Effect, type Event, opened, reduce } from "./machine";
 import { onceShown } from "./once_shown";
 import { Pacer } from "./pacer";
+import { speech } from "./parts";
 import { Player } from "./player";
 import { postEvidence, postLeave } from "./post";
+import { isChecking } from "./questions";
 import { Renderer } from "./render";
 import { Report } from "./report";
 import { type Page, pageOf } from "./screen";
@@ -160,6 +162,7 @@ function follow(): void {
   clock.hold(player.active, now);
   socket.patience = admitted(state.view) ? PATIENCE_ADMITTED : PATIENCE;
   drive(player.active);
+  if (page.name === "end" || page.name === "refused") device.letGo();
   if (page.name === "end") void handIn();
 }
 
@@ -266,7 +269,7 @@ async function leave(): Promise<void> {
   // First what the screen showed: once the seat is given up, nothing is taken from it any more.
   if (facts.length > 0) await Promise.race([postEvidence(facts), new Promise((later) => setTimeout(later, 1_000))]);
   if (await postLeave()) location.replace("/left");
-  else document.body.append(element("p", {}, say("left_text")));
+  else document.body.append(element("main", {}, ...speech("left_text", "left_next")));
 }
 
 bindStopping(byId("stop"), {

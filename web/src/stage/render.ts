@@ -31,19 +31,25 @@ export class Renderer {
 function content(page: Page, asking: Asking): HTMLElement[] {
   switch (page.name) {
     case "check":
-      return ask(page.step, asking);
+      return ask(page, asking);
     case "held":
       return held(page, asking);
     case "end":
-      return [...speech("end_heading"), ...(page.words ? [element("p", { class: "words" }, page.words)] : []), element("p", {}, say("end_text"))];
+      return [
+        ...speech("end_heading"),
+        ...(page.words ? [element("p", { class: "words" }, page.words)] : []),
+        element("p", {}, say("end_text")),
+        element("p", {}, say("end_next")),
+      ];
     case "lost":
       return [...speech("lost_heading", "lost_text", "reconnecting")];
     case "connecting":
+      return [...carried("sign"), ...speech("connecting_heading", "connecting_text")];
     case "refused":
-      return speech(`${page.name}_heading`, `${page.name}_text`);
+      return speech("refused_heading", "refused_text");
     case "waiting":
     case "waiting-alone":
-      return speech("waiting_heading", page.name === "waiting" ? "waiting_text" : "waiting_alone_text");
+      return [...carried("sign"), ...speech("waiting_heading", page.name === "waiting" ? "waiting_text" : "waiting_alone_text"), ...carried("meets")];
     case "ready":
       return speech("ready_heading", "ready_text");
     case "ready-tones":
@@ -58,6 +64,12 @@ function content(page: Page, asking: Asking): HTMLElement[] {
     case "running":
       return [element("h1", { class: "unseen", tabindex: -1 }, say("running_label"))];
   }
+}
+
+/** A copy of what the page's template of this id holds, if there is such a one: the sign of waiting, and whom the client meets. */
+function carried(id: string): HTMLElement[] {
+  const copy = document.querySelector<HTMLTemplateElement>(`template#${id}`)?.content.cloneNode(true);
+  return copy ? ([...(copy as DocumentFragment).children] as HTMLElement[]) : [];
 }
 
 /** For whom no moving dot was welcome, and now is. */

@@ -1,15 +1,27 @@
 /** Which page the client sees, read off the state. Pure. */
-import type { Step } from "./check";
+import { type Place, placeOf, type Step } from "./check";
 import { endedAtOnce, type State, waitsForClient } from "./machine";
 
 /** One page; `render` has its words. */
 export type Page =
   | { name: "connecting" | "refused" | "waiting" | "waiting-alone" | "ready" | "ready-tones" | "ready-alone" | "between" | "between-still" | "running" }
   | { name: "lost" }
-  | { name: "check"; step: Step }
+  | Question
   /** `asksReady`: nothing starts before the client's tap. `online`: the tap can be heard. */
   | { name: "held"; why: "stop" | "declined" | "page"; told: boolean; asksReady: boolean; online: boolean }
   | { name: "end"; words: string | undefined };
+
+/** A page of the check. */
+export interface Question {
+  readonly name: "check";
+  readonly step: Step;
+  /** Nothing where a question stands alone: one of those that cannot be skipped with all, or that the desk asks again. */
+  readonly place: Place | undefined;
+  /** There is a question before it. */
+  readonly back: boolean;
+  /** It was answered before. */
+  readonly given: boolean;
+}
 
 /** See the head of this file. */
 export function pageOf(state: State): Page {
@@ -19,7 +31,7 @@ export function pageOf(state: State): Page {
   if (state.over) return { name: "end", words: undefined };
   if (state.link === "refused") return { name: "refused" };
   if (state.halt === "stop") return held(state);
-  if (state.check !== undefined) return { name: "check", step: state.check };
+  if (state.check !== undefined) return question(state, state.check);
   if (state.link !== "open") return state.wasOpen ? { name: "lost" } : { name: "connecting" };
   if (!view) return { name: "connecting" };
   if (view.state === "waiting" || view.state === "at_the_door" || view.state === "left") return { name: view.desk_here ? "waiting" : "waiting-alone" };
@@ -31,6 +43,11 @@ export function pageOf(state: State): Page {
   // The dot stays where it came to rest by itself; one that was cut is gone, and there is nothing to say of it.
   const rests = view.set?.plan.channels.eyes && !endedAtOnce(view.set);
   return { name: rests ? "between" : "between-still" };
+}
+
+function question(state: State, step: Step): Question {
+  const place = state.skipping ? undefined : placeOf(step, state.abilities);
+  return { name: "check", step, place, back: state.trail.length > 0, given: state.given.has(step) };
 }
 
 function held(state: State): Page {

@@ -1,4 +1,5 @@
-//! The client's pages: where the link leads, the stage, and the way out. They name nobody.
+//! The client's pages: where the link leads, the stage, and the way out. They name nobody but, where the practice allows it, whom
+//! the client meets; and that only on the stage, where link and code were right.
 
 use askama::Template;
 use axum::body::Bytes;
@@ -16,7 +17,7 @@ use crate::platform::assets::Assets;
 use crate::platform::page::{Frame, page};
 use crate::platform::{Seat, token_cookie, token_in};
 use crate::store::error::Error;
-use crate::store::subject::{Act, Subject};
+use crate::store::subject::{Act, Subject, Tx};
 use crate::words;
 
 #[derive(Template)]
@@ -34,6 +35,7 @@ struct StagePage {
     nonce: String,
     assets: Assets,
     words: String,
+    meets: Option<String>,
     rehearsal: bool,
 }
 
@@ -53,8 +55,14 @@ pub(super) async fn link(frame: Frame) -> Result<Response, Error> {
 pub(super) async fn show(seat: Seat, State(app): State<App>, frame: Frame) -> Result<Response, Error> {
     let mut tx = app.database.look(&seat.subject).await?;
     let rehearsal = queries::seat_rehearses(&mut tx).await?;
+    let meets = if seat.taken { whom(&mut tx).await? } else { None };
     tx.commit().await?;
-    quiet(&StagePage { nonce: frame.nonce, assets: frame.assets, words: words::json(), rehearsal })
+    quiet(&StagePage { nonce: frame.nonce, assets: frame.assets, words: words::json(), meets, rehearsal })
+}
+
+/// The name of whom the client of the asker's seat meets, where the practice lets clients read it. No practice can say so yet.
+async fn whom(_seat: &mut Tx) -> Result<Option<String>, Error> {
+    Ok(None)
 }
 
 /// `GET /left`
@@ -111,4 +119,22 @@ pub(super) async fn hand_in(State(app): State<App>, headers: HeaderMap, body: By
     queries_evidence::save(&mut tx, &facts, app.world.now()).await?;
     tx.commit().await?;
     Ok(StatusCode::NO_CONTENT)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn stage(meets: Option<&str>) -> Result<String, askama::Error> {
+        let meets = meets.map(str::to_owned);
+        StagePage { nonce: String::new(), assets: Assets, words: words::json(), meets, rehearsal: false }.render()
+    }
+
+    #[test]
+    fn whom_the_client_meets_is_said_where_it_is_known_and_nowhere_else() -> Result<(), askama::Error> {
+        let named = stage(Some("Ines <Tarrow>"))?;
+        assert!(named.contains("<template id=\"meets\"><p>You will meet Ines &#60;Tarrow&#62;.</p></template>"), "{named}");
+        assert!(!stage(None)?.contains("id=\"meets\""));
+        Ok(())
+    }
 }

@@ -14,6 +14,7 @@ pub const CLIENT: &[(&str, &str)] = &[
     ("help_shift_slider", "Tones earlier or later"),
     ("stop", "Stop"),
     ("skip", "Skip"),
+    ("back", "Back"),
     ("no_script", "This page needs JavaScript. Please turn it on, or use another browser."),
     // Join
     ("join_heading", "Join your meeting"),
@@ -37,7 +38,9 @@ pub const CLIENT: &[(&str, &str)] = &[
     ("join_help", "The person you are meeting can tell you the numbers. Press Leave to close this page at once."),
     // Check of the device
     ("check_start_heading", "A short check"),
-    ("check_start_text", "We ask a few things about your screen and sound. You can skip most of them. Nothing moves or plays yet."),
+    ("check_start_text", "We ask a few things about your screen and sound. You can skip each one, or go back. Nothing moves or plays yet."),
+    ("check_place", "{at} of {of}"),
+    ("check_given", "Your answer is kept. Skip leaves it as it is."),
     ("check_start_go", "Start"),
     ("check_start_skip", "Skip all"),
     ("check_settle_heading", "Before you start"),
@@ -57,6 +60,7 @@ pub const CLIENT: &[(&str, &str)] = &[
     ("check_distance_far", "Further away"),
     ("check_motion_heading", "A moving dot"),
     ("check_motion_text", "Your device asks for less movement. Do you want to see a moving dot? There can be soft tones or taps instead."),
+    ("check_motion_skip", "If you skip this, you will see no moving dot."),
     ("check_motion_yes", "Yes, show the dot"),
     ("check_motion_no", "No moving dot, tones or taps instead"),
     ("check_sound_heading", "Sound"),
@@ -93,6 +97,7 @@ pub const CLIENT: &[(&str, &str)] = &[
     ("waiting_heading", "Please wait"),
     ("waiting_text", "The person you are meeting can see that you are here. They will let you in."),
     ("waiting_alone_text", "The person you are meeting is not here yet. You do not need to do anything."),
+    ("waiting_meets", "You will meet {name}."),
     // Ready
     ("ready_heading", "You are in"),
     ("ready_text", "When you are both ready, it starts. You may see a dot move or hear soft tones. Press anywhere to stop."),
@@ -124,8 +129,10 @@ pub const CLIENT: &[(&str, &str)] = &[
     ("refused_heading", "This page is closed."),
     ("refused_text", "The meeting is no longer open here. To come back, open your link again."),
     ("end_heading", "The meeting has ended."),
-    ("end_text", "You can close this page now."),
+    ("end_text", "Nothing more happens here. You can close this page now."),
+    ("end_next", "If you meet again, you will get a new link."),
     ("left_text", "You can close this page."),
+    ("left_next", "To come back, open your link once more. You may need new numbers."),
     // Instead of a page that is not open
     ("closed_title", "This page is not open"),
     ("closed_text", "Open the link you were sent once more. If that does not help, ask the person you are meeting for a new one."),

@@ -3,7 +3,7 @@
 //! Client pages take their words from here alone: templates by [`get`], scripts from the JSON of
 //! [`json`] that their template carries. A test beside this file holds the whole to reading grade
 //! 6, since distress makes reading harder. "We" and "the person you are meeting" speak; no job
-//! title, no name, and nothing that says what the meeting is about.
+//! title, no name but the one that the stage may be given, and nothing that says what the meeting is about.
 
 mod client;
 #[cfg(test)]
