@@ -14,9 +14,9 @@ use super::ceremony::{self, Begun, Ceremony};
 use super::open::{Opening, close, close_earlier};
 use super::{queries, way};
 use crate::platform::App;
-use crate::platform::{Counted, Role};
 use crate::platform::page::{Frame, page};
 use crate::platform::token_cookie;
+use crate::platform::{Counted, Role};
 use crate::store::error::Error;
 use crate::store::subject::{Act, Subject, Tx};
 
