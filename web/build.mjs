@@ -1,6 +1,7 @@
 // Builds every page's script and style sheet into dist/, one file each, and says what they weigh.
 import { build } from "esbuild";
-import { cpSync, existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
+import { createHash } from "node:crypto";
+import { cpSync, existsSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
@@ -10,7 +11,14 @@ const scripts = ["stage", "join", "desk", "passkey", "records"];
 const styles = ["records", "desk", "stage"];
 
 /** What the client's page is made of: 40 kB at most, everything included, for a slow phone on a slow line. */
-const STAGE = ["web/dist/stage.js", "web/dist/stage.css", "web/dist/page.svg", "server/portal/src/live/stage.html", "server/portal/src/words/client.rs"];
+const STAGE = [
+  "web/dist/stage.js",
+  "web/dist/stage.css",
+  "web/dist/page.svg",
+  "web/dist/stage.webmanifest",
+  "server/portal/src/live/stage.html",
+  "server/portal/src/words/client.rs",
+];
 const STAGE_LIMIT_KB = 40;
 
 const entries = [
@@ -22,6 +30,18 @@ const outdir = join(here, "dist");
 rmSync(outdir, { recursive: true, force: true });
 mkdirSync(outdir);
 cpSync(join(here, "static"), outdir, { recursive: true });
+
+// What a device puts on its home screen names its icon by the address under which the portal serves it: see platform/assets.rs.
+const served = (name) =>
+  `../${createHash("sha256")
+    .update(readFileSync(join(outdir, name)))
+    .digest("hex")
+    .slice(0, 16)}/${name}`;
+for (const name of readdirSync(outdir).filter((name) => name.endsWith(".webmanifest"))) {
+  const manifest = JSON.parse(readFileSync(join(outdir, name), "utf8"));
+  manifest.icons = manifest.icons.map((icon) => ({ ...icon, src: served(icon.src) }));
+  writeFileSync(join(outdir, name), JSON.stringify(manifest));
+}
 await build({
   entryPoints: entries,
   outdir,

@@ -175,11 +175,11 @@ test('the lead\'s and the administrator\'s pages', async () => {
   await lookAt(lead, 'lead', [['/practice/caseload'], ['/practice/clients/{client}', `/practice/clients/${client}`], ['/account'], ['/handover'], ['/replacements'], ['/signin/again']]);
   const administrator = await signedIn('administrator');
   const [member] = await idsOf(administrator, 'a[href^="/members/"]');
-  await lookAt(administrator, 'administrator', [['/members'], ['/members/{member}/end', `/members/${member}/end`], ['/account']]);
+  await lookAt(administrator, 'administrator', [['/members'], ['/members/{member}/end', `/members/${member}/end`], ['/account'], ['/practice/settings']]);
   await lookAt(administrator, 'administrator', [
     ['/members/{member}/roles', `/members/${member}/roles`], ['/members/{member}/passkey', `/members/${member}/passkey`], ['/handover', `/handover?from=${member}`],
   ]);
-  sound(12);
+  sound(13);
 });
 
 /** A desk and a stage of a new session, of a client of their own. */

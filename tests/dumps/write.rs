@@ -61,6 +61,8 @@ async fn the_house(scene: &Scene) {
     scene.house.member(&[Role::Lead]).await;
     let mut administrator = scene.house.member(&[Role::Administrator]).await;
     sends(&mut administrator, "/members/invite", &[("name", "Somebody New"), ("lead", "on")]).await;
+    let settings = [("day_order", "month_first"), ("clock", "12"), ("tells_whom", "yes"), ("shown", "day_first 24 no")];
+    sends(&mut administrator, "/practice/settings", &settings).await;
     let mut clinician = scene.clinician.clone();
     for name in ["Evening", "Given up"] {
         let fields = [("owner", "mine"), ("purpose", "processing"), ("eyes", "on"), ("rate", "0.9"), ("width", "16"), ("cycles", "30")];

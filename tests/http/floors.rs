@@ -13,7 +13,7 @@ const FLOORS: [&[&str]; 10] = [
     &["store"],
     &["platform"],
     &["signin"],
-    &["clients", "handover"],
+    &["clients", "handover", "practice"],
     &["comfort", "presets", "outcomes"],
     &["targets"],
     &["sessions"],

@@ -3,6 +3,7 @@
 
 mod access;
 mod floors;
+mod habits;
 mod outcomes;
 mod platform;
 mod preparation;

@@ -47,13 +47,13 @@ fn id_in(location: &str) -> Uuid {
 async fn client(browser: &mut Browser) -> Uuid {
     let answer = browser.post_form("/clients/new", &CLIENT).await;
     assert_eq!(answer.status, 303, "{}", answer.body);
-    id_in(&answer.location)
+    id_in(answer.place())
 }
 
 async fn target(browser: &mut Browser, client: Uuid) -> Uuid {
     let answer = browser.post_form(&format!("/clients/{client}/targets/new"), &TARGET).await;
     assert_eq!(answer.status, 303, "{}", answer.body);
-    id_in(&answer.location)
+    id_in(answer.place())
 }
 
 fn has(body: &str, texts: &[&str]) {
@@ -82,7 +82,7 @@ async fn a_client_is_opened_edited_archived_and_restored() {
         &[r#"value="Marit Holmqvist""#, r#"name="version" value="1""#, "Tallbacken 9\nVinterby</textarea>"],
     );
     let typed = with(&with(&with(&CLIENT, "version", "1"), "seizures", "yes"), "phone", "");
-    assert_eq!(clinician.post_form(&edit, &typed).await.location, format!("/clients/{id}"));
+    assert_eq!(clinician.post_form(&edit, &typed).await.place(), format!("/clients/{id}"));
     let record = clinician.get(&format!("/clients/{id}")).await.body;
     has(&record, &["Seizures: yes", "Moving dot locked", "Still to ask before a remote session: call-back number", "Jonas Ekelund"]);
     has(&clinician.get("/clients").await.body, &["Seizures: yes. Moving dot locked"]);
@@ -193,7 +193,7 @@ async fn a_target_is_entered_in_the_order_of_an_assessment_edited_and_archived()
 
     let edit = format!("/targets/{id}/edit");
     let typed = with(&with(&with(&edited(), "version", "1"), "sud", "7"), "picture", "gangway gone");
-    assert_eq!(clinician.post_form(&edit, &typed).await.location, format!("/targets/{id}"));
+    assert_eq!(clinician.post_form(&edit, &typed).await.place(), format!("/targets/{id}"));
     let page = clinician.get(&format!("/targets/{id}")).await.body;
     has(&page, &["gangway gone", "7 of 10", "powerless"]);
     let form = clinician.get(&edit).await.body;

@@ -79,6 +79,17 @@ async fn what_was_there_is_carried_over_as_what_it_is() {
     assert_eq!(seats, [(true, true), (false, false)]);
 }
 
+/// A practice from before goes on as it did; one that has chosen keeps what it chose.
+#[tokio::test]
+async fn a_practice_writes_on_as_it_did() {
+    for (dump, expected) in [("0015.sql", ("day_first", 24, false)), ("0016.sql", ("month_first", 12, true))] {
+        let database = TestDatabase::from_dump(&folder().join(dump)).await;
+        let query = "SELECT day_order, clock, tells_whom FROM practice";
+        let (order, clock, tells): (String, i16, bool) = sqlx::query_as(query).fetch_one(&database.superuser).await.unwrap();
+        assert_eq!((order.as_str(), clock, tells), expected, "{dump}");
+    }
+}
+
 /// Bytes in the records are sealed values, keys, or the audit's chain.
 #[tokio::test]
 async fn the_list_of_sealed_columns_is_whole() {

@@ -35,6 +35,12 @@ pub struct Answer {
 }
 
 impl Answer {
+    /// The page that a redirect leads to: its path alone.
+    #[must_use]
+    pub fn place(&self) -> &str {
+        self.location.split(['?', '#']).next().unwrap_or_default()
+    }
+
     /// The body as JSON.
     #[must_use]
     pub fn json(&self) -> serde_json::Value {

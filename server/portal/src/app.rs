@@ -17,7 +17,7 @@ use crate::platform::page::{MOST_FORM, answer_in_time, show_errors};
 use crate::platform::{App, Parts, Route, Routes, assets, in_turn, members_only, note_refused, recognise, security};
 use crate::store::database::Database;
 use crate::store::error::Error;
-use crate::{caseload, clients, comfort, handover, live, outcomes, presets, record, sessions, signin, targets};
+use crate::{caseload, clients, comfort, handover, live, outcomes, practice, presets, record, sessions, signin, targets};
 
 /// THE route list. Handlers of member routes also take `Member`, those of client routes `Seat`, and the
 /// database's policies hide the rows once more.
@@ -33,6 +33,7 @@ fn routes(demo: bool) -> Routes {
     let routes = sessions::routes(routes);
     let routes = live::routes(routes);
     let routes = handover::routes(routes);
+    let routes = practice::routes(routes);
     let routes = record::routes(routes);
     outcomes::routes(routes)
 }

@@ -16,6 +16,7 @@ pub mod comfort;
 pub(crate) mod handover;
 pub mod live;
 pub mod outcomes;
+pub(crate) mod practice;
 pub mod presets;
 pub(crate) mod record;
 pub mod sessions;

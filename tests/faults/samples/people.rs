@@ -6,7 +6,7 @@ use uuid::Uuid;
 use super::{Sample, unknown};
 
 /// How their paths begin.
-pub(super) const ROUTES: [&str; 6] = ["/account", "/members", "/signout", "/replacements", "/handover", "/news"];
+pub(super) const ROUTES: [&str; 7] = ["/account", "/members", "/signout", "/replacements", "/handover", "/news", "/practice"];
 
 pub(super) async fn of_member(sample: &mut Sample, route: &str) {
     if !route.starts_with("/account") && route != "/signout" {
@@ -35,6 +35,9 @@ pub(super) async fn of_member(sample: &mut Sample, route: &str) {
                 other = sample.id(&rest).await;
             }
             sample.path = sample.path.replace("{signin}", &other.to_string());
+        }
+        "/practice/settings" => {
+            sample.typed(&[("day_order", "month_first"), ("clock", "12"), ("tells_whom", "yes"), ("shown", "day_first 24 no")]);
         }
         "/members/invite" => sample.typed(&[("name", "Somebody New"), ("lead", "on")]),
         "/members/withdraw" => {

@@ -27,7 +27,7 @@ async fn a_sheet_is_filled_shown_and_changed() {
         &[r#"value="across" checked"#, r#"name="pitch" value="450""#, r#"name="version" value="0""#],
     );
     let saved = scene.clinician.post_form(&path, &SHEET).await;
-    assert_eq!((saved.status, &saved.location), (303, &record), "{}", saved.body);
+    assert_eq!((saved.status, saved.place()), (303, record.as_str()), "{}", saved.body);
     let words =
         ["figure of eight", "2.5°", "the same speed all the way", "pale blue on deep water", "wood, 400 Hz, 90 ms, level 60 %", ">felt<"];
     has(&scene.clinician.get(&record).await.body, &words);

@@ -53,7 +53,7 @@ async fn a_clinicians_own_is_made_edited_archived_and_restored() {
     let house = House::build().await;
     let mut clinician = house.member(&[Role::Clinician]).await;
     let made = clinician.post_form("/presets/new", &MINE).await;
-    assert_eq!((made.status, made.location.as_str()), (303, "/presets"), "{}", made.body);
+    assert_eq!((made.status, made.place()), (303, "/presets"), "{}", made.body);
     let id = the_only_own(&house).await;
     let own = |body: &str| rows(body, "Processing <small>").into_iter().find(|row| row.contains("your own")).unwrap_or_default();
     assert_eq!(

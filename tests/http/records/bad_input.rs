@@ -123,7 +123,7 @@ async fn the_longest_and_the_plainest_are_kept_whole() {
     let bare =
         clinician.post_form("/clients/new", &[("name", "Only Name"), ("seizures", "not_asked"), ("eye_condition", "not_asked")]).await;
     assert_eq!(bare.status, 303);
-    let target = clinician.post_form(&format!("{}/targets/new", bare.location), &[("label", "later"), ("prong", "future")]).await;
+    let target = clinician.post_form(&format!("{}/targets/new", bare.place()), &[("label", "later"), ("prong", "future")]).await;
     assert_eq!(target.status, 303);
     has(&clinician.get(&target.location).await.body, &["not asked", "not rated"]);
 }

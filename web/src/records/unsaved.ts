@@ -1,8 +1,11 @@
 /** A form that was changed asks once before its page is left, and a form that was refused begins at what is to be mended. */
 
-/** Binds `form`: what a browser asks before it leaves a page is its own question, in its own words. */
+/**
+ * Binds `form`: what a browser asks before it leaves a page is its own question, in its own words. What came back without being saved is
+ * still only here.
+ */
 export function asksBeforeLeaving(form: HTMLFormElement): void {
-  let changed = false;
+  let changed = document.body.dataset["notSaved"] !== undefined;
   form.addEventListener("input", () => {
     changed = true;
   });

@@ -5,10 +5,10 @@ use axum::response::Response;
 use uuid::Uuid;
 
 use super::form::{ClientForm, FormPage};
-use super::{Kind, NewClient, add, is_rehearsal, key, open, queries, seal};
+use super::{Kind, NewClient, add, is_rehearsal, key, number_again, open, queries, seal};
 use crate::base::ids::new_id;
 use crate::platform::App;
-use crate::platform::forms::{Again, Id, Keyed, Problems, RowChange, SaveOutcome, answer, version};
+use crate::platform::forms::{Again, Id, Keyed, Problems, RowChange, SaveOutcome, answer, comes_back, version};
 use crate::platform::page::Frame;
 use crate::platform::{Member, Role};
 use crate::store::error::Error;
@@ -17,7 +17,7 @@ use crate::store::subject::{Act, Subject, Tx};
 
 pub(super) async fn new_form(member: Member, frame: Frame) -> Result<Response, Error> {
     member.needs(Role::Clinician)?;
-    FormPage::show(frame, None, Again::first(ClientForm::of(&NewClient::default(), String::new())))
+    FormPage::show(frame, None, None, Again::first(ClientForm::of(&NewClient::default(), String::new())))
 }
 
 pub(super) async fn save_new(
@@ -28,7 +28,7 @@ pub(super) async fn save_new(
 ) -> Result<Response, Error> {
     member.needs(Role::Clinician)?;
     let tried = try_new(&member, &app, &once, &typed).await;
-    answer(typed, tried, |again| FormPage::show(frame, None, again))
+    answer(typed, tried, |again| FormPage::show(frame, None, None, again))
 }
 
 async fn try_new(member: &Member, app: &App, once: &Once, typed: &ClientForm) -> Result<SaveOutcome<ClientForm>, Error> {
@@ -39,14 +39,15 @@ async fn try_new(member: &Member, app: &App, once: &Once, typed: &ClientForm) ->
     let client = new_id(&app.world);
     let mut tx = app.database.act_once(&member.subject, Act::new("client.create").client(client), once).await?;
     add(&mut tx, app, client, &new, Kind::Treated).await?;
-    Ok(SaveOutcome::Saved(tx.commit(Answer::see(format!("/clients/{client}"))).await?))
+    Ok(SaveOutcome::Saved(tx.saved(format!("/clients/{client}")).await?))
 }
 
 pub(super) async fn edit_form(member: Member, State(app): State<App>, frame: Frame, Id(client): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("client.view").client(client)).await?;
     let typed = stored_form(&mut tx, &app, client).await?;
+    let number = queries::client(&mut tx, client).await?.map(|row| row.number);
     tx.commit().await?;
-    FormPage::show(frame, Some(client), Again::first(typed))
+    FormPage::show(frame, Some(client), number, Again::first(typed))
 }
 
 pub(super) async fn save_edit(
@@ -58,7 +59,8 @@ pub(super) async fn save_edit(
 ) -> Result<Response, Error> {
     let (problems, new) = typed.check();
     let tried = try_edit(&member, &app, client, &once, &typed, problems, &new).await;
-    answer(typed, tried, |again| FormPage::show(frame, Some(client), again))
+    let number = if comes_back(&tried) { number_again(&app, &member, client).await } else { None };
+    answer(typed, tried, |again| FormPage::show(frame, Some(client), number, again))
 }
 
 async fn try_edit(
@@ -86,7 +88,7 @@ async fn try_edit(
     open(&key, client, &before).whole()?;
     let next = before.version + 1;
     queries::keep_details(&mut tx, client, &seal(app, &key, client, next, &new.details)?).await?;
-    Ok(SaveOutcome::Saved(tx.commit(Answer::see(format!("/clients/{client}"))).await?))
+    Ok(SaveOutcome::Saved(tx.saved(format!("/clients/{client}")).await?))
 }
 
 /// The form as the record now fills it.

@@ -110,6 +110,8 @@ pub(super) struct FormPage {
     frame: Frame,
     /// The client whose record is changed; `None` for a new one.
     client: Option<Uuid>,
+    /// Its number; `None` also when the database did not answer.
+    number: Option<i32>,
     typed: ClientForm,
     problems: Problems,
     notice: &'static str,
@@ -124,8 +126,9 @@ impl FormPage {
         list::<ClientForm>(&self.problems)
     }
 
-    pub(super) fn show(frame: Frame, client: Option<Uuid>, again: Again<ClientForm>) -> Result<Response, Error> {
+    pub(super) fn show(frame: Frame, client: Option<Uuid>, number: Option<i32>, again: Again<ClientForm>) -> Result<Response, Error> {
+        let frame = again.titled(frame);
         let Again { typed, problems, notice, status } = again;
-        Ok((status, page(&Self { frame, client, typed, problems, notice })?).into_response())
+        Ok((status, page(&Self { frame, client, number, typed, problems, notice })?).into_response())
     }
 }

@@ -15,9 +15,9 @@ use uuid::Uuid;
 
 use crate::base::ids::new_id;
 use crate::base::named::named;
-use crate::platform::Role;
 use crate::platform::when::When;
 use crate::platform::{App, Routes, Rule};
+use crate::platform::{Member, Role};
 use crate::store::error::Error;
 use crate::store::seal::{ClientKey, Field, Opened, PracticeKey, Private, SealError};
 use crate::store::subject::{Act, Subject, Tx};
@@ -170,6 +170,12 @@ pub async fn details(tx: &mut Tx, app: &App, client: Uuid) -> Result<Details<Ope
     let key = key(tx, app, client).await?;
     let sealed = queries::details(tx, client).await?.ok_or(Error::NotFound)?;
     Ok(open(&key, client, &sealed))
+}
+
+/// The number of the client's record, for the page of a form that comes back; `None` when the database does not answer.
+pub(crate) async fn number_again(app: &App, member: &Member, client: Uuid) -> Option<i32> {
+    let mut tx = app.database.look(&member.subject).await.ok()?;
+    queries::client(&mut tx, client).await.ok()?.map(|row| row.number)
 }
 
 /// What was asked about seizures and eyes; a room may ask too.

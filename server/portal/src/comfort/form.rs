@@ -11,10 +11,10 @@ use super::{COLOURS, Choice, PATHS, SWEEPS, Sheet, TIMBRES, change, named, of, s
 use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Again, Fields, Id, Keyed, Problems, SaveOutcome, answer, list, version};
+use crate::platform::forms::{Again, Fields, Id, Keyed, Problems, SaveOutcome, answer, comes_back, list, version};
 use crate::platform::page::{Frame, page};
 use crate::store::error::Error;
-use crate::store::once::{Answer, Once};
+use crate::store::once::Once;
 use crate::store::subject::{Act, Tx};
 
 /// As it was typed.
@@ -125,6 +125,8 @@ impl Fields for ComfortForm {
 struct FormPage {
     frame: Frame,
     client: Uuid,
+    /// The record's number; `None` when the database did not answer.
+    number: Option<i32>,
     typed: ComfortForm,
     problems: Problems,
     notice: &'static str,
@@ -135,9 +137,10 @@ impl FormPage {
         list::<ComfortForm>(&self.problems)
     }
 
-    fn show(frame: Frame, client: Uuid, again: Again<ComfortForm>) -> Result<Response, Error> {
+    fn show(frame: Frame, client: Uuid, number: Option<i32>, again: Again<ComfortForm>) -> Result<Response, Error> {
+        let frame = again.titled(frame);
         let Again { typed, problems, notice, status } = again;
-        Ok((status, page(&Self { frame, client, typed, problems, notice })?).into_response())
+        Ok((status, page(&Self { frame, client, number, typed, problems, notice })?).into_response())
     }
 }
 
@@ -154,8 +157,9 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let mut tx = app.database.act(&member.subject, Act::new("comfort.view").client(client)).await?;
     clients::key(&mut tx, &app, client).await?;
     let typed = stored_form(&mut tx, client).await?;
+    let number = clients::row(&mut tx, client).await?.map(|row| row.number);
     tx.commit().await?;
-    FormPage::show(frame, client, Again::first(typed))
+    FormPage::show(frame, client, number, Again::first(typed))
 }
 
 /// `POST /clients/{client}/comfort`
@@ -167,7 +171,8 @@ pub(super) async fn save(
     Keyed(once, typed): Keyed<ComfortForm>,
 ) -> Result<Response, Error> {
     let tried = try_save(&member, &app, client, &once, &typed).await;
-    answer(typed, tried, |again| FormPage::show(frame, client, again))
+    let number = if comes_back(&tried) { clients::number_again(&app, &member, client).await } else { None };
+    answer(typed, tried, |again| FormPage::show(frame, client, number, again))
 }
 
 async fn try_save(member: &Member, app: &App, client: Uuid, once: &Once, typed: &ComfortForm) -> Result<SaveOutcome<ComfortForm>, Error> {
@@ -181,5 +186,5 @@ async fn try_save(member: &Member, app: &App, client: Uuid, once: &Once, typed: 
     if !change(&mut tx, app, client, &sheet, version(&typed.version)?).await? {
         return Ok(SaveOutcome::Changed(Box::new(stored_form(&mut tx, client).await?)));
     }
-    Ok(SaveOutcome::Saved(tx.commit(Answer::see(format!("/clients/{client}"))).await?))
+    Ok(SaveOutcome::Saved(tx.saved(format!("/clients/{client}")).await?))
 }

@@ -151,7 +151,7 @@ async fn emergency_card(
     row: &SessionRow,
     details: &Details<Opened>,
 ) -> Result<EmergencyCard, Error> {
-    let when = When::in_zone(&row.zone);
+    let when = When::in_practice(tx).await?.in_zone(&row.zone);
     let (words, _) = sessions::words(tx, key, session).await?;
     let call_back = if words.call_back.is_empty() { &details.phone } else { &words.call_back };
     Ok(EmergencyCard {

@@ -45,18 +45,18 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     member.needs(Role::Lead)?;
     let mut tx = app.database.act(&member.subject, Act::new("practice.client.view").client(id)).await?;
     let number = queries::number(&mut tx, id).await?.ok_or(Error::NotFound)?;
-    let zone = When::in_practice(&mut tx).await?.tz();
+    let when = When::in_practice(&mut tx).await?;
     let (sessions, ratings) = (queries::sessions(&mut tx, id).await?, queries::ratings(&mut tx, id).await?);
     let targets = queries::targets(&mut tx, id).await?;
     tx.commit().await?;
-    let drawn = |target: TargetRow| course::chart(target.id, &sessions, &ratings, zone).map(|chart| (target, chart));
+    let drawn = |target: TargetRow| course::chart(target.id, &sessions, &ratings, when).map(|chart| (target, chart));
     let targets = targets.into_iter().map(drawn).collect::<Result<_, _>>()?;
-    let lines = sessions.into_iter().map(|row| line(row, &ratings)).collect();
+    let lines = sessions.into_iter().map(|row| line(row, &ratings, when)).collect();
     page(&Numbers { frame, number, lines, targets })
 }
 
-fn line(row: SessionRow, ratings: &[RatingRow]) -> SessionLine {
-    let when = When::in_zone(&row.zone);
+fn line(row: SessionRow, ratings: &[RatingRow], practice: When) -> SessionLine {
+    let when = practice.in_zone(&row.zone);
     let closing = closing_words(row.ended, row.closing.as_deref());
     let own: Vec<&RatingRow> = ratings.iter().filter(|rating| rating.session == Some(row.id) && rating.target == row.target_id).collect();
     let ends = |scale| Ends { first: course::of_scale(&own, scale).next(), last: course::of_scale(&own, scale).next_back() };

@@ -1,7 +1,6 @@
 //! A target's course over its sessions.
 
-use chrono::{DateTime, Datelike, Utc};
-use chrono_tz::Tz;
+use chrono::{Datelike, NaiveDate};
 use leeward_core::chart::{Chart, Occasion, SessionSpan, course_over_sessions};
 use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
@@ -19,18 +18,17 @@ use crate::store::subject::Tx;
 /// see looks like one without sessions.
 pub async fn course(tx: &mut Tx, target: Uuid) -> Result<Chart, Error> {
     let Some(client) = queries::client_of(tx, target).await? else { return Ok(course_over_sessions(&[])) };
-    let zone = When::in_practice(tx).await?.tz();
-    chart(target, &queries::sessions(tx, client).await?, &queries::ratings(tx, client).await?, zone)
+    let when = When::in_practice(tx).await?;
+    chart(target, &queries::sessions(tx, client).await?, &queries::ratings(tx, client).await?, when)
 }
 
-/// The course of one of a client's targets. `zone` is the practice's, for days outside of sessions.
-pub(super) fn chart(target: Uuid, sessions: &[SessionRow], ratings: &[RatingRow], zone: Tz) -> Result<Chart, Error> {
+/// The course of one of a client's targets. `when` writes the practice's way, and its zone is that of days outside of sessions.
+pub(super) fn chart(target: Uuid, sessions: &[SessionRow], ratings: &[RatingRow], when: When) -> Result<Chart, Error> {
     let ratings: Vec<&RatingRow> = ratings.iter().filter(|rating| rating.target == Some(target)).collect();
-    let columns = columns(target, sessions, &ratings, zone)?;
+    let columns = columns(target, sessions, &ratings, when)?;
     let one_year = columns.windows(2).all(|pair| pair[0].day.year() == pair[1].day.year());
-    let format = if one_year { "%-d %b" } else { "%-d %b %y" };
     let spans = columns.iter().map(|column| {
-        let label = column.day.format(format).to_string();
+        let label = if one_year { when.day_of_year(column.day) } else { when.brief(column.day) };
         let occasion = if column.session.is_some() { Occasion::Session } else { Occasion::Assessment };
         Ok(SessionSpan { label, occasion, sud: suds(&column.ratings)?, voc: vocs(&column.ratings)? })
     });
@@ -41,36 +39,36 @@ pub(super) fn chart(target: Uuid, sessions: &[SessionRow], ratings: &[RatingRow]
 struct Column<'a> {
     place: i64,
     session: Option<Uuid>,
-    day: DateTime<Tz>,
+    day: NaiveDate,
     ratings: Vec<&'a RatingRow>,
 }
 
 /// In the order of the record. A session has its column even if it asked nothing; `ratings` are in order.
-fn columns<'a>(target: Uuid, sessions: &[SessionRow], ratings: &[&'a RatingRow], zone: Tz) -> Result<Vec<Column<'a>>, Error> {
+fn columns<'a>(target: Uuid, sessions: &[SessionRow], ratings: &[&'a RatingRow], when: When) -> Result<Vec<Column<'a>>, Error> {
     let mut columns = Vec::new();
     for session in sessions {
         let own: Vec<_> = ratings.iter().copied().filter(|rating| rating.session == Some(session.id)).collect();
         if session.target_id == Some(target) || !own.is_empty() {
-            columns.push(Column { place: session.place, session: Some(session.id), day: day(session), ratings: own });
+            columns.push(Column {
+                place: session.place,
+                session: Some(session.id),
+                day: when.in_zone(&session.zone).date(&session.opened_at),
+                ratings: own,
+            });
         }
     }
-    let local = |at: DateTime<Utc>| at.with_timezone(&zone);
     for rating in ratings.iter().copied().filter(|rating| rating.session.is_none()) {
-        columns.push(Column { place: rating.place, session: None, day: local(rating.asked_at), ratings: vec![rating] });
+        columns.push(Column { place: rating.place, session: None, day: when.date(&rating.asked_at), ratings: vec![rating] });
     }
     columns.sort_by_key(|column| column.place);
     columns.dedup_by(|next, before| {
-        let same = (next.session, before.session) == (None, None) && next.day.date_naive() == before.day.date_naive();
+        let same = (next.session, before.session) == (None, None) && next.day == before.day;
         if same {
             before.ratings.append(&mut next.ratings);
         }
         same
     });
     Ok(columns)
-}
-
-fn day(row: &SessionRow) -> DateTime<Tz> {
-    row.opened_at.with_timezone(&When::in_zone(&row.zone).tz())
 }
 
 /// The ratings of one scale, as they stand in the record.

@@ -40,10 +40,21 @@ impl Assets {
 /// The names that a complete build has; what of them is missing.
 #[must_use]
 pub fn missing() -> Vec<&'static str> {
-    ["records.css", "desk.css", "stage.css", "desk.js", "stage.js", "join.js", "passkey.js", "records.js", "mark.svg"]
-        .into_iter()
-        .filter(|name| !HASHES.contains_key(*name))
-        .collect()
+    const ALL: [&str; 12] = [
+        "records.css",
+        "desk.css",
+        "stage.css",
+        "desk.js",
+        "stage.js",
+        "join.js",
+        "passkey.js",
+        "records.js",
+        "mark.svg",
+        "page.svg",
+        "desk.webmanifest",
+        "stage.webmanifest",
+    ];
+    ALL.into_iter().filter(|name| !HASHES.contains_key(*name)).collect()
 }
 
 /// `GET /assets/{hash}/{name}`: kept by browsers for good, since another content has another address.
@@ -59,6 +70,7 @@ pub(crate) async fn show(InPath((hash, name)): InPath<(String, String)>) -> Resu
         Some("js") => "text/javascript; charset=utf-8",
         Some("css") => "text/css; charset=utf-8",
         Some("svg") => "image/svg+xml",
+        Some("webmanifest") => "application/manifest+json",
         _ => "application/octet-stream",
     };
     let headers = [(CONTENT_TYPE, kind), (CACHE_CONTROL, "public, max-age=31536000, immutable")];

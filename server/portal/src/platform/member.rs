@@ -10,7 +10,9 @@ use uuid::Uuid;
 
 use super::cookie::token_in;
 use super::queries;
+use super::saved::saved;
 use super::state::App;
+use super::when::{Style, When};
 use crate::base::named::named;
 use crate::store::error::Error;
 use crate::store::subject::Subject;
@@ -39,6 +41,18 @@ impl Role {
             Self::Administrator => &[Self::Administrator],
         }
     }
+
+    /// The page that the work of somebody with these roles starts from, and what a link to it says.
+    #[must_use]
+    pub fn start(roles: &[Self]) -> (&'static str, &'static str) {
+        if roles.contains(&Self::Clinician) {
+            ("/clients", "Go to your caseload")
+        } else if roles.contains(&Self::Lead) {
+            ("/practice/caseload", "Go to the practice caseload")
+        } else {
+            ("/members", "Go to the members")
+        }
+    }
 }
 
 /// A signed-in member. Only the layer of the member routes makes one, so a handler that takes it
@@ -57,6 +71,8 @@ pub struct Member {
     pub passkeys: i64,
     /// The name of the practice.
     pub practice: String,
+    /// The zone of the practice's times with its distance from UTC today, as its pages say it.
+    pub zone: String,
     /// To act in the database as this member.
     pub subject: Subject,
 }
@@ -93,6 +109,13 @@ pub async fn recognise(State(app): State<App>, mut request: Request, next: Next)
         Err(fault) => return fault.into_response(),
     };
     request.extensions_mut().extend(member.clone().map(extension).unwrap_or_default());
+    if let Some(member) = &member {
+        match saved(&app, member, request.uri()).await {
+            Ok(Some(saved)) => drop(request.extensions_mut().insert(saved)),
+            Ok(None) => {}
+            Err(fault) => return fault.into_response(),
+        }
+    }
     let mut response = next.run(request).await;
     // The frame of an error page, which is made further out, names who is signed in.
     response.extensions_mut().extend(member.map(extension).unwrap_or_default());
@@ -133,8 +156,21 @@ pub async fn resolve(app: &App, subject: Subject) -> Result<Member, Error> {
     queries::touch_signin(&mut tx).await?;
     tx.commit().await?;
     let roles = row.roles.iter().filter_map(|name| Role::parse(name)).collect();
-    Ok(Member { id: row.id, name: row.name, roles, signin: row.signin, passkeys: row.passkeys, practice: row.practice, subject })
+    let zone = When::new(&row.zone, Style::default()).zone(&app.world.now());
+    Ok(Member { id: row.id, name: row.name, roles, signin: row.signin, passkeys: row.passkeys, practice: row.practice, zone, subject })
 }
 
 /// Who may say who treats whom, and agree to a new passkey for somebody.
 pub(crate) const MAY_HAND_OVER: &[Role] = &[Role::Administrator, Role::Lead];
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_start_page_follows_the_first_role() {
+        assert_eq!(Role::start(&[Role::Administrator, Role::Clinician]).0, "/clients");
+        assert_eq!(Role::start(&[Role::Administrator, Role::Lead]).0, "/practice/caseload");
+        assert_eq!(Role::start(&[Role::Administrator]).0, "/members");
+    }
+}

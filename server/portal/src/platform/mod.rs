@@ -12,6 +12,7 @@ mod queries;
 mod refused;
 mod revocations;
 mod routes;
+mod saved;
 mod seat;
 pub mod security;
 mod state;

@@ -14,6 +14,7 @@ use uuid::Uuid;
 
 use crate::platform::assets::Assets;
 use crate::platform::observe::Number;
+use crate::platform::saved::Saved;
 use crate::platform::security::Nonce;
 use crate::platform::{Member, Role};
 use crate::store::error::{Error, Told};
@@ -36,6 +37,10 @@ pub struct Frame {
     pub assets: Assets,
     /// Who is signed in.
     pub member: Option<Member>,
+    /// When the form was kept that led to this page.
+    pub saved: Option<String>,
+    /// What the title begins with: what became of a form that comes back.
+    pub title_begins: &'static str,
     /// The key of the forms on this page: a new one, or on a page that shows again what was sent, that one's.
     pub once: Uuid,
     /// Which of the main places the page belongs to, by the first part of its address.
@@ -45,11 +50,15 @@ pub struct Frame {
 /// The main places, and how the addresses of their pages begin.
 const PLACES: [(&str, &[&str]); 5] = [
     ("caseload", &["/clients", "/targets", "/sessions", "/rehearsal"]),
+    // Administrators change the settings, and get there from the members.
+    ("members", &["/members", "/handover", "/replacements", "/practice/settings"]),
     ("practice", &["/practice"]),
-    ("members", &["/members", "/handover", "/replacements"]),
     ("presets", &["/presets"]),
     ("account", &["/account"]),
 ];
+
+/// How the addresses of a client's pages begin: nothing there tells what it is for, an error least of all.
+const CLIENT_PAGES: [&str; 4] = ["j", "join", "stage", "left"];
 
 fn place_of(path: &str) -> &'static str {
     let found = PLACES.iter().find(|(_, begins)| begins.iter().any(|begin| path.starts_with(begin)));
@@ -63,8 +72,28 @@ impl Frame {
             nonce: extensions.get::<Nonce>().map(|nonce| nonce.0.clone()).unwrap_or_default(),
             assets: Assets,
             member: extensions.get::<Member>().cloned(),
+            title_begins: "",
+            saved: extensions.get::<Saved>().map(|saved| saved.0.clone()),
             once: extensions.get::<FormKey>().map(|key| key.0).unwrap_or_default(),
         }
+    }
+
+    /// The same frame for a page that shows again what was not saved: the tab says so too.
+    #[must_use]
+    pub fn not_saved(self) -> Self {
+        self.begins("Not saved: ")
+    }
+
+    /// The same frame with a title that begins like this.
+    #[must_use]
+    pub fn begins(self, title_begins: &'static str) -> Self {
+        Self { title_begins, ..self }
+    }
+
+    /// The way on from a page that is none: where this person's work is, and what the link says.
+    #[must_use]
+    pub fn way_on(&self) -> (&'static str, &'static str) {
+        self.member.as_ref().map_or(("/signin", "Go to the sign-in"), |member| Role::start(&member.roles))
     }
 
     /// Whether the page belongs to this main place.
@@ -150,6 +179,7 @@ pub async fn show_errors(request: Request, next: Next) -> Response {
         (request, Bytes::new())
     };
     let mut frame = Frame::of(request.extensions(), request.uri().path());
+    let client_page = is_clients(request.uri().path());
     let response = next.run(request).await;
     let Some(told) = response.extensions().get::<Told>().copied() else { return response };
     frame.member = response.extensions().get::<Member>().cloned();
@@ -159,7 +189,7 @@ pub async fn show_errors(request: Request, next: Next) -> Response {
     }
     let again = told.status.is_server_error() || told.status == StatusCode::UNAUTHORIZED;
     let typed = if again { typed(&sent) } else { Vec::new() };
-    let rendered = if told.client {
+    let rendered = if told.client || client_page {
         ClientErrorPage { nonce: frame.nonce, assets: frame.assets }.render()
     } else {
         ErrorPage { frame, told, here, typed, number }.render()
@@ -171,6 +201,11 @@ pub async fn show_errors(request: Request, next: Next) -> Response {
             (told.status, told.advice).into_response()
         }
     }
+}
+
+/// Whether a client may be reading, whatever went wrong.
+fn is_clients(path: &str) -> bool {
+    CLIENT_PAGES.contains(&path.split('/').nth(1).unwrap_or_default())
 }
 
 /// The fields of a form to be sent again; none of what no form of ours can have sent. Escaped, a page of them is a few times as

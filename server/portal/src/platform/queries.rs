@@ -1,7 +1,10 @@
-//! SQL of who asks, and of the practice's zone.
+//! SQL of who asks, and of how the practice writes its days and times.
 
+use chrono::{DateTime, Utc};
 use uuid::Uuid;
 
+use super::when::{Style, When};
+use crate::store::error::Error;
 use crate::store::subject::Tx;
 
 type Done<T> = Result<T, sqlx::Error>;
@@ -14,14 +17,16 @@ pub(super) struct MemberRow {
     pub(super) passkeys: i64,
     /// The practice's name.
     pub(super) practice: String,
+    /// The IANA name of its zone.
+    pub(super) zone: String,
 }
 
 /// The member whose sign-in asks; nothing when it does not hold.
 pub(super) async fn whoami(tx: &mut Tx) -> Done<Option<MemberRow>> {
     sqlx::query_as!(
         MemberRow,
-        r#"SELECT signin_id AS "signin!", member_id AS "id!", name AS "name!", roles AS "roles!", passkeys AS "passkeys!",
-             (SELECT name FROM practice) AS "practice!" FROM access.whoami()"#
+        r#"SELECT w.signin_id AS "signin!", w.member_id AS "id!", w.name AS "name!", w.roles AS "roles!", w.passkeys AS "passkeys!",
+             p.name AS practice, p.zone FROM access.whoami() w, practice p"#
     )
     .fetch_optional(&mut **tx)
     .await
@@ -50,7 +55,20 @@ pub(super) async fn note_refused(tx: &mut Tx, which: Uuid) -> Done<()> {
     sqlx::query!("SELECT access.note_refused($1)", which).execute(&mut **tx).await.map(drop)
 }
 
-/// The IANA name of the zone of the practice's days.
-pub(super) async fn zone(tx: &mut Tx) -> Done<String> {
-    sqlx::query_scalar!("SELECT zone FROM practice").fetch_one(&mut **tx).await
+/// The zone of the practice's days, and how it writes them.
+pub(super) async fn when(tx: &mut Tx) -> Result<When, Error> {
+    let row = sqlx::query!("SELECT zone, day_order, clock FROM practice").fetch_one(&mut **tx).await?;
+    Ok(When::new(&row.zone, Style::read(&row.day_order, row.clock)?))
+}
+
+/// A request that was kept some minutes ago at most.
+pub(super) struct KeptRow {
+    /// As JSON: see `once::Answer`.
+    pub(super) answer: String,
+    pub(super) at: DateTime<Utc>,
+}
+
+/// The asker's own request of that key; nothing when there is none, or it was kept longer ago.
+pub(super) async fn saved_now(tx: &mut Tx, key: Uuid) -> Done<Option<KeptRow>> {
+    sqlx::query_as!(KeptRow, r#"SELECT answer AS "answer!", at AS "at!" FROM access.saved_now($1)"#, key).fetch_optional(&mut **tx).await
 }

@@ -38,7 +38,7 @@ pub async fn headers(State(app): State<App>, mut request: Request, next: Next) -
 fn add_headers(headers: &mut HeaderMap, nonce: &str) {
     let policy = format!(
         "default-src 'none'; script-src 'nonce-{nonce}' 'strict-dynamic'; style-src 'self'; connect-src 'self'; img-src 'self' data:; \
-         media-src 'self' blob:; worker-src 'self' blob:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'; \
+         media-src 'self' blob:; manifest-src 'self'; worker-src 'self' blob:; form-action 'self'; base-uri 'none'; frame-ancestors 'none'; \
          require-trusted-types-for 'script'; trusted-types leeward-worker"
     );
     if let Ok(policy) = HeaderValue::from_str(&policy) {

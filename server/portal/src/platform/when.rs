@@ -1,15 +1,85 @@
-//! Times as people read them: in the zone of the practice, or of a session in the zone of its time.
+//! Days and times as people read them: in the zone of the practice, or of a session in the zone of its time, and written
+//! the practice's way. No other place of the pages writes any.
 
+use chrono::format::{DelayedFormat, StrftimeItems};
 use chrono::{DateTime, NaiveDate, Utc};
 use chrono_tz::Tz;
+use strum::{EnumString, IntoStaticStr, VariantArray};
 
 use super::queries;
+use crate::base::named::named;
 use crate::store::error::Error;
 use crate::store::subject::Tx;
 
-/// Writes times in one zone.
+/// What stands first in a date.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, EnumString, IntoStaticStr, VariantArray)]
+#[strum(serialize_all = "snake_case")]
+pub enum DayOrder {
+    /// 2 Nov 2026.
+    #[default]
+    DayFirst,
+    /// Nov 2, 2026.
+    MonthFirst,
+    /// 2026-11-02, as ISO 8601 has it.
+    YearFirst,
+}
+
+named!(DayOrder);
+
+/// How many hours a clock counts.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, EnumString, IntoStaticStr, VariantArray)]
+pub enum Clock {
+    /// 2:07 pm.
+    #[strum(serialize = "12")]
+    Twelve,
+    /// 14:07.
+    #[default]
+    #[strum(serialize = "24")]
+    TwentyFour,
+}
+
+named!(Clock);
+
+impl Clock {
+    /// How many.
+    #[must_use]
+    pub const fn hours(self) -> i16 {
+        match self {
+            Self::Twelve => 12,
+            Self::TwentyFour => 24,
+        }
+    }
+}
+
+/// How days and times are written.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Style {
+    /// Of a date.
+    pub order: DayOrder,
+    /// Of a time.
+    pub clock: Clock,
+}
+
+impl Style {
+    /// As the columns of `practice` say it.
+    ///
+    /// # Errors
+    /// [`Error::Inconsistent`] when they say nothing that is known.
+    pub(crate) fn read(order: &str, clock: i16) -> Result<Self, Error> {
+        Ok(Self {
+            order: DayOrder::parse(order).ok_or(Error::Inconsistent("practice.day_order"))?,
+            clock: Clock::ALL.iter().copied().find(|one| one.hours() == clock).ok_or(Error::Inconsistent("practice.clock"))?,
+        })
+    }
+}
+
+/// Writes days and times in one zone.
 #[derive(Clone, Copy, Debug)]
-pub struct When(Tz, Known);
+pub struct When {
+    zone: Tz,
+    known: Known,
+    style: Style,
+}
 
 /// Whether the zone is the one that was asked for.
 #[derive(Clone, Copy, Debug)]
@@ -20,86 +90,115 @@ enum Known {
 }
 
 impl When {
-    /// The zone of that IANA name. One row whose zone this version does not know takes no page away: its
+    /// In the zone of that IANA name. One row whose zone this version does not know takes no page away: its
     /// times are then in UTC, and [`When::zone`] says why.
     #[must_use]
-    pub fn in_zone(name: &str) -> Self {
-        name.parse().map_or(Self(Tz::UTC, Known::No), |zone| Self(zone, Known::Yes))
+    pub fn new(zone: &str, style: Style) -> Self {
+        let (zone, known) = zone.parse().map_or((Tz::UTC, Known::No), |zone| (zone, Known::Yes));
+        Self { zone, known, style }
     }
 
-    /// The zone of the practice's days.
+    /// In the zone of the practice's days, written its way.
     ///
     /// # Errors
-    /// [`Error::Database`].
+    /// [`Error::Database`]; [`Error::Inconsistent`] when the practice's row says nothing that is known.
     pub async fn in_practice(tx: &mut Tx) -> Result<Self, Error> {
-        Ok(Self::in_zone(&queries::zone(tx).await?))
+        queries::when(tx).await
+    }
+
+    /// In another zone, written the same way.
+    #[must_use]
+    pub fn in_zone(self, name: &str) -> Self {
+        Self::new(name, self.style)
     }
 
     /// Whether both are of the same zone, and that is known.
     #[must_use]
     pub fn is(self, other: Self) -> bool {
-        self.0 == other.0 && matches!((self.1, other.1), (Known::Yes, Known::Yes))
-    }
-
-    /// The zone itself.
-    #[must_use]
-    pub const fn tz(self) -> Tz {
-        self.0
+        self.zone == other.zone && matches!((self.known, other.known), (Known::Yes, Known::Yes))
     }
 
     /// The day on which it is.
     #[must_use]
     pub fn date(self, at: &DateTime<Utc>) -> NaiveDate {
-        at.with_timezone(&self.0).date_naive()
+        at.with_timezone(&self.zone).date_naive()
     }
 
-    /// Such as "Mon 2 Nov 2026, 14:07 GMT".
+    fn dated<'a>(self, date: NaiveDate, [day_first, month_first, year_first]: [&'a str; 3]) -> DelayedFormat<StrftimeItems<'a>> {
+        date.format(match self.style.order {
+            DayOrder::DayFirst => day_first,
+            DayOrder::MonthFirst => month_first,
+            DayOrder::YearFirst => year_first,
+        })
+    }
+
+    /// Such as "Mon 2 Nov 2026, 14:07".
     #[must_use]
     pub fn moment(self, at: &DateTime<Utc>) -> String {
-        at.with_timezone(&self.0).format("%a %-d %b %Y, %H:%M %Z").to_string()
+        format!("{}, {}", self.weekday(at), self.time(at))
     }
 
     /// Such as "Mon 2 Nov 2026".
     #[must_use]
     pub fn weekday(self, at: &DateTime<Utc>) -> String {
-        at.with_timezone(&self.0).format("%a %-d %b %Y").to_string()
+        self.dated(self.date(at), ["%a %-d %b %Y", "%a %b %-d, %Y", "%a %Y-%m-%d"]).to_string()
     }
 
     /// Such as "Tuesday 3 March 2026".
     #[must_use]
     pub fn day(self, at: &DateTime<Utc>) -> String {
-        at.with_timezone(&self.0).format("%A %-d %B %Y").to_string()
+        self.of_day(self.date(at))
     }
 
-    /// Such as "3 Mar 2026".
+    /// The same of a day that is kept without a time.
     #[must_use]
-    pub fn short_day(self, at: &DateTime<Utc>) -> String {
-        at.with_timezone(&self.0).format("%-d %b %Y").to_string()
+    pub fn of_day(self, date: NaiveDate) -> String {
+        self.dated(date, ["%A %-d %B %Y", "%A %B %-d, %Y", "%A %Y-%m-%d"]).to_string()
     }
 
-    /// Such as "3 Mar 26".
+    /// Such as "3 Mar 26", where there is little room.
     #[must_use]
     pub fn brief_day(self, at: &DateTime<Utc>) -> String {
-        at.with_timezone(&self.0).format("%-d %b %y").to_string()
+        self.brief(self.date(at))
+    }
+
+    /// The same of a day that is kept without a time.
+    #[must_use]
+    pub fn brief(self, date: NaiveDate) -> String {
+        self.dated(date, ["%-d %b %y", "%b %-d, %Y", "%Y-%m-%d"]).to_string()
+    }
+
+    /// Such as "3 Mar", where the year is known.
+    #[must_use]
+    pub fn day_of_year(self, date: NaiveDate) -> String {
+        self.dated(date, ["%-d %b", "%b %-d", "%m-%d"]).to_string()
+    }
+
+    fn timed(self, at: &DateTime<Utc>, twelve: &str, twenty_four: &str) -> String {
+        let format = match self.style.clock {
+            Clock::Twelve => twelve,
+            Clock::TwentyFour => twenty_four,
+        };
+        at.with_timezone(&self.zone).format(format).to_string()
     }
 
     /// Such as "09:05".
     #[must_use]
     pub fn time(self, at: &DateTime<Utc>) -> String {
-        at.with_timezone(&self.0).format("%H:%M").to_string()
+        self.timed(at, "%-I:%M %P", "%H:%M")
     }
 
     /// Such as "09:05:30".
     #[must_use]
     pub fn second(self, at: &DateTime<Utc>) -> String {
-        at.with_timezone(&self.0).format("%H:%M:%S").to_string()
+        self.timed(at, "%-I:%M:%S %P", "%H:%M:%S")
     }
 
     /// The zone with its distance from UTC on that day, such as "Europe/Dublin, UTC+01:00".
     #[must_use]
     pub fn zone(self, at: &DateTime<Utc>) -> String {
-        match self.1 {
-            Known::Yes => format!("{}, UTC{}", self.0.name(), at.with_timezone(&self.0).format("%:z")),
+        match self.known {
+            Known::Yes => format!("{}, UTC{}", self.zone.name(), at.with_timezone(&self.zone).format("%:z")),
             Known::No => "UTC, for its own time zone cannot be read".to_owned(),
         }
     }
@@ -119,17 +218,48 @@ mod tests {
     // Irish summer time began on 29 March 2026 at 01:00 UTC (IANA time zone database).
     #[test]
     fn a_time_is_written_in_its_zone_on_its_day() {
-        let dublin = When::in_zone("Europe/Dublin");
+        let dublin = When::new("Europe/Dublin", Style::default());
         let winter = Utc.with_ymd_and_hms(2026, 3, 28, 23, 30, 5).unwrap();
         let summer = Utc.with_ymd_and_hms(2026, 3, 29, 23, 30, 5).unwrap();
         assert_eq!((dublin.day(&winter).as_str(), dublin.time(&winter).as_str()), ("Saturday 28 March 2026", "23:30"));
         assert_eq!((dublin.day(&summer).as_str(), dublin.second(&summer).as_str()), ("Monday 30 March 2026", "00:30:05"));
         assert_eq!(dublin.zone(&winter), "Europe/Dublin, UTC+00:00");
         assert_eq!(dublin.zone(&summer), "Europe/Dublin, UTC+01:00");
-        let unknown = When::in_zone("Nowhere/Else");
+        let unknown = dublin.in_zone("Nowhere/Else");
         assert_eq!(
             (unknown.time(&summer).as_str(), unknown.zone(&summer).as_str()),
             ("23:30", "UTC, for its own time zone cannot be read")
         );
+    }
+
+    // The order of a date and the hours of a clock as the Unicode CLDR has them for en-GB, en-US and en-SE or ISO 8601 (from memory);
+    // noon and midnight are 12 pm and 12 am.
+    #[test]
+    fn a_practice_writes_days_and_times_its_own_way() {
+        let written = |order, clock, hour| {
+            let when = When::new("UTC", Style { order, clock });
+            let at = Utc.with_ymd_and_hms(2026, 11, 2, hour, 7, 9).unwrap();
+            [when.moment(&at), when.day(&at), when.brief_day(&at), when.day_of_year(when.date(&at)), when.second(&at)].join(" | ")
+        };
+        assert_eq!(
+            written(DayOrder::DayFirst, Clock::TwentyFour, 14),
+            "Mon 2 Nov 2026, 14:07 | Monday 2 November 2026 | 2 Nov 26 | 2 Nov | 14:07:09"
+        );
+        assert_eq!(
+            written(DayOrder::MonthFirst, Clock::Twelve, 14),
+            "Mon Nov 2, 2026, 2:07 pm | Monday November 2, 2026 | Nov 2, 2026 | Nov 2 | 2:07:09 pm"
+        );
+        assert_eq!(
+            written(DayOrder::YearFirst, Clock::TwentyFour, 9),
+            "Mon 2026-11-02, 09:07 | Monday 2026-11-02 | 2026-11-02 | 11-02 | 09:07:09"
+        );
+        assert!(written(DayOrder::DayFirst, Clock::Twelve, 0).starts_with("Mon 2 Nov 2026, 12:07 am"));
+        assert!(written(DayOrder::DayFirst, Clock::Twelve, 12).starts_with("Mon 2 Nov 2026, 12:07 pm"));
+    }
+
+    #[test]
+    fn what_the_practice_says_is_known_or_a_fault() {
+        assert_eq!(Style::read("day_first", 24).unwrap(), Style::default());
+        assert!(Style::read("month_first", 12).is_ok() && Style::read("sideways", 24).is_err() && Style::read("day_first", 10).is_err());
     }
 }

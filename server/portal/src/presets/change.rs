@@ -37,7 +37,7 @@ async fn try_new(member: &Member, app: &App, once: &Once, typed: &PresetForm) ->
     let (Some(owner), Some(preset)) = (owner, typed.check(&mut problems)) else { return Ok(SaveOutcome::Refused(problems)) };
     let mut tx = app.database.act_once(&member.subject, Act::new("preset.create"), once).await?;
     add(&mut tx, app, owner, &preset).await?;
-    Ok(SaveOutcome::Saved(tx.commit(Answer::see("/presets")).await?))
+    Ok(SaveOutcome::Saved(tx.saved("/presets").await?))
 }
 
 /// The preset, if the member may change it: to others it can be seen at most.
@@ -72,7 +72,7 @@ async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &Pre
     if !queries::change(&mut tx, id, version(&typed.version)?, &preset).await? {
         return Ok(SaveOutcome::Changed(Box::new(PresetForm::of(&mine_to_change(&mut tx, member, id).await?))));
     }
-    Ok(SaveOutcome::Saved(tx.commit(Answer::see("/presets")).await?))
+    Ok(SaveOutcome::Saved(tx.saved("/presets").await?))
 }
 
 pub(super) async fn archive(change: RowChange) -> Result<Answer, Error> {

@@ -156,6 +156,7 @@ impl FormPage {
     }
 
     pub(super) fn show(frame: Frame, preset: Option<Uuid>, again: Again<PresetForm>) -> Result<Response, Error> {
+        let frame = again.titled(frame);
         let Again { typed, problems, notice, status } = again;
         Ok((status, page(&Self { frame, preset, typed, problems, notice })?).into_response())
     }

@@ -32,7 +32,6 @@ struct Record {
     id: Uuid,
     number: i32,
     opened_on: String,
-    zone: String,
     archived: bool,
     rehearsal: bool,
     version: i32,
@@ -135,7 +134,7 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
     };
     let when = When::in_practice(&mut tx).await?;
     let last = match sessions.iter().find(|session| session.ended_at.is_some()) {
-        Some(session) => Some(last_closing(session, &sessions::words(&mut tx, &key, session.id).await?.0, &all, &spans)),
+        Some(session) => Some(last_closing(session, &sessions::words(&mut tx, &key, session.id).await?.0, &all, &spans, when)),
         None => None,
     };
     tx.commit().await?;
@@ -148,8 +147,7 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
         frame,
         id,
         number: row.number,
-        opened_on: row.opened_on.format("%A %-d %B %Y").to_string(),
-        zone: when.zone(&app.world.now()),
+        opened_on: when.of_day(row.opened_on),
         archived: row.archived_at.is_some(),
         rehearsal,
         version: row.version,
@@ -168,7 +166,7 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
     })
 }
 
-fn last_closing(session: &queries::SessionRow, words: &Words<Opened>, targets: &[Target], spans: &Spans) -> LastClosing {
+fn last_closing(session: &queries::SessionRow, words: &Words<Opened>, targets: &[Target], spans: &Spans, practice: When) -> LastClosing {
     let target = session.target_id.and_then(|id| targets.iter().find(|target| target.id == id));
     let closed = closing_words(true, session.closing.as_deref());
     let what = target.map_or_else(|| format!("Closed as {closed}"), |target| format!("{}: {closed}", target.words.label.shown()));
@@ -182,7 +180,7 @@ fn last_closing(session: &queries::SessionRow, words: &Words<Opened>, targets: &
     LastClosing {
         id: session.id,
         number: session.number,
-        day: When::in_zone(&session.zone).day(&session.opened_at),
+        day: practice.in_zone(&session.zone).day(&session.opened_at),
         finding: format!("{what}{sud}."),
         said: said.into_iter().filter_map(|(what, text)| sentence(what, text)).collect(),
         next_contact: words.next_contact.shown().to_owned(),
@@ -248,7 +246,7 @@ fn first_to_last(first: Option<u8>, last: Option<u8>) -> String {
 }
 
 fn session_line(session: &queries::SessionRow, targets: &[Target], spans: &Spans, practice: When) -> SessionLine {
-    let (when, at) = (When::in_zone(&session.zone), session.opened_at);
+    let (when, at) = (practice.in_zone(&session.zone), session.opened_at);
     let target = targets.iter().find(|target| Some(target.id) == session.target_id);
     let span = session.target_id.and_then(|target| spans.in_session(target, session.id));
     SessionLine {

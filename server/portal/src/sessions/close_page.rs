@@ -18,7 +18,7 @@ use crate::platform::codes::ClosingKind;
 use crate::platform::forms::{Again, Fields, Id, Keyed, Lines, Need, Problems, SaveOutcome, answer};
 use crate::platform::page::{Frame, page};
 use crate::store::error::Error;
-use crate::store::once::{Answer, Once};
+use crate::store::once::Once;
 use crate::store::seal::Private;
 use crate::store::subject::{Act, Tx};
 use crate::targets::{self, Status, Target};
@@ -116,6 +116,8 @@ fn was(target: Option<&Target>) -> String {
 /// What the form shows about its session.
 struct Context {
     client: Uuid,
+    /// The number of the client's record, and that of the session in it.
+    record: i32,
     number: i32,
     target: Option<Target>,
     ended: bool,
@@ -162,6 +164,7 @@ impl ClosePage {
     }
 
     fn show(frame: Frame, session: Uuid, context: Option<Context>, again: Again<ClosingForm>) -> Result<Response, Error> {
+        let frame = again.titled(frame);
         Ok((again.status, page(&Self { frame, session, context, again })?).into_response())
     }
 }
@@ -172,7 +175,14 @@ async fn context(tx: &mut Tx, app: &App, row: &SessionRow) -> Result<Context, Er
         Some(target) => Some(targets::find(tx, app, target).await?),
         None => None,
     };
-    Ok(Context { client: row.client_id, number: row.number, target, ended: row.ended_at.is_some(), rehearsal: row.rehearsal })
+    Ok(Context {
+        client: row.client_id,
+        record: row.client_number,
+        number: row.number,
+        target,
+        ended: row.ended_at.is_some(),
+        rehearsal: row.rehearsal,
+    })
 }
 
 /// `GET /sessions/{session}/close`
@@ -237,7 +247,7 @@ async fn try_close(
         None => return changed(),
     }
     close_in(&mut tx, app, session, &row, closing).await?;
-    Ok(SaveOutcome::Saved(tx.commit(Answer::see(format!("/sessions/{session}"))).await?))
+    Ok(SaveOutcome::Saved(tx.saved(format!("/sessions/{session}")).await?))
 }
 
 fn read(typed: &ClosingForm, has_target: bool, problems: &mut Problems) -> Option<Closing> {

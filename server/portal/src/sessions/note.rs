@@ -15,7 +15,7 @@ use crate::platform::forms::{Again, Fields, Id, Keyed, Lines, Need, Problems, Sa
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
 use crate::store::error::Error;
-use crate::store::once::{Answer, Once};
+use crate::store::once::Once;
 use crate::store::seal::{ClientKey, Opened, Private};
 use crate::store::subject::{Act, Tx};
 
@@ -45,8 +45,12 @@ impl Fields for NoteForm {
 /// What the form shows about its session.
 struct Context {
     client: Uuid,
+    /// The number of the client's record, and that of the session in it.
+    record: i32,
     number: i32,
     rehearsal: bool,
+    /// In which the times stand.
+    zone: String,
     earlier: Vec<Earlier>,
 }
 
@@ -69,6 +73,7 @@ struct NotePage {
 
 impl NotePage {
     fn show(frame: Frame, session: Uuid, context: Option<Context>, again: Again<NoteForm>) -> Result<Response, Error> {
+        let frame = again.titled(frame);
         Ok((again.status, page(&Self { frame, session, context, again })?).into_response())
     }
 }
@@ -77,8 +82,10 @@ async fn context(tx: &mut Tx, app: &App, session: Uuid) -> Result<(Context, Clie
     let row = queries::session(tx, session).await?.ok_or(Error::NotFound)?;
     tx.concerns(row.client_id);
     let key = clients::key(tx, app, row.client_id).await?;
-    let earlier = earlier(tx, &key, session, When::in_zone(&row.zone)).await?;
-    Ok((Context { client: row.client_id, number: row.number, rehearsal: row.rehearsal, earlier }, key))
+    let when = When::in_practice(tx).await?.in_zone(&row.zone);
+    let earlier = earlier(tx, &key, session, when).await?;
+    let (zone, record) = (when.zone(&row.opened_at), row.client_number);
+    Ok((Context { client: row.client_id, record, number: row.number, rehearsal: row.rehearsal, zone, earlier }, key))
 }
 
 /// The notes before the present one, the latest first; versions in which the note stayed the same are one.
@@ -150,5 +157,5 @@ async fn try_save(
         None => return Ok(SaveOutcome::Changed(Box::new(form(&words, version)))),
     }
     words::add_version(&mut tx, app, &key, session, &words, version + 1).await?;
-    Ok(SaveOutcome::Saved(tx.commit(Answer::see(format!("/sessions/{session}#note"))).await?))
+    Ok(SaveOutcome::Saved(tx.saved(format!("/sessions/{session}#note")).await?))
 }

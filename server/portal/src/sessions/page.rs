@@ -73,7 +73,7 @@ pub(super) async fn get(
 async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool) -> Result<SessionPage, Error> {
     let row = queries::session(tx, id).await?.ok_or(Error::NotFound)?;
     tx.concerns(row.client_id);
-    let when = When::in_zone(&row.zone);
+    let when = When::in_practice(tx).await?.in_zone(&row.zone);
     let key = clients::key(tx, app, row.client_id).await?;
     let client_name = clients::details(tx, app, row.client_id).await?.name;
     let target = match row.target_id {

@@ -59,7 +59,7 @@ pub(super) async fn get(
 async fn load(tx: &mut Tx, frame: Frame, session: Uuid, number: u32) -> Result<SetPage, Error> {
     let row = queries::session(tx, session).await?.ok_or(Error::NotFound)?;
     tx.concerns(row.client_id);
-    let when = When::in_zone(&row.zone);
+    let when = When::in_practice(tx).await?.in_zone(&row.zone);
     let all = sets::of_session(tx, session).await?;
     let at = all.iter().position(|set| set.number == number).ok_or(Error::NotFound)?;
     let set = all[at].clone();

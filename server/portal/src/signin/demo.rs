@@ -61,7 +61,7 @@ pub(super) async fn enter(
     let Some(opened) = opened else {
         return Ok(refused("No demo here", "This database holds no invented practice. Run the demo on a database of its own."));
     };
-    let onward = next.next.as_deref().and_then(way::local_path).unwrap_or_else(|| way::start_page(&[role]));
+    let onward = next.next.as_deref().and_then(way::local_path).unwrap_or_else(|| Role::start(&[role]).0);
     Ok(([(SET_COOKIE, opened.cookie)], Redirect::to(onward)).into_response())
 }
 

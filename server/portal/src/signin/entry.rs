@@ -14,9 +14,9 @@ use super::ceremony::{self, Begun, Ceremony};
 use super::open::{Opening, close, close_earlier};
 use super::{queries, way};
 use crate::platform::App;
-use crate::platform::Counted;
 use crate::platform::page::{Frame, page};
 use crate::platform::token_cookie;
+use crate::platform::{Counted, Role};
 use crate::store::error::Error;
 use crate::store::subject::{Act, Subject, Tx};
 
@@ -35,7 +35,7 @@ impl Next {
 
 /// `GET /`: everybody's own start.
 pub(super) async fn start(frame: Frame) -> Redirect {
-    Redirect::to(frame.member.as_ref().map_or("/signin", |member| way::start_page(&member.roles)))
+    Redirect::to(frame.member.as_ref().map_or("/signin", |member| Role::start(&member.roles).0))
 }
 
 #[derive(Template)]

@@ -32,6 +32,13 @@ struct MembersPage {
     problems: Problems,
 }
 
+impl MembersPage {
+    /// What a field of the form is called.
+    fn label(&self, field: &str) -> &'static str {
+        if field == "roles" { "Roles" } else { "Name" }
+    }
+}
+
 struct MemberLine {
     id: Uuid,
     name: String,
@@ -86,7 +93,7 @@ async fn list(app: &App, me: &Member, frame: Frame, typed: NewcomerForm, problem
         until: when.moment(&row.ends_at),
     };
     let (left, members) = rows.into_iter().map(line).partition(|line| !line.left.is_empty());
-    let status = if problems.none() { StatusCode::OK } else { StatusCode::UNPROCESSABLE_ENTITY };
+    let (status, frame) = if problems.none() { (StatusCode::OK, frame) } else { (StatusCode::UNPROCESSABLE_ENTITY, frame.not_saved()) };
     let invitations = invitations.into_iter().map(open).collect();
     Ok((status, page(&MembersPage { frame, news, members, left, invitations, typed, problems })?).into_response())
 }
@@ -185,7 +192,7 @@ pub(super) async fn end(
     if !alone.is_empty() && known.leaves.is_none() {
         let when = When::in_practice(&mut tx).await?;
         let problem = "Hand these clients over first, or say that you know of them.";
-        let shown = EndPage { line: end_line(row, &member, when), frame, alone, problem };
+        let shown = EndPage { line: end_line(row, &member, when), frame: frame.begins("Not done: "), alone, problem };
         return Ok((StatusCode::UNPROCESSABLE_ENTITY, page(&shown)?).into_response());
     }
     queries::end_membership(&mut tx, who).await?;

@@ -14,7 +14,6 @@ use crate::platform::forms::{Id, Keyed};
 use crate::platform::page::{Frame, page};
 use crate::platform::{Member, Role};
 use crate::store::error::Error;
-use crate::store::once::Answer;
 use crate::store::subject::Act;
 
 #[derive(Template)]
@@ -74,7 +73,7 @@ pub(super) async fn change(
     let row = queries::members(&mut tx).await?.into_iter().find(|row| row.id == who && row.left_at.is_none()).ok_or(Error::NotFound)?;
     let again = |alone, problem| {
         let shown = RolesPage {
-            frame,
+            frame: frame.not_saved(),
             id: who,
             name: row.name,
             were: were.clone(),
@@ -102,5 +101,5 @@ pub(super) async fn change(
         return Err(Error::Conflict("Somebody else has changed these roles meanwhile. Open them again, look, and decide anew."));
     }
     let _told = app.revocations.follow();
-    Ok(tx.commit(Answer::see("/members")).await?.into_response())
+    Ok(tx.saved("/members").await?.into_response())
 }

@@ -9,20 +9,9 @@ pub(super) fn local_path(next: &str) -> Option<&str> {
     local.then_some(next)
 }
 
-/// The page a member starts from.
-pub(super) fn start_page(roles: &[Role]) -> &'static str {
-    if roles.contains(&Role::Clinician) {
-        "/clients"
-    } else if roles.contains(&Role::Lead) {
-        "/practice/caseload"
-    } else {
-        "/members"
-    }
-}
-
 /// Where a signed-in member goes who asked for `next`.
 pub(super) fn onward(next: Option<&str>, member: &Member) -> String {
-    next.and_then(local_path).unwrap_or_else(|| start_page(&member.roles)).to_owned()
+    next.and_then(local_path).unwrap_or_else(|| Role::start(&member.roles).0).to_owned()
 }
 
 #[cfg(test)]
@@ -41,12 +30,5 @@ mod tests {
         for good in ["/", "/clients/1?x=//y", "/signin/done"] {
             assert_eq!(local_path(good), Some(good));
         }
-    }
-
-    #[test]
-    fn the_start_page_follows_the_first_role() {
-        assert_eq!(start_page(&[Role::Administrator, Role::Clinician]), "/clients");
-        assert_eq!(start_page(&[Role::Administrator, Role::Lead]), "/practice/caseload");
-        assert_eq!(start_page(&[Role::Administrator]), "/members");
     }
 }

@@ -22,6 +22,8 @@ use crate::store::subject::{Act, Subject, Tx};
 
 /// The hidden field of a form.
 pub const FIELD: &str = "once";
+/// In the address of a page: the key of the request that led to it once it was kept.
+pub const SAVED: &str = "saved";
 /// The header of a script's request.
 pub const HEADER: &str = "idempotency-key";
 
@@ -142,6 +144,19 @@ impl OnceTx {
         }
         self.tx.commit().await?;
         Ok(answer)
+    }
+}
+
+impl OnceTx {
+    /// As [`OnceTx::commit`]: on to the page at `path`, which says when this was saved. A part of the page may stand at its end.
+    ///
+    /// # Errors
+    /// As [`Tx::commit`].
+    pub async fn saved(self, path: impl AsRef<str>) -> Result<Answer, Error> {
+        let path = path.as_ref();
+        let (page, part) = path.find('#').map_or((path, ""), |at| path.split_at(at));
+        let answer = Answer::See(format!("{page}?{SAVED}={}{part}", self.key));
+        self.commit(answer).await
     }
 }
 

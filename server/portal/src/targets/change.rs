@@ -5,13 +5,13 @@ use axum::response::Response;
 use chrono::{DateTime, Utc};
 use uuid::Uuid;
 
-use super::assessments::{self, Assessed};
-use super::form::{FormPage, Good, Purpose, TargetForm};
-use super::{NewTarget, Status, add, find, queries, seal};
+use super::assessments;
+use super::form::{Around, FormPage, Good, Purpose, TargetForm};
+use super::{NewTarget, Status, Target, add, find, queries, seal};
 use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Again, Id, Keyed, RowChange, SaveOutcome, answer, version};
+use crate::platform::forms::{Again, Id, Keyed, RowChange, SaveOutcome, answer, comes_back, version};
 use crate::platform::page::Frame;
 use crate::platform::when::When;
 use crate::store::error::Error;
@@ -21,8 +21,9 @@ use crate::store::subject::{Act, Tx};
 pub(super) async fn new_form(member: Member, State(app): State<App>, frame: Frame, Id(client): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("client.view").client(client)).await?;
     clients::must_be_open(&mut tx, client).await?;
+    let title = title(&mut tx, client, None).await?;
     tx.commit().await?;
-    FormPage::show(frame, Purpose::New(client), None, Again::first(TargetForm::default()))
+    FormPage::show(frame, Purpose::New(client), Around { title, assessed: None }, Again::first(TargetForm::default()))
 }
 
 pub(super) async fn save_new(
@@ -33,7 +34,9 @@ pub(super) async fn save_new(
     Keyed(once, typed): Keyed<TargetForm>,
 ) -> Result<Response, Error> {
     let tried = try_new(&member, &app, client, &once, &typed).await;
-    answer(typed, tried, |again| FormPage::show(frame, Purpose::New(client), None, again))
+    let number = if comes_back(&tried) { clients::number_again(&app, &member, client).await } else { None };
+    let around = Around { title: number.map_or_else(|| "New target".to_owned(), |record| titled(record, None)), assessed: None };
+    answer(typed, tried, |again| FormPage::show(frame, Purpose::New(client), around, again))
 }
 
 async fn try_new(member: &Member, app: &App, client: Uuid, once: &Once, typed: &TargetForm) -> Result<SaveOutcome<TargetForm>, Error> {
@@ -45,26 +48,37 @@ async fn try_new(member: &Member, app: &App, client: Uuid, once: &Once, typed: &
         Err(problems) => return Ok(SaveOutcome::Refused(problems)),
     };
     let target = add(&mut tx, app, NewTarget { client, prong, words, sud: ratings.sud, voc: ratings.voc }).await?;
-    Ok(SaveOutcome::Saved(tx.commit(Answer::see(format!("/targets/{target}"))).await?))
+    Ok(SaveOutcome::Saved(tx.saved(format!("/targets/{target}")).await?))
 }
 
 pub(super) async fn edit_form(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("target.view").object(id)).await?;
-    let typed = TargetForm::of(&find(&mut tx, &app, id).await?)?;
-    let assessed = Some(shown(&mut tx, id).await?);
+    let target = find(&mut tx, &app, id).await?;
+    let around = around(&mut tx, &target).await?;
     tx.commit().await?;
-    FormPage::show(frame, Purpose::Edit(id), assessed, Again::first(typed))
+    FormPage::show(frame, Purpose::Edit(id), around, Again::first(TargetForm::of(&target)?))
 }
 
-/// The assessments that the form shows, and how it writes their days.
-async fn shown(tx: &mut Tx, target: Uuid) -> Result<(Vec<Assessed>, When), Error> {
-    Ok((assessments::list(tx, target).await?, When::in_practice(tx).await?))
+/// Names the record, and the target in it, by their numbers: a tab is seen by others.
+fn titled(record: i32, target: Option<i32>) -> String {
+    target.map_or_else(|| format!("New target of record {record}"), |target| format!("Edit target {target} of record {record}"))
 }
 
-/// The same for a form that comes back; `None` when the database does not answer.
-async fn shown_again(member: &Member, app: &App, target: Uuid) -> Option<(Vec<Assessed>, When)> {
+async fn title(tx: &mut Tx, client: Uuid, target: Option<i32>) -> Result<String, Error> {
+    Ok(titled(clients::row(tx, client).await?.ok_or(Error::NotFound)?.number, target))
+}
+
+/// What stands around the form of a target: the assessments, and how it writes their days.
+async fn around(tx: &mut Tx, target: &Target) -> Result<Around, Error> {
+    let title = title(tx, target.client, Some(target.number)).await?;
+    Ok(Around { title, assessed: Some((assessments::list(tx, target.id).await?, When::in_practice(tx).await?)) })
+}
+
+/// The same for a form that comes back; nothing when the database does not answer.
+async fn around_again(member: &Member, app: &App, id: Uuid) -> Option<Around> {
     let mut tx = app.database.look(&member.subject).await.ok()?;
-    shown(&mut tx, target).await.ok()
+    let target = find(&mut tx, app, id).await.ok()?;
+    around(&mut tx, &target).await.ok()
 }
 
 pub(super) async fn save_edit(
@@ -75,9 +89,9 @@ pub(super) async fn save_edit(
     Keyed(once, typed): Keyed<TargetForm>,
 ) -> Result<Response, Error> {
     let tried = try_edit(&member, &app, id, &once, &typed).await;
-    let assessed =
-        if matches!(tried, Ok(SaveOutcome::Saved(_)) | Err(Error::Before(_))) { None } else { shown_again(&member, &app, id).await };
-    answer(typed, tried, |again| FormPage::show(frame, Purpose::Edit(id), assessed, again))
+    let around = if comes_back(&tried) { around_again(&member, &app, id).await } else { None };
+    let around = around.unwrap_or_else(|| Around { title: "Edit target".to_owned(), assessed: None });
+    answer(typed, tried, |again| FormPage::show(frame, Purpose::Edit(id), around, again))
 }
 
 async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &TargetForm) -> Result<SaveOutcome<TargetForm>, Error> {
@@ -99,7 +113,7 @@ async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &Tar
         return Ok(SaveOutcome::Refused(problems));
     }
     assessments::assess(&mut tx, app, before.client, id, ratings).await?;
-    Ok(SaveOutcome::Saved(tx.commit(Answer::see(format!("/targets/{id}"))).await?))
+    Ok(SaveOutcome::Saved(tx.saved(format!("/targets/{id}")).await?))
 }
 
 const CHANGED: Error =
@@ -130,7 +144,7 @@ pub(super) async fn status(
     if !queries::set_status(&mut tx, id, status, Some(target.version)).await? {
         return Err(CHANGED);
     }
-    tx.commit(Answer::see(format!("/targets/{id}"))).await
+    tx.saved(format!("/targets/{id}")).await
 }
 
 pub(super) async fn archive(change: RowChange) -> Result<Answer, Error> {

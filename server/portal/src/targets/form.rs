@@ -175,14 +175,21 @@ impl Purpose {
     }
 }
 
+/// What the page holds that nobody typed.
+pub(super) struct Around {
+    /// The page's.
+    pub(super) title: String,
+    /// The assessments so far of a target that there is already; `None` also when the database did not answer.
+    pub(super) assessed: Option<(Vec<Assessed>, When)>,
+}
+
 #[derive(Template)]
 #[template(path = "targets/form.html")]
 pub(super) struct FormPage {
     frame: Frame,
     place: Purpose,
     typed: TargetForm,
-    /// The assessments so far of a target that there is already; `None` also when the database did not answer.
-    assessed: Option<(Vec<Assessed>, When)>,
+    around: Around,
     problems: Problems,
     notice: &'static str,
 }
@@ -199,7 +206,7 @@ impl FormPage {
 
     /// What a field for a rating says below it: the scale, and how it was assessed last.
     fn hint(&self, scale: &str, means: &str) -> String {
-        let last = self.assessed.iter().find_map(|(all, when)| Some(all.iter().rfind(|one| one.is(scale))?.words(*when)));
+        let last = self.around.assessed.iter().find_map(|(all, when)| Some(all.iter().rfind(|one| one.is(scale))?.words(*when)));
         match (last, self.place) {
             (_, Purpose::New(_)) => means.to_owned(),
             (None, Purpose::Edit(_)) => format!("{means} Fill it in only if it was asked today."),
@@ -214,7 +221,7 @@ impl FormPage {
     /// The ratings that may be a typing error, latest first, led by none.
     fn slips(&self) -> Vec<(String, String)> {
         let none = (String::new(), "No typing error".to_owned());
-        let known = self.assessed.iter().flat_map(|(all, when)| all.iter().rev().map(|one| (one.id.to_string(), one.words(*when))));
+        let known = self.around.assessed.iter().flat_map(|(all, when)| all.iter().rev().map(|one| (one.id.to_string(), one.words(*when))));
         let mut slips: Vec<(String, String)> = std::iter::once(none).chain(known).collect();
         if !slips.iter().any(|(id, _)| *id == self.typed.wrong) {
             slips.push((self.typed.wrong.clone(), "The value chosen before".to_owned()));
@@ -226,13 +233,9 @@ impl FormPage {
         list::<TargetForm>(&self.problems)
     }
 
-    pub(super) fn show(
-        frame: Frame,
-        place: Purpose,
-        assessed: Option<(Vec<Assessed>, When)>,
-        again: Again<TargetForm>,
-    ) -> Result<Response, Error> {
+    pub(super) fn show(frame: Frame, place: Purpose, around: Around, again: Again<TargetForm>) -> Result<Response, Error> {
+        let frame = again.titled(frame);
         let Again { typed, problems, notice, status } = again;
-        Ok((status, page(&Self { frame, place, typed, assessed, problems, notice })?).into_response())
+        Ok((status, page(&Self { frame, place, typed, around, problems, notice })?).into_response())
     }
 }

@@ -8,7 +8,7 @@ use leeward_core::scale::{Sud, Voc};
 
 use super::assessments::{self, Assessed};
 use super::{Status, Target, find};
-use crate::clients::details;
+use crate::clients::{details, row};
 use crate::outcomes;
 use crate::platform::App;
 use crate::platform::Member;
@@ -24,6 +24,8 @@ use crate::store::subject::Act;
 struct TargetPage {
     frame: Frame,
     client_name: Opened,
+    /// The number of the client's record.
+    record: i32,
     opened_on: String,
     archived: bool,
     target: Target,
@@ -65,6 +67,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let mut tx = app.database.act(&member.subject, Act::new("target.view").object(id)).await?;
     let target = find(&mut tx, &app, id).await?;
     let client = details(&mut tx, &app, target.client).await?;
+    let record = row(&mut tx, target.client).await?.ok_or(Error::NotFound)?.number;
     let when = When::in_practice(&mut tx).await?;
     let assessed = assessments::list(&mut tx, id).await?;
     let chart = outcomes::course(&mut tx, id).await?;
@@ -72,6 +75,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     page(&TargetPage {
         frame,
         client_name: client.name,
+        record,
         opened_on: when.day(&target.opened_at),
         archived: target.archived_at.is_some(),
         target,

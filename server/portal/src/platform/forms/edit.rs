@@ -6,6 +6,7 @@ use axum::response::{IntoResponse, Response};
 
 use super::messages::{differences, list};
 use super::{Problems, notice};
+use crate::platform::page::Frame;
 use crate::store::error::Error;
 use crate::store::once::Answer;
 
@@ -49,10 +50,26 @@ impl<F: Fields> Again<F> {
 }
 
 impl<F> Again<F> {
+    /// The frame of a page that shows this form: its title says what became of the sending, if there was one.
+    pub(crate) fn titled(&self, frame: Frame) -> Frame {
+        if self.status.is_success() {
+            frame
+        } else if self.notice == notice::UNCONFIRMED {
+            frame.begins("Not known if saved: ")
+        } else {
+            frame.not_saved()
+        }
+    }
+
     /// A form that nobody has sent yet.
     pub(crate) fn first(typed: F) -> Self {
         Self { typed, problems: Problems::default(), notice: "", status: StatusCode::OK }
     }
+}
+
+/// Whether the form is shown again, so that its page needs what stands around it.
+pub(crate) fn comes_back<F>(tried: &Result<SaveOutcome<F>, Error>) -> bool {
+    !matches!(tried, Ok(SaveOutcome::Saved(_)) | Err(Error::Before(_)))
 }
 
 /// Answers the request that sent `typed`; `page` shows the form again where it has to be.

@@ -4,7 +4,7 @@ mod edit;
 mod messages;
 mod request;
 
-pub(crate) use edit::{Again, Fields, SaveOutcome, answer};
+pub(crate) use edit::{Again, Fields, SaveOutcome, answer, comes_back};
 pub(crate) use messages::{list, notice};
 pub(crate) use request::{Asks, Id, InPath, Keyed, RowChange, Sent, version};
 

@@ -78,6 +78,12 @@ impl Opened {
         matches!(self, Self::Text(text) if text.is_empty())
     }
 
+    /// Whether there is a text to be copied.
+    #[must_use]
+    pub fn is_there(&self) -> bool {
+        matches!(self, Self::Text(text) if !text.is_empty())
+    }
+
     /// The text, for a form to show or a row to keep.
     ///
     /// # Errors
@@ -98,6 +104,7 @@ mod tests {
     fn what_does_not_open_is_shown_and_never_kept_again() {
         assert_eq!(Opened::Unreadable.shown(), DOES_NOT_OPEN);
         assert!(!Opened::Unreadable.is_empty() && Opened::Unreadable.text().is_err());
-        assert!(Opened::Text(Private::new("")).is_empty());
+        assert!(Opened::Text(Private::new("")).is_empty() && !Opened::Text(Private::new("")).is_there());
+        assert!(Opened::Text(Private::new("x")).is_there() && !Opened::Unreadable.is_there());
     }
 }

@@ -1,0 +1,134 @@
+//! The page of the settings.
+
+use askama::Template;
+use axum::extract::State;
+use axum::response::{IntoResponse, Response};
+
+use super::{Settings, queries};
+use crate::platform::forms::{Again, Fields, Keyed, Problems, SaveOutcome, answer};
+use crate::platform::page::{Frame, page};
+use crate::platform::when::{Clock, DayOrder, Style, When};
+use crate::platform::{App, Member, Role};
+use crate::store::error::Error;
+use crate::store::once::Once;
+use crate::store::subject::{Act, Tx};
+
+/// As it was chosen.
+#[derive(Clone, Debug, Default, serde::Deserialize)]
+#[serde(default)]
+pub(super) struct SettingsForm {
+    day_order: String,
+    clock: String,
+    tells_whom: String,
+    /// The settings that the form showed, each by its name: nothing else is replaced.
+    shown: String,
+}
+
+/// Whether a client's page says whom they meet, as the form asks it.
+const TELLS_WHOM: [(&str, &str); 2] = [("no", "No: it names nobody"), ("yes", "Yes: it says the clinician\u{2019}s name")];
+
+impl SettingsForm {
+    fn of(settings: Settings) -> Self {
+        let names = [settings.style.order.name(), settings.style.clock.name(), TELLS_WHOM[usize::from(settings.tells_whom)].0];
+        let [day_order, clock, tells_whom] = names.map(str::to_owned);
+        Self { day_order, clock, tells_whom, shown: names.join(" ") }
+    }
+
+    fn check(&self, problems: &mut Problems) -> Option<Settings> {
+        let order = problems.choice("day_order", &self.day_order, DayOrder::parse);
+        let clock = problems.choice("clock", &self.clock, Clock::parse);
+        let tells = problems.choice("tells_whom", &self.tells_whom, |typed| TELLS_WHOM.iter().position(|(name, _)| *name == typed));
+        Some(Settings { style: Style { order: order?, clock: clock? }, tells_whom: tells? == 1 })
+    }
+
+    /// The settings that the form showed.
+    fn was(&self) -> Result<Settings, Error> {
+        let mut parts = self.shown.split(' ').map(str::to_owned);
+        let mut part = || parts.next().unwrap_or_default();
+        let shown = Self { day_order: part(), clock: part(), tells_whom: part(), shown: String::new() };
+        shown
+            .check(&mut Problems::default())
+            .ok_or(Error::BadRequest("The form did not arrive whole, so nothing was saved. Open it again and send it again."))
+    }
+}
+
+impl Fields for SettingsForm {
+    const LABELS: &'static [(&'static str, &'static str)] =
+        &[("day_order", "Days"), ("clock", "Times"), ("tells_whom", "Whether the client\u{2019}s page says whom they meet")];
+
+    fn shown(&self, name: &str) -> String {
+        let field = match name {
+            "day_order" => &self.day_order,
+            "clock" => &self.clock,
+            _ => &self.tells_whom,
+        };
+        field.replace('_', " ")
+    }
+
+    fn version(&mut self) -> &mut String {
+        &mut self.shown
+    }
+}
+
+#[derive(Template)]
+#[template(path = "practice/settings.html")]
+struct SettingsPage {
+    frame: Frame,
+    /// Each choice with what it makes of this moment.
+    orders: Vec<(&'static str, String)>,
+    clocks: Vec<(&'static str, String)>,
+    again: Again<SettingsForm>,
+}
+
+impl SettingsPage {
+    fn tells_whom(&self) -> &'static [(&'static str, &'static str)] {
+        &TELLS_WHOM
+    }
+
+    fn show(app: &App, frame: Frame, again: Again<SettingsForm>) -> Result<Response, Error> {
+        let now = app.world.now();
+        // What they look like, wherever it is: the page says so as well when the database did not answer.
+        let when = |order, clock| When::new("UTC", Style { order, clock });
+        let orders = DayOrder::ALL.iter().map(|order| (order.name(), when(*order, Clock::default()).weekday(&now))).collect();
+        // In the afternoon the two differ.
+        let afternoon = now.date_naive().and_hms_opt(14, 7, 0).map_or(now, |time| time.and_utc());
+        let clocks = Clock::ALL.iter().map(|clock| (clock.name(), when(DayOrder::default(), *clock).time(&afternoon))).collect();
+        let frame = again.titled(frame);
+        Ok((again.status, page(&Self { frame, orders, clocks, again })?).into_response())
+    }
+}
+
+/// `GET /practice/settings`
+pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame) -> Result<Response, Error> {
+    member.needs(Role::Administrator)?;
+    let mut tx = app.database.act(&member.subject, Act::new("practice.settings.view")).await?;
+    let typed = kept(&mut tx).await?;
+    tx.commit().await?;
+    SettingsPage::show(&app, frame, Again::first(typed))
+}
+
+async fn kept(tx: &mut Tx) -> Result<SettingsForm, Error> {
+    Ok(SettingsForm::of(queries::settings(tx).await?))
+}
+
+/// `POST /practice/settings`
+pub(super) async fn save(
+    member: Member,
+    State(app): State<App>,
+    frame: Frame,
+    Keyed(once, typed): Keyed<SettingsForm>,
+) -> Result<Response, Error> {
+    member.needs(Role::Administrator)?;
+    let tried = try_save(&app, &member, &once, &typed).await;
+    answer(typed, tried, |again| SettingsPage::show(&app, frame, again))
+}
+
+async fn try_save(app: &App, member: &Member, once: &Once, typed: &SettingsForm) -> Result<SaveOutcome<SettingsForm>, Error> {
+    let mut tx = app.database.act_once(&member.subject, Act::new("practice.settings.change"), once).await?;
+    let mut problems = Problems::default();
+    let Some(wanted) = typed.check(&mut problems) else { return Ok(SaveOutcome::Refused(problems)) };
+    if !queries::change(&mut tx, typed.was()?, wanted).await? {
+        return Ok(SaveOutcome::Changed(Box::new(kept(&mut tx).await?)));
+    }
+    Ok(SaveOutcome::Saved(tx.saved("/practice/settings").await?))
+}

@@ -1,0 +1,24 @@
+//! The settings of the practice: how its pages write days and times, and what a client's page tells. For administrators.
+
+mod form;
+mod queries;
+
+use axum::routing::{get, post};
+
+use crate::platform::when::Style;
+use crate::platform::{Role, Routes, Rule};
+
+/// What an administrator may change.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+struct Settings {
+    /// Of days and times.
+    style: Style,
+    /// Whether a client's page says whom they meet.
+    tells_whom: bool,
+}
+
+/// Adds this feature's routes.
+pub(crate) fn routes(routes: Routes) -> Routes {
+    let administrator = Rule::Role(Role::Administrator);
+    routes.get("/practice/settings", administrator, get(form::show)).post("/practice/settings", administrator, post(form::save))
+}
