@@ -1,7 +1,9 @@
 /** What pages of records do better with a script. All of it is there without one. */
 import { liveSearch } from "./live_search";
+import { takesWords } from "./suggestion";
 import { asksBeforeLeaving, beginAtTheSummary } from "./unsaved";
 
 for (const form of document.querySelectorAll<HTMLFormElement>("form[data-live]")) liveSearch(form);
 for (const form of document.querySelectorAll<HTMLFormElement>("form[data-asks]")) asksBeforeLeaving(form);
+for (const button of document.querySelectorAll<HTMLButtonElement>("button[data-into]")) takesWords(button);
 beginAtTheSummary();
