@@ -180,7 +180,10 @@ async fn the_list_shows_what_the_record_knows_and_fills_in_none_of_it() {
     assert_eq!(scene.clinician.fill_in(&path(&scene), &closing).await.status, 303);
     let kept = scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body;
     assert!(kept.contains("<dt>To settle</dt><dd>Nothing was needed</dd>"));
-    let asked: i64 = sqlx::query_scalar("SELECT count(*) FROM rating WHERE moment = 'closing'").fetch_one(&scene.house.database.superuser).await.unwrap();
+    let asked: i64 = sqlx::query_scalar("SELECT count(*) FROM rating WHERE moment = 'closing'")
+        .fetch_one(&scene.house.database.superuser)
+        .await
+        .unwrap();
     assert_eq!(asked, 0, "no SUD was asked at a close");
 }
 

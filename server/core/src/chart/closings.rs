@@ -67,7 +67,7 @@ pub struct Closings {
 pub fn closings(weeks: &[Week]) -> Closings {
     #[expect(clippy::cast_precision_loss, reason = "weeks are counted in dozens")]
     let room = (WIDTH - 2.0 * LEFT) / weeks.len().max(1) as f64;
-    let tallest = weeks.iter().map(|week| week.counts.iter().sum()).max().unwrap_or(0);
+    let tallest = weeks.iter().map(|week| week.counts.iter().sum::<u32>()).max().unwrap_or(0);
     let pile = Pile::fit(room, tallest);
     let mut elements = vec![line(0.0, FLOOR, WIDTH, FLOOR, "axis")];
     for (nth, week) in (0_u32..).zip(weeks.iter().rev()) {

@@ -1,6 +1,6 @@
 //! How the practice's sessions of the last weeks were closed.
 
-use chrono::{DateTime, Datelike, Days, NaiveDate, NaiveTime, Utc, Weekday};
+use chrono::{DateTime, Days, NaiveDate, NaiveTime, Utc, Weekday};
 use leeward_core::chart::{ClosedAs, Closings, Element, Week, closings};
 
 use super::queries::ClosingRow;
@@ -76,7 +76,8 @@ impl Strip {
 
     /// What the strip says.
     pub(super) fn finding(&self) -> String {
-        let [_, incomplete, _, open] = [0, 1, 2, 3].map(|at: usize| self.kinds[at].count);
+        let count = |closed: ClosedAs| self.kinds[closed as usize].count;
+        let (incomplete, open) = (count(ClosedAs::Incomplete), count(ClosedAs::NotClosed));
         let were = |count| if count == 1 { "was" } else { "were" };
         let sessions = if self.all == 1 { "session" } else { "sessions" };
         match (self.all, open) {

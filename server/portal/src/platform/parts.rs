@@ -44,7 +44,12 @@ async fn show(frame: Frame) -> Result<Html<String>, Error> {
         course: ratings_by_set(&course()),
         unasked: ratings_by_set(&[]),
         dots: dots(&[0, 1, 3, 3, 6, 7, 12, 14, 21, 28, 30, 31, 45, 90], 30),
-        closings: closings(&[week("2 Nov", [3, 2, 1, 0]), week("9 Nov", [0; 4]), week("16 Nov", [4, 1, 0, 0]), week("23 Nov", [2, 3, 0, 1])]),
+        closings: closings(&[
+            week("2 Nov", [3, 2, 1, 0]),
+            week("9 Nov", [0; 4]),
+            week("16 Nov", [4, 1, 0, 0]),
+            week("23 Nov", [2, 3, 0, 1]),
+        ]),
         lane: lane(LaneSize::Large, 5, &lane_spans.collect::<Vec<_>>()),
     })
 }
