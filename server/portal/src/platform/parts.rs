@@ -14,7 +14,7 @@ use crate::store::error::Error;
 
 /// Words that do not fit, and one that cannot be broken.
 const LONG: &str = "What somebody wrote who had a lot to say, all of it in one field and without a pause, \
-    and then a word like Donaudampfschifffahrtselektrizitätenhauptbetriebswerkbauunterbeamtengesellschaft";
+    and then a word like Donaudampfschifffahrtsgesellschaftskapitän";
 
 #[derive(Template)]
 #[template(path = "platform/parts/all.html")]
