@@ -43,10 +43,16 @@ test("every class of the style sheets of records is used by a page, a script or 
   const inText = (name: string) => new RegExp(`["' ]${name}["' ]`).test(scripts) || new RegExp(`["' ]${name}["' ]`).test(charts);
   // Kept for what is said once a form was saved.
   used.add("saved");
-  assert.deepEqual([...styled].filter((name) => !used.has(name ?? "") && !inText(name ?? "")), []);
+  assert.deepEqual(
+    [...styled].filter((name) => !used.has(name ?? "") && !inText(name ?? "")),
+    [],
+  );
 });
 
 test("every class on a page of records has a style", () => {
   assert.ok(shown.size > 30, `${shown.size} classes`);
-  assert.deepEqual([...shown].filter((name) => !styled.has(name)), []);
+  assert.deepEqual(
+    [...shown].filter((name) => !styled.has(name)),
+    [],
+  );
 });
