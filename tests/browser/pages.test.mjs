@@ -102,9 +102,9 @@ async function lookAt(page, who, paths, sizes = RECORDS) {
 
 test('nobody\'s pages', async () => {
   const page = await openPage(browser, house.origin);
-  await lookAt(page, 'nobody', [['/'], ['/signin'], ['/enrol'], ['/signin/done'], ['/demo/{role}', '/demo/clinician'], ['/none', '/none', 404]]);
+  await lookAt(page, 'nobody', [['/'], ['/signin'], ['/enrol'], ['/signin/done'], ['/demo/{role}', '/demo/clinician'], ['/parts'], ['/none', '/none', 404]]);
   await lookAt(page, 'client', [['/j'], ['/left']], STAGE);
-  sound(8);
+  sound(9);
 });
 
 test('a clinician\'s pages', async () => {

@@ -1,5 +1,6 @@
 //! What it adds up to: a target's course, and the lead's caseload without a word about anybody.
 
+mod closings;
 mod counts;
 mod numbering;
 mod standing;

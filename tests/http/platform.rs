@@ -115,6 +115,17 @@ async fn a_form_that_is_none_of_ours_does_not_come_back() {
     assert!(answer.body.contains("This page still holds what you typed"), "{}", answer.status);
 }
 
+/// The page of all parts is the demo's: a practice at work has none.
+#[tokio::test]
+async fn the_page_of_all_parts_is_only_there_in_the_demo() {
+    let shown = House::build_demo().await.visitor().get("/parts").await;
+    assert_eq!(shown.status, 200);
+    assert!(shown.body.contains("Every part in every state"));
+    let house = House::build().await;
+    let mut member = house.member(&[Role::Clinician, Role::Lead, Role::Administrator]).await;
+    assert_eq!((house.visitor().get("/parts").await.status, member.get("/parts").await.status), (404, 404));
+}
+
 #[tokio::test]
 async fn an_address_of_another_shape_is_the_portals_own_page() {
     let house = House::build_demo().await;

@@ -7,6 +7,7 @@
 mod by_second;
 mod by_session;
 mod by_set;
+mod closings;
 mod dots;
 mod draw;
 mod finding;
@@ -17,6 +18,7 @@ mod words;
 pub use by_second::{Heard, LONG_GAP_MS, SetCourse, ShownStretch, Stretch, set_by_second, stretches};
 pub use by_session::{Occasion, SessionSpan, course_over_sessions};
 pub use by_set::{SetStep, ratings_by_set};
+pub use closings::{ClosedAs, Closings, Week, closings};
 pub use dots::{Dots, dots};
 pub use lane::{Lane, LaneSize, LaneSpan, lane, lane_head};
 pub use words::{NO_BAND, ending};

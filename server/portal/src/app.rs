@@ -14,7 +14,7 @@ use tower_http::compression::CompressionLayer;
 
 use crate::platform::observe::{self, Counts};
 use crate::platform::page::{MOST_FORM, answer_in_time, show_errors};
-use crate::platform::{App, Parts, Route, Routes, assets, in_turn, members_only, note_refused, recognise, security};
+use crate::platform::{App, Parts, Route, Routes, assets, in_turn, members_only, note_refused, parts, recognise, security};
 use crate::store::database::Database;
 use crate::store::error::Error;
 use crate::{caseload, clients, comfort, handover, live, outcomes, practice, presets, record, sessions, signin, targets};
@@ -25,6 +25,7 @@ fn routes(demo: bool) -> Routes {
     let routes = Routes::default().get_still("/livez", get(|| async { "alive" })).get_still("/readyz", get(ready));
     let routes = routes.get_still("/assets/{hash}/{name}", get(assets::show));
     let routes = signin::routes(routes, demo);
+    let routes = parts::routes(routes, demo);
     let routes = caseload::routes(routes);
     let routes = clients::routes(routes);
     let routes = comfort::routes(routes);

@@ -3,7 +3,7 @@
 use leeward_core::wire::{EntryValue, Moment};
 
 use super::CLOSING;
-use crate::scene::Scene;
+use crate::scene::{LABEL, Scene};
 
 fn closing_with(name: &str, value: &'static str) -> Vec<(&'static str, &'static str)> {
     CLOSING.iter().map(|(n, v)| if *n == name { (*n, value) } else { (*n, *v) }).collect()
@@ -141,4 +141,66 @@ async fn a_target_whose_status_changed_meanwhile_is_not_closed_over() {
     let late = scene.clinician.post_form(&close, &[&CLOSING[..], &[("version", "1"), ("target_was", "planned")]].concat()).await;
     assert_eq!(late.status, 409);
     assert!(late.body.contains("The record now says “Reopened"), "{}", late.body);
+}
+
+/// What a page offers is not what anybody said: nothing is chosen, and no field is filled with what was asked or used at another time.
+#[tokio::test]
+async fn the_list_shows_what_the_record_knows_and_fills_in_none_of_it() {
+    let mut scene = Scene::build().await;
+    let path = |scene: &Scene| format!("/sessions/{}/close", scene.session);
+    let first = scene.clinician.get(&path(&scene)).await.body;
+    assert!(first.contains("not asked in this session; 8 before it"), "the assessment's");
+    assert!(!first.contains("Last time") && !first.contains("data-words"), "there was no other session");
+
+    scene.clinician.fill_in(&path(&scene), &CLOSING).await;
+    let target = scene.target.to_string();
+    scene.clinician.post_form(&format!("/clients/{}/sessions", scene.client), &[("target", &target)]).await;
+    scene.session = sqlx::query_scalar("SELECT id FROM session WHERE number = 2").fetch_one(&scene.house.database.superuser).await.unwrap();
+    scene.kept(None, None, Moment::Reevaluation, EntryValue::Sud { value: 7 }).await;
+    scene.kept(None, None, Moment::BackAtTarget, EntryValue::Sud { value: 3 }).await;
+    let page = scene.clinician.get(&path(&scene)).await.body;
+    let last: (i16, String) = sqlx::query_as(
+        "SELECT r.value, to_char(r.at AT TIME ZONE s.zone, 'HH24:MI') FROM rating r JOIN session s ON s.id = r.session_id
+         WHERE s.number = 2 AND r.scale = 'sud' ORDER BY r.seq DESC LIMIT 1",
+    )
+    .fetch_one(&scene.house.database.superuser)
+    .await
+    .unwrap();
+    assert!(page.contains(&format!("<dt>Last SUD</dt><dd>{}, asked at {}</dd>", last.0, last.1)), "{last:?}");
+    assert!(page.contains("<dt>Last VOC</dt><dd>not asked in this session; 2 before it</dd>"));
+    assert!(page.contains(&format!("<dt>Target</dt><dd>{LABEL}, incomplete</dd>")));
+    assert!(page.contains("Last time, session 1, Tuesday 3 March 2026: calm place</span>"), "where it is from is said");
+    for name in ["resource", "sud", "companion", "next_contact", "state_more"] {
+        assert!(page.contains(&format!("name=\"{name}\" value=\"\"")), "{name} is empty");
+    }
+    assert!(!page.contains(" checked") && !page.contains(" selected"), "nothing is chosen beforehand");
+    // Not used this time: then nothing of last time gets into the record.
+    let closing = [closing_with("resource", ""), vec![("effect", "not_needed")]].concat();
+    let closing: Vec<_> = closing.into_iter().filter(|(name, value)| *name != "effect" || *value == "not_needed").collect();
+    assert_eq!(scene.clinician.fill_in(&path(&scene), &closing).await.status, 303);
+    let kept = scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body;
+    assert!(kept.contains("<dt>To settle</dt><dd>Nothing was needed</dd>"));
+    let asked: i64 = sqlx::query_scalar("SELECT count(*) FROM rating WHERE moment = 'closing'")
+        .fetch_one(&scene.house.database.superuser)
+        .await
+        .unwrap();
+    assert_eq!(asked, 0, "no SUD was asked at a close");
+}
+
+/// In the order in which a clinician closes; the summary of what was refused has the same.
+#[tokio::test]
+async fn the_list_and_its_summary_have_one_order() {
+    let mut scene = Scene::build().await;
+    let path = format!("/sessions/{}/close", scene.session);
+    let order = |body: &str, mark: &dyn Fn(&str) -> String, names: &[&'static str]| {
+        let mut places: Vec<_> = names.iter().map(|name| (body.find(&mark(name)).unwrap_or_else(|| panic!("{name}")), *name)).collect();
+        places.sort_unstable();
+        places.into_iter().map(|(_, name)| name).collect::<Vec<_>>()
+    };
+    let names = ["kind", "target_status", "sud", "resource", "effect", "state", "companion", "next_contact"];
+    let page = scene.clinician.get(&path).await.body;
+    assert_eq!(order(&page, &|name| format!(" name=\"{name}\""), &names), names);
+    let refused = scene.clinician.post_form(&path, &[("sud", "11")]).await;
+    assert_eq!(refused.status, 422);
+    assert_eq!(order(&refused.body, &|name| format!("<a href=\"#{name}\">"), &names), names);
 }

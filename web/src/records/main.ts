@@ -2,10 +2,12 @@
 import { copies } from "./copy";
 import { liveSearch } from "./live_search";
 import { sayOnce } from "./saved";
+import { takesWords } from "./suggestion";
 import { asksBeforeLeaving, beginAtTheSummary } from "./unsaved";
 
 for (const form of document.querySelectorAll<HTMLFormElement>("form[data-live]")) liveSearch(form);
 for (const form of document.querySelectorAll<HTMLFormElement>("form[data-asks]")) asksBeforeLeaving(form);
 for (const button of document.querySelectorAll<HTMLButtonElement>("button[data-copy]")) copies(button);
+for (const button of document.querySelectorAll<HTMLButtonElement>("button[data-into]")) takesWords(button);
 beginAtTheSummary();
 sayOnce();

@@ -4,10 +4,10 @@ use super::draw::{circle, line, text};
 use super::layout::tenth;
 use super::{Anchor, Element};
 
-const WIDTH: f64 = 378.0;
-const HEIGHT: f64 = 150.0;
-const LEFT: f64 = 6.0;
-const FLOOR: f64 = 126.0;
+pub(super) const WIDTH: f64 = 378.0;
+pub(super) const HEIGHT: f64 = 150.0;
+pub(super) const LEFT: f64 = 6.0;
+pub(super) const FLOOR: f64 = 126.0;
 const TOP: f64 = 18.0;
 /// Between the middles of two dots, where there is room.
 const STEP: f64 = 9.6;
@@ -42,9 +42,7 @@ pub fn dots(days: &[u32], limit: u32) -> Dots {
     for &day in &sorted {
         stacks[bin_of(day) as usize] += 1;
     }
-    let tallest = stacks.iter().copied().max().unwrap_or(0).max(1);
-    let step = STEP.min(room).min((FLOOR - TOP - 6.0) / f64::from(tallest));
-    let r = (step * 0.42 * 10.0).round() / 10.0;
+    let pile = Pile::fit(room, stacks.iter().copied().max().unwrap_or(0));
     let mut elements = vec![line(0.0, FLOOR, WIDTH, FLOOR, "axis")];
     for tick in (0..=most).step_by(limit.max(1) as usize) {
         elements.push(text(x(bin_of(tick)), FLOOR + 16.0, Anchor::Middle, "tick", tick.to_string()));
@@ -54,9 +52,29 @@ pub fn dots(days: &[u32], limit: u32) -> Dots {
     elements.push(text(at + 6.0, 14.0, Anchor::Start, "limit-word", format!("{limit} days")));
     for (column, &count) in (0u32..).zip(&stacks) {
         let class = if column <= bin_of(limit) { "mark soft" } else { "mark disc" };
-        elements.extend((0..count).map(|nth| dot(x(column), FLOOR - step * (f64::from(nth) + 0.6), r, class)));
+        elements.extend((0..count).map(|nth| dot(x(column), pile.y(nth), pile.r, class)));
     }
     Dots { width: WIDTH, height: HEIGHT, elements, over: days.iter().filter(|day| **day > limit).count() }
+}
+
+/// Marks one upon the other, as large as their number lets them be.
+pub(super) struct Pile {
+    step: f64,
+    /// Half of a mark's size.
+    pub r: f64,
+}
+
+impl Pile {
+    /// In columns of this width, the tallest of so many marks.
+    pub fn fit(room: f64, tallest: u32) -> Self {
+        let step = STEP.min(room).min((FLOOR - TOP - 6.0) / f64::from(tallest.max(1)));
+        Self { step, r: tenth(step * 0.42) }
+    }
+
+    /// The middle of the nth mark, from 0 at the ground.
+    pub fn y(&self, nth: u32) -> f64 {
+        FLOOR - self.step * (f64::from(nth) + 0.6)
+    }
 }
 
 fn dot(x: f64, y: f64, r: f64, class: &'static str) -> Element {

@@ -11,6 +11,7 @@ use chrono::{DateTime, Utc};
 use leeward_core::chart::{Dots, dots};
 use uuid::Uuid;
 
+use super::closings::{self, Strip};
 use super::queries::{self, CareRow, ClientRow};
 use crate::clients;
 use crate::platform::App;
@@ -46,16 +47,17 @@ struct Findings {
     since: Dots,
     left: Dots,
     incomplete: usize,
+    closings: Strip,
 }
 
 impl Findings {
-    fn of(lines: &[ClientLine]) -> Self {
+    fn of(lines: &[ClientLine], closings: Strip) -> Self {
         let days = |of: fn(&ClientLine) -> Option<i64>| -> Vec<u32> {
             let there = lines.iter().filter(|line| !line.row.archived);
             there.filter_map(of).filter_map(|days| u32::try_from(days.max(0)).ok()).collect()
         };
         let (since, left) = (days(|line| line.days), days(|line| line.left));
-        Self { clients: since.len(), since: dots(&since, LONG), left: dots(&left, LEFT_LONG), incomplete: left.len() }
+        Self { clients: since.len(), since: dots(&since, LONG), left: dots(&left, LEFT_LONG), incomplete: left.len(), closings }
     }
 }
 
@@ -156,8 +158,12 @@ pub(super) async fn show(
             lines.push(line(&mut tx, &app, row, &care, when).await?);
         }
     }
+    let today = when.date(&app.world.now());
+    let sessions = queries::closings(&mut tx, closings::since(today)).await?;
     tx.commit().await?;
-    let findings = Findings::of(&lines);
+    let listed = |client| lines.iter().any(|line| line.row.id == client);
+    let strip = Strip::of(sessions.iter().filter(|session| listed(session.client)), today, when);
+    let findings = Findings::of(&lines, strip);
     let (show, by_days) = (Show::read(asked.get("show").map_or("", String::as_str)), asked.get("sort").is_some_and(|sort| sort == "days"));
     lines.retain(|line| show.keeps(line));
     if by_days {

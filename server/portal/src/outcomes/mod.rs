@@ -2,6 +2,7 @@
 
 mod caseload;
 mod client;
+mod closings;
 mod course;
 mod lanes;
 mod queries;

@@ -111,6 +111,26 @@ pub(crate) async fn clients(tx: &mut Tx) -> sqlx::Result<Vec<ClientRow>> {
     .await
 }
 
+/// How one session stands.
+pub(super) struct ClosingRow {
+    pub client: Uuid,
+    pub opened_at: DateTime<Utc>,
+    pub ended: bool,
+    pub closing: Option<String>,
+}
+
+/// The sessions of the practice that were opened since then; not those with pretend clients.
+pub(super) async fn closings(tx: &mut Tx, since: DateTime<Utc>) -> sqlx::Result<Vec<ClosingRow>> {
+    sqlx::query_as!(
+        ClosingRow,
+        r#"SELECT client_id AS client, opened_at, ended_at IS NOT NULL AS "ended!", closing FROM session
+           WHERE opened_at >= $1 AND client_id NOT IN (SELECT access.rehearsals())"#,
+        since
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
 /// Who treats whom at present.
 pub(super) struct CareRow {
     pub client: Uuid,

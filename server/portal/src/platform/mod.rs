@@ -8,6 +8,7 @@ pub mod forms;
 mod member;
 pub mod observe;
 pub mod page;
+pub(crate) mod parts;
 mod queries;
 mod refused;
 mod revocations;

@@ -3,12 +3,13 @@
 use askama::Template;
 use axum::extract::State;
 use axum::response::{IntoResponse, Redirect, Response};
-use leeward_core::scale::{Sud, Voc};
+use leeward_core::scale::Sud;
 use serde::Deserialize;
 use uuid::Uuid;
 
 use super::close::{Closing, close_in};
 use super::close_choices::{Choice, EFFECTS, KINDS, STATES, STATUSES};
+use super::close_known::{Known, Settled, known};
 use super::queries::{self, SessionRow};
 use super::words::{self, Words};
 use crate::clients;
@@ -19,7 +20,7 @@ use crate::platform::forms::{Again, Fields, Id, Keyed, Lines, Need, Problems, Sa
 use crate::platform::page::{Frame, page};
 use crate::store::error::Error;
 use crate::store::once::Once;
-use crate::store::seal::Private;
+use crate::store::seal::{ClientKey, Private};
 use crate::store::subject::{Act, Tx};
 use crate::targets::{self, Status, Target};
 
@@ -55,9 +56,9 @@ impl Fields for ClosingForm {
     const LABELS: &'static [Choice] = &[
         ("kind", "How far the session came"),
         ("target_status", "Where the target stands now"),
+        ("sud", "Closing SUD"),
         ("resource", "What was used"),
         ("effect", "Its effect"),
-        ("sud", "Closing SUD"),
         ("state", "The client on leaving"),
         ("state_more", "More about that state"),
         ("companion", "Who is with the client now"),
@@ -120,6 +121,7 @@ struct Context {
     record: i32,
     number: i32,
     target: Option<Target>,
+    known: Known,
     ended: bool,
     rehearsal: bool,
 }
@@ -151,16 +153,8 @@ impl ClosePage {
         &*STATUSES
     }
 
-    fn target_hint(&self, target: &Target) -> String {
-        let rated = |value: Option<u8>| value.map_or_else(|| "not asked".to_owned(), |value| value.to_string());
-        format!(
-            "{}: now {}, last SUD {}, last VOC {}. A target is usually called complete at SUD 0 (or 1, with its reason in the note), VOC 7 and a clear \
-             body scan. You decide.",
-            target.words.label.shown(),
-            target.status.name(),
-            rated(target.latest_sud.map(Sud::get)),
-            rated(target.latest_voc.map(Voc::get)),
-        )
+    fn settled_before(&self) -> Option<&Settled> {
+        self.context.as_ref().and_then(|context| context.known.settled.as_ref())
     }
 
     fn show(frame: Frame, session: Uuid, context: Option<Context>, again: Again<ClosingForm>) -> Result<Response, Error> {
@@ -169,28 +163,31 @@ impl ClosePage {
     }
 }
 
-async fn context(tx: &mut Tx, app: &App, row: &SessionRow) -> Result<Context, Error> {
+async fn context(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow) -> Result<(Context, ClientKey), Error> {
     tx.concerns(row.client_id);
+    let key = clients::key(tx, app, row.client_id).await?;
     let target = match row.target_id {
         Some(target) => Some(targets::find(tx, app, target).await?),
         None => None,
     };
-    Ok(Context {
+    let known = known(tx, &key, session, row, target.as_ref()).await?;
+    let context = Context {
         client: row.client_id,
         record: row.client_number,
         number: row.number,
         target,
+        known,
         ended: row.ended_at.is_some(),
         rehearsal: row.rehearsal,
-    })
+    };
+    Ok((context, key))
 }
 
 /// `GET /sessions/{session}/close`
 pub(super) async fn get(State(app): State<App>, member: Member, frame: Frame, Id(session): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("session.view").object(session)).await?;
     let row = queries::session(&mut tx, session).await?.ok_or(Error::NotFound)?;
-    let context = context(&mut tx, &app, &row).await?;
-    let key = clients::key(&mut tx, &app, row.client_id).await?;
+    let (context, key) = context(&mut tx, &app, session, &row).await?;
     let (words, version) = words::words(&mut tx, &key, session).await?;
     tx.commit().await?;
     if context.ended {
@@ -226,14 +223,14 @@ async fn try_close(
     let _told = app.bell.follows(session);
     let mut tx = app.database.act_once(&member.subject, Act::new("session.close").object(session), once).await?;
     let row = queries::session(&mut tx, session).await?.ok_or(Error::NotFound)?;
-    let context = known.insert(context(&mut tx, app, &row).await?);
+    let (context, key) = context(&mut tx, app, session, &row).await?;
+    let context = known.insert(context);
     if context.ended {
         return Ok(SaveOutcome::TooLate(CLOSED_MEANWHILE));
     }
     let mut problems = Problems::default();
     let closing = read(typed, context.target.is_some(), &mut problems);
     let Some(mut closing) = closing.filter(|_| problems.none()) else { return Ok(SaveOutcome::Refused(problems)) };
-    let key = clients::key(&mut tx, app, row.client_id).await?;
     let (words, version) = words::locked_words(&mut tx, &key, session).await?;
     let words = words.readable();
     let target = context.target.as_ref();

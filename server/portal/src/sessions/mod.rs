@@ -2,6 +2,7 @@
 
 mod close;
 mod close_choices;
+mod close_known;
 mod close_page;
 mod entries;
 mod entry;

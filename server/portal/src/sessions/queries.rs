@@ -63,6 +63,27 @@ pub(super) async fn target_before(tx: &mut Tx, client: Uuid, number: i32) -> sql
     target.fetch_optional(&mut **tx).await
 }
 
+/// A session that was closed.
+pub(super) struct ClosedRow {
+    pub id: Uuid,
+    pub number: i32,
+    pub zone: String,
+    pub opened_at: DateTime<Utc>,
+}
+
+/// The last session of `client` before this number that was closed.
+pub(super) async fn closed_before(tx: &mut Tx, client: Uuid, number: i32) -> sqlx::Result<Option<ClosedRow>> {
+    sqlx::query_as!(
+        ClosedRow,
+        "SELECT id, number, zone, opened_at FROM session WHERE client_id = $1 AND number < $2 AND ended_at IS NOT NULL
+         ORDER BY number DESC LIMIT 1",
+        client,
+        number
+    )
+    .fetch_optional(&mut **tx)
+    .await
+}
+
 pub(super) async fn insert_session(tx: &mut Tx, id: Uuid, client: Uuid, target: Option<Uuid>, now: DateTime<Utc>) -> sqlx::Result<()> {
     sqlx::query!(
         "INSERT INTO session (id, client_id, member_id, target_id, number, zone, opened_at, room_epoch, version)

@@ -72,6 +72,26 @@ pub(super) async fn kept_at(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Resul
     .await
 }
 
+/// The rating of its scale that counts and was asked last.
+pub(super) struct LastRating {
+    pub scale: String,
+    pub value: i16,
+    pub asked_at: DateTime<Utc>,
+}
+
+/// The last SUD and the last VOC that `session` has of `target`, or of none.
+pub(super) async fn last_ratings(tx: &mut Tx, session: Uuid, target: Option<Uuid>) -> sqlx::Result<Vec<LastRating>> {
+    sqlx::query_as!(
+        LastRating,
+        r#"SELECT DISTINCT ON (scale) scale AS "scale!", value AS "value!", asked_at AS "asked_at!" FROM standing_rating
+           WHERE session_id = $1 AND target_id IS NOT DISTINCT FROM $2 ORDER BY scale, asked DESC"#,
+        session,
+        target
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
 /// Where an entry belongs.
 pub(super) struct EntryContext {
     pub session: Uuid,
