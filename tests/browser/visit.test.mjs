@@ -83,6 +83,16 @@ const sound = () => assert.deepEqual(faults.splice(0), []);
 const place = ({ page }) => page.locator('.place').innerText();
 const admit = (desk) => desk.admit({ location: 'Room 4, Quay Street 2', callBack: '+44 20 7946 0000' });
 
+/** What the page tells the room about its device from now on, the latest last. */
+function devicesTold(page) {
+  const told = [];
+  page.on('websocket', (socket) => socket.on('framesent', ({ payload }) => {
+    const message = JSON.parse(payload);
+    if (message.device) told.push(message.device);
+  }));
+  return told;
+}
+
 /** Ends the session at the desk. */
 async function close(desk) {
   const list = await closingList(desk.page);
@@ -94,11 +104,7 @@ async function close(desk) {
 test('the check says where one is, leads back to what was answered, and is passed over step by step', async () => {
   const { desk, stage } = await bothSides();
   const { page } = stage;
-  const told = [];
-  page.on('websocket', (socket) => socket.on('framesent', ({ payload }) => {
-    const message = JSON.parse(payload);
-    if (message.device) told.push(message.device);
-  }));
+  const told = devicesTold(page);
   await stage.join(await desk.mint());
   assert.equal(await page.locator('.place').count(), 0, 'the first page asks nothing');
   await stage.tap('Start');
@@ -151,6 +157,23 @@ test('what a question opens can be left too: while tones are heard, and by who h
   await desk.sight();
   await desk.until('HOLD');
   await desk.untilText('messages', /asks for less motion: use tones or taps/);
+});
+
+test('left and right, asked again by the desk, can be skipped: then they are not known any more', async () => {
+  const { desk, stage } = await bothSides();
+  const told = devicesTold(stage.page);
+  await stage.join(await desk.mint());
+  await stage.check();
+  await stage.until('Please wait');
+  await admit(desk);
+  await stage.until('You are in');
+  assert.deepEqual([told.at(-1).sound, told.at(-1).sides], [true, true]);
+  await desk.press('q');
+  await stage.until('Sound');
+  assert.deepEqual([await stage.page.locator('.place').count(), await stage.page.getByRole('button', { name: 'Back' }).count()], [0, 0]);
+  await stage.tap('Skip');
+  await stage.until('You are in');
+  assert.deepEqual([told.at(-1).sound, told.at(-1).sides], [true, null]);
 });
 
 test('waiting has a quiet sign, which is for the eye alone and does not move', async () => {
