@@ -20,3 +20,14 @@ BEGIN
 END $$;
 REVOKE ALL ON FUNCTION access.saved_now(uuid) FROM PUBLIC;
 GRANT EXECUTE ON FUNCTION access.saved_now(uuid) TO leeward_app;
+
+-- The name of whom the client of the asker's seat meets, where the practice says so: of the session's own clinician, while they treat this client.
+CREATE FUNCTION access.whom_we_meet() RETURNS text LANGUAGE plpgsql STABLE SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
+DECLARE here uuid := access.my_seat();
+BEGIN
+  IF here IS NULL OR (SELECT p.tells_whom FROM public.practice p) IS NOT TRUE THEN RETURN NULL; END IF;
+  RETURN (SELECT m.name FROM public.session s JOIN access.member m ON m.id = s.member_id
+    WHERE s.id = here AND EXISTS (SELECT FROM access.care_link c WHERE c.member_id = s.member_id AND c.client_id = s.client_id AND c.until IS NULL));
+END $$;
+REVOKE ALL ON FUNCTION access.whom_we_meet() FROM PUBLIC;
+GRANT EXECUTE ON FUNCTION access.whom_we_meet() TO leeward_app;

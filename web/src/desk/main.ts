@@ -17,11 +17,13 @@ import { render } from "./render";
 import { offeredRate } from "./rhythm";
 import { readLog, saveEntry } from "./server";
 import { isUnknown } from "./status";
+import { clockMinute, writeTimesWith } from "./words";
 
 const TICK = 250;
 const desk = part("desk-state");
 const words = part<HTMLInputElement>("words");
 const session = desk.dataset.session ?? "";
+writeTimesWith(desk.dataset.hours === "12" ? 12 : 24);
 
 /** As the page came: the state goes before it. */
 const title = document.title;
@@ -51,12 +53,11 @@ const preview = new Preview(part("preview"), (pageNow) => {
 });
 
 const admission = new AdmissionPanel(session, (location, callBack) => {
-  const time = new Date();
   desk.dataset.callBack = callBack;
   text(part("card-location"), location);
   text(part("who-place"), `at ${location}`);
   for (const name of ["card-call-back", "who-call-back"]) text(part(name), callBack);
-  text(part("card-confirmed"), `confirmed ${String(time.getHours()).padStart(2, "0")}:${String(time.getMinutes()).padStart(2, "0")}`);
+  text(part("card-confirmed"), `confirmed ${clockMinute(new Date())}`);
   draw();
 });
 

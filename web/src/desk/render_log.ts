@@ -40,7 +40,8 @@ function undoButton({ id, text: entry, short }: Chip): HTMLButtonElement {
 }
 
 /** Of what was kept before, the minute is enough; the latest line says that it is kept. */
-const statusWords = ({ saving, status }: Row, latest: boolean): string => (saving === "saved" && !latest ? status.replace(/^.*?(\d+:\d+).*$/, "$1") : status);
+const statusWords = ({ saving, status }: Row, latest: boolean): string =>
+  saving === "saved" && !latest ? status.replace(/^.*?(\d+:\d+):\d+( [ap]m)?.*$/, "$1$2") : status;
 
 /** The line itself is what opens it. */
 function drawLine(row: Row, open: boolean, latest: boolean): HTMLButtonElement {

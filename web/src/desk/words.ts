@@ -12,11 +12,27 @@ export const degrees = (value: number): string => `${Number.isInteger(value) ? v
 export const hertz = (value: number): string => `${value.toFixed(2)} Hz`;
 
 const two = (value: number): string => String(value).padStart(2, "0");
+/** How many hours the practice's clock has. */
+export type Hours = 12 | 24;
+let hours: Hours = 24;
+/** From now on times are written so. */
+export function writeTimesWith(wanted: Hours): void {
+  hours = wanted;
+}
+
+function timeOf(date: Date, rest: string): string {
+  const hour = date.getHours();
+  return hours === 24 ? `${two(hour)}${rest}` : `${hour % 12 === 0 ? 12 : hour % 12}${rest} ${hour < 12 ? "am" : "pm"}`;
+}
+
 /** Hours, minutes and seconds on this computer's clock. */
 export function clockTime(instant: string): string {
   const date = new Date(instant);
-  return `${two(date.getHours())}:${two(date.getMinutes())}:${two(date.getSeconds())}`;
+  return timeOf(date, `:${two(date.getMinutes())}:${two(date.getSeconds())}`);
 }
+
+/** Hours and minutes. */
+export const clockMinute = (date: Date): string => timeOf(date, `:${two(date.getMinutes())}`);
 
 export const PATH_WORDS: Record<Path, string> = { across: "across", up_down: "up-down", falling: "diagonal down", rising: "diagonal up", eight: "eight" };
 

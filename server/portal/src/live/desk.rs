@@ -30,6 +30,8 @@ struct DeskPage {
     session: Uuid,
     /// The client's record number.
     record: i32,
+    /// How many hours the practice's clock has: 12 or 24.
+    hours: i16,
     /// How long ago the client was let in for the first time, ms; `None`: not yet.
     begun_ms: Option<i64>,
     number: i32,
@@ -97,6 +99,7 @@ pub(super) async fn show(State(app): State<App>, member: Member, Id(session): Id
         assets: frame.assets,
         session,
         record: clients::row(&mut tx, row.client).await?.ok_or(Error::NotFound)?.number,
+        hours: When::in_practice(&mut tx).await?.hours(),
         begun_ms: row.begun_at.map(|at| (app.world.now() - at).num_milliseconds()),
         number: row.number,
         rehearsal: clients::is_rehearsal(&mut tx, row.client).await?,

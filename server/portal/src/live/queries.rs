@@ -133,6 +133,11 @@ pub async fn seat_rehearses(db: &mut PgConnection) -> Result<bool, Error> {
     Ok(sqlx::query_scalar!(r#"SELECT access.seat_rehearses() AS "so!""#).fetch_one(db).await?)
 }
 
+/// The name of whom the client of the asker's seat meets, where the practice lets clients read it.
+pub async fn whom_we_meet(db: &mut PgConnection) -> Result<Option<String>, Error> {
+    Ok(sqlx::query_scalar!("SELECT access.whom_we_meet()").fetch_one(db).await?)
+}
+
 /// The session whose evidence the asker may hand in, up to 15 minutes after its end.
 pub async fn late_seat(db: &mut PgConnection) -> Result<Option<Uuid>, Error> {
     Ok(sqlx::query_scalar!("SELECT access.my_late_seat()").fetch_one(db).await?)

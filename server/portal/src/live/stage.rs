@@ -17,7 +17,7 @@ use crate::platform::assets::Assets;
 use crate::platform::page::{Frame, page};
 use crate::platform::{Seat, token_cookie, token_in};
 use crate::store::error::Error;
-use crate::store::subject::{Act, Subject, Tx};
+use crate::store::subject::{Act, Subject};
 use crate::words;
 
 #[derive(Template)]
@@ -55,14 +55,9 @@ pub(super) async fn link(frame: Frame) -> Result<Response, Error> {
 pub(super) async fn show(seat: Seat, State(app): State<App>, frame: Frame) -> Result<Response, Error> {
     let mut tx = app.database.look(&seat.subject).await?;
     let rehearsal = queries::seat_rehearses(&mut tx).await?;
-    let meets = if seat.taken { whom(&mut tx).await? } else { None };
+    let meets = if seat.taken { queries::whom_we_meet(&mut tx).await? } else { None };
     tx.commit().await?;
     quiet(&StagePage { nonce: frame.nonce, assets: frame.assets, words: words::json(), meets, rehearsal })
-}
-
-/// The name of whom the client of the asker's seat meets, where the practice lets clients read it. No practice can say so yet.
-async fn whom(_seat: &mut Tx) -> Result<Option<String>, Error> {
-    Ok(None)
 }
 
 /// `GET /left`

@@ -95,6 +95,7 @@ impl Strip {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::platform::when::Style;
     use chrono::TimeZone;
 
     fn row(day: u32, hour: u32, closing: Option<&str>) -> ClosingRow {
@@ -114,7 +115,7 @@ mod tests {
             row(28, 9, None),
         ];
         let counts = |zone: &str| {
-            let strip = Strip::of(rows.iter(), today, When::in_zone(zone));
+            let strip = Strip::of(rows.iter(), today, When::new(zone, Style::default()));
             strip.weeks[9..].iter().map(|week| (week.label.clone(), week.counts)).collect::<Vec<_>>()
         };
         let weeks = |counts: [[u32; 4]; 3]| ["9 Nov", "16 Nov", "23 Nov"].map(str::to_owned).into_iter().zip(counts).collect::<Vec<_>>();
@@ -126,7 +127,7 @@ mod tests {
     #[test]
     fn the_finding_says_what_there_is() {
         let today = NaiveDate::from_ymd_opt(2026, 11, 28).unwrap();
-        let said = |rows: &[ClosingRow]| Strip::of(rows.iter(), today, When::in_zone("UTC")).finding();
+        let said = |rows: &[ClosingRow]| Strip::of(rows.iter(), today, When::new("UTC", Style::default())).finding();
         assert_eq!(said(&[]), "No session in the last 12 weeks");
         assert_eq!(said(&[row(3, 9, Some("incomplete"))]), "1 of 1 session in 12 weeks was closed as incomplete");
         let two = [row(3, 9, Some("complete")), row(4, 9, None)];

@@ -112,6 +112,12 @@ impl When {
         Self::new(name, self.style)
     }
 
+    /// How many hours its clock has: 12 or 24.
+    #[must_use]
+    pub const fn hours(self) -> i16 {
+        self.style.clock.hours()
+    }
+
     /// Whether both are of the same zone, and that is known.
     #[must_use]
     pub fn is(self, other: Self) -> bool {

@@ -33,14 +33,15 @@ pub(super) struct Settled {
 /// # Errors
 /// [`Error::Database`].
 pub(super) async fn known(tx: &mut Tx, key: &ClientKey, session: Uuid, row: &SessionRow, target: Option<&Target>) -> Result<Known, Error> {
-    let when = When::in_zone(&row.zone);
+    let practice = When::in_practice(tx).await?;
+    let when = practice.in_zone(&row.zone);
     let asked = queries_entries::last_ratings(tx, session, row.target_id).await?;
     let last = |scale: &str| asked.iter().find(|one| one.scale == scale);
     let named =
         target.map_or_else(|| "none in this session".to_owned(), |one| format!("{}, {}", one.words.label.shown(), one.status.name()));
     let sud = rated(last("sud"), target.and_then(|one| one.latest_sud).map(Sud::get), when);
     let voc = rated(last("voc"), target.and_then(|one| one.latest_voc).map(Voc::get), when);
-    Ok(Known { stands: vec![("Target", named), ("Last SUD", sud), ("Last VOC", voc)], settled: settled(tx, key, row).await? })
+    Ok(Known { stands: vec![("Target", named), ("Last SUD", sud), ("Last VOC", voc)], settled: settled(tx, key, row, practice).await? })
 }
 
 fn rated(last: Option<&LastRating>, ever: Option<u8>, when: When) -> String {
@@ -51,7 +52,7 @@ fn rated(last: Option<&LastRating>, ever: Option<u8>, when: When) -> String {
     }
 }
 
-async fn settled(tx: &mut Tx, key: &ClientKey, row: &SessionRow) -> Result<Option<Settled>, Error> {
+async fn settled(tx: &mut Tx, key: &ClientKey, row: &SessionRow, practice: When) -> Result<Option<Settled>, Error> {
     let Some(before) = queries::closed_before(tx, row.client_id, row.number).await? else { return Ok(None) };
     let (words, _) = match words::words(tx, key, before.id).await {
         // A suggestion that is missing keeps no session from being closed.
@@ -60,7 +61,7 @@ async fn settled(tx: &mut Tx, key: &ClientKey, row: &SessionRow) -> Result<Optio
     };
     // What does not open is no suggestion; its own page says so.
     let resource = words.readable().resource;
-    let when = || format!("session {}, {}", before.number, When::in_zone(&before.zone).day(&before.opened_at));
+    let when = || format!("session {}, {}", before.number, practice.in_zone(&before.zone).day(&before.opened_at));
     Ok(used(resource.reveal()).map(|used| Settled { when: when(), used: Private::new(used) }))
 }
 
