@@ -156,7 +156,7 @@ async function copiesTheNumber() {
   const { page } = desk;
   await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
   await page.getByRole('button', { name: 'Copy', exact: true }).click();
-  await desk.untilText('messages', /Number copied\./);
+  await desk.untilText('copy-number', 'Copied');
   assert.equal(`Call ${await page.evaluate(() => navigator.clipboard.readText())}`, await desk.text('call-known'));
 }
 

@@ -94,7 +94,7 @@ test("a plan that is on its way is marked not confirmed", () => {
 test("every departure from the usual is spelled out", () => {
   assert.deepEqual(departures(deskWith(aView())), []);
   const narrow = { plan: { ...aPlan(), width: 9 }, asked_width: 18 };
-  assert.deepEqual(departures(deskWith(aView(narrow))), ["9° of 18°: client's screen shows no more"]);
+  assert.deepEqual(departures(deskWith(aView(narrow))), ["9° of 18° wide: client's screen shows no more"]);
   assert.deepEqual(departures(deskWith(aView({ ...narrow, state: "running" }))), [], "of the set that runs");
   const device = {
     width_px: 1,
@@ -209,4 +209,19 @@ test("a session that is closed is summed up: sets, cycles that were heard, what 
   assert.equal(heard(null), "1 set, what was shown was not heard");
   assert.equal(heard(24, null), "2 sets, at least 24 cycles shown");
   assert.equal(showingWords(deskWith(aView({ state: "closed" })), 0), "", "not before the record was read");
+});
+
+test("of a line that is lost between sets it is said that nothing was moving", () => {
+  const between = { set: aSet({ ended: "done" }) };
+  assert.equal(lostWords(deskWith(aView({ ...between, state: "link_lost" })), 100), "Nothing was moving.");
+  assert.equal(lostWords(deskWith(aView(between)), 1600), "No word from the server. Nothing was moving.");
+  assert.equal(lostWords(deskWith(aView({ state: "link_lost", set: null })), 100), "Nothing was moving.");
+  assert.equal(lostWords(deskWith(aView({ state: "link_lost", set: aSet({ ended: "link_lost" }) })), 100), "The client's page stops by itself within 3 s.");
+});
+
+test("a set that begins slower than it was ordered is said to ease in, and one that is shown slower later is not", () => {
+  const shown = (changes: object) => showingWords(show(deskWith(running()), 0, changes), 0);
+  assert.equal(shown({ rate: 0.6, phase: 0.4 }), "0.60 Hz · 18° · cycle 1, easing in");
+  assert.equal(shown({ rate: 1, phase: 0.4 }), "1.00 Hz · 18° · cycle 1");
+  assert.equal(shown({ rate: 0.6, phase: 9.4 }), "0.60 Hz · 18° · cycle 10");
 });

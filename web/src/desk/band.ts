@@ -15,6 +15,8 @@ import { channelWords, cyclesWords, degrees, hertz, isBrokenOff, PATH_IN_SHORT }
 /** What the client is showing comes every 400 ms, and what a poor line lost once some 700 ms late. */
 const STALE_SHOWING = 1200;
 const SPREAD_WORTH_SAYING = 15;
+/** Longer than any set takes to come to its rate, cycles. */
+const EASES_IN = 3;
 /** So many characters of notes fit into their line of the narrow desk; what is more is counted, and stands in full under mechanics. */
 const NOTES_FIT = 58;
 
@@ -30,15 +32,20 @@ export function lostWords(state: DeskState, now: number): string {
     case "CLIENT HAS LEFT":
       return "The client has left the meeting. They can come back by the link and a new code.";
     case "UNKNOWN":
-      return `No word from the server: the client's page ${stopsWords(now - state.line.heardAt)}.`;
+      return `No word from the server. ${stopsWords(state, now - state.line.heardAt)}`;
     case "LINK LOST":
-      return `The client's page ${stopsWords(now - state.stateSince)}.`;
+      return stopsWords(state, now - state.stateSince);
     default:
       return "";
   }
 }
 
-const stopsWords = (silence: number): string => (silence < STOPS_BY_ITSELF ? "stops by itself within 3 s" : "has stopped by itself");
+/** `silence`: for how long nothing was heard, ms. */
+function stopsWords(state: DeskState, silence: number): string {
+  const ended = state.view?.set?.ended;
+  if (!isBusy(state) && ended !== null && ended !== "link_lost") return "Nothing was moving.";
+  return `The client's page ${silence < STOPS_BY_ITSELF ? "stops by itself within 3 s" : "has stopped by itself"}.`;
+}
 
 /** How long ago, in seconds, the last sign came from where it is missed; null when that is not known. `room`: room time. */
 function sinceLastSign(state: DeskState, word: StateWord, now: number, room: number | null): number | null {
@@ -77,10 +84,16 @@ export function showingWords(state: DeskState, now: number): string {
   if (!moving) return isBusy(state) ? "at rest" : `at rest after ${cyclesWords(Math.floor(phase + 0.01))}`;
   // A set without the dot has no width.
   const wide = width > 0 ? ` · ${degrees(Math.round(width * 10) / 10)}` : "";
-  const what = `${hertz(rate)}${wide} · cycle ${Math.floor(phase) + 1}`;
+  const what = `${hertz(rate)}${wide} · cycle ${Math.floor(phase) + 1}${isComing(state, rate, phase) ? ", easing in" : ""}`;
   const age = now - showing.heardAt;
   if (age < STALE_SHOWING) return what;
   return `not heard for ${Math.floor(age / 1000)} s, last ${what}`;
+}
+
+/** A set begins slower than it was ordered: its first cycles are no fault. */
+function isComing({ view }: DeskState, rate: number, phase: number): boolean {
+  const ordered = view?.set?.plan.rate ?? rate;
+  return phase < EASES_IN && rate < ordered - 0.005;
 }
 
 /** Second line: what was asked for, with the peak speed it amounts to; of a session that is closed, what the ratings did. */
@@ -151,7 +164,7 @@ export function notesInShort(notes: readonly string[]): string {
 function narrowedWords(plan: Plan, state: DeskState): string[] {
   const { view } = state;
   if (view === null || isBusy(state) || view.asked_width <= plan.width) return [];
-  return [`${degrees(plan.width)} of ${degrees(view.asked_width)}: client's screen shows no more`];
+  return [`${degrees(plan.width)} of ${degrees(view.asked_width)} wide: client's screen shows no more`];
 }
 
 /** What is not ready of what the plan wants heard or felt. */

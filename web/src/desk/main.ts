@@ -20,6 +20,8 @@ import { isUnknown } from "./status";
 import { clockMinute, writeTimesWith } from "./words";
 
 const TICK = 250;
+/** A button says so long what it has done, ms. */
+const SAID_FOR = 3000;
 const desk = part("desk-state");
 const words = part<HTMLInputElement>("words");
 const session = desk.dataset.session ?? "";
@@ -197,7 +199,9 @@ async function copyNumber(): Promise<void> {
     () => true,
     () => false,
   );
-  happen({ kind: "notice", words: copied ? "Number copied." : "The browser did not allow copying: the number stands above." });
+  if (!copied) return happen({ kind: "notice", words: "The browser did not allow copying: the number stands above." });
+  text(part("copy-number"), "Copied");
+  setTimeout(() => text(part("copy-number"), "Copy"), SAID_FOR);
 }
 part("copy-number").addEventListener("click", () => void copyNumber());
 

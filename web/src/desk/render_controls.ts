@@ -14,11 +14,13 @@ function check(name: string, met: boolean): void {
 
 function renderChecks(state: DeskState): void {
   const live = isLive(state);
+  // What a page that is gone had said is no sign of the one that comes.
+  const here = live && state.view?.stage_here === true;
   const needs = state.view?.needs;
   const sightIsDue = live && needs?.sight === true;
   check("sight", live && needs?.sight === false);
-  check("client-ready", live && needs?.client_ready === false);
-  check("device-ready", live && needs?.check === false && !needs.sound && !needs.motion);
+  check("client-ready", here && needs?.client_ready === false);
+  check("device-ready", here && needs?.check === false && !needs.sound && !needs.motion);
   off(part("sight"), !sightIsDue);
   off(part("cannot-see"), !live);
   attribute(part("sight"), "data-wanted", sightIsDue && state.view?.stage_here ? "yes" : null);

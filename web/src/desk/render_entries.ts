@@ -1,14 +1,23 @@
 // Draws what is given between sets: where the words belong, the mark that stands, and the numbers of the armed scale.
+import type { Moment } from "../wire/Moment";
 import { attribute, part, text } from "./dom";
 import { currentChanges, lastRating, presentSet } from "./log";
 import { isBusy, type DeskState, type Scale } from "./model";
-import { MOMENT_WORDS } from "./words";
 
 const SCALES: readonly Scale[] = ["sud", "voc"];
 /** The least and the most of each scale, and what they mean, in a word that fits under the number. */
 const ENDS: Record<Scale, { least: [number, string]; most: [number, string] }> = {
   sud: { least: [0, "none"], most: [10, "worst"] },
   voc: { least: [1, "false"], most: [7, "true"] },
+};
+/** When it was asked, as a sentence has it. */
+const MOMENT_ASKED: Record<Moment, string> = {
+  assessment: "at assessment",
+  after_set: "after a set",
+  back_at_target: "at the target",
+  installation: "to install",
+  closing: "at closing",
+  reevaluation: "to re-evaluate",
 };
 const NUMBERS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10] as const;
 
@@ -26,7 +35,7 @@ function renderNumbers({ armed }: DeskState): void {
     attribute(part(`number-${number}`), "aria-disabled", on ? null : "true");
     text(part(`end-${number}`), ends?.least[0] === number ? ends.least[1] : ends?.most[0] === number ? ends.most[1] : "");
   }
-  text(part("moment"), armed === null ? "s or v first" : MOMENT_WORDS[armed.moment]);
+  text(part("moment"), armed === null ? "s or v first" : `asked ${MOMENT_ASKED[armed.moment]}`);
   attribute(part("moment-button"), "aria-disabled", armed === null ? "true" : null);
 }
 

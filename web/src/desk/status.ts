@@ -160,6 +160,7 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   if (notice !== null) words.push(notice);
   if (state.reload && idle) words.push("This page is older than the server. Reload it now.");
   if (isViewOnly(state)) words.push("View only: another desk has control.");
+  if (state.view?.state === "at_the_door" && !notReadyAtTheDoor) words.push("Somebody waits. Ask who it is and where, then admit (c).");
   if (notReadyAtTheDoor) words.push('They pressed Stop: they must tap "I am ready" before a set.');
   if (state.view !== null && idle && notice !== missingWords(state.view) && ["hold", "ready", "stopped", "stopped_by_client"].includes(state.view.state)) {
     words.push(...missing(state.view));
