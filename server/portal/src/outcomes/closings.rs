@@ -60,7 +60,7 @@ impl Strip {
     pub(super) fn of<'a>(rows: impl Iterator<Item = &'a ClosingRow>, today: NaiveDate, when: When) -> Self {
         let first = |back: u32| monday(today).checked_sub_days(Days::new(u64::from(back) * 7)).unwrap_or(NaiveDate::MIN);
         let mut weeks: Vec<Week> =
-            (0..WEEKS).rev().map(|back| Week { label: first(back).format("%-d %b").to_string(), counts: [0; 4] }).collect();
+            (0..WEEKS).rev().map(|back| Week { label: when.day_of_year(first(back)), counts: [0; 4] }).collect();
         let oldest = first(WEEKS - 1);
         for row in rows {
             let place = (monday(when.date(&row.opened_at)) - oldest).num_weeks();

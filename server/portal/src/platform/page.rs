@@ -142,6 +142,8 @@ struct ErrorPage {
 struct ClientErrorPage {
     nonce: String,
     assets: Assets,
+    /// It is not the client's link: the same address may open in a moment.
+    later: bool,
 }
 
 /// The key that the forms of a page carry; see `once`.
@@ -190,7 +192,7 @@ pub async fn show_errors(request: Request, next: Next) -> Response {
     let again = told.status.is_server_error() || told.status == StatusCode::UNAUTHORIZED;
     let typed = if again { typed(&sent) } else { Vec::new() };
     let rendered = if told.client || client_page {
-        ClientErrorPage { nonce: frame.nonce, assets: frame.assets }.render()
+        ClientErrorPage { nonce: frame.nonce, assets: frame.assets, later: told.status.is_server_error() }.render()
     } else {
         ErrorPage { frame, told, here, typed, number }.render()
     };
