@@ -135,7 +135,7 @@ pub const CLIENT: &[(&str, &str)] = &[
     ("left_next", "To come back, open your link once more. You may need new numbers."),
     // Instead of a page that is not open
     ("closed_title", "This page is not open"),
-    ("later_title", "This page does not open just now"),
-    ("later_text", "Try again in a moment. If that does not help, call the person you are meeting."),
     ("closed_text", "Open the link you were sent once more. If that does not help, ask the person you are meeting for a new one."),
+    ("later_title", "This page does not open just now"),
+    ("later_text", "Try again in a moment, and keep your phone near: the person you are meeting can call you."),
 ];
