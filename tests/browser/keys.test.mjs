@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
 import { tabTo } from './support/keyboard.mjs';
 import { setRows, written } from './support/record.mjs';
-import { LOST_LINE, Scene, accessible, openScene } from './support/scene.mjs';
+import { Scene, openScene } from './support/scene.mjs';
 
 /** The width at which the desk stands beside a video call. */
 const NARROW = { width: 455, height: 768 };
@@ -73,40 +73,4 @@ test('without the keyboard the desk says KEYS OFF, and its whole band stops', as
   await cdp.send('Emulation.setFocusEmulationEnabled', { enabled: true });
   await page.locator('[data-part="keys-off"]').waitFor({ state: 'hidden' });
   await other.close();
-});
-
-/** Every control's box, by what it does. */
-const boxes = () => page.locator('.band, .strip, .console :is(button, .button, output):not(.band *, .strip *, .log *, .seat *), .checks p, #words').evaluateAll((controls) =>
-  Object.fromEntries(controls.map((control, i) => {
-    const { x, y, width, height } = control.getBoundingClientRect();
-    return [`${i} ${control.dataset.act ?? control.id} ${control.dataset.setting ?? ''}`, [x, y, width, height].map(Math.round)];
-  })));
-
-test('no control moves from state to state, and nothing scrolls sideways at 455 and 320', async () => {
-  scene.excuse(client, LOST_LINE);
-  const seen = { READY: await boxes() };
-  assert.ok(Object.keys(seen.READY).length >= 30, 'all controls');
-  await desk.start();
-  await desk.untilCycle(1);
-  seen.RUNNING = await boxes();
-  await stage.press('Space');
-  await desk.until('STOPPED BY CLIENT');
-  seen['STOPPED BY CLIENT'] = await boxes();
-  scene.link.cut();
-  await desk.until('LINK LOST');
-  seen['LINK LOST'] = await boxes();
-  await accessible(page, 'desk, link lost');
-  await stage.until('Stopped.');
-  await accessible(client, 'stopped, and the line down');
-  for (const width of [455, 320]) {
-    await page.setViewportSize({ width, height: 768 });
-    assert.ok(await page.evaluate(() => document.scrollingElement.scrollWidth <= innerWidth), `desk at ${width}`);
-  }
-  await page.setViewportSize(NARROW);
-  for (const key of ['m', 'c', '?', 'g', 's']) {
-    await desk.press(key);
-    seen[`with ${key}`] = await boxes();
-  }
-  await desk.press('s', 'm', 'm');
-  for (const [state, there] of Object.entries(seen)) assert.deepEqual(there, seen.READY, state);
 });

@@ -44,8 +44,8 @@ test('a clinician\'s pages', async () => {
   const session = sessions.at(-1);
   assert.deepEqual(await faultsOf(page, [
     ['caseload', '/clients', ['1280x800-light', '1280x800-dark', '390x844-light', '320x568-light']],
-    ['client', `/clients/${clients[0]}`, ['1280x800-light', '1280x800-dark', '390x844-light', '1280x800-print']],
-    ['session', `/sessions/${session}`, ['1280x800-light', '390x844-light', '1280x800-large', '1280x800-print']],
+    ['client', `/clients/${clients[0]}`, ['1280x800-light', '1280x800-dark', '390x844-light', '718x1046-print']],
+    ['session', `/sessions/${session}`, ['1280x800-light', '390x844-light', '1280x800-large', '718x1046-print']],
     ['target', `/targets/${target}`, ['1280x800-light']],
     ['set', `/sessions/${session}/sets/1`, ['1280x800-light']],
     ['note', `/sessions/${session}/note`],

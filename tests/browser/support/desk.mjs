@@ -116,8 +116,11 @@ export class Desk {
     if (sud !== undefined) await this.press('s', sud === 10 ? 't' : String(sud));
     if (voc !== undefined) await this.press('v', String(voc));
     const written = [words, mark, sud, voc].filter((one) => one !== undefined).length;
-    await this.page.waitForFunction(([selector, wanted]) => document.querySelectorAll(selector).length >= wanted, [SAVED, saved + written]);
+    await this.untilSaved(saved + written);
   }
+
+  /** Waits until so many entries are in the record. */
+  untilSaved(count) { return this.page.waitForFunction(([selector, wanted]) => document.querySelectorAll(selector).length >= wanted, [SAVED, count]); }
 
   /** How many entries are in the record, as far as this page knows. */
   saved() { return this.page.locator(SAVED).count(); }
