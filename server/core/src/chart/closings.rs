@@ -1,16 +1,16 @@
 //! How sessions were closed, week by week, a mark each: those that were left incomplete stand out by their shape.
 
 use super::dots::{FLOOR, HEIGHT, LEFT, Pile, WIDTH};
-use super::draw::{circle, line, text};
+use super::draw::{line, text};
 use super::layout::tenth;
 use super::{Anchor, Element};
 
 /// How a session stands, as a mark says it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum ClosedAs {
-    /// The target was worked through: a disc.
+    /// The target was worked through: a filled square. (A disc means something else in the strips beside this one.)
     Complete,
-    /// Begun and set aside: a ring.
+    /// Begun and set aside: an open square.
     Incomplete,
     /// No reprocessing took place, or nobody wrote down how it was: a dash.
     Otherwise,
@@ -31,8 +31,8 @@ impl ClosedAs {
     fn at(self, x: f64, y: f64, r: f64) -> Element {
         let (x, y, r) = (tenth(x), tenth(y), tenth(r));
         match self {
-            Self::Complete => Element::Path { d: circle(x, y, r), class: "mark disc" },
-            Self::Incomplete => Element::Path { d: circle(x, y, r), class: "mark ring" },
+            Self::Complete => Element::Path { d: square(x, y, r), class: "mark disc" },
+            Self::Incomplete => Element::Path { d: square(x, y, r), class: "mark ring" },
             Self::Otherwise => Element::Line { x1: tenth(x - r), y1: y, x2: tenth(x + r), y2: y, class: "bar" },
             Self::NotClosed => {
                 let (left, top, side) = (tenth(x - r), tenth(y - r), tenth(2.0 * r));
@@ -40,6 +40,16 @@ impl ClosedAs {
             }
         }
     }
+}
+
+/// Half of "23 Nov" at 13 units, in the widest of the faces.
+const HALF_A_LABEL: f64 = 23.0;
+
+/// About as large as a circle of radius `r`.
+fn square(x: f64, y: f64, r: f64) -> String {
+    let half = 0.88 * r;
+    let side = tenth(2.0 * half);
+    format!("M{} {}h{side}v{side}h-{side}Z", tenth(x - half), tenth(y - half))
 }
 
 /// The sessions that were opened in one week.
@@ -73,7 +83,7 @@ pub fn closings(weeks: &[Week]) -> Closings {
     for (nth, week) in (0_u32..).zip(weeks.iter().rev()) {
         let x = WIDTH - LEFT - (f64::from(nth) + 0.5) * room;
         if nth % 3 == 0 {
-            elements.push(text(x, FLOOR + 16.0, if nth == 0 { Anchor::End } else { Anchor::Middle }, "tick", week.label.clone()));
+            elements.push(text(x.min(WIDTH - HALF_A_LABEL), FLOOR + 16.0, Anchor::Middle, "tick", week.label.clone()));
         }
         let marks = ClosedAs::ALL.into_iter().zip(week.counts).flat_map(|(closed, count)| (0..count).map(move |_| closed));
         elements.extend((0..).zip(marks).map(|(place, closed)| closed.at(x, pile.y(place), pile.r)));

@@ -59,8 +59,7 @@ impl Strip {
     /// Of these sessions, those of the last weeks. Days are those of `when`.
     pub(super) fn of<'a>(rows: impl Iterator<Item = &'a ClosingRow>, today: NaiveDate, when: When) -> Self {
         let first = |back: u32| monday(today).checked_sub_days(Days::new(u64::from(back) * 7)).unwrap_or(NaiveDate::MIN);
-        let mut weeks: Vec<Week> =
-            (0..WEEKS).rev().map(|back| Week { label: when.day_of_year(first(back)), counts: [0; 4] }).collect();
+        let mut weeks: Vec<Week> = (0..WEEKS).rev().map(|back| Week { label: when.day_of_year(first(back)), counts: [0; 4] }).collect();
         let oldest = first(WEEKS - 1);
         for row in rows {
             let place = (monday(when.date(&row.opened_at)) - oldest).num_weeks();
