@@ -137,5 +137,5 @@ pub const CLIENT: &[(&str, &str)] = &[
     ("closed_title", "This page is not open"),
     ("closed_text", "Open the link you were sent once more. If that does not help, ask the person you are meeting for a new one."),
     ("later_title", "This page does not open just now"),
-    ("later_text", "Try again in a moment, and keep your phone near: the person you are meeting can call you."),
+    ("later_text", "Try again in a moment. Keep your phone near: the person you are meeting can call you."),
 ];
