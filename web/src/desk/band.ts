@@ -32,18 +32,20 @@ export function lostWords(state: DeskState, now: number): string {
     case "CLIENT HAS LEFT":
       return "The client has left the meeting. They can come back by the link and a new code.";
     case "UNKNOWN":
-      return `No word from the server. ${stopsWords(state, now - state.line.heardAt)}`;
+      // What the room did since it was last heard is not known: a start may have reached it.
+      return `No word from the server. ${stopsWords(now - state.line.heardAt)}`;
     case "LINK LOST":
-      return stopsWords(state, now - state.stateSince);
+      return wasMoving(state) ? stopsWords(now - state.stateSince) : "Nothing was moving.";
     default:
       return "";
   }
 }
 
+/** As the room says it, which is heard: its last set was under way when the client's page was lost. */
+const wasMoving = ({ view }: DeskState): boolean => view?.set !== null && (view?.set.ended === null || view?.set.ended === "link_lost");
+
 /** `silence`: for how long nothing was heard, ms. */
-function stopsWords(state: DeskState, silence: number): string {
-  const ended = state.view?.set?.ended;
-  if (!isBusy(state) && ended !== null && ended !== "link_lost") return "Nothing was moving.";
+function stopsWords(silence: number): string {
   return `The client's page ${silence < STOPS_BY_ITSELF ? "stops by itself within 3 s" : "has stopped by itself"}.`;
 }
 
