@@ -58,6 +58,22 @@ async fn five_wrong_codes_end_a_code_and_all_failures_look_the_same() {
 }
 
 #[tokio::test]
+async fn whom_the_client_meets_is_read_from_the_record_where_the_practice_says_so_and_while_they_treat() {
+    let mut scene = Scene::new().await;
+    scene.join().await;
+    let database = scene.house.database.superuser.clone();
+    let name: String =
+        sqlx::query_scalar("SELECT m.name FROM session s JOIN access.member m ON m.id = s.member_id").fetch_one(&database).await.unwrap();
+    let says = format!("You will meet {name}.");
+    assert!(!scene.client.get("/stage").await.body.contains(&says), "no practice says so unasked");
+    sqlx::query("UPDATE practice SET tells_whom = true").execute(&database).await.unwrap();
+    let told = scene.client.get("/stage").await;
+    assert!(told.body.contains(&says), "{}", told.body);
+    sqlx::query("UPDATE access.care_link SET until = since + interval '1 second'").execute(&database).await.unwrap();
+    assert!(!scene.client.get("/stage").await.body.contains(&says), "the client was handed over");
+}
+
+#[tokio::test]
 async fn guessing_is_slowed_down() {
     let scene = Scene::new().await;
     // At once: hashing takes so long here that one after the other is slow enough to be let through.
