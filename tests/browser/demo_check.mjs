@@ -4,7 +4,7 @@
 import assert from 'node:assert/strict';
 import { launch, openPage } from './support/chromium.mjs';
 import { Desk } from './support/desk.mjs';
-import { closingList, fill } from './support/practice.mjs';
+import { closeSession } from './support/practice.mjs';
 import { table } from './support/record.mjs';
 import { Stage } from './support/stage.mjs';
 
@@ -59,10 +59,7 @@ async function holdSet(desk, stage, { cycles, stopped, ...note }) {
 }
 
 async function close(desk, stage) {
-  const list = await closingList(desk.page);
-  await fill(list, CLOSING);
-  await list.getByRole('button', { name: 'Close the session' }).click();
-  await list.waitForURL(/\/sessions\/[0-9a-f-]{36}$/);
+  const list = await closeSession(desk.page, CLOSING);
   assert.deepEqual(list.troubles, []);
   await stage.until('The meeting has ended.');
   await desk.until('CLOSED');

@@ -1,85 +1,25 @@
-// A client's visit: the check with its places, Back and Skip; waiting; the end. And how every page of it lies on small screens, on
-// their sides, and with text of twice the size.
+// A client's visit: the check with its places, Back and Skip; waiting; less motion; the end.
 
 import assert from 'node:assert/strict';
-import { mkdir } from 'node:fs/promises';
-import { after, before, test as plain } from 'node:test';
-import { launch, openPage } from './support/chromium.mjs';
-import { Desk } from './support/desk.mjs';
-import { startHouse } from './support/harness.mjs';
-import { layoutFaults, pressable } from './support/stage_layout.mjs';
-import { closingList, fill, newClient, startSession } from './support/practice.mjs';
-import { CLIENT } from './support/scene.mjs';
+import { after, before } from 'node:test';
+import { closeSession } from './support/practice.mjs';
+import { CLOSING, openScene, Scene } from './support/scene.mjs';
 import { Stage } from './support/stage.mjs';
+import { pressable } from './support/stage_layout.mjs';
 
-const SIZES = [[390, 844], [320, 568], [844, 390], [568, 320]];
 /** The short side of a card, mm: ISO/IEC 7810, ID-1. */
 const CARD_HEIGHT = 53.98;
-const OUT = new URL('out/', import.meta.url);
 
-let house, near, far, large;
-before(async () => {
-  await mkdir(OUT, { recursive: true });
-  house = await startHouse({ demo: true });
-  near = await launch();
-  far = await launch();
-  // The reader's own size of text, 32 px for 16.
-  large = await launch({ flags: ['--blink-settings=defaultFontSize=32'] });
-});
-after(async () => {
-  for (const browser of [near, far, large]) await browser?.close();
-  await house?.stop();
-});
+let scene;
+before(async () => { scene = await openScene(); });
+after(() => scene?.close());
+const test = Scene.tests(() => scene);
 
-const faults = [];
-function test(name, act) {
-  plain(name, async () => {
-    faults.length = 0;
-    try {
-      await act();
-    } finally {
-      for (const browser of [near, far, large]) for (const context of browser.contexts()) await context.close();
-    }
-  });
+/** The desk of the test, and its client's page. */
+async function bothSides(options) {
+  return { desk: scene.desk, stage: new Stage(await scene.clientPage({ width: 390, height: 844, ...options })) };
 }
 
-/** A desk of a new session, and its client's page in `browser`. */
-async function bothSides(browser = far, options = {}) {
-  const page = await openPage(near, house.origin);
-  await page.goto('/demo/clinician');
-  await page.getByRole('button', { name: 'Sign in as clinician' }).click();
-  await page.waitForURL((url) => !url.pathname.startsWith('/demo'));
-  await startSession(page, await newClient(page, CLIENT));
-  const desk = new Desk(page);
-  await desk.until('WAITING');
-  return { desk, stage: new Stage(await openPage(browser, house.origin, { width: 390, height: 844, ...options })) };
-}
-
-/** Holds the page against every size, with Help closed and open; pictures of all go to out/. */
-async function lookAt({ page }, name) {
-  const usual = page.viewportSize();
-  const root = await page.evaluate(() => Number.parseFloat(getComputedStyle(document.documentElement).fontSize));
-  const help = page.getByText('Help', { exact: true });
-  for (const [width, height] of SIZES) {
-    await page.setViewportSize({ width, height });
-    const where = `${name} at ${width}x${height}, ${root} px`;
-    // Beside Help there is no room on both sides of large text.
-    const centred = height > width || width >= 35 * root;
-    faults.push(...(await layoutFaults(page, { centred })).map((fault) => `${where}: ${fault}`));
-    await page.screenshot({ path: new URL(`visit-${name}-${root}-${width}x${height}.png`, OUT).pathname });
-    if (await help.isVisible()) {
-      await help.click();
-      await page.waitForSelector('body[data-help]');
-      faults.push(...(await layoutFaults(page, { centred: height > width })).map((fault) => `${where}, Help open: ${fault}`));
-      await page.screenshot({ path: new URL(`visit-${name}-help-${root}-${width}x${height}.png`, OUT).pathname });
-      await help.click();
-      await page.waitForSelector('body:not([data-help])');
-    }
-  }
-  await page.setViewportSize(usual);
-}
-
-const sound = () => assert.deepEqual(faults.splice(0), []);
 const place = ({ page }) => page.locator('.place').innerText();
 const admit = (desk) => desk.admit({ location: 'Room 4, Quay Street 2', callBack: '+44 20 7946 0000' });
 
@@ -91,14 +31,6 @@ function devicesTold(page) {
     if (message.device) told.push(message.device);
   }));
   return told;
-}
-
-/** Ends the session at the desk. */
-async function close(desk) {
-  const list = await closingList(desk.page);
-  await fill(list, { kind: 'no_reprocessing', resource: 'slow breathing', effect: 'settled', state: 'calm', companion: 'nobody', next_contact: 'Thursday', client_words: 'Until Thursday.' });
-  await list.getByRole('button', { name: 'Close the session' }).click();
-  await list.waitForURL(/\/sessions\/[0-9a-f-]{36}$/);
 }
 
 test('the check says where one is, leads back to what was answered, and is passed over step by step', async () => {
@@ -138,7 +70,7 @@ test('the check says where one is, leads back to what was answered, and is passe
 });
 
 test('what a question opens can be left too: while tones are heard, and by who has answered nothing', async () => {
-  const { desk, stage } = await bothSides(far, { reducedMotion: 'reduce' });
+  const { desk, stage } = await bothSides({ reducedMotion: 'reduce' });
   await stage.join(await desk.mint());
   await stage.skipCheck();
   await stage.until('A moving dot');
@@ -220,7 +152,7 @@ test('at the end nothing is left to press, and the page says what comes', async 
   await stage.until('Please wait');
   await admit(desk);
   await stage.until('You are in');
-  await close(desk);
+  await closeSession(desk.page, CLOSING);
   await stage.until('The meeting has ended.');
   await page.getByText('If you meet again, you will get a new link.').waitFor();
   await page.getByText('Until Thursday.').waitFor();
@@ -229,8 +161,6 @@ test('at the end nothing is left to press, and the page says what comes', async 
   assert.ok(['BODY', 'H1'].includes(await page.evaluate(() => document.activeElement.tagName)));
   await stage.press('Escape');
   assert.equal(await stage.heading(), 'The meeting has ended.');
-  await lookAt(stage, 'end');
-  sound();
 });
 
 test('after leaving nothing is left to press, and a device that is sent away has nothing either', async () => {
@@ -241,54 +171,33 @@ test('after leaving nothing is left to press, and a device that is sent away has
   await page.waitForURL('**/left');
   await page.getByText('To come back, open your link once more.').waitFor();
   assert.deepEqual(await pressable(page), []);
-  await lookAt(stage, 'left');
-  const other = new Stage(await openPage(far, house.origin, { width: 390, height: 844 }));
+  const other = new Stage(await scene.clientPage({ width: 390, height: 844 }));
   await other.join(await desk.mint());
   await desk.until('AT THE DOOR');
   await desk.click('Remove this device');
   await other.page.getByRole('heading', { name: /This page is closed|has ended/ }).waitFor();
   assert.deepEqual(await pressable(other.page), []);
-  await lookAt(other, 'sent-away');
-  sound();
 });
 
-for (const [text, browser, size] of [['text as it is', () => far, SIZES[0]], ['text of twice the size', () => large, SIZES[1]]]) {
-  test(`${text}: every page is whole, apart, in the middle and can be pressed, upright and turned`, () => lookThrough(browser(), size));
-}
-
-/** From the link to a stop, each page at every size. */
-async function lookThrough(browser, [width, height]) {
-  const { desk, stage } = await bothSides(browser, { width, height, reducedMotion: 'reduce' });
-  const { page } = stage;
-  const minted = await desk.mint();
-  await page.goto(minted.link);
-  await page.getByRole('button', { name: 'Join' }).click();
-  await page.getByText('Please type all six numbers.').waitFor();
-  await page.getByLabel('Six numbers').fill('888888');
-  await lookAt(stage, 'join');
-  await stage.join(minted);
-  await lookAt(stage, 'check-0');
-  const answers = ['Start', 'Done', 'It fits', 'Close, like a phone in my hand', 'Yes, show the dot', 'Play a tone', 'I hear nothing', 'Go on', 'Skip', 'Skip'];
-  for (const [step, answer] of answers.entries()) {
-    await stage.tap(answer);
-    await lookAt(stage, `check-${step + 1}`);
-    if (await stage.heading() === 'Please wait') break;
-  }
-  await stage.until('Please wait');
-  await lookAt(stage, 'waiting');
-  await admit(desk);
-  await stage.until('You are in');
-  await lookAt(stage, 'ready');
+test('a system that asks for less motion sees none before its user has chosen', async () => {
+  const { desk, stage } = await bothSides({ reducedMotion: 'reduce' });
+  await stage.join(await desk.mint());
+  await stage.skipCheck();
+  await stage.until('A moving dot');
+  await desk.admit({ location: 'Room 4, Quay Street 2', callBack: '+44 20 7946 0000' });
+  const moving = () => stage.page.evaluate(() => [document.getAnimations().length, getComputedStyle(document.getElementById('dot')).visibility]);
+  await stage.tap('No moving dot, tones or taps instead');
+  await stage.until('Sound');
+  await stage.tap('Skip');
   await desk.sight();
-  await desk.cycles(6);
+  // The page would not show it, so the desk does not start it, and says which plan would do.
+  await desk.until('HOLD');
+  await desk.untilText('messages', /asks for less motion: use tones or taps/);
+  await desk.press('Space');
+  await desk.untilText('messages', /^Not started/);
+  assert.deepEqual(await moving(), [0, 'hidden']);
+  await stage.page.getByText('soft tones will play, or show you when to tap').waitFor();
+  await stage.tap('Show the dot after all');
   await desk.start();
-  await stage.until('The dot rests');
-  // With the dot, which a page of another size takes away.
-  faults.push(...(await layoutFaults(page)).map((fault) => `between, with the dot: ${fault}`));
-  await page.screenshot({ path: new URL(`visit-between-dot-${width}.png`, OUT).pathname });
-  await lookAt(stage, 'between');
-  await stage.tap('Stop');
-  await page.getByText('The person you are meeting can see that you stopped.').waitFor();
-  await lookAt(stage, 'stopped');
-  sound();
-}
+  await stage.page.waitForFunction(() => document.getAnimations().length > 0);
+});

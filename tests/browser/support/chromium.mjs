@@ -1,14 +1,12 @@
-// Real Chromium for the tests: launching, a virtual passkey, accessibility, pictures.
+// Real Chromium for the tests: launching, a virtual passkey, accessibility.
 
 import { once } from 'node:events';
-import { mkdir, readFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { createServer } from 'node:net';
-import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 import { keepHistory } from './history.mjs';
 
-const OUT = fileURLToPath(new URL('../out/', import.meta.url));
 const AXE = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 const FLAGS = [
@@ -129,18 +127,9 @@ export async function addPasskeyDevice(page, transport = 'internal') {
  * The source goes in by evaluation, since the pages' policy lets no script be added.
  */
 export async function accessibilityViolations(page) {
-  await page.evaluate(AXE);
-  const { violations } = await page.evaluate(() => globalThis.axe.run());
-  return violations.map(({ id, help, nodes }) => `${id}: ${help}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`);
-}
-
-/** A picture of the page at the given sizes, each `[width, height]`, into out/NAME-WIDTHxHEIGHT.png. */
-export async function takePictures(page, name, sizes) {
-  await mkdir(OUT, { recursive: true });
-  const before = page.viewportSize();
-  for (const [width, height] of sizes) {
-    await page.setViewportSize({ width, height });
-    await page.screenshot({ path: `${OUT}${name}-${width}x${height}.png` });
-  }
-  if (before) await page.setViewportSize(before);
+  if (!await page.evaluate(() => 'axe' in globalThis)) await page.evaluate(AXE);
+  return page.evaluate(async () => {
+    const { violations } = await globalThis.axe.run({ resultTypes: ['violations'] });
+    return violations.map(({ id, help, nodes }) => `${id}: ${help}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`);
+  });
 }

@@ -52,6 +52,15 @@ export async function fill(page, fields) {
   }
 }
 
+/** Closes the session of the desk on this page by its list. @returns the list's page, which has become the session's */
+export async function closeSession(desk, fields) {
+  const list = await closingList(desk);
+  await fill(list, fields);
+  await list.getByRole('button', { name: 'Close the session' }).click();
+  await list.waitForURL(/\/sessions\/[0-9a-f-]{36}$/);
+  return list;
+}
+
 /** Opens a record. @returns the client's id */
 export async function newClient(page, fields) {
   await page.goto('/clients');

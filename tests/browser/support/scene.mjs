@@ -24,6 +24,12 @@ export const TARGET = {
   positive_belief: 'I found my way off', voc: '2', emotions: 'dread, shame', sud: '8', body_location: 'throat and stomach',
 };
 
+/** How a meeting ends in which no target was worked on. */
+export const CLOSING = {
+  kind: 'no_reprocessing', target_status: 'incomplete', resource: 'slow breathing', effect: 'settled', state: 'calm', companion: 'nobody', next_contact: 'Thursday',
+  client_words: 'Until Thursday.',
+};
+
 /** What a page's console says of requests on a line that is cut. */
 export const LOST_LINE = /ERR_|WebSocket/;
 

@@ -49,9 +49,10 @@ function inspect({ centred, least }) {
 
   const apart = () => {
     const boxes = [...seen('main h1, main p, main li, main label, main button, main input, main svg, main .card'), ...seen('header summary, header #leave, footer button, #dot')];
-    boxes.forEach((one, i) => boxes.slice(i + 1).forEach((other) => {
+    const rects = boxes.map(visible);
+    boxes.forEach((one, i) => boxes.slice(i + 1).forEach((other, j) => {
       if (one.contains(other) || other.contains(one)) return;
-      if (visible(one).some((a) => visible(other).some((b) => meet(a, b)))) faults.push(`${name(one)} lies over ${name(other)}`);
+      if (rects[i].some((a) => rects[i + 1 + j].some((b) => meet(a, b)))) faults.push(`${name(one)} lies over ${name(other)}`);
     }));
   };
   const meet = (a, b) => Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1 && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 1;

@@ -1,5 +1,6 @@
 // The panel for joining: link, code, admission and the second device. What was typed stays whatever happens.
 import { admissionBody, checkAdmission, readFieldErrors, readText, type Admission, type AdmissionField, type FieldErrors } from "./admission";
+import { copied } from "../clipboard";
 import type { SeatState } from "../wire/SeatState";
 import { attribute, part, text } from "./dom";
 import { codeIn, codeWords, whyGone, type SpokenCode } from "./spoken_code";
@@ -150,13 +151,9 @@ export class AdmissionPanel {
   private async copy(): Promise<void> {
     const input = part<HTMLInputElement>("join-link");
     if (input.value === "") return text(part("join-status"), "There is no link yet. Make one first.");
-    try {
-      await navigator.clipboard.writeText(input.value);
-      text(part("join-status"), "Link copied.");
-    } catch {
-      input.select();
-      text(part("join-status"), "The browser did not allow copying. The link is selected: copy it by hand.");
-    }
+    if (await copied(input.value)) return text(part("join-status"), "Link copied.");
+    input.select();
+    text(part("join-status"), "The browser did not allow copying. The link is selected: copy it by hand.");
   }
 
   private async decide(decision: string): Promise<void> {

@@ -15,8 +15,8 @@ import { channelWords, cyclesWords, degrees, hertz, isBrokenOff, PATH_IN_SHORT }
 /** What the client is showing comes every 400 ms, and what a poor line lost once some 700 ms late. */
 const STALE_SHOWING = 1200;
 const SPREAD_WORTH_SAYING = 15;
-/** Longer than any set takes to come to its rate, cycles. */
-const EASES_IN = 3;
+/** Cycles in which a set comes to its rate: the ramp of 1 s (timeline/shape.rs) is half the rate long, 1 cycle at 2 Hz; heard up to 0.4 s late. */
+const EASES_IN = 2;
 /** So many characters of notes fit into their line of the narrow desk; what is more is counted, and stands in full under mechanics. */
 const NOTES_FIT = 58;
 

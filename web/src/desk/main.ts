@@ -1,4 +1,5 @@
 // The desk's page: sockets, keys and clicks in, drawing out. All rules are in the reducer.
+import { copied } from "../clipboard";
 import { RoomClock } from "../live/clock";
 import { HANDED_OVER, LiveSocket, OVER, WIRE_VERSION, type SocketState } from "../live/socket";
 import type { Entry } from "../wire/Entry";
@@ -195,11 +196,7 @@ addEventListener(
 
 /** Copies the number to call, hidden or not, and says so only when it was done. */
 async function copyNumber(): Promise<void> {
-  const copied = await navigator.clipboard.writeText(desk.dataset.callBack ?? "").then(
-    () => true,
-    () => false,
-  );
-  if (!copied) return happen({ kind: "notice", words: "The browser did not allow copying: the number stands above." });
+  if (!(await copied(desk.dataset.callBack ?? ""))) return happen({ kind: "notice", words: "The browser did not allow copying: the number stands above." });
   text(part("copy-number"), "Copied");
   setTimeout(() => text(part("copy-number"), "Copy"), SAID_FOR);
 }

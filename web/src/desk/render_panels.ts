@@ -9,7 +9,7 @@ const BESIDE: readonly Lower[] = ["target", "card"];
 
 const SEATS: Record<SeatState, string> = {
   empty: "Nobody is in the client's seat. Send the link, then say the code.",
-  waiting: "Somebody waits. Confirm who it is and where, then admit.",
+  waiting: "Somebody waits to be let in.",
   admitted: "The client is admitted.",
   left: "The client has left. They can come back by the link and a new code.",
 };

@@ -2,6 +2,7 @@
  * Numbers to call and links to send are copied by a button: `data-copy` names the element that holds the text. The button is hidden until
  * this script shows it; without one the text is selected by hand as ever.
  */
+import { copied } from "../clipboard";
 
 /** Binds `button`. What came of it stands beside it until something is copied again. */
 export function copies(button: HTMLButtonElement): void {
@@ -22,13 +23,9 @@ export function copies(button: HTMLButtonElement): void {
 
 /** Whether the clipboard has it; if the browser lets nobody at that, the text is selected. */
 async function copy(source: HTMLElement): Promise<boolean> {
-  try {
-    await navigator.clipboard.writeText(source instanceof HTMLTextAreaElement ? source.value : (source.textContent ?? "").trim());
-    return true;
-  } catch {
-    select(source);
-    return false;
-  }
+  const done = await copied(source instanceof HTMLTextAreaElement ? source.value : (source.textContent ?? "").trim());
+  if (!done) select(source);
+  return done;
 }
 
 function select(source: HTMLElement): void {

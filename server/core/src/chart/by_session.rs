@@ -49,7 +49,8 @@ impl SessionSpan {
 /// VOC in panels of their own.
 pub fn course_over_sessions(course: &[SessionSpan]) -> Chart {
     let columns = Columns::new(course.len());
-    let sud = Panel::sud(TOP);
+    let has_sud = course.iter().any(|session| !session.sud.is_empty());
+    let sud = Panel::sud(TOP).if_asked(has_sud);
     let voc = Panel::voc(sud.bottom() + BETWEEN);
     let has_voc = course.iter().any(|session| !session.voc.is_empty());
     let bottom = if has_voc { voc.bottom() } else { sud.bottom() };

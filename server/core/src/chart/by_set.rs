@@ -41,7 +41,8 @@ pub fn ratings_by_set(course: &[SetStep]) -> Chart {
     let columns = Columns::new(course.len());
     let stops = stops(course, columns);
     let stop_rows = stops.iter().map(|stop| stop.row + 1).max().unwrap_or(0);
-    let sud = Panel::sud(26.0 + ROW * stop_rows as f64);
+    let has_sud = course.iter().any(|step| step.sud.is_some());
+    let sud = Panel::sud(26.0 + ROW * stop_rows as f64).if_asked(has_sud);
     let voc = Panel::voc(sud.bottom() + BETWEEN);
     let has_voc = course.iter().any(|step| step.voc.is_some());
     let bottom = if has_voc { voc.bottom() } else { sud.bottom() };

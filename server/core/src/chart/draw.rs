@@ -68,6 +68,9 @@ pub(super) fn steps(points: &[Option<(f64, f64)>]) -> Vec<Element> {
         .collect()
 }
 
+/// Height of a panel that only says that nothing was asked.
+const UNASKED: f64 = 36.0;
+
 /// A rating's own panel: its y axis, never shared.
 pub(super) struct Panel {
     pub name: &'static str,
@@ -84,6 +87,15 @@ impl Panel {
     /// VOC, 1 to 7, with its upper edge at `top`.
     pub fn voc(top: f64) -> Self {
         Panel { name: "VOC", y: Linear { domain: (1.0, 7.0), range: (top + 108.0, top) }, ticks: &[1, 3, 5, 7] }
+    }
+
+    /// Without scale and as low as its one word when nothing was `asked`: an empty grid would look like ratings that are missing.
+    pub fn if_asked(self, asked: bool) -> Self {
+        if asked {
+            return self;
+        }
+        let top = self.top();
+        Panel { y: Linear { range: (top + UNASKED, top), ..self.y }, ticks: &[], ..self }
     }
 
     pub fn bottom(&self) -> f64 {

@@ -127,7 +127,9 @@ fn sixty_sets_are_drawn_as_kept() {
 fn nothing_asked_is_said_and_not_drawn() {
     let chart = ratings_by_set(&[step("1", None, None, Some(Ending::Done))]);
     assert_eq!(chart.caption, "SUD was not asked.");
-    assert!(!chart.elements.iter().any(|e| matches!(e, Element::Path { .. })));
+    let drawn = |e: &Element| matches!(e, Element::Path { .. } | Element::Line { class: "grid", .. });
+    assert!(!chart.elements.iter().any(drawn));
+    assert!(chart.height < ratings_by_set(&a_session()).height / 2.0, "{} high", chart.height);
     assert_eq!(course_over_sessions(&[]).caption, "SUD was not asked.");
     assert_eq!(ratings_by_set(&[]).rows.len(), 0);
 }

@@ -94,19 +94,20 @@ pub(super) async fn show(State(app): State<App>, member: Member, Id(session): Id
         None => None,
     };
     let presets = presets::on_offer(&mut tx).await?;
+    let when = When::in_practice(&mut tx).await?.in_zone(&row.zone);
     let desk = DeskPage {
         nonce: frame.nonce,
         assets: frame.assets,
         session,
         record: clients::row(&mut tx, row.client).await?.ok_or(Error::NotFound)?.number,
-        hours: When::in_practice(&mut tx).await?.hours(),
+        hours: when.hours(),
         begun_ms: row.begun_at.map(|at| (app.world.now() - at).num_milliseconds()),
         number: row.number,
         rehearsal: clients::is_rehearsal(&mut tx, row.client).await?,
         client: addressed(&details),
         cautions: clients::cautions(&mut tx, row.client).await?.flags(),
         target,
-        card: emergency_card(&mut tx, &key, session, &row, &details).await?,
+        card: emergency_card(&mut tx, &key, session, &row, &details, &when).await?,
         last_location: last_location(&mut tx, &key, &row).await?,
         presets_json: serde_json::to_string(&presets).map_err(|fault| Error::Inner(format!("presets: {fault}")))?,
         presets,
@@ -153,8 +154,8 @@ async fn emergency_card(
     session: Uuid,
     row: &SessionRow,
     details: &Details<Opened>,
+    when: &When,
 ) -> Result<EmergencyCard, Error> {
-    let when = When::in_practice(tx).await?.in_zone(&row.zone);
     let (words, _) = sessions::words(tx, key, session).await?;
     let call_back = if words.call_back.is_empty() { &details.phone } else { &words.call_back };
     Ok(EmergencyCard {

@@ -100,13 +100,19 @@ pub const CLIENT: &[(&str, &str)] = &[
     ("waiting_meets", "You will meet {name}."),
     // Ready
     ("ready_heading", "You are in"),
-    ("ready_text", "When you are both ready, it starts. You may see a dot move or hear soft tones. Press anywhere to stop."),
-    ("ready_tones_text", "When you are both ready, soft tones will play, or show you when to tap. Press anywhere to stop them."),
+    (
+        "ready_text",
+        "When you are both ready, it starts. You may see a dot move or hear soft tones. Once it has started, press anywhere to stop.",
+    ),
+    (
+        "ready_tones_text",
+        "When you are both ready, soft tones will play, or show you when to tap. Once it has started, press anywhere to stop.",
+    ),
     ("ready_alone_text", "The person you are meeting is away for a moment. Nothing will start."),
     ("between_heading", "The dot rests"),
-    ("between_text", "It will move again when you are both ready. Press anywhere to stop it."),
+    ("between_text", "It will move again when you are both ready. Once it moves, press anywhere to stop it."),
     ("between_still_heading", "A short rest"),
-    ("between_still_text", "It will start again when you are both ready. Press anywhere to stop it."),
+    ("between_still_text", "It will start again when you are both ready. Once it has started, press anywhere to stop it."),
     ("running_label", "Press anywhere to stop."),
     // Held
     ("stopped_heading", "Stopped."),

@@ -1,16 +1,14 @@
-// The parts that pages of records are made of: all of them in every state, light, dark and on paper; what a finger presses; a session
-// that is closed by keyboard beside a video window.
+// How the parts that pages of records are made of are worked: what a finger presses; a session that is closed by keyboard beside a
+// video window.
 
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
-import { accessibilityViolations, launch, openPage, takePictures } from './support/chromium.mjs';
-import { startHouse } from './support/harness.mjs';
-import { enter, fillByKeys, noPointer, tabTo } from './support/keyboard.mjs';
+import { accessibilityViolations, launch } from '../support/chromium.mjs';
+import { ID, signedInAs } from '../support/demo.mjs';
+import { startHouse } from '../support/harness.mjs';
+import { enter, fillByKeys, noPointer, tabTo } from '../support/keyboard.mjs';
 
 const SIZES = [[1280, 800], [390, 844], [320, 568]];
-/** A4 less its margins, in CSS px. */
-const SHEET = [[673, 950]];
-const ID = /[0-9a-f]{8}-[0-9a-f-]{27}/;
 
 let house, browser;
 before(async () => {
@@ -21,33 +19,6 @@ after(async () => {
   await browser?.close();
   await house?.stop();
 });
-
-async function signedIn(role, options) {
-  const page = await openPage(browser, house.origin, options);
-  await page.goto(`/demo/${role}`);
-  await page.getByRole('button', { name: `Sign in as ${role}` }).click();
-  await page.waitForURL((url) => !url.pathname.startsWith('/demo'));
-  return page;
-}
-
-for (const media of [{ colorScheme: 'light' }, { colorScheme: 'dark' }, { media: 'print' }]) {
-  const name = Object.values(media)[0];
-  test(`every part in every state: ${name}`, async () => {
-    const page = await openPage(browser, house.origin);
-    await page.emulateMedia(media);
-    await page.goto('/parts');
-    const wide = [];
-    for (const [width, height] of media.media === 'print' ? SHEET : SIZES) {
-      await page.setViewportSize({ width, height });
-      const over = await page.evaluate(() => document.scrollingElement.scrollWidth - innerWidth);
-      if (over > 0) wide.push(`${over} px too wide at ${width}`);
-    }
-    if (!media.media) await page.setViewportSize({ width: 1280, height: 800 });
-    await page.screenshot({ path: new URL(`out/parts-${name}.png`, import.meta.url).pathname, fullPage: true });
-    assert.deepEqual([...wide, ...(await accessibilityViolations(page)), ...page.troubles], []);
-    await page.context().close();
-  });
-}
 
 /** In the page: what is pressed in tables and link rows and is smaller than 44 px, or lies on another such target. */
 function tooClose() {
@@ -71,7 +42,7 @@ test('what a finger presses is 44 px, in tables too, and lies on nothing else th
     ['lead', '/handover', '/replacements', '/practice/caseload', 'table a[href^="/practice/clients/"]'],
     ['administrator', '/members'],
   ]) {
-    const page = await signedIn(role, { hasTouch: true });
+    const page = await signedInAs(browser, house, role, { hasTouch: true });
     for (const step of way) {
       await page.goto(step.startsWith('/') ? step : await page.locator(step).first().getAttribute('href'));
       for (const [width, height] of SIZES) {
@@ -89,7 +60,7 @@ test('what a finger presses is 44 px, in tables too, and lies on nothing else th
 });
 
 test('a session is closed by keyboard at 455 by 768, with what was used last time at hand', async () => {
-  const page = await signedIn('clinician', { width: 455, height: 768 });
+  const page = await signedInAs(browser, house, 'clinician', { width: 455, height: 768 });
   await page.goto('/clients');
   const clients = await page.locator('#list tbody th a').evaluateAll((links) => links.map((link) => link.getAttribute('href')));
   let shown = '';
@@ -121,5 +92,4 @@ test('a session is closed by keyboard at 455 by 768, with what was used last tim
   await page.waitForURL(`**/sessions/${session}`);
   await page.getByText(`${used}. Settled after it`).waitFor();
   assert.deepEqual(page.troubles, [], 'by keyboard alone');
-  await takePictures(page, 'session-closed-by-keyboard', [[455, 768]]);
 });

@@ -2,10 +2,10 @@
 
 import assert from 'node:assert/strict';
 import { after, before, test as plain } from 'node:test';
-import { fresh, motionOf, sampled, steps, watchDot } from './support/motion.mjs';
-import { takePictures } from './support/chromium.mjs';
-import { Scene, openScene } from './support/scene.mjs';
-import { bringTones, rendered } from './support/tones.mjs';
+import { fresh, motionOf, sampled, steps, watchDot } from '../support/motion.mjs';
+import { keepPicture } from '../support/layout.mjs';
+import { Scene, openScene } from '../support/scene.mjs';
+import { bringTones, rendered } from '../support/tones.mjs';
 
 let scene, desk, stage, page;
 before(async () => { scene = await openScene(); });
@@ -83,7 +83,7 @@ test('hands: a figure of two sides instead of the dot, at most three flashes a s
   await fresh(page);
   await desk.start();
   await desk.untilCycle(2);
-  await takePictures(page, 'stage-hands', [[1024, 700]]);
+  await keepPicture(page, 'stage-hands');
   await desk.untilOver();
   await page.waitForFunction(() => globalThis.lit.at(-1).side === 'off');
   const lit = await page.evaluate(() => globalThis.lit);
