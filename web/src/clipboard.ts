@@ -1,7 +1,9 @@
-/** Whether the clipboard has the text now; a browser may let nobody at it. */
-export function copied(text: string): Promise<boolean> {
-  return navigator.clipboard.writeText(text).then(
-    () => true,
-    () => false,
-  );
+/** Whether the clipboard has the text now. A browser may let nobody at it, and has none at all on a page that is not secure. */
+export async function copied(text: string): Promise<boolean> {
+  try {
+    await navigator.clipboard.writeText(text);
+    return true;
+  } catch {
+    return false;
+  }
 }
