@@ -11,8 +11,6 @@ import { startHouse } from '../support/harness.mjs';
 import { appear, APPEARANCES, faultsAt, keepPicture } from '../support/layout.mjs';
 
 const SIZES = [[1280, 800], [1920, 1080], [768, 1024], [455, 768], [390, 844], [844, 390], [320, 568]];
-/** Frames of forced colours take room: the widest lines and the narrowest window. Dark moves nothing. */
-const ENDS = [[1280, 800], [320, 568]];
 const DESK = [[1280, 800], [455, 768]];
 const PICTURES = ['1280x800-light', '390x844-light', '718x1046-print'];
 
@@ -53,8 +51,7 @@ const signedIn = (role) => signedInAs(browser, house, role);
 /** What is wrong with the page as it stands. */
 async function look(page, name, sizes = SIZES) {
   faults.push(
-    ...await faultsAt(page, name, sizes, ['light'], { pictures: PICTURES }),
-    ...await faultsAt(page, name, sizes === SIZES ? ENDS : sizes, ['forced', 'large', 'print'], { pictures: PICTURES }),
+    ...await faultsAt(page, name, sizes, ['light', 'dark', 'forced', 'large', 'print'], { pictures: PICTURES }),
   );
   for (const appearance of ['dark', 'light']) {
     await appear(page, APPEARANCES[appearance]);
