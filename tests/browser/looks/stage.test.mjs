@@ -4,7 +4,7 @@
 import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
 import { accessibilityViolations, launch } from '../support/chromium.mjs';
-import { APPEARANCES, keepPicture } from '../support/layout.mjs';
+import { APPEARANCES, keepPicture, PAPER } from '../support/layout.mjs';
 import { closeSession } from '../support/practice.mjs';
 import { CLOSING, openScene, Scene } from '../support/scene.mjs';
 import { Stage } from '../support/stage.mjs';
@@ -54,7 +54,16 @@ async function lookAt({ page }, name) {
       await page.waitForSelector('body:not([data-help])');
     }
   }
+  await onPaper(page, `${name} on paper, ${root} px`);
   await resize(page, [usual.width, usual.height]);
+}
+
+async function onPaper(page, where) {
+  await resize(page, PAPER);
+  await page.emulateMedia({ media: 'print', forcedColors: 'none', ...APPEARANCES.light });
+  faults.push(...(await layoutFaults(page)).map((fault) => `${where}: ${fault}`));
+  await keepPicture(page, `stage-${where}`);
+  await page.emulateMedia({ media: 'screen' });
 }
 
 /** Light last: the page is left as it was. */

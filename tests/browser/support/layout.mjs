@@ -18,7 +18,7 @@ export const APPEARANCES = {
 const LEAST_FOR_LARGE = 640;
 
 /** A4 within margins of 1 cm, CSS px (ISO 216; 96 px an inch): what is printed is as wide as paper, whatever the window. */
-const PAPER = [[718, 1046]];
+export const PAPER = [718, 1046];
 
 /** Makes the page look so, see `APPEARANCES`. */
 export async function appear(page, { textSize = 16, ...media }) {
@@ -41,7 +41,7 @@ export async function faultsAt(page, name, sizes, appearances, { act = () => {},
   const found = [];
   for (const appearance of appearances) {
     await appear(page, APPEARANCES[appearance]);
-    for (const [width, height] of appearance === 'print' ? PAPER : sizes) {
+    for (const [width, height] of appearance === 'print' ? [PAPER] : sizes) {
       const look = `${width}x${height}-${appearance}`;
       if (appearance === 'large' && width < LEAST_FOR_LARGE) continue;
       await page.setViewportSize({ width, height });
