@@ -4,7 +4,7 @@
 //! are invented for the demo; they are no finding about anybody.
 
 use leeward::sessions::ClosingKind;
-use leeward::targets::{Prong, Status};
+use leeward::targets::Prong;
 use leeward_core::safety;
 use leeward_core::wire::{Change, Ending, Length, Moment, Path, Plan};
 use rand::Rng;
@@ -63,7 +63,7 @@ pub fn draw(rng: &mut ChaCha8Rng, kind: Kind, sessions: usize, last: i64, comfor
         if number == 0 {
             work.preparation()
         } else {
-            work.reprocessing(number, sessions)
+            work.reprocessing(number)
         }
         work.day -= gap;
     }
@@ -104,34 +104,26 @@ impl Work<'_> {
         slow.length = Length::Cycles(6);
         let sets = (0..3).map(|_| self.set(slow, Moment::AfterSet, Change::Same, "calm place, a little clearer", None, None)).collect();
         let note = "Preparation: stop signal agreed and rehearsed, calm place found, speed and width tried.".to_owned();
-        self.write(None, None, sets, ClosingKind::NoReprocessing, None, None, note);
+        self.write(None, None, sets, ClosingKind::NoReprocessing, None, false, note);
     }
 
-    fn reprocessing(&mut self, number: usize, of: usize) {
-        if self.sud == 0 && self.voc == 7 {
+    fn reprocessing(&mut self, number: usize) {
+        let finished = self.sud == 0 && self.voc == 7;
+        let reopened = finished && self.kind == Kind::Reopened && !self.course.sessions.iter().any(|session| session.reopened);
+        if finished && !reopened {
             self.next_target();
         }
-        let rebound = if number > 1 {
-            u8::from(self.rng.random_bool(0.35)) + u8::from(self.kind == Kind::Reopened && number == of - 2) * 3
-        } else {
-            0
-        };
+        let rebound = if reopened { 3 } else { u8::from(number > 1 && self.rng.random_bool(0.35)) };
         self.sud = (self.sud + rebound).min(10);
-        let reopened = rebound >= 3;
         let mut sets = self.desensitization();
         let done = self.sud <= 1;
         if done {
             sets.extend(self.installation());
         }
-        let status = match (done && self.sud == 0 && self.voc == 7, reopened) {
-            (true, _) => Status::Complete,
-            (false, true) => Status::Reopened,
-            (false, false) => Status::Incomplete,
-        };
-        let closing = if status == Status::Complete { ClosingKind::Complete } else { ClosingKind::Incomplete };
-        let note = self.note(status);
+        let closing = if done && self.sud == 0 && self.voc == 7 { ClosingKind::Complete } else { ClosingKind::Incomplete };
+        let note = self.note(closing, reopened);
         let (first, closing_sud) = ((number > 1).then_some(self.first_rating(rebound)), self.rng.random_bool(0.6).then_some(self.sud));
-        self.write(Some(self.target()), first, sets, closing, closing_sud, Some(status), note);
+        self.write(Some(self.target()), first, sets, closing, closing_sud, reopened, note);
     }
 
     fn first_rating(&self, rebound: u8) -> u8 {
@@ -229,10 +221,10 @@ impl Work<'_> {
         pool.choose(self.rng).copied().unwrap_or_default()
     }
 
-    fn note(&mut self, status: Status) -> String {
-        let ended = match status {
-            Status::Complete => "Target finished: no disturbance left, the wanted belief fits, body clear.",
-            Status::Reopened => "Disturbance had come back since last time; target reopened and worked on.",
+    fn note(&mut self, closing: ClosingKind, reopened: bool) -> String {
+        let ended = match closing {
+            ClosingKind::Complete => "Target finished: no disturbance left, the wanted belief fits, body clear.",
+            _ if reopened => "Disturbance had come back since last time; target reopened and worked on.",
             _ => "Target not finished; contained, oriented before leaving.",
         };
         let resource = RESOURCES.choose(self.rng).copied().unwrap_or_default();
@@ -247,10 +239,10 @@ impl Work<'_> {
         sets: Vec<SetPlan>,
         closing: ClosingKind,
         closing_sud: Option<u8>,
-        status: Option<Status>,
+        reopened: bool,
         note: String,
     ) {
         let (days_ago, minute) = (self.day, self.minute);
-        self.course.sessions.push(SessionPlan { days_ago, minute, target, reevaluation, sets, closing, closing_sud, status, note });
+        self.course.sessions.push(SessionPlan { days_ago, minute, target, reevaluation, sets, closing, closing_sud, reopened, note });
     }
 }

@@ -4,7 +4,7 @@ use leeward::clients::Asked;
 use leeward::comfort::Sheet;
 use leeward::platform::Role;
 use leeward::sessions::ClosingKind;
-use leeward::targets::{Prong, Status};
+use leeward::targets::Prong;
 use leeward_core::wire::{Change, Ending, Moment, Plan};
 
 use crate::people::Memory;
@@ -83,8 +83,8 @@ pub struct SessionPlan {
     pub closing: ClosingKind,
     /// SUD asked at the close.
     pub closing_sud: Option<u8>,
-    /// How far the target came.
-    pub status: Option<Status>,
+    /// The target had been at its end, and was reopened.
+    pub reopened: bool,
     /// The note.
     pub note: String,
 }

@@ -39,7 +39,7 @@ fn kind(at: usize) -> (Kind, std::ops::Range<usize>) {
         0 | 3 | 5 => (Kind::Well, 8..12),
         1 => (Kind::Helped, 9..13),
         2 => (Kind::Slow, 10..14),
-        4 => (Kind::Reopened, 9..12),
+        4 => (Kind::Reopened, 10..13),
         6 => (Kind::Away, 3..6),
         _ => (Kind::New, 1..5),
     }

@@ -6,13 +6,15 @@ use chrono::{DateTime, Duration, NaiveDate, NaiveTime, Utc};
 use leeward::base::ids::new_id;
 use leeward::clients::{self, Cautions, Details, NewClient};
 use leeward::comfort;
+use leeward::course::{self, Saying};
 use leeward::live::{self, Admission};
 use leeward::platform::App;
-use leeward::sessions::{self, Closing, NewSession};
+use leeward::sessions::{self, Closing, ClosingKind, NewSession};
 use leeward::signin;
 use leeward::store::seal::Private;
 use leeward::store::subject::{Act, Subject};
 use leeward::targets::{self, NewTarget, Words};
+use leeward_core::course::{Decision, Scan};
 use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{Entry, EntryValue, Moment};
 use uuid::Uuid;
@@ -73,6 +75,9 @@ impl Writer {
         let target = self.target(client, plan, &subject).await?;
         let session = sessions::open(&self.app, &subject, NewSession { client: client.id, target }).await?;
         self.world.set(start);
+        if let (Some(target), true) = (target, plan.reopened) {
+            self.say(&subject, client.id, target, Saying::Decided(Decision::Reopened, None)).await?;
+        }
         let admission = Admission { location: Private::new(&client.plan.location), call_back: Private::new(&client.plan.phone) };
         let (seat, _) = live::sit_down(&self.app, &subject, session).await?;
         live::admit(&self.app, &subject, session, seat, admission).await?;
@@ -80,8 +85,19 @@ impl Writer {
         let end = self.write_entries(session, plan, &sets, &subject, start).await?;
         // The first sign-in has been idle for too long by now: the seeder sends no sign of life meanwhile.
         let subject = self.sign_in(clinician, end + Duration::minutes(8)).await?;
+        if let (Some(target), ClosingKind::Complete) = (target, plan.closing) {
+            self.say(&subject, client.id, target, Saying::Scan(Scan::Clear)).await?;
+        }
         sessions::close(&self.app, &subject, session, closing(plan)?).await?;
         Ok(())
+    }
+
+    /// Writes down what is said about a target beside its ratings.
+    async fn say(&self, subject: &Subject, client: Uuid, target: Uuid, saying: Saying) -> Result<(), Fault> {
+        let mut tx = self.app.database.act(subject, Act::new("target.fact").object(target)).await?;
+        tx.concerns(client);
+        course::say(&mut tx, &self.app, client, target, saying).await?;
+        Ok(tx.commit().await?)
     }
 
     /// The target of a session, entered when it is first worked on.
@@ -203,7 +219,7 @@ fn closing(plan: &SessionPlan) -> Result<Closing, Fault> {
     let sud = plan.closing_sud.map(Sud::new).transpose().map_err(|fault| fault.to_string())?;
     Ok(Closing {
         kind: plan.closing,
-        target_status: plan.status,
+        because: None,
         resource: Private::new(plan.note.split("Used: ").nth(1).unwrap_or("calm place").trim_end_matches('.')),
         leaving_state: Private::new("Oriented and settled"),
         companion: Private::new("Somebody at home in the evening"),

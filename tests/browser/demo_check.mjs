@@ -22,7 +22,7 @@ const SETS = [
   { cycles: 8, sud: 3, words: 'warm hands', mark: 'settled' },
 ];
 const CLOSING = {
-  kind: 'incomplete', target_status: 'incomplete', resource: 'slow breathing', effect: 'settled', sud: '3', state: 'calm', companion: 'nobody',
+  kind: 'incomplete', resource: 'slow breathing', effect: 'settled', sud: '3', state: 'calm', companion: 'nobody',
   next_contact: 'in a week, by video', client_words: 'Thank you for today.', note: 'Three sets, held by the check of the demo.',
 };
 

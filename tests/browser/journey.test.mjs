@@ -13,7 +13,7 @@ import { story } from './support/story.mjs';
 /** What comes up after each set, and how the set ends. */
 const REPORTS = ['the ramp looks smaller', 'a gull, of all things', 'lighter in the throat', 'my feet on the quay'];
 const CLOSING = {
-  kind: 'incomplete', target_status: 'incomplete', resource: 'the calm harbour', effect: 'settled', sud: '2', state: 'calm',
+  kind: 'incomplete', resource: 'the calm harbour', effect: 'settled', sud: '2', state: 'calm',
   companion: 'Ilka is in the house', next_contact: 'Thursday at four by video', client_words: 'Thank you for today. We talk on Thursday.',
   note: 'Ferry worked on, stopped once by the client, line lost once.',
 };
@@ -219,8 +219,8 @@ test('the rows in Postgres are what the session\'s page shows', async () => {
   await clinician.getByText(`All of them: ${howGiven(rows[0])}.`).waitFor();
   assert.deepEqual(shown.map((row) => [row['Rated SUD'], row['Rated VOC'], row['Rated change']]), [['6', '3', 'changing'], ['5', '', 'changing'], ['5', '', 'same'], ['3', '5', 'settled']]);
   assert.deepEqual((await table(clinician, 'Process notes')).map((row) => row.Reported), REPORTS);
-  const [row] = await scene.house.rows(`SELECT closing, ended_at IS NOT NULL AS ended, (SELECT status FROM target WHERE id = target_id) AS target
-    FROM session WHERE id = '${scene.session}'`);
+  const [row] = await scene.house.rows(`SELECT closing, ended_at IS NOT NULL AS ended, (SELECT state FROM target_course c WHERE c.target_id = s.target_id) AS target
+    FROM session s WHERE id = '${scene.session}'`);
   assert.deepEqual(row, { closing: 'incomplete', ended: true, target: 'incomplete' });
 });
 

@@ -11,7 +11,7 @@ import { Stage } from './support/stage.mjs';
 import { story } from './support/story.mjs';
 
 const CLOSING = {
-  kind: 'incomplete', target_status: 'incomplete', resource: 'the harbour', effect: 'settled', state: 'calm', companion: 'nobody',
+  kind: 'incomplete', resource: 'the harbour', effect: 'settled', state: 'calm', companion: 'nobody',
   next_contact: 'Thursday',
 };
 

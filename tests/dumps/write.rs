@@ -132,12 +132,15 @@ async fn a_session(scene: &mut Scene) {
     let voc = scene.kept(second, None, Moment::Installation, Voc { value: 4 }).await;
     scene.kept(second, Some(&voc), Moment::Installation, TakenBack).await;
     let third = Some(scene.set(3, Some(11.0), Ending::StoppedByClinician).await);
-    scene.kept(third, None, Moment::AfterSet, EntryValue::Change { change: Change::Same }).await;
+    let mark = scene.kept(third, None, Moment::AfterSet, EntryValue::Change { change: Change::Same }).await;
+    scene.kept(third, Some(&mark), Moment::AfterSet, EntryValue::Change { change: Change::Changing }).await;
+    said(scene, &[("said", "procedure.recent_event"), ("stood", "active")]).await;
+    said(scene, &[("said", "segment"), ("segment", "1"), ("sud", "3")]).await;
+    said(scene, &[("said", "scan.felt"), ("stood", "active")]).await;
     scene.set(4, None, Ending::Unknown).await;
     let close = format!("/sessions/{}/close", scene.session);
     let closing = [
         ("kind", "incomplete"),
-        ("target_status", "incomplete"),
         ("resource", "calm place"),
         ("effect", "settled"),
         ("state", "tired"),
@@ -181,4 +184,10 @@ async fn join(scene: &Scene, link: &str, code: &str) {
     let answer = device.post_json("/join", &json!({ "link": link, "code": code, "once": once })).await;
     // 409: another device has the seat, and this one asks for it.
     assert!([200, 409].contains(&answer.status), "{}", answer.body);
+}
+
+/// Something that is said about the target on its page.
+async fn said(scene: &mut Scene, fields: &[(&str, &str)]) {
+    let answer = scene.clinician.post_form(&format!("/targets/{}/facts", scene.target), fields).await;
+    assert_eq!(answer.status, 303, "{fields:?}: {}", answer.body);
 }

@@ -113,9 +113,8 @@ const SHEET: [(&str, &str); 9] = [
     ("level", "60"),
     ("vibration", "felt"),
 ];
-const CLOSING: [(&str, &str); 11] = [
+const CLOSING: [(&str, &str); 10] = [
     ("kind", "incomplete"),
-    ("target_status", "incomplete"),
     ("target_was", "planned"),
     ("resource", "calm place"),
     ("effect", "settled"),
@@ -178,7 +177,7 @@ async fn of_client(sample: &mut Sample, route: &str) {
 async fn of_target(sample: &mut Sample, route: &str) {
     match route {
         "/targets/{target}/edit" => sample.typed(&with(&TARGET, V1)),
-        "/targets/{target}/status" => sample.typed(&[("status", "active"), V1]),
+        "/targets/{target}/facts" => sample.typed(&[("said", "decided.incomplete"), ("stood", "planned")]),
         "/targets/{target}/archive" => {
             sample.sql("UPDATE session SET ended_at = opened_at").await;
             sample.typed(&[V1]);

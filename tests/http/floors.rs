@@ -8,12 +8,13 @@ use regex_lite::Regex;
 
 /// The portal's folders from the ground up. Those of one floor do not import each other. What lies beside the folders
 /// assembles and runs the whole, and is the roof.
-const FLOORS: [&[&str]; 10] = [
+const FLOORS: [&[&str]; 11] = [
     &["base", "words"],
     &["store"],
     &["platform"],
     &["signin"],
     &["clients", "handover", "practice"],
+    &["course"],
     &["comfort", "presets", "outcomes"],
     &["targets"],
     &["sessions"],

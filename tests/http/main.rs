@@ -2,6 +2,7 @@
 #![expect(clippy::unwrap_used, clippy::expect_used, reason = "a test that cannot go on must fail loudly, in its helpers too")]
 
 mod access;
+mod course;
 mod floors;
 mod habits;
 mod outcomes;

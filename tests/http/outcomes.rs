@@ -9,16 +9,16 @@ use chrono::Duration;
 use leeward::clients::{self, NewClient};
 use leeward::platform::Role;
 use leeward::sessions::{self, Closing, ClosingKind, NewSession};
-use leeward::targets::Status;
+use leeward_core::course::Because;
 use leeward_core::wire::{Ending, EntryValue, Moment};
 
 use crate::scene::{LABEL, NAME, PICTURE, Scene, rows, target};
 
-fn closing(kind: ClosingKind, status: Status) -> Closing {
+fn closing(kind: ClosingKind) -> Closing {
     let said = |text: &str| leeward::store::seal::Private::new(text);
     Closing {
         kind,
-        target_status: Some(status),
+        because: Some(Because::Judgement),
         resource: said("the quince tree"),
         leaving_state: said("Calm"),
         companion: said("aunt Ottoline"),
@@ -30,9 +30,9 @@ fn closing(kind: ClosingKind, status: Status) -> Closing {
 }
 
 /// Closes the session that is open and opens the next one a week later.
-async fn next_session(scene: &mut Scene, kind: ClosingKind, status: Status) {
+pub async fn next_session(scene: &mut Scene, kind: ClosingKind) {
     let subject = scene.clinician.subject();
-    sessions::close(&scene.house.app, &subject, scene.session, closing(kind, status)).await.unwrap();
+    sessions::close(&scene.house.app, &subject, scene.session, closing(kind)).await.unwrap();
     scene.house.clock.advance(Duration::days(7));
     scene.clinician = scene.house.sign_in(scene.clinician.member).await;
     let new = NewSession { client: scene.client, target: Some(scene.target) };
@@ -44,7 +44,7 @@ async fn a_course(scene: &mut Scene) {
     let sessions: [(&[u8], &[u8]); 3] = [(&[8, 9, 7, 6], &[2, 3]), (&[6, 5, 4, 3], &[3, 4]), (&[4, 2, 1, 0], &[4, 7])];
     for (at, (suds, vocs)) in sessions.into_iter().enumerate() {
         if at > 0 {
-            next_session(scene, ClosingKind::Incomplete, Status::Incomplete).await;
+            next_session(scene, ClosingKind::Incomplete).await;
         }
         for (number, sud) in suds.iter().enumerate() {
             let set = scene.set(number as u32 + 1, Some(24.0), Ending::Done).await;
@@ -97,7 +97,7 @@ async fn a_reevaluation_is_of_the_target_that_was_worked_on_last() {
     scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Sud { value: 1 }).await;
     let first = scene.target;
     scene.target = target(&scene.house, &scene.clinician, scene.client).await;
-    next_session(&mut scene, ClosingKind::Complete, Status::Complete).await;
+    next_session(&mut scene, ClosingKind::Complete).await;
     scene.kept(None, None, Moment::Reevaluation, EntryValue::Sud { value: 2 }).await;
     let set = scene.set(1, Some(24.0), Ending::Done).await;
     scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Sud { value: 9 }).await;
@@ -127,7 +127,7 @@ async fn the_lead_sees_numbers_and_no_word_about_anybody() {
         .await
         .unwrap();
     // targets open, of them incomplete, complete; sessions; sets; dates; days since; first and last SUD
-    assert_eq!(rows(&caseload.body, "By record number"), [format!("1|{name}|1|1|0|3|12|3 Mar 26|17 Mar 26|0|8|0|incomplete")]);
+    assert_eq!(rows(&caseload.body, "By record number"), [format!("1|{name}|1|0|0|3|12|3 Mar 26|17 Mar 26|0|8|0|incomplete")]);
     let day = |day: &str, ratings: &str, closing: &str| format!("{day} March 2026|{name}|target 1|{closing}|4|{ratings}");
     assert_eq!(
         rows(&client.body, "First and last ratings"),

@@ -320,20 +320,26 @@ async fn what_was_complete_is_reopened_never_quietly_changed() {
     let mut clinician = house.member(&[Role::Clinician]).await;
     let client = client(&mut clinician).await;
     let id = target(&mut clinician, client).await;
-    let path = format!("/targets/{id}/status");
+    let path = format!("/targets/{id}/facts");
     let steps = [
-        ("active", "1", 303),
-        ("complete", "2", 303),
-        ("planned", "3", 400),
-        ("reopened", "2", 409),
-        ("nonsense", "3", 400),
-        ("reopened", "3", 303),
+        ("decided.complete", "", "planned", 409, "its end is open and there is no code"),
+        ("decided.complete", "a whim", "planned", 400, "no such code"),
+        ("decided.complete", "judgement", "active", 409, "the page showed another state"),
+        ("decided.complete", "judgement", "planned", 303, ""),
+        ("decided.incomplete", "", "complete, provisional", 409, "what is complete is reopened first"),
+        ("nonsense", "", "complete, provisional", 400, "nothing that can be said"),
+        ("decided.reopened", "", "complete, provisional", 303, ""),
     ];
-    for (status, version, expected) in steps {
-        let answer = clinician.post_form(&path, &[("status", status), ("version", version)]).await;
-        assert_eq!(answer.status, expected, "{status} against {version}");
+    for (said, because, stood, expected, why) in steps {
+        let answer = clinician.post_form(&path, &[("said", said), ("because", because), ("stood", stood)]).await;
+        assert_eq!(answer.status, expected, "{said} {because}: {why}");
     }
     has(&clinician.get(&format!("/targets/{id}")).await.body, &["<li>reopened</li>"]);
+    let kept: Vec<(String, Option<String>)> = sqlx::query_as("SELECT code, because FROM fact WHERE kind = 'decided' ORDER BY seq")
+        .fetch_all(&house.database.superuser)
+        .await
+        .unwrap();
+    assert_eq!(kept, [("complete".into(), Some("judgement".into())), ("reopened".into(), None)]);
 }
 
 #[tokio::test]

@@ -9,9 +9,8 @@ use serde_json::json;
 
 use crate::scene::{LABEL, NAME, Scene, rows, target};
 
-const CLOSING: [(&str, &str); 9] = [
+const CLOSING: [(&str, &str); 8] = [
     ("kind", "incomplete"),
-    ("target_status", "incomplete"),
     ("resource", "calm place"),
     ("effect", "settled"),
     ("state", "tired"),

@@ -43,7 +43,7 @@ async fn next_session(scene: &mut Scene) {
     let said = |text: &str| Private::new(text);
     let closing = Closing {
         kind: ClosingKind::NoReprocessing,
-        target_status: None,
+        because: None,
         resource: said("the orchard"),
         leaving_state: said("Calm"),
         companion: said("a neighbour"),

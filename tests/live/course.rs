@@ -149,7 +149,7 @@ async fn closing_the_session_stops_the_set_tells_both_and_ends_the_room() {
     Scene::start(&mut desk, &mut stage, epoch).await;
     let closing = Closing {
         kind: ClosingKind::Incomplete,
-        target_status: None,
+        because: None,
         resource: Private::default(),
         leaving_state: Private::default(),
         companion: Private::new("nobody"),

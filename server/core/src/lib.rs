@@ -6,6 +6,7 @@
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used))]
 
 pub mod chart;
+pub mod course;
 pub mod optics;
 pub mod path;
 pub mod room;

@@ -20,7 +20,7 @@ use crate::signin::{Invitation, Newcomer, agree_replacement_as_owner, ask_replac
 use crate::store::database::{Database, Unfit, migrate};
 use crate::store::key_check;
 use crate::store::patience::GRACE;
-use crate::{connections, demo, log, notify, upkeep, waiting};
+use crate::{connections, course, demo, log, notify, upkeep, waiting};
 
 /// Leeward: a portal for remote EMDR sessions, for trained and licensed clinicians.
 #[derive(Parser, Debug)]
@@ -38,6 +38,8 @@ pub enum Command {
     Serve(ServeArgs),
     /// Bring the database to this version's shape (as its owner).
     Migrate(OwnerDatabase),
+    /// Fold how every target stands anew from its record (as the database's owner), and say where lists had it otherwise.
+    Course(OwnerDatabase),
     /// The practice's key.
     #[command(subcommand)]
     Key(KeyCommand),
@@ -142,6 +144,7 @@ pub async fn run(cli: Cli) -> Result<(), String> {
     match cli.command {
         Command::Serve(args) => serve(args, world).await,
         Command::Migrate(args) => bring_up(&args.url()?).await,
+        Command::Course(args) => rebuild_courses(&args.url()?).await,
         Command::Key(KeyCommand::New { path }) => new_key(&path, &world),
         Command::Member(MemberCommand::Invite(args)) => invite(&args, &world).await,
         Command::Member(MemberCommand::Replace(args)) => replace(&args, &world).await,
@@ -158,6 +161,22 @@ async fn bring_up(owner_url: &str) -> Result<(), String> {
         Unfit::Unreachable(fault) => format!("migrate: {fault}"),
         unfit => format!("migrate: {unfit}"),
     })
+}
+
+/// Fails when lists had something otherwise though the rules are the same: it is mended then, and somebody should ask why.
+async fn rebuild_courses(owner_url: &str) -> Result<(), String> {
+    let course::Rebuilt { targets, outdated, different } = course::rebuild(owner_url)
+        .await
+        .map_err(|fault| format!("course: {fault}. Is LEEWARD_OWNER_URL the database's owner, and has `leeward migrate` been run?"))?;
+    println!("{targets} targets folded, {outdated} of them by newer rules, {} different", different.len());
+    if different.is_empty() {
+        return Ok(());
+    }
+    let ids: Vec<String> = different.iter().map(ToString::to_string).collect();
+    Err(format!(
+        "course: lists had these targets otherwise than their record says. They are made anew; tell the makers: {}",
+        ids.join(", ")
+    ))
 }
 
 async fn invite(args: &InviteArgs, world: &World) -> Result<(), String> {

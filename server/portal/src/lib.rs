@@ -13,6 +13,7 @@ pub mod platform;
 mod caseload;
 pub mod clients;
 pub mod comfort;
+pub mod course;
 pub(crate) mod handover;
 pub mod live;
 pub mod outcomes;

@@ -28,10 +28,10 @@ pub(crate) async fn demo_member(tx: &mut Tx, role: &str) -> Done<Option<Uuid>> {
 pub(crate) async fn next_session(tx: &mut Tx) -> Done<Option<NewSession>> {
     sqlx::query_as!(
         NewSession,
-        "SELECT c.id AS client, t.id AS \"target?\" FROM client c JOIN target t ON t.client_id = c.id
+        "SELECT c.id AS client, t.id AS \"target?\" FROM client c JOIN target t ON t.client_id = c.id JOIN target_course n ON n.target_id = t.id
          WHERE c.archived_at IS NULL AND c.seizures = 'no' AND c.eye_condition = 'no' AND t.archived_at IS NULL
            AND c.id IN (SELECT access.my_clients())
-         ORDER BY (t.status IN ('active', 'incomplete', 'reopened')) DESC, c.number, t.number DESC LIMIT 1"
+         ORDER BY (n.state IN ('active', 'incomplete', 'reopened')) DESC, c.number, t.number DESC LIMIT 1"
     )
     .fetch_optional(&mut **tx)
     .await

@@ -12,7 +12,7 @@ import { story } from '../support/story.mjs';
 
 const SIZES = [[455, 768], [1280, 800], [1920, 1080], [768, 1024], [390, 844], [320, 568]];
 const MORE = ['dark', 'forced', 'large', 'print'];
-const CLOSING = { kind: 'incomplete', target_status: 'incomplete', resource: 'the harbour', effect: 'settled', state: 'calm', companion: 'nobody', next_contact: 'Thursday' };
+const CLOSING = { kind: 'incomplete', resource: 'the harbour', effect: 'settled', state: 'calm', companion: 'nobody', next_contact: 'Thursday' };
 
 const test = story();
 let scene, desk, stage;

@@ -45,7 +45,7 @@ export function setRows(house, session) {
     LEFT JOIN LATERAL (SELECT max(phase) AS cycles, max(width) AS width, max(ending) AS ending FROM set_evidence WHERE set_id = s.id) e ON true
     LEFT JOIN LATERAL (SELECT max(value) FILTER (WHERE scale = 'sud') AS sud, max(value) FILTER (WHERE scale = 'voc') AS voc
       FROM rating WHERE set_id = s.id) r ON true
-    LEFT JOIN LATERAL (SELECT max(change) AS change FROM process_note WHERE set_id = s.id) n ON true
+    LEFT JOIN LATERAL (SELECT max(code) AS change FROM fact WHERE kind = 'mark' AND set_id = s.id) n ON true
     WHERE s.session_id = '${session}' ORDER BY s.number`);
 }
 

@@ -26,7 +26,7 @@ export const TARGET = {
 
 /** How a meeting ends in which no target was worked on. */
 export const CLOSING = {
-  kind: 'no_reprocessing', target_status: 'incomplete', resource: 'slow breathing', effect: 'settled', state: 'calm', companion: 'nobody', next_contact: 'Thursday',
+  kind: 'no_reprocessing', resource: 'slow breathing', effect: 'settled', state: 'calm', companion: 'nobody', next_contact: 'Thursday',
   client_words: 'Until Thursday.',
 };
 

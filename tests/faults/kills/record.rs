@@ -63,7 +63,7 @@ async fn entry(scene: &Scene, entry: &Entry) -> (i64, bool) {
     let ratings: Vec<(String, Option<i16>, Option<Uuid>)> =
         sqlx::query_as("SELECT scale, value, replaces FROM rating WHERE id = $1").bind(id).fetch_all(pool).await.unwrap();
     let notes: Vec<(Option<String>, bool, Option<Uuid>)> =
-        sqlx::query_as("SELECT change, words IS NOT NULL, replaces FROM process_note WHERE id = $1")
+        sqlx::query_as("SELECT code, false, replaces FROM fact WHERE id = $1 UNION ALL SELECT NULL, words IS NOT NULL, replaces FROM process_note WHERE id = $1")
             .bind(id)
             .fetch_all(pool)
             .await
@@ -90,7 +90,8 @@ async fn entries(scene: &Scene, written: &Written, found: &mut Found) {
         }
     }
     found.acknowledged += written.kept.len();
-    let rows = count(scene, "SELECT (SELECT count(*) FROM rating) + (SELECT count(*) FROM process_note)").await;
+    let rows =
+        count(scene, "SELECT (SELECT count(*) FROM rating) + (SELECT count(*) FROM fact) + (SELECT count(*) FROM process_note)").await;
     if usize::try_from(rows).unwrap() != written.kept.len() {
         found.doubled.push(format!("{rows} entries in the record, {} were written", written.kept.len()));
     }

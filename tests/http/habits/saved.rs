@@ -83,8 +83,7 @@ async fn every_form_of_a_record_leads_to_a_page_that_says_so() {
         let led = sent.location.split('#').next().unwrap();
         assert!(said(&scene.clinician.get(led).await).is_some(), "{path} led to {led}");
     }
-    let target_page = scene.clinician.get(&format!("/targets/{target}")).await.body;
-    let version = target_page.split("name=\"version\" value=\"").nth(1).and_then(|rest| rest.split('"').next()).unwrap().to_owned();
-    let sent = scene.clinician.post_form(&format!("/targets/{target}/status"), &[("status", "active"), ("version", &version)]).await;
+    let said_of_it = [("said", "scan.felt"), ("stood", "planned")];
+    let sent = scene.clinician.post_form(&format!("/targets/{target}/facts"), &said_of_it).await;
     assert!(said(&scene.clinician.get(&sent.location).await).is_some(), "{}", sent.location);
 }

@@ -3,7 +3,6 @@
 use chrono::Duration;
 use leeward::platform::Role;
 use leeward::sessions::ClosingKind;
-use leeward::targets::Status;
 
 use super::next_session;
 use crate::scene::{Scene, rows};
@@ -14,7 +13,7 @@ const CAPTION: &str = "How sessions were closed, by week</caption>";
 async fn the_strip_of_closings_counts_as_the_database_does() {
     let mut scene = Scene::build().await;
     for kind in [ClosingKind::Incomplete, ClosingKind::NoReprocessing, ClosingKind::Incomplete, ClosingKind::Complete] {
-        next_session(&mut scene, kind, Status::Incomplete).await;
+        next_session(&mut scene, kind).await;
     }
     let mut lead = scene.house.member(&[Role::Lead]).await;
     let page = lead.get("/practice/caseload").await.body;
@@ -35,7 +34,9 @@ async fn the_strip_of_closings_counts_as_the_database_does() {
     assert_eq!(drawn[7..], expected);
     assert!(drawn[..7].iter().all(|row| row.ends_with("|0|0|0|0")));
     assert!(page.contains("2 of 5 sessions in 12 weeks were closed as incomplete, 1 is not closed"));
-    for (words, count) in [("Complete", 1), ("Incomplete", 2), ("No reprocessing, or not recorded", 1), ("Not closed", 1)] {
+    for (words, count) in
+        [("Complete, or reduced as planned", 1), ("Incomplete", 2), ("No reprocessing, or not recorded", 1), ("Not closed", 1)]
+    {
         assert!(page.contains(&format!("</svg>{words}</dt><dd>{count}</dd>")), "{words}");
     }
 }
@@ -43,7 +44,7 @@ async fn the_strip_of_closings_counts_as_the_database_does() {
 #[tokio::test]
 async fn what_is_older_than_the_strip_or_of_another_clinician_is_not_in_it() {
     let mut scene = Scene::build().await;
-    next_session(&mut scene, ClosingKind::Complete, Status::Complete).await;
+    next_session(&mut scene, ClosingKind::Complete).await;
     let other = scene.house.member(&[Role::Clinician]).await;
     let mut lead = scene.house.member(&[Role::Lead]).await;
     let theirs = lead.get(&format!("/practice/caseload?clinician={}", other.member)).await.body;

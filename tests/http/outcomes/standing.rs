@@ -209,7 +209,7 @@ async fn lead_and_clinician_read_the_same_first_and_last_of_generated_courses() 
     let mut dice = Dice(7);
     let mut sessions = vec![scene.session];
     for _ in 0..2 {
-        super::next_session(&mut scene, leeward::sessions::ClosingKind::Incomplete, leeward::targets::Status::Incomplete).await;
+        super::next_session(&mut scene, leeward::sessions::ClosingKind::Incomplete).await;
         sessions.push(scene.session);
     }
     lead = scene.house.sign_in(lead.member).await;

@@ -56,7 +56,7 @@ async fn close(scene: &Scene, client: Uuid) {
     let said = |text: &str| leeward::store::seal::Private::new(text);
     let closing = Closing {
         kind: ClosingKind::Incomplete,
-        target_status: None,
+        because: None,
         resource: said("a quiet room"),
         leaving_state: said("Calm"),
         companion: said("nobody"),

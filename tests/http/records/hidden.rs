@@ -67,8 +67,8 @@ async fn the_lead_gets_no_names_even_without_the_handlers() {
     assert!(matches!(clients::details(&mut tx, &house.app, id).await, Err(Error::NotFound)));
     assert!(matches!(leeward::targets::find(&mut tx, &house.app, target).await, Err(Error::NotFound)));
     assert!(matches!(leeward::targets::list(&mut tx, &house.app, id).await, Err(Error::NotFound)));
-    let status = leeward::targets::set_status(&mut tx, target, leeward::targets::Status::Active).await;
-    assert!(matches!(status, Err(Error::NotFound)));
+    let said = leeward::course::say(&mut tx, &house.app, id, target, leeward::course::Saying::SudFits).await;
+    assert!(matches!(said, Err(Error::NotFound)));
     let new = clients::create(&house.app, &lead.subject(), clients::NewClient::default()).await;
     assert!(matches!(new, Err(Error::WrongRole)));
 }

@@ -199,7 +199,6 @@ async fn a_session_whose_words_do_not_open_is_closed_all_the_same_and_they_stay(
     shows(&scene.clinician.get(&close).await, &["What was written about this session before does not open"]);
     let typed = [
         ("kind", "incomplete"),
-        ("target_status", "incomplete"),
         ("resource", "the orchard"),
         ("effect", "settled"),
         ("state", "calm"),

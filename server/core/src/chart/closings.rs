@@ -8,7 +8,7 @@ use super::{Anchor, Element};
 /// How a session stands, as a mark says it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum ClosedAs {
-    /// The target was worked through: a filled square. (A disc means something else in the strips beside this one.)
+    /// The target is at its end, or restricted work did what was planned: a filled square. (A disc means something else in the strips beside this one.)
     Complete,
     /// Begun and set aside: an open square.
     Incomplete,

@@ -10,6 +10,7 @@ use super::room_task::Mail;
 use crate::base::ids::{Token, new_id};
 use crate::clients;
 use crate::comfort;
+use crate::course;
 use crate::platform::App;
 use crate::store::error::Error;
 use crate::store::patience::{ANSWER, START, within};
@@ -182,7 +183,11 @@ impl Lease {
         let value = serde_json::to_value(plan).map_err(|fault| Error::Inner(format!("plan: {fault}")))?;
         let place = i32::try_from(number).map_err(|_| Error::Inconsistent("stimulus_set.number"))?;
         let row = LeaseRow { session: self.session, client: self.client, epoch: self.epoch };
-        queries::insert_set(tx, &row, self.id, set, place, &value, at).await
+        let Some(target) = queries::insert_set(tx, &row, self.id, set, place, &value, at).await? else { return Ok(false) };
+        if let Some(target) = target {
+            course::set_begun(tx, target).await?;
+        }
+        Ok(true)
     }
 
     async fn find_out(&self, set: Uuid, fault: Error) -> Result<Written, Error> {

@@ -131,7 +131,7 @@ pub async fn seats(db: &mut PgConnection, session: Uuid) -> Result<Vec<SeatRow>,
     rows.into_iter().map(|row| Ok(SeatRow { id: row.id, standing: standing(&row.state)? })).collect()
 }
 
-/// Writes a new set, if `holder` still holds the room; false when another has taken it.
+/// Writes a new set, if `holder` still holds the room, and answers which target it works on, if one; `None` when another has taken it.
 pub async fn insert_set(
     db: &mut PgConnection,
     row: &LeaseRow,
@@ -140,20 +140,19 @@ pub async fn insert_set(
     number: i32,
     plan: &Value,
     now: DateTime<Utc>,
-) -> Result<bool, Error> {
-    let done = sqlx::query!(
+) -> Result<Option<Option<Uuid>>, Error> {
+    let target = sqlx::query_scalar!(
         "INSERT INTO stimulus_set (id, session_id, client_id, target_id, number, epoch, plan, recorded_at)
-         SELECT $3, id, client_id, target_id, $4, room_epoch, $5, $6 FROM session WHERE id = $1 AND room_holder = $2 AND ended_at IS NULL",
+         SELECT $3, id, client_id, target_id, $4, room_epoch, $5, $6 FROM session WHERE id = $1 AND room_holder = $2 AND ended_at IS NULL
+         RETURNING target_id",
         row.session,
         holder,
         set,
         number,
         plan,
         now
-    )
-    .execute(db)
-    .await?;
-    Ok(done.rows_affected() == 1)
+    );
+    Ok(target.fetch_optional(db).await?)
 }
 
 /// Whether a set is in the record.

@@ -8,6 +8,7 @@ use leeward_core::chart::Chart;
 
 use super::course;
 use super::queries::{self, RatingRow, SessionRow, TargetRow};
+use crate::course::state_words;
 use crate::platform::App;
 use crate::platform::codes::closing_words;
 use crate::platform::forms::Id;
@@ -37,7 +38,15 @@ struct Numbers {
     frame: Frame,
     number: i32,
     lines: Vec<SessionLine>,
-    targets: Vec<(TargetRow, Chart)>,
+    targets: Vec<TargetPart>,
+}
+
+/// A target in numbers.
+struct TargetPart {
+    number: i32,
+    /// How it stands.
+    stands: &'static str,
+    chart: Chart,
 }
 
 /// `GET /practice/clients/{client}`
@@ -49,7 +58,10 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let (sessions, ratings) = (queries::sessions(&mut tx, id).await?, queries::ratings(&mut tx, id).await?);
     let targets = queries::targets(&mut tx, id).await?;
     tx.commit().await?;
-    let drawn = |target: TargetRow| course::chart(target.id, &sessions, &ratings, when).map(|chart| (target, chart));
+    let drawn = |target: TargetRow| {
+        let chart = course::chart(target.id, &sessions, &ratings, when)?;
+        Ok::<_, Error>(TargetPart { number: target.number, stands: state_words(target.stand()?), chart })
+    };
     let targets = targets.into_iter().map(drawn).collect::<Result<_, _>>()?;
     let lines = sessions.into_iter().map(|row| line(row, &ratings, when)).collect();
     page(&Numbers { frame, number, lines, targets })

@@ -39,7 +39,7 @@ pub(super) fn since(today: NaiveDate) -> DateTime<Utc> {
 
 const fn words(closed: ClosedAs) -> &'static str {
     match closed {
-        ClosedAs::Complete => "Complete",
+        ClosedAs::Complete => "Complete, or reduced as planned",
         ClosedAs::Incomplete => "Incomplete",
         ClosedAs::Otherwise => "No reprocessing, or not recorded",
         ClosedAs::NotClosed => "Not closed",
@@ -49,7 +49,7 @@ const fn words(closed: ClosedAs) -> &'static str {
 fn closed_as(row: &ClosingRow) -> ClosedAs {
     match row.closing.as_deref().and_then(ClosingKind::parse) {
         _ if !row.ended => ClosedAs::NotClosed,
-        Some(ClosingKind::Complete) => ClosedAs::Complete,
+        Some(ClosingKind::Complete | ClosingKind::Reduced) => ClosedAs::Complete,
         Some(ClosingKind::Incomplete) => ClosedAs::Incomplete,
         Some(ClosingKind::NoReprocessing) | None => ClosedAs::Otherwise,
     }

@@ -3,6 +3,8 @@
 use chrono::{DateTime, Utc};
 use uuid::Uuid;
 
+use crate::course::Stand;
+use crate::store::error::Error;
 use crate::store::subject::Tx;
 
 /// One session in numbers.
@@ -161,13 +163,32 @@ pub(super) async fn number(tx: &mut Tx, client: Uuid) -> sqlx::Result<Option<i32
 pub(super) struct TargetRow {
     pub id: Uuid,
     pub number: i32,
-    pub status: String,
+    procedure: String,
+    state: String,
+    held: Option<String>,
+    because: Option<String>,
+    unfounded: bool,
+}
+
+impl TargetRow {
+    /// How it stands.
+    ///
+    /// # Errors
+    /// [`Error::Inconsistent`] when its row does not say what it must.
+    pub(super) fn stand(&self) -> Result<Stand, Error> {
+        Stand::read(&self.procedure, &self.state, self.held.as_deref(), self.because.as_deref(), self.unfounded)
+    }
 }
 
 pub(super) async fn targets(tx: &mut Tx, client: Uuid) -> sqlx::Result<Vec<TargetRow>> {
-    sqlx::query_as!(TargetRow, "SELECT id, number, status FROM target WHERE client_id = $1 ORDER BY number", client)
-        .fetch_all(&mut **tx)
-        .await
+    sqlx::query_as!(
+        TargetRow,
+        "SELECT t.id, t.number, n.procedure, n.state, n.held, n.because, n.unfounded
+         FROM target t JOIN target_course n ON n.target_id = t.id WHERE t.client_id = $1 ORDER BY t.number",
+        client
+    )
+    .fetch_all(&mut **tx)
+    .await
 }
 
 /// The first and the last SUD that one session has of one target.

@@ -94,6 +94,8 @@ pub(crate) const fn moment(moment: Moment) -> &'static str {
 pub enum ClosingKind {
     /// The target was worked through.
     Complete,
+    /// Restricted work did what was planned.
+    Reduced,
     /// Reprocessing was begun and is not finished: contained and settled.
     Incomplete,
     /// No reprocessing took place.
@@ -108,6 +110,7 @@ impl ClosingKind {
     pub const fn words(self) -> &'static str {
         match self {
             Self::Complete => "complete",
+            Self::Reduced => "reduced as planned",
             Self::Incomplete => "incomplete",
             Self::NoReprocessing => "no reprocessing",
         }

@@ -7,6 +7,7 @@ use axum::extract::State;
 use axum::response::Html;
 use axum::routing::get;
 use leeward_core::chart::{Lane, LaneSize, lane, lane_head};
+use leeward_core::course::State as Stands;
 use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
 
@@ -23,7 +24,7 @@ use crate::sessions::{self, Words};
 use crate::store::error::Error;
 use crate::store::seal::{DOES_NOT_OPEN, Opened};
 use crate::store::subject::Act;
-use crate::targets::{self, Status, Target};
+use crate::targets::{self, Target};
 
 #[derive(Template)]
 #[template(path = "record/record.html")]
@@ -190,19 +191,19 @@ fn last_closing(session: &queries::SessionRow, words: &Words<Opened>, targets: &
 /// The targets in the order in which a session is likely to want them. Chosen is the one that was worked on last, if it is not complete;
 /// else the first that is in work; else none, since nothing is begun unasked.
 fn choices(targets: &[&Target], last: Option<Uuid>) -> Vec<Choice> {
-    const fn rank(status: Status) -> u8 {
-        match status {
-            Status::Active | Status::Incomplete | Status::Reopened => 0,
-            Status::Planned => 1,
-            Status::Complete => 2,
+    const fn rank(state: Stands) -> u8 {
+        match state {
+            Stands::Active | Stands::Incomplete | Stands::Reopened => 0,
+            Stands::Planned => 1,
+            Stands::Complete | Stands::Reduced => 2,
         }
     }
     let mut sorted: Vec<&&Target> = targets.iter().collect();
-    sorted.sort_by_key(|target| (rank(target.status), Some(target.id) != last, target.number));
-    let in_work = |target: &Target| rank(target.status) == 0;
+    sorted.sort_by_key(|target| (rank(target.stand.state), Some(target.id) != last, target.number));
+    let in_work = |target: &Target| rank(target.stand.state) == 0;
     let words = |target: &Target| {
         let sud = target.latest_sud.map(|sud| format!(", SUD {}", sud.get())).unwrap_or_default();
-        format!("{}. {}, {}{sud}", target.number, target.words.label.shown(), target.status.name())
+        format!("{}. {}, {}{sud}", target.number, target.words.label.shown(), target.stands())
     };
     sorted
         .iter()
@@ -212,7 +213,7 @@ fn choices(targets: &[&Target], last: Option<Uuid>) -> Vec<Choice> {
 }
 
 fn finding(targets: &[&Target]) -> String {
-    let complete = targets.iter().filter(|target| target.status == Status::Complete).count();
+    let complete = targets.iter().filter(|target| target.stand.state == Stands::Complete).count();
     match (targets.len(), complete) {
         (0, _) => "none yet".to_owned(),
         (all, complete) if all == complete => format!("{all}, all complete"),
@@ -229,7 +230,7 @@ fn target_line(target: &Target, spans: &Spans, sessions: &[Uuid]) -> TargetLine 
         number: target.number,
         label: target.words.label.shown().to_owned(),
         prong: target.prong.name(),
-        status: target.status.name(),
+        status: target.stands(),
         course: (!own.is_empty()).then(|| lane(LaneSize::Large, sessions.len(), &own)),
         sud: first_to_last(sud.0.map(Sud::get), sud.1.map(Sud::get)),
         voc: first_to_last(voc.0.map(Voc::get), voc.1.map(Voc::get)),

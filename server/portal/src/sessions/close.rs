@@ -1,6 +1,7 @@
 //! Closing a session. It always can be closed, whatever the numbers say.
 
 use chrono::{DateTime, Utc};
+use leeward_core::course::{Because, Course, Decision, Said, State};
 use leeward_core::scale::Sud;
 use leeward_core::wire::Moment;
 use uuid::Uuid;
@@ -11,21 +12,21 @@ use super::queries_entries::{self, EntryContext};
 use super::words;
 use crate::base::ids::new_id;
 use crate::clients;
+use crate::course::{self, Saying};
 use crate::platform::App;
 use crate::platform::codes;
 use crate::platform::codes::ClosingKind;
 use crate::store::error::Error;
 use crate::store::seal::Private;
 use crate::store::subject::{Act, Subject, Tx};
-use crate::targets::{self, Status};
 
 /// How a session was closed.
 #[derive(Clone, Debug)]
 pub struct Closing {
     /// How far it came.
     pub kind: ClosingKind,
-    /// How far the session's target has come, if the session has one.
-    pub target_status: Option<Status>,
+    /// Why it is complete though what its end asks for is open.
+    pub because: Option<Because>,
     /// What was used to settle, and its effect; at most 400 characters.
     pub resource: Private,
     /// The client's state on leaving; at most 400 characters.
@@ -42,13 +43,13 @@ pub struct Closing {
     pub sud: Option<Sud>,
 }
 
-/// Closes `session` at the time of the app's clock: its words, its end, the target's status. Once that
+/// Closes `session` at the time of the app's clock: its words, its end, what it decides about its target. Once that
 /// is saved its live room ends, if there is one: a set that runs is stopped, and the client's page
 /// shows its last words.
 ///
 /// # Errors
 /// [`Error::NotFound`] when the subject does not treat this session's client, [`Error::Conflict`]
-/// when it is closed already. Then nothing was kept.
+/// when it is closed already, or is called complete with neither a record that carries it nor a code. Then nothing was kept.
 pub async fn close(app: &App, subject: &Subject, session: Uuid, closing: Closing) -> Result<(), Error> {
     let mut tx = app.database.act(subject, Act::new("session.close").object(session)).await?;
     let row = queries::session(&mut tx, session).await?.ok_or(Error::NotFound)?;
@@ -60,15 +61,12 @@ pub async fn close(app: &App, subject: &Subject, session: Uuid, closing: Closing
 /// As [`close`], in the caller's transaction.
 pub(super) async fn close_in(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, closing: Closing) -> Result<(), Error> {
     tx.concerns(row.client_id);
-    let now = app.world.now();
-    if !queries::end_session(tx, session, closing.kind.name(), now).await? {
-        return Err(Error::Conflict("This session is closed already. Add what is missing to its note."));
-    }
-    if let (Some(target), Some(status)) = (row.target_id, closing.target_status) {
-        targets::set_status(tx, target, status).await?;
-    }
+    let (now, kind) = (app.world.now(), closing.kind);
     if let Some(sud) = closing.sud {
         add_sud(tx, app, session, row, sud, now).await?;
+    }
+    if let Some(target) = row.target_id {
+        decide(tx, app, row.client_id, target, &closing).await?;
     }
     let key = clients::key(tx, app, row.client_id).await?;
     words::change_words(tx, app, &key, session, |words| {
@@ -79,7 +77,52 @@ pub(super) async fn close_in(tx: &mut Tx, app: &App, session: Uuid, row: &Sessio
         words.client_words = closing.client_words;
         words.note = closing.note;
     })
-    .await
+    .await?;
+    // Last, so that what closing decides stands in this session.
+    if queries::end_session(tx, session, kind.name(), now).await? {
+        return Ok(());
+    }
+    Err(Error::Conflict("This session is closed already. Add what is missing to its note."))
+}
+
+/// What a closing decides about its target. What is at its end stays so when it is called that again; set aside, it was taken up anew.
+async fn decide(tx: &mut Tx, app: &App, client: Uuid, target: Uuid, closing: &Closing) -> Result<(), Error> {
+    let course = course::fold(tx, target).await?;
+    for decision in decisions(course.state, closing.kind) {
+        course::say(tx, app, client, target, Saying::Decided(decision, closing.because)).await?;
+    }
+    Ok(())
+}
+
+/// The decisions that follow from closing as `kind` a session on a target in `state`.
+pub(super) fn decisions(state: State, kind: ClosingKind) -> Vec<Decision> {
+    match kind {
+        ClosingKind::NoReprocessing => vec![],
+        ClosingKind::Complete if state == State::Complete => vec![],
+        ClosingKind::Reduced if state == State::Reduced => vec![],
+        ClosingKind::Incomplete if state == State::Incomplete => vec![],
+        kind => {
+            let decision = match kind {
+                ClosingKind::Complete => Decision::Complete,
+                ClosingKind::Reduced => Decision::Reduced,
+                ClosingKind::Incomplete | ClosingKind::NoReprocessing => Decision::Incomplete,
+            };
+            if state.is_over() { vec![Decision::Reopened, decision] } else { vec![decision] }
+        }
+    }
+}
+
+/// Whether closing as `kind` can be kept, `sud` being asked at the close: the record carries it, or the code does.
+pub(super) fn carries(course: &Course, kind: ClosingKind, because: Option<Because>, sud: Option<Sud>) -> bool {
+    let mut course = course.clone();
+    if let Some(value) = sud {
+        course.take(Said::Sud { value, moment: Moment::Closing, segment: None });
+    }
+    decisions(course.state, kind).into_iter().all(|decision| {
+        let carried = course.carries(decision, because);
+        course.take(Said::Decided(decision, because));
+        carried
+    })
 }
 
 async fn add_sud(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, sud: Sud, now: DateTime<Utc>) -> Result<(), Error> {

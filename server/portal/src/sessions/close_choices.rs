@@ -3,14 +3,14 @@
 use std::sync::LazyLock;
 
 use crate::platform::codes::ClosingKind;
-use crate::targets::Status;
 
 /// Choices in words: the name in the form, and what the record says.
 pub(super) type Choice = (&'static str, &'static str);
 
-pub(super) static KINDS: LazyLock<[Choice; 3]> = LazyLock::new(|| {
+pub(super) static KINDS: LazyLock<[Choice; 4]> = LazyLock::new(|| {
     [
-        (ClosingKind::Complete.name(), "Complete: the target was worked through"),
+        (ClosingKind::Complete.name(), "Complete: the target is at its end"),
+        (ClosingKind::Reduced.name(), "Reduced as planned: the restricted work is done"),
         (ClosingKind::Incomplete.name(), "Incomplete: begun, and set aside for now"),
         (ClosingKind::NoReprocessing.name(), "No reprocessing took place"),
     ]
@@ -28,12 +28,3 @@ pub(super) const STATES: [Choice; 5] = [
     ("in_contact", "Not settled: we stay in contact, see the note"),
     ("left", "Left, or the link was lost, before this could be seen"),
 ];
-pub(super) static STATUSES: LazyLock<[Choice; 5]> = LazyLock::new(|| {
-    [
-        (Status::Planned.name(), "Planned: not begun"),
-        (Status::Active.name(), "Active: work goes on"),
-        (Status::Incomplete.name(), "Incomplete: begun, set aside for now"),
-        (Status::Complete.name(), "Complete"),
-        (Status::Reopened.name(), "Reopened: was complete, came up again"),
-    ]
-});

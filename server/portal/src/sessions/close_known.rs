@@ -37,8 +37,7 @@ pub(super) async fn known(tx: &mut Tx, key: &ClientKey, session: Uuid, row: &Ses
     let when = practice.in_zone(&row.zone);
     let asked = queries_entries::last_ratings(tx, session, row.target_id).await?;
     let last = |scale: &str| asked.iter().find(|one| one.scale == scale);
-    let named =
-        target.map_or_else(|| "none in this session".to_owned(), |one| format!("{}, {}", one.words.label.shown(), one.status.name()));
+    let named = target.map_or_else(|| "none in this session".to_owned(), |one| format!("{}, {}", one.words.label.shown(), one.stands()));
     let sud = rated(last("sud"), target.and_then(|one| one.latest_sud).map(Sud::get), when);
     let voc = rated(last("voc"), target.and_then(|one| one.latest_voc).map(Voc::get), when);
     Ok(Known { stands: vec![("Target", named), ("Last SUD", sud), ("Last VOC", voc)], settled: settled(tx, key, row, practice).await? })

@@ -3,18 +3,21 @@
 use askama::Template;
 use axum::extract::State;
 use axum::response::{IntoResponse, Redirect, Response};
+use leeward_core::course::{Because, Course, Procedure};
 use leeward_core::scale::Sud;
 use serde::Deserialize;
 use uuid::Uuid;
 
-use super::close::{Closing, close_in};
-use super::close_choices::{Choice, EFFECTS, KINDS, STATES, STATUSES};
+use super::close::{Closing, carries, close_in};
+use super::close_choices::{Choice, EFFECTS, KINDS, STATES};
 use super::close_known::{Known, Settled, known};
 use super::queries::{self, SessionRow};
 use super::words::{self, Words};
 use crate::clients;
+use crate::course::{self, BECAUSE};
 use crate::platform::App;
 use crate::platform::Member;
+use crate::platform::codes;
 use crate::platform::codes::ClosingKind;
 use crate::platform::forms::{Again, Fields, Id, Keyed, Lines, Need, Problems, SaveOutcome, answer};
 use crate::platform::page::{Frame, page};
@@ -22,7 +25,7 @@ use crate::store::error::Error;
 use crate::store::once::Once;
 use crate::store::seal::{ClientKey, Private};
 use crate::store::subject::{Act, Tx};
-use crate::targets::{self, Status, Target};
+use crate::targets::{self, Target};
 
 /// Above the form when what was written before does not open. Its version stays beside the one that closing adds.
 const WORDS_DO_NOT_OPEN: &str = "What was written about this session before does not open, so its fields are empty here. It stays in the \
@@ -36,7 +39,7 @@ const CLOSED_MEANWHILE: &str =
 #[serde(default)]
 pub(super) struct ClosingForm {
     kind: String,
-    target_status: String,
+    because: String,
     resource: String,
     effect: String,
     state: String,
@@ -48,14 +51,15 @@ pub(super) struct ClosingForm {
     note: String,
     /// The version of the session's words that the form started from.
     version: String,
-    /// The status of the target that the form showed.
+    /// How the target stood that the form showed.
     target_was: String,
 }
 
 impl Fields for ClosingForm {
     const LABELS: &'static [Choice] = &[
         ("kind", "How far the session came"),
-        ("target_status", "Where the target stands now"),
+        ("target_was", "How the target stands"),
+        ("because", "Why it is complete all the same"),
         ("sud", "Closing SUD"),
         ("resource", "What was used"),
         ("effect", "Its effect"),
@@ -73,7 +77,8 @@ impl Fields for ClosingForm {
         };
         match name {
             "kind" => text(&*KINDS, &self.kind),
-            "target_status" => text(&*STATUSES, &self.target_was),
+            "target_was" => self.target_was.clone(),
+            "because" => text(&BECAUSE, &self.because),
             "resource" => self.resource.clone(),
             "effect" => text(&EFFECTS, &self.effect),
             "sud" => self.sud.clone(),
@@ -111,7 +116,7 @@ impl ClosingForm {
 }
 
 fn was(target: Option<&Target>) -> String {
-    target.map(|target| target.status.name().to_owned()).unwrap_or_default()
+    target.map(|target| target.stands().to_owned()).unwrap_or_default()
 }
 
 /// What the form shows about its session.
@@ -121,6 +126,8 @@ struct Context {
     record: i32,
     number: i32,
     target: Option<Target>,
+    /// What that target's end asks for.
+    course: Course,
     known: Known,
     ended: bool,
     rehearsal: bool,
@@ -137,8 +144,34 @@ struct ClosePage {
 }
 
 impl ClosePage {
-    fn kinds(&self) -> &'static [Choice] {
-        &*KINDS
+    /// How far it can have come: only what has a target is complete, and restricted work is reduced instead.
+    fn kinds(&self) -> Vec<Choice> {
+        let restricted = self
+            .context
+            .as_ref()
+            .map(|context| context.target.is_some().then_some(context.course.known.procedure == Procedure::Restricted));
+        let offered = |name: &str| match (name, restricted) {
+            ("complete", Some(restricted)) => restricted == Some(false),
+            ("reduced", Some(restricted)) => restricted == Some(true),
+            _ => true,
+        };
+        KINDS.iter().copied().filter(|(name, _)| offered(name)).collect()
+    }
+
+    fn becauses(&self) -> Vec<Choice> {
+        [("", "Not called complete, or nothing is open")].into_iter().chain(BECAUSE).collect()
+    }
+
+    /// What the target's end asks for, and how far it is.
+    fn asked(&self) -> Vec<(&'static str, String)> {
+        let Some(context) = self.context.as_ref().filter(|context| context.target.is_some()) else { return vec![] };
+        let open = context.course.open();
+        let line = |end| {
+            let (name, wanted) = course::end_words(end);
+            let there = course::reached_words(end, &context.course);
+            (name, if open.contains(&end) { format!("Open: {there}. Asked for: {wanted}") } else { format!("Reached: {there}") })
+        };
+        context.course.asks().iter().copied().map(line).collect()
     }
 
     fn effects(&self) -> &'static [Choice] {
@@ -147,10 +180,6 @@ impl ClosePage {
 
     fn states(&self) -> &'static [Choice] {
         &STATES
-    }
-
-    fn statuses(&self) -> &'static [Choice] {
-        &*STATUSES
     }
 
     fn settled_before(&self) -> Option<&Settled> {
@@ -170,12 +199,17 @@ async fn context(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow) -> Res
         Some(target) => Some(targets::find(tx, app, target).await?),
         None => None,
     };
+    let course = match row.target_id {
+        Some(target) => course::of(tx, target).await?,
+        None => Course::default(),
+    };
     let known = known(tx, &key, session, row, target.as_ref()).await?;
     let context = Context {
         client: row.client_id,
         record: row.client_number,
         number: row.number,
         target,
+        course,
         known,
         ended: row.ended_at.is_some(),
         rehearsal: row.rehearsal,
@@ -229,7 +263,7 @@ async fn try_close(
         return Ok(SaveOutcome::TooLate(CLOSED_MEANWHILE));
     }
     let mut problems = Problems::default();
-    let closing = read(typed, context.target.is_some(), &mut problems);
+    let closing = read(typed, context, &mut problems);
     let Some(mut closing) = closing.filter(|_| problems.none()) else { return Ok(SaveOutcome::Refused(problems)) };
     let (words, version) = words::locked_words(&mut tx, &key, session).await?;
     let words = words.readable();
@@ -247,12 +281,12 @@ async fn try_close(
     Ok(SaveOutcome::Saved(tx.saved(format!("/sessions/{session}")).await?))
 }
 
-fn read(typed: &ClosingForm, has_target: bool, problems: &mut Problems) -> Option<Closing> {
+fn read(typed: &ClosingForm, context: &Context, problems: &mut Problems) -> Option<Closing> {
     let kind = problems.choice("kind", &typed.kind, ClosingKind::parse);
-    let target_status = if has_target { problems.choice("target_status", &typed.target_status, Status::parse) } else { None };
-    if kind == Some(ClosingKind::Incomplete) && target_status == Some(Status::Complete) {
-        problems.add("target_status", "The session closes as incomplete, so its target is not complete. Change one of the two.");
-    }
+    let because = match typed.because.as_str() {
+        "" => None,
+        _ => problems.choice("because", &typed.because, |code| codes::read::<Because>(code, "because").ok()),
+    };
     let leaving_state = state(typed, problems);
     let resource = settled(typed, problems);
     let mut line = |name, typed: &str, need| Private::new(problems.text(name, typed, 200, need, Lines::One));
@@ -261,7 +295,31 @@ fn read(typed: &ClosingForm, has_target: bool, problems: &mut Problems) -> Optio
     let client_words = Private::new(problems.text("client_words", &typed.client_words, 500, Need::Optional, Lines::Many));
     let note = Private::new(problems.text("note", &typed.note, super::note::MOST, Need::Optional, Lines::Many));
     let sud = sud(typed, problems);
-    Some(Closing { kind: kind?, target_status, resource, leaving_state, companion, next_contact, client_words, note, sud })
+    if let Some(kind) = kind {
+        check_end(context, kind, because, sud, problems);
+    }
+    Some(Closing { kind: kind?, because, resource, leaving_state, companion, next_contact, client_words, note, sud })
+}
+
+/// Complete or reduced is what the rules or a code carry; everything else always closes.
+fn check_end(context: &Context, kind: ClosingKind, because: Option<Because>, sud: Option<Sud>, problems: &mut Problems) {
+    if !matches!(kind, ClosingKind::Complete | ClosingKind::Reduced) {
+        return;
+    }
+    if context.target.is_none() {
+        problems.add("kind", "This session has no target, so none is at its end. Choose incomplete, or no reprocessing.");
+    } else if !carries(&context.course, kind, because, sud) {
+        refuse_end(context, kind, problems);
+    }
+}
+
+fn refuse_end(context: &Context, kind: ClosingKind, problems: &mut Problems) {
+    if (kind == ClosingKind::Complete) == (context.course.known.procedure == Procedure::Restricted) {
+        problems.add("kind", "This is not how the target is worked on. Choose another, or change that on the target's page.");
+    } else {
+        problems
+            .add("because", "What the target's end asks for is still open. Say why it is complete all the same, or close as incomplete.");
+    }
 }
 
 fn choose(problems: &mut Problems, name: &'static str, typed: &str, from: &[Choice]) -> &'static str {

@@ -14,6 +14,7 @@ use super::entry::{Checked, What, check};
 use super::queries::{self, SessionRow};
 use super::queries_entries::{self, EntryContext};
 use crate::clients;
+use crate::course;
 use crate::platform::App;
 use crate::platform::Member;
 use crate::platform::codes;
@@ -56,17 +57,25 @@ pub async fn save_entry(tx: &mut Tx, app: &App, session: Uuid, entry: &Entry) ->
 async fn write(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, entry: &Checked, now: DateTime<Utc>) -> Result<bool, Error> {
     let place =
         EntryContext { session, client: row.client_id, target: rated_target(tx, row, codes::read(&entry.moment, "rating.moment")?).await? };
-    let What::Note { change, words } = &entry.what else {
-        return Ok(queries_entries::add_rating(tx, &place, entry, now).await?);
-    };
-    let sealed = match words {
-        Some(words) => {
+    let sealed = match &entry.what {
+        What::Rating { .. } => return rate(tx, &place, entry, now).await,
+        What::Mark { code } => return Ok(queries_entries::add_mark(tx, &place, entry, code.as_deref(), now).await?),
+        What::Words { words: None } => None,
+        What::Words { words: Some(words) } => {
             let key = clients::key(tx, app, row.client_id).await?;
             Some(key.row(entry.id, ONLY_VERSION).seal(&app.world, Field::ProcessWords, words)?)
         }
-        None => None,
     };
-    Ok(queries_entries::add_note(tx, &place, entry, change.as_deref(), sealed, now).await?)
+    Ok(queries_entries::add_note(tx, &place, entry, sealed, now).await?)
+}
+
+/// A rating moves its target: a correction that of what it corrects, wherever that was asked.
+async fn rate(tx: &mut Tx, place: &EntryContext, entry: &Checked, now: DateTime<Utc>) -> Result<bool, Error> {
+    let Some(target) = queries_entries::add_rating(tx, place, entry, now).await? else { return Ok(false) };
+    if let Some(target) = target {
+        course::fold(tx, target).await?;
+    }
+    Ok(true)
 }
 
 /// A re-evaluation is of the target that was worked on last, which may not be this session's; every

@@ -27,8 +27,10 @@ pub(super) struct Checked {
 pub(super) enum What {
     /// A row of `rating`; no value: taken back.
     Rating { scale: &'static str, value: Option<i16> },
+    /// A row of `fact` that says what a set changed; no code: taken back.
+    Mark { code: Option<String> },
     /// A row of `process_note`; nothing in it: taken back.
-    Note { change: Option<String>, words: Option<Private> },
+    Words { words: Option<Private> },
 }
 
 /// Checks the whole entry, so that all that is wrong is said at once.
@@ -85,9 +87,9 @@ fn what(problems: &mut Problems, entry: &Entry, replaced: Option<&Replaced>) -> 
         EntryValue::Voc { value } => (Kind::Voc, rating(problems, "voc", Voc::new(*value).map(Voc::get))),
         EntryValue::Words { words } => {
             let words = problems.text("words", words, MOST_WORDS, Need::Required, Lines::Many);
-            (Kind::Words, Some(What::Note { change: None, words: Some(Private::new(words)) }))
+            (Kind::Words, Some(What::Words { words: Some(Private::new(words)) }))
         }
-        EntryValue::Change { change } => (Kind::Change, Some(What::Note { change: Some(codes::name(change)?), words: None })),
+        EntryValue::Change { change } => (Kind::Change, Some(What::Mark { code: Some(codes::name(change)?) })),
         EntryValue::Unreadable => {
             problems.add("value", "This only says that an entry does not open; it is none itself.");
             return Ok(None);
@@ -122,6 +124,7 @@ fn taken_back(problems: &mut Problems, entry: &Entry, old: Option<Kind>) -> Opti
     Some(match old? {
         Kind::Sud => What::Rating { scale: "sud", value: None },
         Kind::Voc => What::Rating { scale: "voc", value: None },
-        Kind::Words | Kind::Change => What::Note { change: None, words: None },
+        Kind::Change => What::Mark { code: None },
+        Kind::Words => What::Words { words: None },
     })
 }

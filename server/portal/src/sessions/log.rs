@@ -58,7 +58,7 @@ pub(super) fn value(row: &EntryRow, key: &ClientKey) -> Result<EntryValue, Error
     Ok(match (row.scale.as_deref(), row.value, &row.change, &row.words) {
         (Some("sud"), Some(value), ..) => EntryValue::Sud { value: rating(value)? },
         (Some("voc"), Some(value), ..) => EntryValue::Voc { value: rating(value)? },
-        (None, _, Some(change), _) => EntryValue::Change { change: codes::read(change, "process_note.change")? },
+        (None, _, Some(change), _) => EntryValue::Change { change: codes::read(change, "fact.code")? },
         (None, _, _, Some(words)) => match key.row(row.id, ONLY_VERSION).open(Field::ProcessWords, words) {
             Opened::Text(words) => EntryValue::Words { words: words.reveal().to_owned() },
             Opened::Unreadable => EntryValue::Unreadable,

@@ -1,4 +1,4 @@
-//! SQL of ratings and process notes. Both are append-only.
+//! SQL of ratings, marks and process notes. All are append-only.
 
 use chrono::{DateTime, Utc};
 use uuid::Uuid;
@@ -37,11 +37,10 @@ pub(super) async fn replaced(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Resu
         r#"SELECT scale AS kind, value IS NOT NULL AS "says!", EXISTS (SELECT FROM rating n WHERE n.replaces = r.id) AS "corrected!"
            FROM rating r WHERE id = $1 AND session_id = $2
            UNION ALL
-           SELECT (WITH RECURSIVE earlier AS (
-               SELECT p.words, p.change, p.replaces
-               UNION ALL SELECT n.words, n.change, n.replaces FROM earlier e JOIN process_note n ON n.id = e.replaces)
-             SELECT CASE WHEN words IS NOT NULL THEN 'words' ELSE 'change' END FROM earlier WHERE words IS NOT NULL OR change IS NOT NULL LIMIT 1),
-             words IS NOT NULL OR change IS NOT NULL, EXISTS (SELECT FROM process_note n WHERE n.replaces = p.id)
+           SELECT 'change', code IS NOT NULL, EXISTS (SELECT FROM fact n WHERE n.replaces = f.id)
+           FROM fact f WHERE id = $1 AND session_id = $2 AND kind = 'mark'
+           UNION ALL
+           SELECT 'words', words IS NOT NULL, EXISTS (SELECT FROM process_note n WHERE n.replaces = p.id)
            FROM process_note p WHERE id = $1 AND session_id = $2"#,
         id,
         session
@@ -64,6 +63,7 @@ pub(super) async fn replaced(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Resu
 pub(super) async fn kept_at(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Result<Option<DateTime<Utc>>> {
     sqlx::query_scalar!(
         r#"SELECT at AS "at!" FROM rating WHERE id = $1 AND session_id = $2
+           UNION ALL SELECT at FROM fact WHERE id = $1 AND session_id = $2 AND kind = 'mark'
            UNION ALL SELECT at FROM process_note WHERE id = $1 AND session_id = $2"#,
         id,
         session
@@ -99,12 +99,17 @@ pub(super) struct EntryContext {
     pub target: Option<Uuid>,
 }
 
-/// Writes a rating. False: its id, or what it replaces, has been used meanwhile.
-pub(super) async fn add_rating(tx: &mut Tx, place: &EntryContext, entry: &Checked, now: DateTime<Utc>) -> sqlx::Result<bool> {
-    let What::Rating { scale, value } = &entry.what else { return Ok(false) };
-    let done = sqlx::query!(
+/// Writes a rating. Answers of which target it is, if of any; `None`: its id, or what it replaces, has been used meanwhile.
+pub(super) async fn add_rating(
+    tx: &mut Tx,
+    place: &EntryContext,
+    entry: &Checked,
+    now: DateTime<Utc>,
+) -> sqlx::Result<Option<Option<Uuid>>> {
+    let What::Rating { scale, value } = &entry.what else { return Ok(None) };
+    sqlx::query_scalar!(
         "INSERT INTO rating (id, client_id, session_id, target_id, set_id, scale, value, moment, replaces, entered_by, at)
-         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, access.me(), $10) ON CONFLICT DO NOTHING",
+         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, access.me(), $10) ON CONFLICT DO NOTHING RETURNING target_id",
         entry.id,
         place.client,
         place.session,
@@ -112,6 +117,31 @@ pub(super) async fn add_rating(tx: &mut Tx, place: &EntryContext, entry: &Checke
         entry.set,
         scale,
         *value,
+        entry.moment,
+        entry.replaces,
+        now
+    )
+    .fetch_optional(&mut **tx)
+    .await
+}
+
+/// Writes what a set changed; no code: what it replaces is taken back. False: its id, or what it replaces, has been used meanwhile.
+pub(super) async fn add_mark(
+    tx: &mut Tx,
+    place: &EntryContext,
+    entry: &Checked,
+    code: Option<&str>,
+    now: DateTime<Utc>,
+) -> sqlx::Result<bool> {
+    let done = sqlx::query!(
+        "INSERT INTO fact (id, client_id, session_id, target_id, set_id, kind, code, moment, replaces, entered_by, at)
+         VALUES ($1, $2, $3, $4, $5, 'mark', $6, $7, $8, access.me(), $9) ON CONFLICT DO NOTHING",
+        entry.id,
+        place.client,
+        place.session,
+        place.target,
+        entry.set,
+        code,
         entry.moment,
         entry.replaces,
         now
@@ -126,19 +156,17 @@ pub(super) async fn add_note(
     tx: &mut Tx,
     place: &EntryContext,
     entry: &Checked,
-    change: Option<&str>,
     words: Option<Vec<u8>>,
     now: DateTime<Utc>,
 ) -> sqlx::Result<bool> {
     let done = sqlx::query!(
-        "INSERT INTO process_note (id, session_id, client_id, set_id, moment, change, words, replaces, entered_by, at)
-         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, access.me(), $9) ON CONFLICT DO NOTHING",
+        "INSERT INTO process_note (id, session_id, client_id, set_id, moment, words, replaces, entered_by, at)
+         VALUES ($1, $2, $3, $4, $5, $6, $7, access.me(), $8) ON CONFLICT DO NOTHING",
         entry.id,
         place.session,
         place.client,
         entry.set,
         entry.moment,
-        change,
         words,
         entry.replaces,
         now
@@ -148,7 +176,7 @@ pub(super) async fn add_note(
     Ok(done.rows_affected() == 1)
 }
 
-/// A row of `rating` or `process_note`, in order of keeping.
+/// A row of `rating`, a mark of `fact`, or a row of `process_note`, in order of keeping.
 pub(super) struct EntryRow {
     pub id: Uuid,
     pub set_id: Option<Uuid>,
@@ -170,8 +198,9 @@ pub(super) async fn entries(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<Entr
         EntryRow,
         r#"SELECT id AS "id!", set_id, target_id, replaces, moment AS "moment!", scale, value, NULL::text AS change, NULL::bytea AS words,
              at AS "at!", seq AS "seq!"
-           FROM rating WHERE session_id = $1 OR first_id IN (SELECT id FROM rating WHERE session_id = $1)
-           UNION ALL SELECT id, set_id, NULL, replaces, moment, NULL, NULL, change, words, at, seq FROM process_note WHERE session_id = $1
+           FROM rating WHERE segment IS NULL AND (session_id = $1 OR first_id IN (SELECT id FROM rating WHERE session_id = $1))
+           UNION ALL SELECT id, set_id, NULL, replaces, moment, NULL, NULL, code, NULL, at, seq FROM fact WHERE session_id = $1 AND kind = 'mark'
+           UNION ALL SELECT id, set_id, NULL, replaces, moment, NULL, NULL, NULL, words, at, seq FROM process_note WHERE session_id = $1
            ORDER BY 11"#,
         session
     )

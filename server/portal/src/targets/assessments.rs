@@ -7,6 +7,7 @@ use uuid::Uuid;
 
 use super::queries;
 use crate::base::ids::new_id;
+use crate::course;
 use crate::platform::App;
 use crate::platform::forms::Problems;
 use crate::platform::when::When;
@@ -77,6 +78,7 @@ pub(super) async fn assess(tx: &mut Tx, app: &App, client: Uuid, target: Uuid, r
     for (scale, value) in given.into_iter().filter_map(|(scale, value)| Some((scale, value?))) {
         queries::insert_assessment(tx, new_id(&app.world), client, target, scale, value.into(), now).await?;
     }
+    course::fold(tx, target).await?;
     Ok(())
 }
 
@@ -120,5 +122,6 @@ pub(super) async fn correct(tx: &mut Tx, app: &App, target: Uuid, slip: Slip<'_>
         problems.add("wrong", "This value was corrected meanwhile. Open the target again and look first.");
         return Ok(Err(problems));
     }
+    course::fold(tx, target).await?;
     Ok(Ok(()))
 }

@@ -7,7 +7,7 @@ use uuid::Uuid;
 
 use super::assessments;
 use super::form::{Around, FormPage, Good, Purpose, TargetForm};
-use super::{NewTarget, Status, Target, add, find, queries, seal};
+use super::{NewTarget, Target, add, find, queries, seal};
 use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
@@ -118,34 +118,6 @@ async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &Tar
 
 const CHANGED: Error =
     Error::Conflict("Somebody changed this target meanwhile, so nothing was done. Open the target again and look first.");
-
-/// What the form of the status sends.
-#[derive(Default, serde::Deserialize)]
-#[serde(default)]
-pub(super) struct Chosen {
-    status: String,
-    version: String,
-}
-
-pub(super) async fn status(
-    member: Member,
-    State(app): State<App>,
-    Id(id): Id,
-    Keyed(once, chosen): Keyed<Chosen>,
-) -> Result<Answer, Error> {
-    let mut tx = app.database.act_once(&member.subject, Act::new("target.status").object(id), &once).await?;
-    let target = find(&mut tx, &app, id).await?;
-    if target.version != version(&chosen.version)? {
-        return Err(CHANGED);
-    }
-    let status = Status::parse(&chosen.status)
-        .filter(|status| target.status.may_become().contains(status))
-        .ok_or(Error::BadRequest("This status cannot follow. Open the target again and choose one of those listed."))?;
-    if !queries::set_status(&mut tx, id, status, Some(target.version)).await? {
-        return Err(CHANGED);
-    }
-    tx.saved(format!("/targets/{id}")).await
-}
 
 pub(super) async fn archive(change: RowChange) -> Result<Answer, Error> {
     let now = change.app.world.now();

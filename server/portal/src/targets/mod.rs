@@ -2,6 +2,7 @@
 
 mod assessments;
 mod change;
+mod facts;
 mod form;
 mod queries;
 mod show;
@@ -17,6 +18,7 @@ use assessments::Ratings;
 use crate::base::ids::new_id;
 use crate::base::named::named;
 use crate::clients;
+use crate::course::{self, Stand};
 use crate::platform::{App, Routes, Rule};
 use crate::store::error::Error;
 use crate::store::seal::{ClientKey, Field, Opened, Private, SealError};
@@ -83,39 +85,6 @@ impl Prong {
     }
 }
 
-/// How far the work on a target has come.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, EnumString, IntoStaticStr, VariantArray)]
-#[strum(serialize_all = "snake_case")]
-pub enum Status {
-    /// In the plan, not begun.
-    Planned,
-    /// Being worked on.
-    Active,
-    /// Begun, and left before it was complete.
-    Incomplete,
-    /// Done.
-    Complete,
-    /// Was complete and has come up again.
-    Reopened,
-}
-
-named!(Status);
-
-impl Status {
-    /// What a person may set next. What was complete is reopened, never quietly made something else, so
-    /// that the history keeps it; nothing goes back to being only planned once work has begun.
-    #[must_use]
-    pub const fn may_become(self) -> &'static [Self] {
-        match self {
-            Self::Planned => &[Self::Active, Self::Incomplete, Self::Complete],
-            Self::Active => &[Self::Planned, Self::Incomplete, Self::Complete],
-            Self::Incomplete => &[Self::Active, Self::Complete],
-            Self::Complete => &[Self::Reopened],
-            Self::Reopened => &[Self::Incomplete, Self::Complete],
-        }
-    }
-}
-
 /// A target as it stands.
 #[derive(Clone, Debug)]
 pub struct Target {
@@ -128,7 +97,7 @@ pub struct Target {
     /// Past, present or future.
     pub prong: Prong,
     /// How far it has come.
-    pub status: Status,
+    pub stand: Stand,
     /// When it was entered.
     pub opened_at: DateTime<Utc>,
     /// When it was archived, if it was.
@@ -151,6 +120,14 @@ pub struct Target {
     pub latest_voc: Option<Voc>,
 }
 
+impl Target {
+    /// How it stands, in words.
+    #[must_use]
+    pub fn stands(&self) -> &'static str {
+        course::state_words(self.stand)
+    }
+}
+
 /// What a target starts with.
 #[derive(Clone, Debug)]
 pub struct NewTarget {
@@ -166,7 +143,7 @@ pub struct NewTarget {
     pub voc: Option<Voc>,
 }
 
-/// Enters a target, status planned. Returns its id once it is saved.
+/// Enters a target: planned. Returns its id once it is saved.
 ///
 /// # Errors
 /// [`Error::NotFound`] when the one who asks does not treat the client, [`Error::Conflict`] when the
@@ -184,6 +161,7 @@ async fn add(tx: &mut Tx, app: &App, new: NewTarget) -> Result<Uuid, Error> {
     let key = clients::key(tx, app, new.client).await?;
     clients::must_be_open(tx, new.client).await?;
     queries::insert_target(tx, target, &new, app.world.now()).await?;
+    course::begin(tx, new.client, target).await?;
     queries::keep_words(tx, new.client, &seal(app, &key, target, 1, &new.words)?).await?;
     assessments::assess(tx, app, new.client, target, Ratings { sud: new.sud, voc: new.voc }).await?;
     Ok(target)
@@ -209,15 +187,6 @@ pub async fn list(tx: &mut Tx, app: &App, client: Uuid) -> Result<Vec<Target>, E
     let key = clients::key(tx, app, client).await?;
     let standing = queries::standing(tx, client).await?;
     queries::targets(tx, client).await?.into_iter().map(|row| row.open(&key, &standing)).collect()
-}
-
-/// Says how far a target has come. Any status may follow any other here; what a person is offered is
-/// narrower. Part of the caller's transaction: saved when that is.
-///
-/// # Errors
-/// [`Error::NotFound`] when the one who asks does not treat the client.
-pub async fn set_status(tx: &mut Tx, target: Uuid, status: Status) -> Result<(), Error> {
-    if queries::set_status(tx, target, status, None).await? { Ok(()) } else { Err(Error::NotFound) }
 }
 
 /// The words of one row at one version, sealed.
@@ -266,7 +235,7 @@ pub(crate) fn routes(routes: Routes) -> Routes {
         .get("/targets/{target}", Rule::Care, get(show::show))
         .get("/targets/{target}/edit", Rule::Care, get(change::edit_form))
         .post("/targets/{target}/edit", Rule::Care, post(change::save_edit))
-        .post("/targets/{target}/status", Rule::Care, post(change::status))
+        .post("/targets/{target}/facts", Rule::Care, post(facts::post))
         .post("/targets/{target}/archive", Rule::Care, post(change::archive))
         .post("/targets/{target}/restore", Rule::Care, post(change::restore))
 }

@@ -4,7 +4,8 @@ use chrono::{DateTime, Utc};
 use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
 
-use super::{NewTarget, Prong, SealedWords, Status, Target, open};
+use super::{NewTarget, Prong, SealedWords, Target, open};
+use crate::course::Stand;
 use crate::store::error::Error;
 use crate::store::seal::ClientKey;
 use crate::store::subject::Tx;
@@ -14,7 +15,11 @@ pub(super) struct Row {
     pub(super) client_id: Uuid,
     number: i32,
     prong: String,
-    status: String,
+    procedure: String,
+    state: String,
+    held: Option<String>,
+    because: Option<String>,
+    unfounded: bool,
     opened_at: DateTime<Utc>,
     archived_at: Option<DateTime<Utc>>,
     version: i32,
@@ -48,7 +53,7 @@ impl Row {
             client: self.client_id,
             number: self.number,
             prong: Prong::parse(&self.prong).ok_or(Error::Inconsistent("target.prong"))?,
-            status: Status::parse(&self.status).ok_or(Error::Inconsistent("target.status"))?,
+            stand: Stand::read(&self.procedure, &self.state, self.held.as_deref(), self.because.as_deref(), self.unfounded)?,
             opened_at: self.opened_at,
             archived_at: self.archived_at,
             version: self.version,
@@ -74,9 +79,10 @@ fn voc(value: Option<i16>) -> Result<Option<Voc>, Error> {
 pub(super) async fn target(tx: &mut Tx, target: Uuid) -> Result<Option<Row>, sqlx::Error> {
     sqlx::query_as!(
         Row,
-        "SELECT t.id, t.client_id, t.number, t.prong, t.status, t.opened_at, t.archived_at, t.version,
-           w.label, w.picture, w.negative_belief, w.positive_belief, w.emotions, w.body_location, w.version AS words_version
-         FROM target t JOIN target_words w ON w.target_id = t.id WHERE t.id = $1",
+        "SELECT t.id, t.client_id, t.number, t.prong, t.opened_at, t.archived_at, t.version,
+           w.label, w.picture, w.negative_belief, w.positive_belief, w.emotions, w.body_location, w.version AS words_version,
+           n.procedure, n.state, n.held, n.because, n.unfounded
+         FROM target t JOIN target_words w ON w.target_id = t.id JOIN target_course n ON n.target_id = t.id WHERE t.id = $1",
         target
     )
     .fetch_optional(&mut **tx)
@@ -86,9 +92,10 @@ pub(super) async fn target(tx: &mut Tx, target: Uuid) -> Result<Option<Row>, sql
 pub(super) async fn targets(tx: &mut Tx, client: Uuid) -> Result<Vec<Row>, sqlx::Error> {
     sqlx::query_as!(
         Row,
-        "SELECT t.id, t.client_id, t.number, t.prong, t.status, t.opened_at, t.archived_at, t.version,
-           w.label, w.picture, w.negative_belief, w.positive_belief, w.emotions, w.body_location, w.version AS words_version
-         FROM target t JOIN target_words w ON w.target_id = t.id WHERE t.client_id = $1 ORDER BY t.number",
+        "SELECT t.id, t.client_id, t.number, t.prong, t.opened_at, t.archived_at, t.version,
+           w.label, w.picture, w.negative_belief, w.positive_belief, w.emotions, w.body_location, w.version AS words_version,
+           n.procedure, n.state, n.held, n.because, n.unfounded
+         FROM target t JOIN target_words w ON w.target_id = t.id JOIN target_course n ON n.target_id = t.id WHERE t.client_id = $1 ORDER BY t.number",
         client
     )
     .fetch_all(&mut **tx)
@@ -190,8 +197,8 @@ pub(super) async fn correct_assessment(
 
 pub(super) async fn insert_target(tx: &mut Tx, target: Uuid, new: &NewTarget, at: DateTime<Utc>) -> Result<(), sqlx::Error> {
     sqlx::query!(
-        "INSERT INTO target (id, client_id, number, prong, status, opened_at, version)
-         VALUES ($1, $2, (SELECT coalesce(max(number), 0) + 1 FROM target WHERE client_id = $2), $3, 'planned', $4, 1)",
+        "INSERT INTO target (id, client_id, number, prong, opened_at, version)
+         VALUES ($1, $2, (SELECT coalesce(max(number), 0) + 1 FROM target WHERE client_id = $2), $3, $4, 1)",
         target,
         new.client,
         new.prong.name(),
@@ -225,19 +232,6 @@ pub(super) async fn keep_words(tx: &mut Tx, client: Uuid, sealed: &SealedWords) 
     Ok(())
 }
 
-/// False when there is no such target to change, or it is not at `version` any more.
-pub(super) async fn set_status(tx: &mut Tx, target: Uuid, status: Status, version: Option<i32>) -> Result<bool, sqlx::Error> {
-    let done = sqlx::query!(
-        "UPDATE target SET status = $2, version = version + 1 WHERE id = $1 AND version = coalesce($3, version)",
-        target,
-        status.name(),
-        version
-    )
-    .execute(&mut **tx)
-    .await?;
-    Ok(done.rows_affected() == 1)
-}
-
 /// False when the row is not at `version` any more.
 pub(super) async fn change_target(tx: &mut Tx, target: Uuid, version: i32, prong: Prong) -> Result<bool, sqlx::Error> {
     let done =
@@ -264,4 +258,29 @@ pub(super) async fn has_open_session(tx: &mut Tx, target: Uuid) -> Result<bool, 
     sqlx::query_scalar!(r#"SELECT EXISTS (SELECT FROM session WHERE target_id = $1 AND ended_at IS NULL) AS "open!""#, target)
         .fetch_one(&mut **tx)
         .await
+}
+
+/// Keeps the SUD of one segment of a recent event; in the session that is open on this target, if one is.
+pub(super) async fn insert_segment(
+    tx: &mut Tx,
+    id: Uuid,
+    client: Uuid,
+    target: Uuid,
+    (segment, sud): (i16, i16),
+    at: DateTime<Utc>,
+) -> Result<(), sqlx::Error> {
+    sqlx::query!(
+        "INSERT INTO rating (id, client_id, session_id, target_id, scale, value, segment, moment, entered_by, at)
+         SELECT $1, $2, s.id, $3, 'sud', $4, $5, 'back_at_target', access.me(), $6
+         FROM (SELECT) one LEFT JOIN session s ON s.target_id = $3 AND s.ended_at IS NULL",
+        id,
+        client,
+        target,
+        sud,
+        segment,
+        at
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(())
 }

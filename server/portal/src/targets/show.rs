@@ -4,14 +4,17 @@ use askama::Template;
 use axum::extract::State;
 use axum::response::Html;
 use leeward_core::chart::Chart;
+use leeward_core::course::{Course, Procedure, State as Stands};
 use leeward_core::scale::{Sud, Voc};
 
 use super::assessments::{self, Assessed};
-use super::{Status, Target, find};
+use super::{Target, find};
 use crate::clients::{details, row};
+use crate::course;
 use crate::outcomes;
 use crate::platform::App;
 use crate::platform::Member;
+use crate::platform::codes;
 use crate::platform::forms::Id;
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
@@ -32,6 +35,15 @@ struct TargetPage {
     assessed: Vec<Assessed>,
     when: When,
     chart: Chart,
+    course: Course,
+}
+
+/// A part of what the end asks for.
+struct Asked {
+    name: &'static str,
+    /// What is there, and what would do.
+    words: String,
+    reached: bool,
 }
 
 impl TargetPage {
@@ -58,8 +70,86 @@ impl TargetPage {
         value.map_or_else(|| "not rated".to_owned(), |voc| format!("{} of {}", voc.get(), Voc::MOST))
     }
 
-    fn may_become(&self) -> &'static [Status] {
-        self.target.status.may_become()
+    fn stands(&self) -> &'static str {
+        self.target.stands()
+    }
+
+    fn finding(&self) -> String {
+        let Course { because, unfounded, .. } = self.course;
+        let why = because.map(|because| format!("; {}", course::because_words(because))).unwrap_or_default();
+        let doubt = if unfounded { "; it was called complete, and the record does not carry that" } else { "" };
+        format!("{}{why}{doubt}", self.stands())
+    }
+
+    fn procedure(&self) -> &'static str {
+        course::procedure_words(self.course.known.procedure)
+    }
+
+    fn procedures(&self) -> &'static [(&'static str, &'static str)] {
+        &course::PROCEDURES
+    }
+
+    fn procedure_code(&self) -> String {
+        codes::name(self.course.known.procedure).unwrap_or_default()
+    }
+
+    fn asked(&self) -> Vec<Asked> {
+        let open = self.course.open();
+        let asked = |end| {
+            let (name, wanted) = course::end_words(end);
+            let (there, reached) = (course::reached_words(end, &self.course), !open.contains(&end));
+            Asked { name, words: if reached { there } else { format!("{there}. Asked for: {wanted}") }, reached }
+        };
+        self.course.asks().iter().copied().map(asked).collect()
+    }
+
+    /// What may be written down of what its end asks for; nothing once it is over.
+    fn findings(&self) -> Vec<(&'static str, &'static str)> {
+        let known = &self.course.known;
+        let mut all: Vec<(&str, &str)> = match known.procedure {
+            _ if self.course.state.is_over() => vec![],
+            Procedure::Standard | Procedure::RecentEvent => {
+                vec![("scan.clear", "Body scan: clear"), ("scan.felt", "Body scan: something is felt")]
+            }
+            Procedure::Future => {
+                vec![("rehearsal.undisturbed", "Rehearsed: nothing disturbed"), ("rehearsal.disturbed", "Rehearsed: something disturbed")]
+            }
+            Procedure::Resource | Procedure::Restricted => vec![],
+        };
+        if !all.is_empty() {
+            let ones = known.sud.into_iter().chain(known.segments.values().copied()).any(|sud| sud.get() == 1);
+            all.extend((ones && !known.sud_fits).then_some(("fits.sud", "A SUD of 1 fits the facts")));
+            let low = known.voc.is_some_and(|voc| voc.get() < Voc::MOST);
+            all.extend((low && !known.voc_fits).then_some(("fits.voc", "A VOC below 7 fits the facts")));
+        }
+        all
+    }
+
+    fn in_segments(&self) -> bool {
+        self.course.known.procedure == Procedure::RecentEvent && !self.course.state.is_over()
+    }
+
+    fn decisions(&self) -> Vec<(String, &'static str)> {
+        let name = |decision| format!("decided.{}", codes::name(decision).unwrap_or_default());
+        self.course.choices().into_iter().map(|decision| (name(decision), course::decision_words(decision))).collect()
+    }
+
+    /// Whether calling it complete needs a code.
+    fn needs_code(&self) -> bool {
+        !self.course.state.is_over() && !self.course.open().is_empty()
+    }
+
+    fn codes(&self) -> &'static [(&'static str, &'static str)] {
+        &course::BECAUSE
+    }
+
+    /// What the clinician has to look at first.
+    fn rose(&self) -> bool {
+        self.target.stand.held == Some(leeward_core::course::Held::No)
+    }
+
+    fn is_provisional(&self) -> bool {
+        self.course.state == Stands::Complete && self.target.stand.held == Some(leeward_core::course::Held::NotYet)
     }
 }
 
@@ -71,6 +161,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let when = When::in_practice(&mut tx).await?;
     let assessed = assessments::list(&mut tx, id).await?;
     let chart = outcomes::course(&mut tx, id).await?;
+    let course = course::of(&mut tx, id).await?;
     tx.commit().await?;
     page(&TargetPage {
         frame,
@@ -82,5 +173,6 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
         assessed,
         when,
         chart,
+        course,
     })
 }
