@@ -6,7 +6,7 @@
 use leeward::sessions::ClosingKind;
 use leeward::targets::Prong;
 use leeward_core::safety;
-use leeward_core::wire::{Change, Ending, Length, Moment, Path, Plan};
+use leeward_core::wire::{Answer, Change, Ending, Length, Moment, Path, Plan};
 use rand::Rng;
 use rand::seq::IndexedRandom;
 use rand_chacha::ChaCha8Rng;
@@ -212,6 +212,17 @@ impl Work<'_> {
         SetPlan { plan, change, ending, moment, mark, words, sud, voc }
     }
 
+    /// Nothing speaks against the hour; who is near and who can be called is often as last time.
+    fn opening(&mut self) -> Vec<(Answer, bool)> {
+        let again = !self.course.sessions.is_empty();
+        let near = if self.rng.random_bool(0.3) { Answer::SomebodyToHelp } else { Answer::Nobody };
+        let risk = if self.rng.random_bool(0.1) { Answer::PlanStands } else { Answer::NothingNew };
+        let fit = if self.rng.random_bool(0.2) { Answer::Strained } else { Answer::Fit };
+        let asked =
+            [(near, false), (Answer::Reachable, again), (risk, false), (fit, false), (Answer::Consents, false), (Answer::WayAgreed, again)];
+        asked.into_iter().chain([(Answer::Steady, false)]).collect()
+    }
+
     fn words(&mut self, mark: Change) -> &'static str {
         let pool: &[&'static str] = match (mark, self.sud) {
             (Change::Settled, _) => &SETTLED,
@@ -243,6 +254,18 @@ impl Work<'_> {
         note: String,
     ) {
         let (days_ago, minute) = (self.day, self.minute);
-        self.course.sessions.push(SessionPlan { days_ago, minute, target, reevaluation, sets, closing, closing_sud, reopened, note });
+        let opening = self.opening();
+        self.course.sessions.push(SessionPlan {
+            days_ago,
+            minute,
+            target,
+            opening,
+            reevaluation,
+            sets,
+            closing,
+            closing_sud,
+            reopened,
+            note,
+        });
     }
 }

@@ -5,7 +5,7 @@ use leeward::comfort::Sheet;
 use leeward::platform::Role;
 use leeward::sessions::ClosingKind;
 use leeward::targets::Prong;
-use leeward_core::wire::{Change, Ending, Moment, Plan};
+use leeward_core::wire::{Answer, Change, Ending, Moment, Plan};
 
 use crate::people::Memory;
 
@@ -75,6 +75,8 @@ pub struct SessionPlan {
     pub minute: i64,
     /// Index of the target, or none for preparation.
     pub target: Option<usize>,
+    /// What its opening found beyond place and privacy, and whether as last time.
+    pub opening: Vec<(Answer, bool)>,
     /// The first rating, of the target worked on last time.
     pub reevaluation: Option<u8>,
     /// The sets.

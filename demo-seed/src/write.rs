@@ -141,6 +141,10 @@ impl Writer {
     ) -> Result<DateTime<Utc>, Fault> {
         let mut tx = self.app.database.act(subject, Act::new("entry.keep").object(session)).await?;
         let mut entries = vec![];
+        for (nth, (answer, again)) in (0..).zip(&plan.opening) {
+            let value = EntryValue::Answered { answer: *answer, again: *again };
+            entries.push((start + Duration::seconds(30 + 12 * nth), self.entry(None, Moment::Opening, value)));
+        }
         if let Some(value) = plan.reevaluation {
             entries.push((start + Duration::minutes(3), self.entry(None, Moment::Reevaluation, EntryValue::Sud { value })));
         }
@@ -220,6 +224,7 @@ fn closing(plan: &SessionPlan) -> Result<Closing, Fault> {
     Ok(Closing {
         kind: plan.closing,
         because: None,
+        unsteady: false,
         resource: Private::new(plan.note.split("Used: ").nth(1).unwrap_or("calm place").trim_end_matches('.')),
         leaving_state: Private::new("Oriented and settled"),
         companion: Private::new("Somebody at home in the evening"),

@@ -195,7 +195,7 @@ test('the session is closed with the list, and the client reads the last words',
   // Nothing looks alive.
   assert.equal(await clinician.title(), 'CLOSED - Desk, session 1');
   for (const part of ['showing-name', 'ordered-name', 'seat', 'door']) assert.equal(await clinician.locator(`[data-part="${part}"]`).isVisible(), false, part);
-  assert.equal(await clinician.locator('.main button:not([aria-disabled]), .checks button:not([aria-disabled]), .mech button:not([aria-disabled], [data-shown])').count(), 0);
+  assert.equal(await clinician.locator('.main button:not([aria-disabled]), .checks button:not([aria-disabled], [data-shown]), .mech button:not([aria-disabled], [data-shown])').count(), 0);
   assert.equal(await clinician.locator('[data-part="preview"] [data-part="dot"]').isVisible(), false);
   await desk.press('s', 'ArrowRight', 'Escape');
   assert.equal(await clinician.locator('.ratings[data-armed]').count(), 0);

@@ -70,6 +70,7 @@ test('the client joins, and the clinician admits', async () => {
   await page.keyboard.press('Space');
   await page.keyboard.press('Enter');
   await desk.until('HOLD');
+  await desk.opening();
   await desk.sight();
   await desk.until('READY');
 });

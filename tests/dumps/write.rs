@@ -14,7 +14,8 @@ use leeward::platform::Role;
 use leeward::sessions::{self, NewSession};
 use leeward::store::database::MIGRATIONS;
 use leeward::store::seal::Private;
-use leeward_core::wire::{Change, Ending, EntryValue, Moment};
+use leeward_core::course::Because;
+use leeward_core::wire::{Answer, Change, Ending, EntryValue, Matter, Moment, Rung, Saw};
 use leeward_tests::{Browser, key_digits};
 use scene::{LABEL, NAME, PICTURE, Scene};
 use serde_json::json;
@@ -61,8 +62,9 @@ async fn the_house(scene: &Scene) {
     scene.house.member(&[Role::Lead]).await;
     let mut administrator = scene.house.member(&[Role::Administrator]).await;
     sends(&mut administrator, "/members/invite", &[("name", "Somebody New"), ("lead", "on")]).await;
-    let settings = [("day_order", "month_first"), ("clock", "12"), ("tells_whom", "yes"), ("shown", "day_first 24 no")];
-    sends(&mut administrator, "/practice/settings", &settings).await;
+    let settings = [("day_order", "month_first"), ("clock", "12"), ("tells_whom", "yes"), ("shown", "day_first 24 no 50 10 24 72 2")];
+    let numbers = [("minutes", "90"), ("reserve", "15"), ("check_from", "12"), ("check_until", "48"), ("stuck_after", "3")];
+    sends(&mut administrator, "/practice/settings", &[&settings[..], &numbers].concat()).await;
     let mut clinician = scene.clinician.clone();
     for name in ["Evening", "Given up"] {
         let fields = [("owner", "mine"), ("purpose", "processing"), ("eyes", "on"), ("rate", "0.9"), ("width", "16"), ("cycles", "30")];
@@ -134,10 +136,16 @@ async fn a_session(scene: &mut Scene) {
     let third = Some(scene.set(3, Some(11.0), Ending::StoppedByClinician).await);
     let mark = scene.kept(third, None, Moment::AfterSet, EntryValue::Change { change: Change::Same }).await;
     scene.kept(third, Some(&mark), Moment::AfterSet, EntryValue::Change { change: Change::Changing }).await;
+    scene.kept(third, None, Moment::AfterSet, EntryValue::Saw { saw: Saw::Glazed }).await;
+    scene.kept(third, None, Moment::AfterSet, EntryValue::Tried { rung: Rung::Arousal }).await;
     said(scene, &[("said", "procedure.recent_event"), ("stood", "active")]).await;
     said(scene, &[("said", "segment"), ("segment", "1"), ("sud", "3")]).await;
     said(scene, &[("said", "scan.felt"), ("stood", "active")]).await;
     scene.set(4, None, Ending::Unknown).await;
+    let risk = scene.kept(None, None, Moment::Opening, EntryValue::Answered { answer: Answer::Acute, again: false }).await;
+    scene.kept(None, Some(&risk), Moment::Opening, TakenBack).await;
+    scene.kept(None, None, Moment::Opening, EntryValue::Passed { matter: Matter::Risk, because: Because::Judgement }).await;
+    scene.kept(None, None, Moment::Opening, EntryValue::Time { minutes: 60, reserve: 10 }).await;
     let close = format!("/sessions/{}/close", scene.session);
     let closing = [
         ("kind", "incomplete"),
@@ -151,6 +159,7 @@ async fn a_session(scene: &mut Scene) {
         ("note", "Written at the close."),
     ];
     assert_eq!(scene.clinician.fill_in(&close, &closing).await.status, 303);
+    sends(&mut scene.clinician, &format!("/sessions/{}/check", scene.session), &[("outcome", "not_reached")]).await;
     let note = format!("/sessions/{}/note", scene.session);
     assert_eq!(scene.clinician.fill_in(&note, &[("note", "Written at the close. Read again on Monday.")]).await.status, 303);
 }

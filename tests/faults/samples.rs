@@ -227,6 +227,10 @@ async fn of_session(sample: &mut Sample, route: &str) {
             sample.link().await;
             sample.json(json!({}));
         }
+        "/sessions/{session}/check" => {
+            sample.sql("INSERT INTO after_check (session_id, client_id, member_id, reason, due_from, due_until) SELECT id, client_id, member_id, 'incomplete', now(), now() + interval '1 day' FROM session").await;
+            sample.typed(&[("outcome", "well")]);
+        }
         "/sessions/{session}/admit" => {
             let (seat, _) = sample.seat().await;
             sample.json(json!({ "location": "Room 4", "call_back": "112", "private": true, "seat": seat }));

@@ -121,6 +121,9 @@ async fn record(scene: &Scene) -> String {
         "rating",
         "process_note",
         "fact",
+        "hour_fact",
+        "after_check",
+        "after_check_try",
         "target_course",
         "stimulus_set",
         "comfort",
@@ -247,7 +250,7 @@ async fn seen(scene: &Scene, subject: &Subject, table: &str) -> i64 {
 }
 
 /// Tables with words about a person or what opens them, and what only concerns those who treat.
-const WORDS: [&str; 6] = ["client_key", "client_details", "target_words", "session_words", "process_note", "comfort"];
+const WORDS: [&str; 7] = ["client_key", "client_details", "target_words", "session_words", "process_note", "comfort", "hour_fact"];
 
 /// What is nobody's record.
 const COMMON: [&str; 3] = ["practice", "audit", "preset"];

@@ -3,7 +3,7 @@
 use chrono::Duration;
 use leeward::course;
 use leeward::platform::Role;
-use leeward_core::wire::{Change, Ending, EntryValue, Moment};
+use leeward_core::wire::{Change, Ending, EntryValue, Moment, Rung, Saw};
 use leeward_tests::{House, TestDatabase};
 use sqlx::ConnectOptions as _;
 
@@ -257,4 +257,41 @@ async fn a_target_with_an_open_session_carries_its_state_over_before_what_comes(
     scene.house.clock.advance(Duration::minutes(1));
     assert_eq!(says(&mut scene, "decided.reopened", "").await, 303);
     assert_eq!(stands(&mut scene).await, both("reopened", "reopened"));
+}
+
+/// The offer between sets comes with the log: by the rule of the core, from what was kept.
+#[tokio::test]
+async fn what_comes_next_is_offered_by_the_record() {
+    let mut scene = Scene::build().await;
+    let next =
+        async |scene: &mut Scene| scene.clinician.get_json(&format!("/sessions/{}/entries", scene.session)).await.json()["next"].clone();
+    let mark = async |scene: &mut Scene, number: u32, change: Change| {
+        let set = scene.set(number, Some(24.0), Ending::Done).await;
+        scene.kept(Some(set), None, Moment::AfterSet, EntryValue::Change { change }).await;
+        set
+    };
+    mark(&mut scene, 1, Change::Same).await;
+    assert!(next(&mut scene).await.is_null());
+    let second = mark(&mut scene, 2, Change::Same).await;
+    let stuck = next(&mut scene).await;
+    assert_eq!((&stuck["kind"], &stuck["why"], &stuck["ladder"][0]), (&"stuck".into(), &"same".into(), &"mechanics".into()));
+    scene.kept(Some(second), None, Moment::AfterSet, EntryValue::Saw { saw: Saw::FarAway }).await;
+    let tried = scene.kept(Some(second), None, Moment::AfterSet, EntryValue::Tried { rung: Rung::Arousal }).await;
+    let aroused = next(&mut scene).await;
+    assert_eq!((&aroused["ladder"][0], &aroused["tried"][0]), (&"arousal".into(), &"arousal".into()));
+    let page = scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body;
+    assert!(rows(&page, "Sets as ordered")[1].contains("same; saw: far away; tried: grounding or a resource"), "{page}");
+    scene.kept(Some(second), Some(&tried), Moment::AfterSet, EntryValue::TakenBack).await;
+    assert_eq!(next(&mut scene).await["tried"], serde_json::json!([]));
+    assert_eq!(says(&mut scene, "procedure.restricted", "").await, 303);
+    assert!(next(&mut scene).await.is_null(), "restricted work is not called stuck");
+    assert_eq!(says(&mut scene, "procedure.standard", "").await, 303);
+    sqlx::query("UPDATE practice SET stuck_after = 3").execute(&scene.house.database.superuser).await.unwrap();
+    assert!(next(&mut scene).await.is_null(), "a practice may wait for three");
+    for number in [3, 4] {
+        mark(&mut scene, number, Change::Settled).await;
+    }
+    assert_eq!(next(&mut scene).await["kind"], "back_to_target");
+    sud(&mut scene, Moment::BackAtTarget, 2).await;
+    assert!(next(&mut scene).await.is_null(), "it was asked");
 }

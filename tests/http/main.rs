@@ -2,9 +2,11 @@
 #![expect(clippy::unwrap_used, clippy::expect_used, reason = "a test that cannot go on must fail loudly, in its helpers too")]
 
 mod access;
+mod after;
 mod course;
 mod floors;
 mod habits;
+mod opening;
 mod outcomes;
 mod platform;
 mod preparation;

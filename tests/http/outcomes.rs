@@ -19,6 +19,7 @@ fn closing(kind: ClosingKind) -> Closing {
     Closing {
         kind,
         because: Some(Because::Judgement),
+        unsteady: false,
         resource: said("the quince tree"),
         leaving_state: said("Calm"),
         companion: said("aunt Ottoline"),

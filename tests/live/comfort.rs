@@ -44,6 +44,7 @@ async fn next_session(scene: &mut Scene) {
     let closing = Closing {
         kind: ClosingKind::NoReprocessing,
         because: None,
+        unsteady: false,
         resource: said("the orchard"),
         leaving_state: said("Calm"),
         companion: said("a neighbour"),

@@ -150,6 +150,7 @@ async fn closing_the_session_stops_the_set_tells_both_and_ends_the_room() {
     let closing = Closing {
         kind: ClosingKind::Incomplete,
         because: None,
+        unsteady: false,
         resource: Private::default(),
         leaving_state: Private::default(),
         companion: Private::new("nobody"),

@@ -4,7 +4,8 @@ use leeward::clients::{Asked, Cautions, Details, NewClient};
 use leeward::platform::Role;
 use leeward::sessions::{self, NewSession};
 use leeward::store::seal::Private;
-use leeward_core::wire::{DeskView, Order, RoomState, SeatState};
+use leeward_core::wire::Answer::{Consents, Fit, Nobody, NothingNew, Reachable, WayAgreed};
+use leeward_core::wire::{DeskView, Entry, EntryValue, Moment, Order, RoomState, SeatState};
 use leeward_tests::{Answer, Browser, House};
 use serde_json::json;
 use uuid::Uuid;
@@ -72,11 +73,37 @@ impl Scene {
         assert_eq!((answer.status, answer.body.as_str()), (200, r#"{"seat":"taken"}"#));
     }
 
+    /// Lets the client in, and goes through the opening with nothing against the hour.
     pub async fn admit(&mut self) {
+        self.admit_only().await;
+        self.open().await;
+    }
+
+    pub async fn admit_only(&mut self) {
         let seat = self.seat().await;
         let body = json!({ "location": "12 Fjordgata, Tromsø", "call_back": "+47 22 00 00 00", "private": true, "seat": seat });
         let answer = self.clinician.post_json(&self.path("admit"), &body).await;
         assert_eq!(answer.status, 204, "{}", answer.body);
+    }
+
+    /// The rest of the opening, with nothing against the hour.
+    pub async fn open(&mut self) {
+        for answer in [Nobody, Reachable, NothingNew, Fit, Consents, WayAgreed] {
+            self.answers(answer).await;
+        }
+    }
+
+    /// One matter of the opening is answered.
+    pub async fn answers(&mut self, answer: leeward_core::wire::Answer) {
+        self.enter(EntryValue::Answered { answer, again: false }).await;
+    }
+
+    /// Something is said in the opening; it must be kept.
+    pub async fn enter(&mut self, value: EntryValue) {
+        let id = leeward::base::ids::new_id(&self.house.app.world).to_string();
+        let entry = Entry { id, set: None, replaces: None, moment: Moment::Opening, value };
+        let answer = self.clinician.post_json(&self.path("entries"), &entry).await;
+        assert_eq!(answer.status, 200, "{}", answer.body);
     }
 
     /// The device that has the seat.

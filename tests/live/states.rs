@@ -1,6 +1,10 @@
 //! What both ends read, of states that come and go around a set.
 
-use leeward_core::wire::{FromDesk, FromStage, Order, Refusal, RoomState, SeatState, ToDesk, WIRE_VERSION};
+use leeward_core::course::Because;
+use leeward_core::wire::{
+    Answer, Ending, EntryValue, FromDesk, FromStage, Hold, Length, Matter, Order, Plan, Purpose, Refusal, RoomState, SeatState, ToDesk,
+    WIRE_VERSION,
+};
 
 use crate::course::counted;
 use crate::page::Desk;
@@ -63,24 +67,58 @@ async fn every_order_before_admission_has_its_answer() {
     }
 }
 
-/// A desk of the version before, in a room of today: it reads no word that it does not know.
+/// A desk of the version before knows nothing of the opening: it is told to reload, and nothing starts from it.
 #[tokio::test]
-async fn a_page_of_the_version_before_reads_words_that_it_knows() {
+async fn a_desk_of_the_version_before_is_told_to_reload() {
     let mut scene = Scene::new().await;
     scene.join().await;
     let mut old = Desk::silent(&scene.clinician, &scene.house.origin, &scene.path("desk/socket")).await;
     old.send(&FromDesk::Hello { wire: WIRE_VERSION - 1 });
-    old.view("waiting", |view| view.state == RoomState::Waiting && view.seat == SeatState::Waiting).await;
-    scene.admit().await;
-    let mut stage = scene.stage().await;
-    let epoch = old.view("held", |view| view.state == RoomState::Stopped && view.stage_here).await.epoch;
-    assert_eq!(old.order(epoch, Order::Sight).await, None);
-    Scene::start(&mut old, &mut stage, epoch).await;
-    let known = ["waiting", "ready", "starting", "running", "easing", "stopped_by_client", "stopped", "link_lost", "closed"];
-    for message in old.all() {
-        if let ToDesk::View(view) = message {
-            let word = serde_json::to_value(view.state).unwrap();
-            assert!(known.contains(&word.as_str().unwrap()), "{word}");
-        }
-    }
+    old.until("reload", |message| matches!(message, ToDesk::Reload).then_some(())).await;
+}
+
+/// Federal telehealth guidance (clinical reference 1.1, source 3): location, privacy, risk and consent come before the work.
+#[tokio::test]
+async fn a_set_waits_for_the_opening_and_the_record_says_so() {
+    let mut scene = Scene::new().await;
+    scene.join().await;
+    scene.admit_only().await;
+    let stage = scene.stage().await;
+    let mut desk = scene.desk().await;
+    let epoch = desk.view("here", |view| view.stage_here && view.device.is_some()).await.epoch;
+    assert_eq!(desk.order(epoch, Order::Sight).await, None);
+    let held = desk.view("held", |view| view.refused == Some(Refusal::Held)).await;
+    let matters: Vec<Matter> = held.holds.iter().map(|hold| hold.matter).collect();
+    assert_eq!(
+        matters,
+        [Matter::Nearby, Matter::Contact, Matter::Risk, Matter::Fitness, Matter::Consent, Matter::LineDrop],
+        "admission said the rest"
+    );
+    assert_eq!(desk.order(epoch, Order::Start).await, Some(Refusal::Held));
+    scene.open().await;
+    desk.until_ready().await;
+    scene.answers(Answer::Acute).await;
+    desk.view("held for risk", |view| view.holds == [Hold { matter: Matter::Risk, against: true }]).await;
+    scene.enter(EntryValue::Passed { matter: Matter::Risk, because: Because::Judgement }).await;
+    desk.until_ready().await;
+    scene.answers(Answer::NoReprocessing).await;
+    desk.view("held for consent", |view| view.refused == Some(Refusal::Held)).await;
+    scene.enter(EntryValue::Passed { matter: Matter::Consent, because: Because::Judgement }).await;
+    assert_eq!(desk.order(epoch, Order::Start).await, Some(Refusal::Held), "nobody goes past a consent that was withdrawn");
+    let calm = Plan { purpose: Purpose::CalmPlace, length: Length::Cycles(6), rate: 0.5, ..held.plan };
+    assert_eq!(desk.order(epoch, Order::Plan { plan: calm }).await, None);
+    desk.until_ready().await;
+    drop(stage);
+    let sets: i64 = sqlx::query_scalar("SELECT count(*) FROM stimulus_set").fetch_one(&scene.house.database.superuser).await.unwrap();
+    assert_eq!(sets, 0);
+}
+
+#[tokio::test]
+async fn consent_withdrawn_in_mid_set_lets_it_ease() {
+    let mut scene = Scene::new().await;
+    let (mut desk, mut stage, epoch) = scene.ready().await;
+    Scene::start(&mut desk, &mut stage, epoch).await;
+    scene.answers(Answer::NoReprocessing).await;
+    let over = desk.view("over", |view| view.set.as_ref().is_some_and(|set| set.ended.is_some())).await;
+    assert_eq!(over.set.unwrap().ended, Some(Ending::EndedByClinician));
 }

@@ -10,12 +10,16 @@
 //! until it was looked at again: a practitioner's judgement, from memory.
 
 mod ends;
+mod opening;
+mod stuck;
 mod target;
 
 #[cfg(test)]
 mod histories;
 
 pub use ends::End;
+pub use opening::{Before, Opened, holds};
+pub use stuck::{Returns, SetDone, next};
 pub use target::{Course, Held, Known, State};
 
 use serde::{Deserialize, Serialize};
@@ -45,6 +49,7 @@ pub enum Procedure {
 
 /// Why something was done out of its order. One key at the desk; words may follow and nobody is asked for them.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
 #[serde(rename_all = "snake_case")]
 pub enum Because {
     /// It was asked before, or by somebody else.

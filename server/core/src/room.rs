@@ -31,7 +31,7 @@ pub use possible::check_evidence;
 
 use std::collections::HashSet;
 
-use crate::wire::{Plan, SeatState};
+use crate::wire::{Hold, Holds, Matter, Plan, SeatState};
 use desk::Desk;
 use presence::Presence;
 use set::{LiveSet, Orphan, Starting};
@@ -67,6 +67,7 @@ pub struct Room {
     seat: SeatState,
     seat_id: Option<String>,
     asking: Option<String>,
+    holds: Holds,
     /// Nothing is written down any more; see [`Event::RecordRefuses`].
     record_refuses: bool,
     /// See [`Event::ClockSet`].
@@ -124,6 +125,7 @@ impl Room {
             seat: start.seat,
             seat_id: start.seat_id,
             asking: start.asking,
+            holds: start.holds,
             record_refuses: false,
             clock_set: 0.0,
             record_waits: false,
@@ -217,7 +219,7 @@ impl Room {
     }
 
     fn take_facts(&mut self, facts: Facts) {
-        let Facts { ended, eyes_locked, seat, seat_id, asking } = facts;
+        let Facts { ended, eyes_locked, seat, seat_id, asking, holds } = facts;
         if let Some(words) = ended {
             self.close(words);
         }
@@ -228,6 +230,16 @@ impl Room {
         }
         (self.seat_id, self.asking) = (seat_id, asking);
         self.seat_changed(seat);
+        self.holds = holds;
+        self.end_without_consent();
+    }
+
+    /// A consent that is withdrawn while a set runs lets it come to rest at the next extreme; stopping at once is another key.
+    fn end_without_consent(&mut self) {
+        let withdrawn = Hold { matter: Matter::Consent, against: true };
+        if self.active_plan().is_some_and(|plan| self.holds.of(plan.purpose).contains(&withdrawn)) {
+            self.ease();
+        }
     }
 
     fn record_refuses(&mut self, refuses: bool) {

@@ -8,7 +8,7 @@ use std::fmt::Display;
 use std::ops::RangeInclusive;
 
 use crate::optics;
-use crate::wire::{Channels, Comfort, Length, Path, Plan, Refusal};
+use crate::wire::{Channels, Comfort, Length, Path, Plan, Purpose, Refusal};
 
 /// Cycles per second. Laboratory work uses 0.8 to 1.2 Hz (van Veen 2015); the ends are ours.
 pub const RATE_HZ: RangeInclusive<f64> = 0.3..=2.0;
@@ -53,6 +53,7 @@ pub fn default_plan() -> Plan {
         length: Length::Cycles(24),
         channels: Channels { eyes: true, ears: false, hands: false },
         comfort: Comfort::default(),
+        purpose: Purpose::Processing,
     }
 }
 

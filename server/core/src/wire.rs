@@ -9,8 +9,8 @@
 
 mod comfort;
 mod desk;
-mod earlier;
 mod entries;
+mod opening;
 mod preset;
 mod room;
 mod set;
@@ -19,12 +19,14 @@ mod stage;
 
 pub use comfort::{Colours, Comfort, Sweep, Timbre};
 pub use desk::{DeskView, FromDesk, Order, Refusal, SeatState, ToDesk};
-pub use entries::{Change, Entry, EntryValue, LogSet, Moment, Saved, SavedEntry, SessionLog, Start};
+pub use entries::{Change, Entry, EntryValue, LogSet, Moment, Next, Rung, Saved, SavedEntry, Saw, SessionLog, Start, StuckBy};
+pub use opening::{Answer, Hold, Holds, Matter};
 pub use preset::{Preset, Purpose};
 pub use room::{Needs, RoomState};
 pub use set::{Channels, Ending, Length, Path, Plan, Segment, SetView, Timeline};
 pub use signs::{Beat, BeatReply, Echo};
 pub use stage::{ClockError, Device, Evidence, Fact, FromStage, Interruption, Showing, StageView, ToStage};
 
-/// The version a page names in its first message. The server accepts this one and the one before.
-pub const WIRE_VERSION: u32 = 2;
+/// The version a page names in its first message. The server accepts this one and, of a client's page, the one before: a desk of the
+/// version before cannot answer the opening, so that nothing would ever start from it.
+pub const WIRE_VERSION: u32 = 3;

@@ -11,7 +11,9 @@ use leeward::platform::App;
 use leeward::sessions::{self, NewSession};
 use leeward::signin;
 use leeward::store::seal::Private;
-use leeward::store::subject::Subject;
+use leeward::store::subject::{Act, Subject};
+use leeward_core::wire::Answer::{Consents, Fit, Nobody, NothingNew, Reachable, WayAgreed};
+use leeward_core::wire::{Entry, EntryValue, Moment};
 use sqlx::{Connection, PgConnection};
 use uuid::Uuid;
 
@@ -74,6 +76,18 @@ async fn room(app: &App, subject: &Subject, desk: &str, admit: bool) -> Room {
     if admit {
         let admission = Admission { location: Private::new("At home"), call_back: Private::new("+47 22 00 00 00") };
         live::admit(app, subject, session, seat, admission).await.expect("the client is admitted");
+        open_the_hour(app, subject, session).await;
     }
     Room { session, desk: desk.to_owned(), stage: format!("{}={}", app.origin.seat_cookie(), token.reveal()) }
+}
+
+/// What admission leaves to be asked, with nothing against a start.
+async fn open_the_hour(app: &App, subject: &Subject, session: Uuid) {
+    let mut tx = app.database.act(subject, Act::new("entry.keep").object(session)).await.expect("a transaction");
+    for answer in [Nobody, Reachable, NothingNew, Fit, Consents, WayAgreed] {
+        let value = EntryValue::Answered { answer, again: false };
+        let entry = Entry { id: new_id(&app.world).to_string(), set: None, replaces: None, moment: Moment::Opening, value };
+        sessions::save_entry(&mut tx, app, session, &entry).await.expect("it is asked").expect("it is kept");
+    }
+    tx.commit().await.expect("it is kept");
 }

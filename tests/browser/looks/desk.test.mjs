@@ -157,7 +157,7 @@ async function withoutKeys(page, act) {
 
 test('panels, an armed scale, and names that are hidden move nothing either', async () => {
   await desk.note({ words: 'further away', mark: 'changing', sud: 5 });
-  for (const [key, name] of [['m', 'card'], ['o', 'mechanics'], ['c', 'link'], ['?', 'keys'], ['g', 'target']]) {
+  for (const [key, name] of [['f', 'opening'], ['-', 'between'], ['m', 'card'], ['o', 'mechanics'], ['c', 'link'], ['?', 'keys'], ['g', 'target']]) {
     await desk.press(key);
     await look(name, { pictures: ['455x768-light', '1280x800-light'] });
     await desk.press('a');

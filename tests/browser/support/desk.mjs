@@ -61,8 +61,8 @@ export class Desk {
     return { link: await this.page.locator('#join-link').inputValue(), code: await this.text('join-code') };
   }
 
-  /** Admits who waits. */
-  async admit({ location, callBack }) {
+  /** Admits who waits, and goes through the opening with nothing against the hour. `opening`: false leaves it open. */
+  async admit({ location, callBack, opening = true }) {
     await this.untilText('seat-state', /^Somebody waits/);
     await this.page.locator('#location').fill(location);
     await this.page.locator('#location-confirmed').check();
@@ -70,6 +70,25 @@ export class Desk {
     await this.page.locator('#private').check();
     await this.click('Admit');
     await this.untilText('seat-state', 'The client is admitted.');
+    if (opening) await this.opening();
+  }
+
+  /** Answers whatever of the opening holds a start, by its first answer; a re-evaluation as SUD 1. */
+  async opening() {
+    const { page } = this;
+    await page.locator('[data-panel="opening"]').waitFor();
+    while ((await page.locator('[data-part="opening-check"][data-met="yes"]').count()) === 0) {
+      const matter = await page.locator('[data-part="opening-list"] [data-holds]').first().getAttribute('data-matter');
+      const at = page.locator(`[aria-current="step"] [data-matter="${matter}"]`);
+      if (await at.count() === 0) {
+        await page.locator(`[data-part="opening-list"] [data-matter="${matter}"]`).focus();
+        await page.keyboard.press('Enter');
+      }
+      await at.waitFor();
+      await this.press('1');
+      await page.locator(`[data-part="opening-list"] [data-matter="${matter}"]:not([data-holds])`).waitFor();
+    }
+    await this.press('a');
   }
 
   /** Says that the client is seen and heard, where that is still needed. */

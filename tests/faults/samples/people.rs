@@ -37,7 +37,9 @@ pub(super) async fn of_member(sample: &mut Sample, route: &str) {
             sample.path = sample.path.replace("{signin}", &other.to_string());
         }
         "/practice/settings" => {
-            sample.typed(&[("day_order", "month_first"), ("clock", "12"), ("tells_whom", "yes"), ("shown", "day_first 24 no")]);
+            let wanted = [("day_order", "month_first"), ("clock", "12"), ("tells_whom", "yes"), ("shown", "day_first 24 no 50 10 24 72 2")];
+            let numbers = [("minutes", "90"), ("reserve", "10"), ("check_from", "24"), ("check_until", "72"), ("stuck_after", "3")];
+            sample.typed(&[&wanted[..], &numbers].concat());
         }
         "/members/invite" => sample.typed(&[("name", "Somebody New"), ("lead", "on")]),
         "/members/withdraw" => {

@@ -8,7 +8,18 @@ use sqlx::Connection;
 
 use crate::scene::Scene;
 
-const AMERICAN: [(&str, &str); 3] = [("day_order", "month_first"), ("clock", "12"), ("tells_whom", "yes")];
+const AMERICAN: [(&str, &str); 8] = [
+    ("day_order", "month_first"),
+    ("clock", "12"),
+    ("tells_whom", "yes"),
+    ("minutes", "90"),
+    ("reserve", "15"),
+    ("check_from", "12"),
+    ("check_until", "48"),
+    ("stuck_after", "3"),
+];
+/// The rest of the form as it is at first.
+const USUAL: [(&str, &str); 5] = [("minutes", "50"), ("reserve", "10"), ("check_from", "24"), ("check_until", "72"), ("stuck_after", "2")];
 
 #[tokio::test]
 async fn an_administrator_changes_the_settings_and_nobody_else() {
@@ -22,9 +33,26 @@ async fn an_administrator_changes_the_settings_and_nobody_else() {
     let changed = administrator.fill_in("/practice/settings", &AMERICAN).await;
     assert_eq!((changed.status, changed.place()), (303, "/practice/settings"), "{}", changed.body);
     assert!(administrator.get(&changed.location).await.body.contains(">Saved "));
-    let kept: (String, i16, bool) =
-        sqlx::query_as("SELECT day_order, clock, tells_whom FROM practice").fetch_one(&house.database.superuser).await.unwrap();
-    assert_eq!(kept, ("month_first".to_owned(), 12, true));
+    let kept: (String, i16, bool, i16, i16, i16, i16) =
+        sqlx::query_as("SELECT day_order, clock, tells_whom, minutes, reserve, check_from, check_until FROM practice")
+            .fetch_one(&house.database.superuser)
+            .await
+            .unwrap();
+    assert_eq!(kept, ("month_first".to_owned(), 12, true, 90, 15, 12, 48));
+    for (field, value) in [
+        ("minutes", "9"),
+        ("minutes", "an hour"),
+        ("reserve", "61"),
+        ("reserve", "-1"),
+        ("check_from", "0"),
+        ("check_until", "12"),
+        ("stuck_after", "4"),
+    ] {
+        let typed: Vec<(&str, &str)> = AMERICAN.iter().map(|(name, usual)| (*name, if *name == field { value } else { *usual })).collect();
+        let refused = administrator.fill_in("/practice/settings", &typed).await;
+        assert_eq!(refused.status, 422, "{field} {value}");
+        assert!(refused.body.contains(&format!("id=\"{field}-error\"")), "{field} {value}");
+    }
     let acts: i64 = sqlx::query_scalar("SELECT count(*) FROM audit WHERE act = 'practice.settings.change'")
         .fetch_one(&house.database.superuser)
         .await
@@ -43,16 +71,16 @@ async fn what_somebody_else_changed_meanwhile_is_not_replaced() {
     let mut one = house.member(&[Role::Administrator]).await;
     let mut two = house.member(&[Role::Administrator]).await;
     assert_eq!(one.fill_in("/practice/settings", &AMERICAN).await.status, 303);
-    let late = [("day_order", "year_first"), ("clock", "24"), ("tells_whom", "no"), ("shown", "day_first 24 no")];
-    let answer = two.post_form("/practice/settings", &late).await;
+    let late = [("day_order", "year_first"), ("clock", "24"), ("tells_whom", "no"), ("shown", "day_first 24 no 50 10 24 72 2")];
+    let answer = two.post_form("/practice/settings", &[&late[..], &USUAL].concat()).await;
     assert_eq!(answer.status, 409);
     assert!(answer.body.contains("The record now says “month first”"), "{}", answer.body);
-    assert!(answer.body.contains("name=\"shown\" value=\"month_first 12 yes\""), "sent again, it replaces what was shown");
+    assert!(answer.body.contains("name=\"shown\" value=\"month_first 12 yes 90 15 12 48 3\""), "sent again, it replaces what was shown");
     let order: String = sqlx::query_scalar("SELECT day_order FROM practice").fetch_one(&house.database.superuser).await.unwrap();
     assert_eq!(order, "month_first");
-    for shown in ["", "sideways 24 no", "day_first 24"] {
+    for shown in ["", "sideways 24 no 50 10 24 72 2", "day_first 24 no"] {
         let torn = [("day_order", "year_first"), ("clock", "24"), ("tells_whom", "no"), ("shown", shown)];
-        assert_eq!(two.post_form("/practice/settings", &torn).await.status, 400, "{shown:?}");
+        assert_eq!(two.post_form("/practice/settings", &[&torn[..], &USUAL].concat()).await.status, 400, "{shown:?}");
     }
 }
 

@@ -57,6 +57,7 @@ async fn close(scene: &Scene, client: Uuid) {
     let closing = Closing {
         kind: ClosingKind::Incomplete,
         because: None,
+        unsteady: false,
         resource: said("a quiet room"),
         leaving_state: said("Calm"),
         companion: said("nobody"),

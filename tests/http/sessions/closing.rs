@@ -206,3 +206,44 @@ async fn the_list_and_its_summary_have_one_order() {
     let needed: Vec<&str> = names.into_iter().filter(|name| *name != "because").collect();
     assert_eq!(order(&refused.body, &|name| format!("<a href=\"#{name}\">"), &needed), needed);
 }
+
+/// Who did not come was not seen: it stays in the record, and counts nowhere.
+#[tokio::test]
+async fn an_appointment_that_did_not_take_place_is_no_session() {
+    for (kind, next, words) in [("did_not_attend", "Friday by phone", "did not attend"), ("by_mistake", "", "opened by mistake")] {
+        let mut scene = Scene::build().await;
+        let path = format!("/sessions/{}/close", scene.session);
+        let refused = scene.clinician.post_form(&path, &[("kind", "did_not_attend"), ("target_was", "planned"), ("version", "1")]).await;
+        assert_eq!(refused.status, 422);
+        assert!(
+            refused.body.contains("id=\"next_contact-error\"") && !refused.body.contains("id=\"state-error\""),
+            "only what comes next is asked"
+        );
+        let closed =
+            scene.clinician.post_form(&path, &[("kind", kind), ("next_contact", next), ("target_was", "planned"), ("version", "1")]).await;
+        assert_eq!(closed.status, 303, "{}", closed.body);
+        let record = scene.clinician.get(&format!("/clients/{}", scene.client)).await.body;
+        assert!(record.contains(words), "{record}");
+        let caseload = scene.clinician.get("/clients").await.body;
+        assert!(caseload.contains("no session yet") && !caseload.contains("Call due"), "{caseload}");
+        let counted: (i64, i64) =
+            sqlx::query_as("SELECT sessions, open FROM client_count").fetch_one(&scene.house.database.superuser).await.unwrap();
+        assert_eq!(counted, (0, 1));
+    }
+}
+
+#[tokio::test]
+async fn what_took_place_is_not_closed_as_if_it_had_not() {
+    let mut scene = Scene::build().await;
+    sqlx::query("UPDATE session SET admitted_at = opened_at").execute(&scene.house.database.superuser).await.unwrap();
+    sqlx::query("INSERT INTO session_moment (session_id, client_id, kind, at) SELECT id, client_id, 'admitted', opened_at FROM session")
+        .execute(&scene.house.database.superuser)
+        .await
+        .unwrap();
+    let path = format!("/sessions/{}/close", scene.session);
+    assert!(!scene.clinician.get(&path).await.body.contains("did_not_attend"));
+    let typed = [("kind", "did_not_attend"), ("next_contact", "Friday"), ("target_was", "planned"), ("version", "1")];
+    let refused = scene.clinician.post_form(&path, &typed).await;
+    assert_eq!(refused.status, 422);
+    assert!(refused.body.contains("id=\"kind-error\""));
+}

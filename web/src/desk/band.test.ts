@@ -10,7 +10,6 @@ import {
   apartWords,
   asideWords,
   departures,
-  elapsedWords,
   isLost,
   lostWords,
   notesInShort,
@@ -176,15 +175,6 @@ test("how far a set has come is drawn as a part of the whole, and not of one wit
   assert.equal(progressPart(show(deskWith(running()), 0, { phase: 30 })), 1);
   assert.equal(progressPart(deskWith(aView())), null);
   assert.equal(progressPart(deskWith(aView({ state: "running", set: aSet({ plan: aPlan({ length: { kind: "open" } }) }) }))), null);
-});
-
-test("how long the client has been in counts from the first time they were let in", () => {
-  const waiting = deskWith(aView({ state: "waiting", seat: "empty" }), 500);
-  assert.equal(elapsedWords(waiting.begun, 500), "not begun");
-  const view = (changes: Partial<DeskView>) => ({ kind: "heard", message: { type: "view", ...aView(changes) } }) as const;
-  const admitted = step(waiting, view({ seq: 2, state: "hold" }), 1000).state;
-  const back = step(step(admitted, view({ seq: 3, state: "left" }), 100_000).state, view({ seq: 4, state: "hold" }), 200_000).state;
-  assert.deepEqual([elapsedWords(admitted.begun, 60_999), elapsedWords(back.begun, 961_000)], ["0 min in", "16 min in"]);
 });
 
 test("a session that is closed is summed up: sets, cycles that were heard, what the ratings did", () => {

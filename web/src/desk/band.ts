@@ -8,6 +8,7 @@ import { course, type Scale } from "./course";
 import { finding } from "./finding";
 import { standing, written } from "./log";
 import { isBusy, shownPlan, type DeskState } from "./model";
+import { found } from "./opening";
 import { peakSpeed, speedAdvice } from "./plan";
 import { holdWords, stateWord, STOPS_BY_ITSELF, type StateWord } from "./status";
 import { channelWords, cyclesWords, degrees, hertz, isBrokenOff, PATH_IN_SHORT } from "./words";
@@ -145,6 +146,8 @@ export function departures(state: DeskState): string[] {
     if (device && plan.channels.eyes) words.push(...narrowedWords(plan, state), ...likelyWords(plan, device));
     if (plan.length.kind === "open") words.push("open-ended");
   }
+  if (plan?.purpose === "calm_place") words.push("for a calm place (t)");
+  if (found(state).get("location")?.answer === "another_place") words.push("client is at another place than usual");
   if (state.view?.eyes_locked) words.push("eyes locked by a caution");
   if (device && !device.wake_lock) words.push("client's screen may sleep");
   if (!state.shortcuts) words.push("single keys are off");
@@ -209,7 +212,3 @@ export function progressPart({ view, showing }: DeskState): number | null {
   const phase = showing?.reading.set === set.id ? showing.reading.phase : 0;
   return Math.min(1, Math.max(0, phase / set.plan.length.cycles));
 }
-
-/** How long the client has been in, minutes; `begun` and `now`: page time. Null: not yet. */
-export const elapsedWords = (begun: number | null, now: number): string =>
-  begun === null ? "not begun" : `${Math.max(0, Math.floor((now - begun) / 60_000))} min in`;

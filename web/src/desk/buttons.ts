@@ -1,14 +1,31 @@
 // What a button means: its data attributes, read into an action. Pure.
 import type { Change } from "../wire/Change";
+import type { Matter } from "../wire/Matter";
 import type { Action, Lower, Scale } from "./model";
 import type { Setting } from "./plan";
 
 /** The parts of an element's dataset that are read. */
 export type Data = Readonly<Record<string, string | undefined>>;
 
-const SETTINGS: Setting[] = ["rate", "width", "dot", "path", "length", "channels"];
+const SETTINGS: Setting[] = ["rate", "width", "dot", "path", "length", "channels", "purpose"];
 const CHANGES: Change[] = ["changing", "same", "settled"];
-const PANELS: Lower[] = ["log", "join", "card", "target", "mechanics", "keys"];
+const PANELS: Lower[] = ["log", "join", "opening", "between", "card", "target", "mechanics", "keys"];
+const MATTERS: Matter[] = [
+  "location",
+  "privacy",
+  "nearby",
+  "contact",
+  "risk",
+  "fitness",
+  "consent",
+  "line_drop",
+  "arrival",
+  "agreed",
+  "reevaluation",
+  "assessment",
+  "reprocessing",
+  "time",
+];
 const SCALES: Scale[] = ["sud", "voc"];
 const PLAIN = [
   "stop",
@@ -25,6 +42,8 @@ const PLAIN = [
   "toggle_preview",
   "toggle_private",
   "toggle_shortcuts",
+  "as_before",
+  "toggle_pass",
 ] as const;
 const ON_ENTRY = ["take_back", "put_back", "retry", "edit"] as const;
 
@@ -53,6 +72,14 @@ export function buttonAction(data: Data, shift: boolean): Action | null {
       return data.index === undefined ? null : { kind: "preset", index: Number(data.index) };
     case "rate":
       return data.value === undefined ? null : { kind: "rate", value: Number(data.value) };
+    case "opening_digit":
+      return data.value === undefined ? null : { kind: "opening_digit", value: Number(data.value) };
+    case "between_digit":
+      return data.value === undefined ? null : { kind: "between_digit", value: Number(data.value) };
+    case "choose": {
+      const matter = pick(MATTERS, data.matter);
+      return matter === undefined ? null : { kind: "choose", matter };
+    }
     case "lower": {
       const shown = pick(PANELS, data.shown);
       return shown === undefined ? null : { kind: "lower", shown };

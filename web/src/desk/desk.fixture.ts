@@ -2,7 +2,8 @@
 import type { DeskView } from "../wire/DeskView";
 import type { Order } from "../wire/Order";
 import type { Refusal } from "../wire/Refusal";
-import { freshDesk, type Action, type Command, type DeskEvent, type DeskState } from "./model";
+import type { SessionLog } from "../wire/SessionLog";
+import { EMPTY_LOG, freshDesk, type Action, type Command, type DeskEvent, type DeskState } from "./model";
 import { step } from "./reducer";
 import { aSet, aShowing, aView } from "./sample.fixture";
 
@@ -32,6 +33,10 @@ export class Desk {
     const known = this.state.view ?? aView();
     this.seq += 1;
     return this.event({ kind: "heard", message: { type: "view", ...known, seq: this.seq, ...changes } });
+  }
+  /** The server's log comes, with this in it. */
+  reads(log: Partial<SessionLog>): Command[] {
+    return this.event({ kind: "log", log: { ...EMPTY_LOG, ...log } });
   }
   answers(id: number, refused: Refusal | null = null): Command[] {
     return this.event({ kind: "heard", message: { type: "answer", id, refused } });

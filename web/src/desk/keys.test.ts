@@ -5,7 +5,7 @@ import { keyAction, LABELLED_KEYS, swallowsRelease, type KeyState, type Place, t
 import type { Action } from "./model";
 
 const press = (key: string, more: Partial<Press> = {}): Press => ({ key, shift: false, modified: false, repeat: false, composing: false, ...more });
-const plain: KeyState = { armed: null, shortcuts: true, presets: false, tapped: false };
+const plain: KeyState = { armed: null, shortcuts: true, presets: false, opening: false, between: false, tapped: false };
 const places: Place[] = ["keys", "words", "field", "button"];
 const act = (key: string, place: Place = "keys", state: KeyState = plain, more: Partial<Press> = {}): Action | null =>
   keyAction(press(key, more), place, state).action;
@@ -15,7 +15,7 @@ test("Escape stops from every place, with any modifier, held or composing, short
     for (const shortcuts of [true, false])
       for (const armed of [null, "sud", "voc"] as const)
         for (const more of [{}, { modified: true }, { repeat: true }, { composing: true }]) {
-          const outcome = keyAction(press("Escape", more), place, { armed, shortcuts, presets: true, tapped: false });
+          const outcome = keyAction(press("Escape", more), place, { armed, shortcuts, presets: true, opening: false, between: false, tapped: false });
           assert.deepEqual(outcome, { action: { kind: "stop" }, prevent: true }, `${place} ${JSON.stringify(more)}`);
         }
 });
@@ -24,7 +24,11 @@ test("in the words field every key but Enter and Escape is left to the field", (
   const keys = [" ", "0", "5", "9", "t", "e", "s", "v", "x", "i", "m", "+", ",", ".", "?", "ArrowLeft", "ArrowUp", "Tab", "Backspace"];
   for (const key of keys)
     for (const armed of [null, "sud", "voc"] as const)
-      assert.deepEqual(keyAction(press(key), "words", { armed, shortcuts: true, presets: true, tapped: false }), { action: null, prevent: false }, key);
+      assert.deepEqual(
+        keyAction(press(key), "words", { armed, shortcuts: true, presets: true, opening: false, between: false, tapped: false }),
+        { action: null, prevent: false },
+        key,
+      );
   assert.deepEqual(act("Enter", "words"), { kind: "save_words" });
 });
 
@@ -68,16 +72,16 @@ test("digits do nothing unless a rating is armed", () => {
 });
 
 test("one key a rating: 0 to 9 and t for 10", () => {
-  const armed: KeyState = { armed: "sud", shortcuts: true, presets: false, tapped: false };
+  const armed: KeyState = { armed: "sud", shortcuts: true, presets: false, opening: false, between: false, tapped: false };
   for (const digit of "0123456789") assert.deepEqual(act(digit, "keys", armed), { kind: "rate", value: Number(digit) });
   assert.deepEqual(act("t", "keys", armed), { kind: "rate", value: 10 });
   assert.deepEqual(act("T", "button", armed), { kind: "rate", value: 10 });
-  assert.equal(act("t"), null);
+  assert.deepEqual(act("t"), { kind: "step", setting: "purpose", direction: 1 });
 });
 
 test("on VOC t is no rating; a digit off the scale still reaches the reducer, which asks", () => {
-  const armed: KeyState = { armed: "voc", shortcuts: true, presets: false, tapped: false };
-  assert.equal(act("t", "keys", armed), null);
+  const armed: KeyState = { armed: "voc", shortcuts: true, presets: false, opening: false, between: false, tapped: false };
+  assert.deepEqual(act("t", "keys", armed), { kind: "step", setting: "purpose", direction: 1 });
   assert.deepEqual(act("0", "keys", armed), { kind: "rate", value: 0 });
 });
 
@@ -91,8 +95,26 @@ test("digits 1 to 9 apply a preset while the presets show; an armed rating comes
   assert.equal(act("3", "words", showing), null);
 });
 
+test("while the opening shows, digits, t, = and - are its own; an armed rating comes first", () => {
+  const opening: KeyState = { ...plain, opening: true };
+  for (const digit of "0123456789") assert.deepEqual(act(digit, "keys", opening), { kind: "opening_digit", value: Number(digit) });
+  assert.deepEqual(act("t", "keys", opening), { kind: "opening_digit", value: 10 });
+  assert.deepEqual(act("=", "button", opening), { kind: "as_before" });
+  assert.deepEqual(act("-", "keys", opening), { kind: "toggle_pass" });
+  assert.deepEqual(act("3", "keys", { ...opening, armed: "sud" }), { kind: "rate", value: 3 });
+  assert.deepEqual(keyAction(press("1", { repeat: true }), "keys", opening), { action: null, prevent: true });
+  assert.equal(act("1", "words", opening), null);
+  assert.deepEqual(act("i", "keys", opening), { kind: "sight" });
+});
+
+test("while what was seen and tried shows, every digit keeps one of it", () => {
+  const between: KeyState = { ...plain, between: true };
+  for (const digit of "0123456789") assert.deepEqual(act(digit, "keys", between), { kind: "between_digit", value: Number(digit) });
+  assert.deepEqual(act("3", "keys", { ...between, armed: "sud" }), { kind: "rate", value: 3 });
+});
+
 test("a held digit rates once", () => {
-  assert.equal(act("5", "keys", { armed: "sud", shortcuts: true, presets: false, tapped: false }, { repeat: true }), null);
+  assert.equal(act("5", "keys", { armed: "sud", shortcuts: true, presets: false, opening: false, between: false, tapped: false }, { repeat: true }), null);
 });
 
 test("arrows: left and right change the rate, up and down the width, also while held", () => {
@@ -121,6 +143,9 @@ test("every single key does what its label says", () => {
     ["j", { kind: "mark", change: "changing" }],
     ["k", { kind: "mark", change: "same" }],
     ["l", { kind: "mark", change: "settled" }],
+    ["f", { kind: "lower", shown: "opening" }],
+    ["-", { kind: "lower", shown: "between" }],
+    ["t", { kind: "step", setting: "purpose", direction: 1 }],
     ["m", { kind: "lower", shown: "card" }],
     ["g", { kind: "lower", shown: "target" }],
     ["c", { kind: "lower", shown: "join" }],
@@ -162,7 +187,7 @@ test("with Control, Alt or Meta nothing but Escape is taken", () => {
 });
 
 test("with single keys off, characters and Space are left alone; arrows and Escape stay", () => {
-  const off: KeyState = { armed: "sud", shortcuts: false, presets: false, tapped: false };
+  const off: KeyState = { armed: "sud", shortcuts: false, presets: false, opening: false, between: false, tapped: false };
   for (const key of [" ", "e", "5", "t", "+", "?", "x"]) assert.deepEqual(keyAction(press(key), "button", off), { action: null, prevent: false });
   assert.ok(!swallowsRelease(" ", "button", off));
   assert.deepEqual(act("ArrowLeft", "keys", off), { kind: "step", setting: "rate", direction: -1 });

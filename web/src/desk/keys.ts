@@ -20,6 +20,10 @@ export interface KeyState {
   armed: "sud" | "voc" | null;
   /** The list of presets shows: a digit applies one. */
   presets: boolean;
+  /** The opening shows: a digit answers the matter at hand. */
+  opening: boolean;
+  /** What was seen and tried shows: a digit keeps one of it. */
+  between: boolean;
   /** A tapped rate waits to be set. */
   tapped: boolean;
   /** Single-character keys are on (WCAG 2.2, 2.1.4 lets people turn them off). */
@@ -40,7 +44,11 @@ interface Shortcut {
   repeats?: true;
 }
 
-const step = (setting: "rate" | "width" | "dot" | "path" | "length" | "channels", direction: 1 | -1): Action => ({ kind: "step", setting, direction });
+const step = (setting: "rate" | "width" | "dot" | "path" | "length" | "channels" | "purpose", direction: 1 | -1): Action => ({
+  kind: "step",
+  setting,
+  direction,
+});
 
 const ARROWS: Record<string, Action> = {
   ArrowLeft: step("rate", -1),
@@ -61,6 +69,7 @@ const SHORTCUTS: Record<string, Shortcut> = {
   n: { action: step("channels", 1), shifted: step("channels", -1) },
   ",": { action: step("length", -1), repeats: true },
   ".": { action: step("length", 1), repeats: true },
+  t: { action: step("purpose", 1) },
   u: { action: { kind: "toggle_open" } },
   o: { action: { kind: "lower", shown: "mechanics" } },
   a: { action: { kind: "lower", shown: "log" } },
@@ -75,6 +84,8 @@ const SHORTCUTS: Record<string, Shortcut> = {
   s: { action: { kind: "arm", scale: "sud" } },
   v: { action: { kind: "arm", scale: "voc" } },
   b: { action: { kind: "next_moment" } },
+  f: { action: { kind: "lower", shown: "opening" } },
+  "-": { action: { kind: "lower", shown: "between" } },
   m: { action: { kind: "lower", shown: "card" } },
   g: { action: { kind: "lower", shown: "target" } },
   c: { action: { kind: "lower", shown: "join" } },
@@ -83,7 +94,7 @@ const SHORTCUTS: Record<string, Shortcut> = {
 };
 
 /** Every key that the desk answers to outside its fields; each is labelled on the page. */
-export const LABELLED_KEYS: readonly string[] = ["Esc", "Space", "←", "→", "↓", "↑", "t", ...Object.keys(SHORTCUTS).filter((key) => key !== "=")];
+export const LABELLED_KEYS: readonly string[] = ["Esc", "Space", "←", "→", "↓", "↑", "=", ...Object.keys(SHORTCUTS).filter((key) => key !== "=")];
 
 const LEFT_ALONE: Outcome = { action: null, prevent: false };
 const SWALLOWED: Outcome = { action: null, prevent: true };
@@ -94,10 +105,23 @@ function ratingKey(key: string, scale: "sud" | "voc"): number | null {
   return scale === "sud" && key.toLowerCase() === "t" ? 10 : null;
 }
 
+/** What a key means while the opening shows; null: what it means elsewhere. */
+function openingKey(key: string): Action | null {
+  if (/^[0-9]$/.test(key)) return { kind: "opening_digit", value: Number(key) };
+  if (key.toLowerCase() === "t") return { kind: "opening_digit", value: 10 };
+  if (key === "=") return { kind: "as_before" };
+  return key === "-" ? { kind: "toggle_pass" } : null;
+}
+
 function characterKey(press: Press, state: KeyState): Outcome {
   if (!state.shortcuts) return LEFT_ALONE;
   const value = state.armed === null ? null : ratingKey(press.key, state.armed);
   if (value !== null) return press.repeat ? SWALLOWED : { action: { kind: "rate", value }, prevent: true };
+  const opening = state.opening ? openingKey(press.key) : null;
+  if (opening !== null) return press.repeat ? SWALLOWED : { action: opening, prevent: true };
+  if (state.between && /^[0-9]$/.test(press.key)) {
+    return press.repeat ? SWALLOWED : { action: { kind: "between_digit", value: Number(press.key) }, prevent: true };
+  }
   if (state.presets && /^[1-9]$/.test(press.key)) {
     return press.repeat ? SWALLOWED : { action: { kind: "preset", index: Number(press.key) - 1 }, prevent: true };
   }

@@ -8,7 +8,7 @@ import type { SetView } from "../wire/SetView";
 import { savingOf, type Item, type Queue, type Saving } from "./entries";
 import type { DeskState } from "./model";
 import { corrections, standing as stands, type Link } from "./standing";
-import { channelWords, clockTime, degrees, ENDING_WORDS, hertz, isBrokenOff, lengthWords, MOMENT_WORDS, PATH_WORDS } from "./words";
+import { channelWords, clockTime, degrees, ENDING_WORDS, hertz, isBrokenOff, lengthWords, MOMENT_WORDS, PATH_WORDS, seenWords, triedWords } from "./words";
 
 /** An entry with what is true of its saving. */
 export interface Written {
@@ -116,6 +116,14 @@ function valueWords(entry: Entry): string {
     case "sud":
     case "voc":
       return `${inShort(entry)}${entry.moment === "after_set" ? "" : asked}`;
+    case "saw":
+      return `saw: ${seenWords(entry.value.saw)}`;
+    case "tried":
+      return `tried: ${triedWords(entry.value.rung)}`;
+    case "answered":
+    case "passed":
+    case "time":
+      return "";
     case "taken_back":
       return "taken back";
     case "unreadable":
@@ -161,7 +169,8 @@ function notTakenBack(one: Written, all: Written[], now: number): Partial<Chip> 
 }
 
 const chipsFor = (set: string | null, all: Written[], now: number): Chip[] =>
-  all.filter((one) => one.entry.set === set).flatMap((one) => chipOf(one, all, now) ?? []);
+  // What the opening found stands in its own panel.
+  all.filter((one) => one.entry.set === set && one.entry.moment !== "opening").flatMap((one) => chipOf(one, all, now) ?? []);
 
 function doneWords(set: LogSet): string {
   const done = set.cycles === null ? "?" : String(Math.floor(set.cycles + 0.01));

@@ -1,7 +1,7 @@
 // The desk's page: sockets, keys and clicks in, drawing out. All rules are in the reducer.
 import { copied } from "../clipboard";
 import { RoomClock } from "../live/clock";
-import { HANDED_OVER, LiveSocket, OVER, WIRE_VERSION, type SocketState } from "../live/socket";
+import { HANDED_OVER, LiveSocket, OUTDATED, OVER, WIRE_VERSION, type SocketState } from "../live/socket";
 import type { Entry } from "../wire/Entry";
 import type { FromDesk } from "../wire/FromDesk";
 import type { Preset } from "../wire/Preset";
@@ -40,6 +40,7 @@ let state: DeskState = {
   presets,
   wide: wide.matches,
   begun: begunMs === undefined ? null : performance.now() - Number(begunMs),
+  usualTime: { minutes: Number(desk.dataset.minutes ?? 50), reserve: Number(desk.dataset.reserve ?? 10) },
 };
 let drawn = 0;
 // Reduced motion hides the preview until it is asked for.
@@ -127,7 +128,8 @@ function lineState(line: SocketState, code?: number): void {
   // The socket reports its first try before it is even assigned.
   if (line === "connecting") return;
   const over = code === OVER;
-  const sentAway = line !== "refused" || over ? null : code === HANDED_OVER ? "handed_over" : "signed_out";
+  // A page that is too old is told to reload, and that is all that is wrong with it.
+  const sentAway = line !== "refused" || over || code === OUTDATED ? null : code === HANDED_OVER ? "handed_over" : "signed_out";
   happen({ kind: "line", open: line === "open", sentAway, over });
 }
 
@@ -157,6 +159,8 @@ const act = (action: Action): void => happen({ kind: "action", action, id: crypt
 const keyState = (): KeyState => ({
   armed: state.armed?.scale ?? null,
   presets: state.lower === "mechanics",
+  opening: state.lower === "opening",
+  between: state.lower === "between",
   shortcuts: state.shortcuts,
   tapped: offeredRate(state.taps, performance.now()) !== null,
 });

@@ -4,6 +4,7 @@ import type { DeskView } from "../wire/DeskView";
 import type { Entry } from "../wire/Entry";
 import type { FromDesk } from "../wire/FromDesk";
 import type { Saved } from "../wire/Saved";
+import type { Matter } from "../wire/Matter";
 import type { Moment } from "../wire/Moment";
 import type { Order } from "../wire/Order";
 import type { Plan } from "../wire/Plan";
@@ -18,7 +19,7 @@ import type { Direction, Setting } from "./plan";
 import type { Taps } from "./rhythm";
 
 /** What is open below the controls, or beside them in a wide window, where target and card have places of their own. */
-export type Lower = "log" | "join" | "card" | "target" | "mechanics" | "keys";
+export type Lower = "log" | "join" | "opening" | "between" | "card" | "target" | "mechanics" | "keys";
 export type Scale = "sud" | "voc";
 
 /** What the clinician does, by key or by button. */
@@ -45,6 +46,13 @@ export type Action =
   | { kind: "next_moment" }
   | { kind: "take_back"; entry: string }
   | { kind: "put_back"; entry: string }
+  /** A digit of the opening; 10: t. */
+  | { kind: "opening_digit"; value: number }
+  /** A digit of what was seen or tried. */
+  | { kind: "between_digit"; value: number }
+  | { kind: "as_before" }
+  | { kind: "toggle_pass" }
+  | { kind: "choose"; matter: Matter }
   | { kind: "retry"; entry: string }
   | { kind: "edit"; entry: string }
   /** `row`: a set's id, "" for what came before the first. */
@@ -70,6 +78,12 @@ export type DeskEvent =
   | { kind: "log"; log: SessionLog }
   | { kind: "log_failed" }
   | { kind: "notice"; words: string };
+
+/** How long it is, and how much of that is kept for closing, minutes. */
+export interface Appointment {
+  minutes: number;
+  reserve: number;
+}
 
 /** What the page must do after a step, in order. */
 export type Command =
@@ -121,8 +135,12 @@ export interface DeskState {
   wide: boolean;
   /** When the client was let in for the first time; null: not yet. */
   begun: number | null;
+  /** How long an appointment of this practice usually is, and how much of that is kept for closing, minutes. */
+  usualTime: Appointment;
   armed: { scale: Scale; moment: Moment } | null;
   lower: Lower;
+  /** Of the opening: the matter that was chosen by hand, and whether the digits say why it is gone past. */
+  opening: { chosen: Matter | null; passing: boolean };
   /** The line of the log that is open: a set's id, "" for what came before the first. */
   openRow: string | null;
   /** In the order of the digits, as the page came with them. */
@@ -147,7 +165,15 @@ export interface Step {
 }
 
 /** A session's log before it was read. */
-export const EMPTY_LOG: SessionLog = { sets: [], entries: [], start: { sud: null, voc: null }, other_reevaluated: false };
+export const EMPTY_LOG: SessionLog = {
+  sets: [],
+  entries: [],
+  start: { sud: null, voc: null },
+  other_reevaluated: false,
+  next: null,
+  reevaluates: null,
+  opened_before: [],
+};
 
 /** The desk before anything was heard. */
 export function freshDesk(now: number): DeskState {
@@ -171,8 +197,10 @@ export function freshDesk(now: number): DeskState {
     private: false,
     wide: false,
     begun: null,
+    usualTime: { minutes: 50, reserve: 10 },
     armed: null,
     lower: "log",
+    opening: { chosen: null, passing: false },
     openRow: null,
     presets: [],
     wordsFor: undefined,
@@ -191,7 +219,8 @@ export function shownPlan(state: DeskState): Plan | null {
   return state.wanted?.plan ?? state.view?.plan ?? null;
 }
 
-const OUTSIDE: readonly RoomState[] = ["waiting", "at_the_door", "left", "closed"];
+/** Nobody is admitted. */
+export const OUTSIDE: readonly RoomState[] = ["waiting", "at_the_door", "left", "closed"];
 /** The client is admitted and the session goes on. */
 export const isLive = ({ view }: DeskState): boolean => view !== null && !OUTSIDE.includes(view.state);
 

@@ -6,7 +6,7 @@ import type { Refusal } from "../wire/Refusal";
 import { isBusy, isLive, shownPlan, type DeskState, type Step } from "./model";
 import { sameButRate, samePlan, stepPlan, toggleOpen, withPreset, type Direction, type Setting } from "./plan";
 import { offeredRate } from "./rhythm";
-import { isOfPlan, needsWords, orderName, RECORD_REFUSES, RECORD_WAITS, refusalWords } from "./words";
+import { holdsWords, isOfPlan, needsWords, orderName, RECORD_REFUSES, RECORD_WAITS, refusalWords } from "./words";
 
 /** No set starts sooner than this after a stop, ms. */
 export const PAUSE_AFTER_STOP = 1000;
@@ -67,7 +67,8 @@ export function orderAnswered(state: DeskState, id: number, refused: Refusal | n
   if (refused === null) return unchanged(rest);
   // A stop sent again so late that the room has forgotten it: it was carried out when it came first.
   if (answered.order.kind === "stop" && refused.kind === "wrong_state") return unchanged(rest);
-  const missed = refused.kind === "needs" && answered.order.kind === "start" && rest.view !== null ? missingWords(rest.view) : null;
+  const missed =
+    (refused.kind === "needs" || refused.kind === "held") && answered.order.kind === "start" && rest.view !== null ? missingWords(rest.view) : null;
   return missed === null ? say(rest, `${orderName(answered.order)}: ${refusalWords(refused)}`, now) : say(rest, missed, now, true);
 }
 
@@ -94,7 +95,8 @@ export function missing(view: DeskView, otherPlan = false): string[] {
   const ofPlan = otherPlan ? { motion: false, sound: false } : {};
   // The second after a stop is the answer while it lasts; the client's page needs less of it to come to rest.
   const rest = view.needs.rest && !view.needs.pause;
-  const words = needsWords({ ...view.needs, ...ofPlan, rest, pause: false });
+  // Of another plan that is on its way the opening may say otherwise: the room will.
+  const words = [...needsWords({ ...view.needs, ...ofPlan, rest, pause: false }), ...(otherPlan ? [] : holdsWords(view.holds))];
   return view.refused !== null && isOfPlan(view.refused) && !otherPlan ? [...words, refusalWords(view.refused)] : words;
 }
 

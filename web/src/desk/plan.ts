@@ -7,7 +7,7 @@ import type { Plan } from "../wire/Plan";
 import type { Preset } from "../wire/Preset";
 
 /** Which part of the plan a step changes; `direction` is 1 or -1. */
-export type Setting = "rate" | "width" | "dot" | "path" | "length" | "channels";
+export type Setting = "rate" | "width" | "dot" | "path" | "length" | "channels" | "purpose";
 export type Direction = 1 | -1;
 
 /** Steps stay inside these; the server refuses whatever lies outside its own limits. Hz, degrees, cycles. */
@@ -73,6 +73,8 @@ export function stepPlan(plan: Plan, setting: Setting, direction: Direction, vie
       return { ...plan, length: nextLength(plan, direction) };
     case "channels":
       return { ...plan, channels: nextChannels(plan.channels, direction, view.eyes_locked) };
+    case "purpose":
+      return { ...plan, purpose: plan.purpose === "processing" ? "calm_place" : "processing" };
   }
 }
 
@@ -83,8 +85,8 @@ export function toggleOpen(plan: Plan): Plan {
 }
 
 /** `plan` with a preset's settings in it; what a preset leaves out stays. */
-export function withPreset(plan: Plan, { channels, rate, width, length }: Preset): Plan {
-  return { ...plan, channels, rate, width, length };
+export function withPreset(plan: Plan, { channels, rate, width, length, purpose }: Preset): Plan {
+  return { ...plan, channels, rate, width, length, purpose };
 }
 
 /** Whether two flat objects of one type hold the same. */
@@ -104,6 +106,7 @@ export function sameButRate(a: Plan, b: Plan): boolean {
     a.width === b.width &&
     a.dot === b.dot &&
     a.path === b.path &&
+    a.purpose === b.purpose &&
     cycles(a) === cycles(b) &&
     sameFields(a.channels, b.channels) &&
     sameFields(a.comfort, b.comfort)

@@ -43,6 +43,21 @@ function corrected(state: DeskState, set: string | null, moment: Moment, kind: E
   return earlier.at(-1)?.id ?? null;
 }
 
+/** Writes what was said in the opening. It corrects nothing: of two answers the later one counts. */
+export function writeOpening(state: DeskState, id: string, value: EntryValue, now: number): Step {
+  return write(state, { id, set: null, replaces: null, moment: "opening", value }, now);
+}
+
+/** Writes what was seen or tried beside a set. It corrects nothing: of both there may be several. */
+export function writeOfSet(state: DeskState, id: string, set: string, value: EntryValue, now: number): Step {
+  return write(state, { id, set, replaces: null, moment: plainMoment(set), value }, now);
+}
+
+/** Takes a rating that was asked at this moment of the protocol, whatever is armed. */
+export function rateAt(state: DeskState, scale: Scale, value: number, moment: Moment, id: string, now: number): Step {
+  return writeValue(state, id, presentSet(state), moment, { kind: scale, value }, now);
+}
+
 function writeValue(state: DeskState, id: string, set: string | null, moment: Moment, value: EntryValue, now: number): Step {
   return write(state, { id, set, replaces: corrected(state, set, moment, value.kind), moment, value }, now);
 }

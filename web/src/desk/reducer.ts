@@ -3,10 +3,12 @@ import type { DeskView } from "../wire/DeskView";
 import type { SetView } from "../wire/SetView";
 import type { Showing } from "../wire/Showing";
 import type { ToDesk } from "../wire/ToDesk";
-import { failed, hurry, kept } from "./entries";
+import { digitBetween } from "./between";
+import { failed, hurry, kept, type Queue } from "./entries";
 import { mergeLogs, presentSet, withSet } from "./log";
-import { isBusy, isLive, type Action, type Command, type DeskEvent, type DeskState, type Lower, type Step } from "./model";
+import { isBusy, isLive, OUTSIDE, type Action, type Command, type DeskEvent, type DeskState, type Lower, type Step } from "./model";
 import { applyPreset, changeSetting, orderAnswered, resendAfterBreak, say, sendOrder, setTapped, start, stop, undoSetting, unchanged } from "./orders";
+import { asBefore, choose, digit, togglePass } from "./opening";
 import { samePlan } from "./plan";
 import { tapped } from "./rhythm";
 import { arm, editAgain, mark, nextMoment, pump, putBack, rate, saveWords, sendAgain, takeBack } from "./ratings";
@@ -31,11 +33,15 @@ function enterState(state: DeskState, view: DeskView, now: number): DeskState {
   const closed = view.state === "closed";
   // Who has left is called; the log says how far they came.
   const joins = view.state === "waiting" || view.state === "at_the_door";
-  const lower: Lower = joins ? "join" : state.lower === "join" ? "log" : state.lower;
+  // Who has been let in is asked what has to be asked.
+  const lower: Lower = joins ? "join" : state.lower !== "join" ? state.lower : view.holds.length > 0 ? "opening" : "log";
   // The room of a session that is closed answers nothing more.
   const pending = closed ? [] : state.pending;
   const begun = state.begun ?? (isLive({ ...state, view }) ? now : null);
-  return { ...state, stateSince: now, stoppedAt: stopped ? now : state.stoppedAt, armed: begins || closed ? null : state.armed, lower, pending, begun };
+  // Admitting has answered some of the opening.
+  const admitted = OUTSIDE.includes(was ?? "waiting") && isLive({ ...state, view });
+  const log = admitted ? { logIs: "due" as const, logDue: now } : {};
+  return { ...state, ...log, stateSince: now, stoppedAt: stopped ? now : state.stoppedAt, armed: begins || closed ? null : state.armed, lower, pending, begun };
 }
 
 const heardCycles = (state: DeskState, set: string): number | null => (state.showing?.reading.set === set ? state.showing.reading.phase : null);
@@ -108,6 +114,14 @@ function fetchLog(step: Step, now: number): Step {
   return { state: { ...step.state, logIs: "loading" }, commands: [...step.commands, { kind: "load_log" }] };
 }
 
+const BEAR_ON_NEXT: readonly string[] = ["change", "saw", "tried", "sud", "taken_back"];
+
+/** What bears on the offer of what comes next is answered by the server's rules: its log is read anew. */
+function dueWith(queue: Queue, id: string, now: number): Partial<DeskState> {
+  const entry = queue.find((item) => item.entry.id === id)?.entry;
+  return entry !== undefined && BEAR_ON_NEXT.includes(entry.value.kind) ? { logIs: "due", logDue: now } : {};
+}
+
 /** The line opened or broke. Entries that waited for it go at once. */
 function lineChanged(state: DeskState, { open, sentAway = null, over = false }: Extract<DeskEvent, { kind: "line" }>, now: number): Step {
   const queue = open ? hurry(state.queue, now) : state.queue;
@@ -126,12 +140,17 @@ function pageFocus(state: DeskState, here: boolean, now: number): Step {
 /** Digits belong to one thing at a time: showing the presets, which stand with the mechanics, puts the rating away. */
 function toggleLower(state: DeskState, shown: Lower): Step {
   const lower = state.lower === shown ? "log" : shown;
-  return unchanged({ ...state, lower, armed: lower === "mechanics" ? null : state.armed });
+  return unchanged({
+    ...state,
+    lower,
+    armed: ["mechanics", "opening", "between"].includes(lower) ? null : state.armed,
+    opening: { chosen: null, passing: false },
+  });
 }
 
 /** Marks, ratings and words are seen while they are given: a panel over them gives way, and so do the digits' presets. */
 function showEntries(state: DeskState): DeskState {
-  const covered = !state.wide || state.lower === "mechanics";
+  const covered = !state.wide || ["mechanics", "opening", "between"].includes(state.lower);
   return covered && state.lower !== "log" ? { ...state, lower: "log" } : state;
 }
 
@@ -201,6 +220,16 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
       return sendAgain(state, action.entry, now);
     case "edit":
       return editAgain(state, action.entry);
+    case "opening_digit":
+      return digit(state, action.value, id, now);
+    case "between_digit":
+      return digitBetween(state, action.value, id, now);
+    case "as_before":
+      return asBefore(state, id, now);
+    case "toggle_pass":
+      return togglePass(state, now);
+    case "choose":
+      return choose(state, action.matter);
     case "open_row":
       return unchanged({ ...state, openRow: state.openRow === action.row ? null : action.row });
     case "lower":
@@ -232,7 +261,7 @@ export function step(state: DeskState, event: DeskEvent, now: number): Step {
     case "window":
       return unchanged({ ...state, wide: event.wide });
     case "kept":
-      return pump(unchanged({ ...state, queue: kept(state.queue, event.kept) }), now);
+      return fetchLog(pump(unchanged({ ...state, ...dueWith(state.queue, event.kept.id, now), queue: kept(state.queue, event.kept) }), now), now);
     case "not_kept":
       return pump(unchanged({ ...state, queue: failed(state.queue, event.id, event.problem, now) }), now);
     case "log":

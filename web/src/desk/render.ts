@@ -1,18 +1,6 @@
 // Draws the state: one function, no decisions beyond what to show where. Words come from band.ts, status.ts and words.ts.
 import type { ClockError } from "../wire/ClockError";
-import {
-  apartWords,
-  asideWords,
-  departures,
-  elapsedWords,
-  isLost,
-  lostWords,
-  notesInShort,
-  orderedName,
-  orderedWords,
-  progressPart,
-  showingWords,
-} from "./band";
+import { apartWords, asideWords, departures, isLost, lostWords, notesInShort, orderedName, orderedWords, progressPart, showingWords } from "./band";
 import { attribute, make, part, shown, text } from "./dom";
 import { hasUnsaved, isSignedOut } from "./entries";
 import { rows, standing, written } from "./log";
@@ -21,7 +9,9 @@ import { renderControls, renderPlan } from "./render_controls";
 import { renderCourse } from "./render_course";
 import { renderEntries } from "./render_entries";
 import { renderLog } from "./render_log";
+import { renderOpening } from "./render_opening";
 import { renderPanels } from "./render_panels";
+import { elapsedWords } from "./time";
 import { bandStops, isUnknown, isViewOnly, keysOff, spokenWords, stateWord, stripWords, titleWords, type StateWord } from "./status";
 
 /** What the page knows beside the state. */
@@ -62,7 +52,7 @@ function renderBand(state: DeskState, around: Surroundings): void {
   text(part("showing"), showingWords(state, around.now));
   text(part("ordered-name"), orderedName(state));
   text(part("ordered"), orderedWords(state));
-  text(part("elapsed"), elapsedWords(state.begun, around.now));
+  text(part("elapsed"), elapsedWords(state, around.now));
   const done = progressPart(state);
   part("bar").style.transform = `scaleX(${done === null ? 0 : done.toFixed(3)})`;
   attribute(part("private"), "aria-pressed", String(state.private));
@@ -111,6 +101,7 @@ export function render(state: DeskState, around: Surroundings): void {
   renderPlan(state);
   renderEntries(state);
   renderPanels(state);
+  renderOpening(state);
   const hint = state.logRead ? (state.log.sets.length === 0 ? "No set yet. The first line comes with the first set." : "") : "The log is being read.";
   const running = isBusy(state) && !isUnknown(state, around.now) ? (state.view?.set?.id ?? null) : null;
   renderLog(rows(state.log, state.queue, around.now, running), state.openRow, hint, hasUnsaved(state.queue));

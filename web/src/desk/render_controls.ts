@@ -2,7 +2,7 @@
 import { attribute, part, text } from "./dom";
 import { hasSet, isBusy, isLive, shownPlan, type DeskState } from "./model";
 import { whyNoStart } from "./orders";
-import { channelWords, degrees, hertz, lengthWords, PATH_WORDS } from "./words";
+import { channelWords, degrees, hertz, lengthWords, PATH_WORDS, PURPOSE_WORDS } from "./words";
 
 const off = (element: Element, unavailable: boolean): void => attribute(element, "aria-disabled", unavailable ? "true" : null);
 
@@ -48,5 +48,6 @@ export function renderPlan(state: DeskState): void {
   for (const name of ["length", "length-in-panel"]) text(part(name), plan === null ? "length" : lengthWords(plan.length));
   text(part("dot-size"), plan === null ? "dot" : `dot ${degrees(plan.dot)}`);
   text(part("path"), plan === null ? "path" : PATH_WORDS[plan.path]);
+  text(part("purpose"), plan === null ? "purpose" : `for ${PURPOSE_WORDS[plan.purpose]}`);
   text(part("channels"), plan === null ? "channels" : channelWords(plan));
 }

@@ -18,6 +18,7 @@ const MOMENT_ASKED: Record<Moment, string> = {
   installation: "to install",
   closing: "at closing",
   reevaluation: "to re-evaluate",
+  opening: "in the opening",
 };
 const NUMBERS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10] as const;
 

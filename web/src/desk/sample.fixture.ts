@@ -15,6 +15,7 @@ export function aPlan(changes: Partial<Plan> = {}): Plan {
     length: { kind: "cycles", cycles: 24 },
     channels: { eyes: true, ears: false, hands: false },
     comfort: usual,
+    purpose: "processing",
     ...changes,
   };
 }
@@ -31,6 +32,7 @@ export function aView(changes: Partial<DeskView> = {}): DeskView {
     state: "ready",
     needs: nothing,
     refused: null,
+    holds: [],
     plan: aPlan(),
     set: null,
     in_control: true,

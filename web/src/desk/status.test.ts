@@ -2,11 +2,11 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { nothing } from "../live/needs.fixture";
 import type { DeskView } from "../wire/DeskView";
-import { bandStops, holdWords, isStuck, isUnknown, keysOff, limitWords, spokenWords, stateWord, stripWords, STUCK, titleWords } from "./status";
-import { EMPTY_LOG, freshDesk, type DeskState } from "./model";
+import { bandStops, holdWords, isUnknown, keysOff, limitWords, spokenWords, stateWord, stripWords, titleWords } from "./status";
+import { freshDesk, type DeskState } from "./model";
 import { deskWith, running } from "./desk.fixture";
 import { step } from "./reducer";
-import { aPlan, aSet, aView } from "./sample.fixture";
+import { aSet, aView } from "./sample.fixture";
 import { RECORD_WAITS } from "./words";
 
 test("every state of the room has its word", () => {
@@ -151,31 +151,6 @@ test("the hard limit is told before it comes", () => {
   assert.equal(limitWords(state, 80000), null);
   assert.equal(limitWords(state, 90000), "The set ends at its limit in 10 s.");
   assert.equal(limitWords(state, null), null);
-});
-
-test("two sets marked the same bring the hint, one or a change in between does not", () => {
-  const marked = (marks: ("same" | "changing")[]): DeskState => {
-    let state = deskWith(aView({ set: aSet({ id: `set-${marks.length}`, number: marks.length, ended: "done" }) }));
-    const plan = aPlan();
-    const log = {
-      ...EMPTY_LOG,
-      sets: marks.map((_, i) => ({ id: `set-${i + 1}`, number: i + 1, plan, cycles: 24, ending: "done" as const })),
-      entries: marks.map((change, i) => ({
-        entry: { id: `m${i}`, set: `set-${i + 1}`, replaces: null, moment: "after_set" as const, value: { kind: "change" as const, change } },
-        at: "2030-01-02T14:07:31Z",
-      })),
-    };
-    state = step(state, { kind: "log", log }, 0).state;
-    return state;
-  };
-  const hinted = isStuck;
-  assert.ok(hinted(marked(["same", "same"])));
-  assert.ok(hinted(marked(["changing", "same", "same"])));
-  assert.ok(!hinted(marked(["same"])));
-  assert.ok(!hinted(marked(["same", "changing"])));
-  assert.ok(!hinted(marked(["same", "changing", "same"])));
-  assert.ok(stripWords(marked(["same", "same"]), 0, null).includes(STUCK));
-  assert.ok(!stripWords(marked(["same"]), 0, null).includes(STUCK));
 });
 
 test("signed out and view-only are said in the strip", () => {

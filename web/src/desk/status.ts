@@ -1,11 +1,12 @@
 // The state word, the tab's title and the message strip: pure functions of the state and the time. The rest of the band: band.ts.
-import { currentChanges } from "./log";
+import { nextWords } from "./between";
 import { isSignedOut } from "./entries";
 import { isAtTheDoor, isBusy, isLive, type DeskState } from "./model";
 import { rhythmWords } from "./rhythm";
 import { canSend, isOnItsWay, missing, missingWords, whyNoStart } from "./orders";
+import { timeWords } from "./time";
 import type { RoomState } from "../wire/RoomState";
-import { needsInShort, orderName, otherPlanInShort, RECORD_REFUSES, RECORD_WAITS } from "./words";
+import { holdsInShort, needsInShort, orderName, otherPlanInShort, RECORD_REFUSES, RECORD_WAITS } from "./words";
 
 export type StateWord =
   | "CONNECTING"
@@ -71,7 +72,7 @@ export function holdWords(state: DeskState, now: number): string {
   if (!view.in_control) return "needs control";
   const { refused } = view;
   const record = refused?.kind === "not_saved" ? ["the record"] : [];
-  const words = [...needsInShort(view.needs), ...record, ...(refused === null ? [] : otherPlanInShort(refused))];
+  const words = [...needsInShort(view.needs), ...holdsInShort(view.holds), ...record, ...(refused === null ? [] : otherPlanInShort(refused))];
   return `needs ${words.length === 0 ? "a second" : words.join(", ")}`;
 }
 
@@ -154,6 +155,8 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   words.push(...pendingWords(state, now));
   const limit = limitWords(state, roomNow);
   if (limit !== null) words.push(limit);
+  const time = timeWords(state, now);
+  if (time !== null) words.push(time);
   const rhythm = rhythmWords(state.taps, now);
   if (rhythm !== null) words.push(rhythm);
   const notice = noticeWords(state, now);
@@ -166,15 +169,7 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
     words.push(...missing(state.view));
   }
   if (state.view?.state === "link_lost") words.push('Nothing restarts by itself. When they are back: see and hear them; then they tap "I am ready".');
-  if (idle && state.view?.state !== "closed" && isStuck(state)) words.push(STUCK);
+  const next = idle && state.view?.state !== "closed" ? nextWords(state.log.next) : null;
+  if (next !== null) words.push(next);
   return words;
-}
-
-/** An offer, never an instruction; what to try is common practice, no source. */
-export const STUCK = "The same twice in a row: the mechanics, the focus, an earlier memory, or your own words? You decide.";
-
-/** No change over two sets in a row, the usual working rule for "stuck" (clinical handbooks; common practice). */
-export function isStuck(state: DeskState): boolean {
-  const [last, before] = currentChanges(state);
-  return last === "same" && before === "same";
 }

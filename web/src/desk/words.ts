@@ -1,12 +1,17 @@
 // Every sentence of the desk that depends on what happens. Words first; shape and colour follow them.
 import type { Ending } from "../wire/Ending";
+import type { Hold } from "../wire/Hold";
 import type { Length } from "../wire/Length";
+import type { Matter } from "../wire/Matter";
 import type { Moment } from "../wire/Moment";
 import type { Needs } from "../wire/Needs";
 import type { Order } from "../wire/Order";
 import type { Path } from "../wire/Path";
 import type { Plan } from "../wire/Plan";
+import type { Purpose } from "../wire/Purpose";
 import type { Refusal } from "../wire/Refusal";
+import type { Rung } from "../wire/Rung";
+import type { Saw } from "../wire/Saw";
 
 export const degrees = (value: number): string => `${Number.isInteger(value) ? value : value.toFixed(1)}°`;
 export const hertz = (value: number): string => `${value.toFixed(2)} Hz`;
@@ -36,6 +41,8 @@ export const clockMinute = (date: Date): string => timeOf(date, `:${two(date.get
 
 export const PATH_WORDS: Record<Path, string> = { across: "across", up_down: "up-down", falling: "diagonal down", rising: "diagonal up", eight: "eight" };
 
+export const PURPOSE_WORDS: Record<Purpose, string> = { processing: "reprocessing", calm_place: "a calm place" };
+
 /** The same beside figures. */
 export const PATH_IN_SHORT: Record<Path, string> = { ...PATH_WORDS, falling: "diagonal", rising: "diagonal" };
 
@@ -53,6 +60,7 @@ export const MOMENT_WORDS: Record<Moment, string> = {
   installation: "installation",
   closing: "closing",
   reevaluation: "re-evaluation",
+  opening: "opening",
 };
 
 /** How a set ended, short enough for a row; a planned end needs no word. */
@@ -96,6 +104,8 @@ export function refusalWords(refusal: Refusal): string {
       return "does not fit the present state. Nothing was changed.";
     case "needs":
       return "something is needed first.";
+    case "held":
+      return "the opening (f) holds it.";
     case "limit":
       return refusal.limit;
     case "too_wide":
@@ -159,3 +169,59 @@ export function otherPlanInShort({ kind }: Refusal): string[] {
 
 /** The refusals that the plan itself brings: another plan may start. */
 export const isOfPlan = (refusal: Refusal): boolean => otherPlanInShort(refusal).length > 0;
+
+const MATTER_IN_SHORT: Record<Matter, string> = {
+  location: "place",
+  privacy: "privacy",
+  nearby: "who is near",
+  contact: "contact",
+  risk: "risk",
+  fitness: "fitness",
+  consent: "consent",
+  line_drop: "lost line",
+  arrival: "arrival",
+  agreed: "agreements",
+  reevaluation: "re-evaluation",
+  assessment: "assessment",
+  reprocessing: "no reprocessing today",
+  time: "time",
+};
+
+/** What of the opening holds a start, in a word or two; many are one. */
+export function holdsInShort(holds: readonly Hold[]): string[] {
+  if (holds.length === 0) return [];
+  return holds.length > 2 ? ["the opening (f)"] : [`${holds.map((hold) => MATTER_IN_SHORT[hold.matter]).join(", ")} (f)`];
+}
+
+/** The same as a sentence. */
+export function holdsWords(holds: readonly Hold[]): string[] {
+  if (holds.length === 0) return [];
+  const [against, open] = [holds.filter((hold) => hold.against), holds.filter((hold) => !hold.against)];
+  const names = (list: readonly Hold[]): string => list.map((hold) => MATTER_IN_SHORT[hold.matter]).join(", ");
+  const words: string[] = [];
+  if (open.length > 2) words.push(`The opening (f): ${open.length} lines are open.`);
+  else if (open.length > 0) words.push(`The opening (f) is open: ${names(open)}.`);
+  if (against.length > 0) words.push(`The opening (f) speaks against it: ${names(against)}.`);
+  return words;
+}
+
+/** What the clinician may have seen, in the order of the digits, from 1. */
+export const SEEN: readonly (readonly [Saw, string])[] = [
+  ["glazed", "glazed"],
+  ["tears", "tears"],
+  ["numb", "numb"],
+  ["far_away", "far away"],
+  ["other", "something else"],
+];
+
+/** What may be tried when it does not move, in the order of the digits, from 6; the last is 0. Common practice (clinical reference 1.5, sources 17 and 18, second-hand). */
+export const TRIED: readonly (readonly [Rung, string])[] = [
+  ["arousal", "ground, resource, shorter sets"],
+  ["mechanics", "speed, direction, width, channel"],
+  ["focus", "body, sound, another part"],
+  ["earlier", "earlier memory, belief in the way"],
+  ["interweave", "a few words of your own"],
+];
+
+export const seenWords = (saw: Saw): string => SEEN.find(([code]) => code === saw)?.[1] ?? saw;
+export const triedWords = (rung: Rung): string => TRIED.find(([code]) => code === rung)?.[1] ?? rung;

@@ -6,7 +6,7 @@ import type { Beat } from "../wire/Beat";
 import type { BeatReply } from "../wire/BeatReply";
 
 /** The wire this page speaks: `leeward_core::wire::WIRE_VERSION`. */
-export const WIRE_VERSION = 2;
+export const WIRE_VERSION = 3;
 
 /**
  * - `connecting`: the first try, or one after a loss, is under way
@@ -43,6 +43,9 @@ export const pauseBefore = (attempt: number, chance: number): number => (PAUSES[
 
 /** The session has ended (`closing::OVER` of the portal). */
 export const OVER = 4000;
+
+/** The page speaks another version of the wire (`Why::Outdated` of the core). */
+export const OUTDATED = 4002;
 
 /** The client was handed over to somebody else (`closing::HANDED_OVER`). */
 export const HANDED_OVER = 4006;

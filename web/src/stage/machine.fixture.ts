@@ -18,6 +18,7 @@ export function setView(id: string, change: Partial<SetView> = {}): SetView {
     length: { kind: "cycles", cycles: 24 },
     channels: { eyes: true, ears: false, hands: false },
     comfort: usual,
+    purpose: "processing",
   };
   return { id, number: 1, plan, timeline: { segments: [] }, ended: null, ...change };
 }

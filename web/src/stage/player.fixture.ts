@@ -148,6 +148,7 @@ export function set(rate: number, cycles: number, startsAt: number, change: Part
       length: { kind: "cycles", cycles },
       channels: { eyes: true, ears: false, hands: false },
       comfort: usual,
+      purpose: "processing",
       ...change,
     },
     timeline: {

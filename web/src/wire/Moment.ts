@@ -3,4 +3,4 @@
 /**
  * When in the protocol a rating was asked.
  */
-export type Moment = "assessment" | "after_set" | "back_at_target" | "installation" | "closing" | "reevaluation";
+export type Moment = "assessment" | "after_set" | "back_at_target" | "installation" | "closing" | "reevaluation" | "opening";

@@ -3,6 +3,7 @@ import type { Channels } from "./Channels";
 import type { Comfort } from "./Comfort";
 import type { Length } from "./Length";
 import type { Path } from "./Path";
+import type { Purpose } from "./Purpose";
 
 /**
  * What the clinician has chosen for the set that runs, or for the next one.
@@ -35,4 +36,8 @@ channels: Channels,
 /**
  * As the client bears it best. Absent from what was written before there was a choice.
  */
-comfort: Comfort, };
+comfort: Comfort, 
+/**
+ * What the set is for. Absent from what was written before it was kept: reprocessing.
+ */
+purpose: Purpose, };

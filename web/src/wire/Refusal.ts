@@ -3,7 +3,7 @@
 /**
  * Why an order was refused. The desk has the words for each.
  */
-export type Refusal = { "kind": "old_epoch" } | { "kind": "not_in_control" } | { "kind": "wrong_state" } | { "kind": "needs" } | { "kind": "limit", 
+export type Refusal = { "kind": "old_epoch" } | { "kind": "not_in_control" } | { "kind": "wrong_state" } | { "kind": "needs" } | { "kind": "held" } | { "kind": "limit", 
 /**
  * For example "The rate must be between 0.3 and 2 Hz."
  */

@@ -12,7 +12,7 @@ use super::*;
 
 pub(super) const HISTORIES: u64 = 100_000;
 
-fn one_of<T: Copy>(rng: &mut ChaCha8Rng, all: &[T]) -> T {
+pub(super) fn one_of<T: Copy>(rng: &mut ChaCha8Rng, all: &[T]) -> T {
     *all.choose(rng).expect("there are some")
 }
 

@@ -2,7 +2,7 @@
 
 use std::collections::VecDeque;
 
-use crate::wire::{Beat, BeatReply, Echo, WIRE_VERSION};
+use crate::wire::{Beat, BeatReply, Echo};
 
 /// Beats while a client is admitted, ms.
 pub(super) const LIVE_BEAT_MS: f64 = 250.0;
@@ -31,8 +31,6 @@ const LONGEST_PAGE_MS: f64 = 1e12;
 pub struct Conduct {
     /// It has said hello.
     pub greeted: bool,
-    /// The version of the wire that its page speaks.
-    pub wire: u32,
     /// A view is due to this socket even if nothing changed.
     pub wants_view: bool,
     /// Room time at which it was heard last, ms.
@@ -62,7 +60,6 @@ impl Conduct {
     pub fn new(now: f64) -> Self {
         Conduct {
             greeted: false,
-            wire: WIRE_VERSION,
             wants_view: false,
             heard: now,
             alive: now,
@@ -80,10 +77,9 @@ impl Conduct {
         }
     }
 
-    /// It said hello, in this version of the wire.
-    pub fn greet(&mut self, now: f64, wire: u32) {
+    /// It said hello.
+    pub fn greet(&mut self, now: f64) {
         self.greeted = true;
-        self.wire = wire;
         self.wants_view = true;
         self.next_beat = now;
     }

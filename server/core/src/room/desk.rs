@@ -66,11 +66,6 @@ impl OrderLog {
     }
 }
 
-/// Whether the server still understands a page of this version.
-pub(super) fn understands(wire: u32) -> bool {
-    wire <= WIRE_VERSION && wire + 1 >= WIRE_VERSION && wire > 0
-}
-
 impl Room {
     pub(super) fn desk_joined(&mut self, id: u64) {
         let conduct = Conduct::new(self.now);
@@ -116,13 +111,13 @@ impl Room {
     }
 
     fn greet_desk(&mut self, id: u64, wire: u32) {
-        if !understands(wire) {
+        if wire != WIRE_VERSION {
             self.effects.push(Effect::ToDesk(id, ToDesk::Reload));
             return self.close_desk(id, Why::Outdated);
         }
         let now = self.now;
         if let Some(desk) = self.desk_mut(id) {
-            desk.conduct.greet(now, wire);
+            desk.conduct.greet(now);
         }
         // A socket that went silent is a ghost of the same desk, as a rule.
         let alone = (self.desks.iter()).filter(|desk| desk.id != id && desk.conduct.greeted).all(|desk| !self.heard_lately(&desk.conduct));

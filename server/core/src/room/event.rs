@@ -1,7 +1,7 @@
 //! What goes into a room and what comes out.
 
 use crate::safety;
-use crate::wire::{Ending, Evidence, FromDesk, FromStage, Interruption, Plan, SeatState, SetView, Timeline, ToDesk, ToStage};
+use crate::wire::{Ending, Evidence, FromDesk, FromStage, Holds, Interruption, Plan, SeatState, SetView, Timeline, ToDesk, ToStage};
 
 /// What a room starts from, taken from the record.
 #[derive(Clone, Debug)]
@@ -22,10 +22,12 @@ pub struct Start {
     pub seat_id: Option<String>,
     /// The device that asks for it while another has it.
     pub asking: Option<String>,
+    /// What the opening has against a start.
+    pub holds: Holds,
 }
 
 impl Start {
-    /// A new session without anybody in it.
+    /// A new session without anybody in it, in which nothing holds a start.
     pub fn first(epoch: u32) -> Self {
         Start {
             epoch,
@@ -36,6 +38,7 @@ impl Start {
             seat: SeatState::Empty,
             seat_id: None,
             asking: None,
+            holds: Holds::default(),
         }
     }
 }
@@ -54,6 +57,8 @@ pub struct Facts {
     pub seat_id: Option<String>,
     /// The device that asked for the seat last, while another has it.
     pub asking: Option<String>,
+    /// What the opening has against a start.
+    pub holds: Holds,
 }
 
 /// What a client reads at the end; `None`: nothing was written for them.

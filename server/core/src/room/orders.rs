@@ -81,6 +81,9 @@ impl Room {
         if self.needs() != Default::default() {
             return Err(Refusal::Needs);
         }
+        if !self.holds.of(self.plan.purpose).is_empty() {
+            return Err(Refusal::Held);
+        }
         if self.record_refuses || self.record_waits {
             return Err(Refusal::NotSaved);
         }
@@ -94,19 +97,22 @@ impl Room {
     }
 
     fn order_end(&mut self) -> Done {
+        if self.ease() { Ok(Carried::Now) } else { Err(Refusal::WrongState) }
+    }
+
+    /// Lets what runs come to rest at its next extreme. False: nothing runs.
+    pub(super) fn ease(&mut self) -> bool {
         if self.starting.is_some() {
             self.end_set(Ending::EndedByClinician);
-            return Ok(Carried::Now);
+            return true;
         }
         let at = self.now + self.lead();
-        let Some(set) = self.running_mut() else {
-            return Err(Refusal::WrongState);
-        };
+        let Some(set) = self.running_mut() else { return false };
         let changed = set.end_at_next_extreme(at);
         if changed {
             self.record_end_asked();
         }
-        Ok(Carried::Now)
+        true
     }
 
     fn order_extend(&mut self) -> Done {

@@ -1,11 +1,10 @@
 //! The client's page: joining, and its messages.
 
 use super::conduct::Conduct;
-use super::desk::understands;
 use super::possible::{check_evidence, check_showing};
 use super::{Effect, MomentKind, Room, StopNews, StoppedBy, Why};
 use crate::optics;
-use crate::wire::{BeatReply, Device, Ending, Evidence, Fact, FromStage, Interruption, SeatState, Showing, ToDesk, ToStage};
+use crate::wire::{BeatReply, Device, Ending, Evidence, Fact, FromStage, Interruption, SeatState, Showing, ToDesk, ToStage, WIRE_VERSION};
 
 /// Sockets that have yet to say hello; more are turned away, the oldest first.
 const ARRIVING: usize = 4;
@@ -68,7 +67,7 @@ impl Room {
     /// The first words of a socket.
     fn arrived(&mut self, id: u64, said: FromStage) -> Result<(), &'static str> {
         let FromStage::Hello { wire, device } = said else { return Err("hello comes first") };
-        if !understands(wire) {
+        if !(WIRE_VERSION - 1..=WIRE_VERSION).contains(&wire) {
             self.effects.push(Effect::ToStage(id, ToStage::Reload));
             self.close_stage(id, Why::Outdated);
             return Ok(());
@@ -79,7 +78,7 @@ impl Room {
         }
         if let Some(at) = self.arriving.iter().position(|one| one.id == id) {
             let Arriving { id, mut conduct } = self.arriving.remove(at);
-            conduct.greet(self.now, wire);
+            conduct.greet(self.now);
             self.stage = Some(Stage { id, conduct, device, shows: false });
         }
         self.fit_plan();

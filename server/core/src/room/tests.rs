@@ -3,7 +3,6 @@
 mod answers;
 mod breaches;
 mod changes;
-mod earlier;
 mod joining;
 mod play;
 mod schedules;

@@ -2,7 +2,7 @@
 
 use super::{Effect, Room, StoppedBy};
 use crate::optics;
-use crate::wire::{DeskView, Device, Ending, Needs, Plan, Refusal, RoomState, SeatState, SetView, StageView, ToDesk, ToStage};
+use crate::wire::{DeskView, Device, Ending, Hold, Needs, Plan, Refusal, RoomState, SeatState, SetView, StageView, ToDesk, ToStage};
 
 /// How far the news of the client's stop has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -34,6 +34,7 @@ pub(super) struct Face {
     state: RoomState,
     needs: Needs,
     refused: Option<Refusal>,
+    holds: Vec<Hold>,
     plan: Plan,
     set: Option<SetView>,
     control: Option<u64>,
@@ -110,6 +111,7 @@ impl Room {
             state: self.state(),
             needs: self.needs(),
             refused: self.may_start(self.control).err(),
+            holds: self.holds.of(self.plan.purpose).to_vec(),
             plan: self.active_plan().unwrap_or(self.plan),
             set: self.set.as_ref().map(|set| set.view()),
             control: self.control,
@@ -154,7 +156,7 @@ impl Room {
             let line = &self.desks[i].conduct;
             if line.greeted && (changed || line.wants_view) {
                 let id = self.desks[i].id;
-                let view = self.desk_view(face, id).for_page(line.wire);
+                let view = self.desk_view(face, id);
                 self.desks[i].conduct.view_sent(seq);
                 self.effects.push(Effect::ToDesk(id, ToDesk::View(view)));
             }
@@ -165,7 +167,7 @@ impl Room {
             && (changed || stage.conduct.wants_view)
         {
             stage.conduct.view_sent(seq);
-            self.effects.push(Effect::ToStage(stage.id, ToStage::View(view.for_page(stage.conduct.wire))));
+            self.effects.push(Effect::ToStage(stage.id, ToStage::View(view)));
         }
     }
 
@@ -184,6 +186,7 @@ impl Room {
             state,
             needs: face.needs,
             refused,
+            holds: face.holds.clone(),
             plan,
             set: face.set.clone(),
             in_control,

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Beat, BeatReply, Device, Needs, Plan, RoomState, SetView, Showing};
+use super::{Beat, BeatReply, Device, Hold, Needs, Plan, RoomState, SetView, Showing};
 
 /// An order from the desk.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -73,6 +73,8 @@ pub enum Refusal {
     WrongState,
     /// Something is needed first: see [`Needs`].
     Needs,
+    /// The opening holds it: see [`DeskView::holds`].
+    Held,
     /// Above a limit of `safety`. `limit` says it in words with its figure.
     Limit {
         /// For example "The rate must be between 0.3 and 2 Hz."
@@ -142,6 +144,9 @@ pub struct DeskView {
     /// How a start by this desk would be answered at this moment; `None`: it would be carried out.
     #[serde(default)]
     pub refused: Option<Refusal>,
+    /// What the opening has against a start with this plan, in the order of the hour.
+    #[serde(default)]
+    pub holds: Vec<Hold>,
     /// The plan of the next set; while one runs, of that one.
     pub plan: Plan,
     /// The set that runs, or the last one.

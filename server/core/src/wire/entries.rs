@@ -3,7 +3,8 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Ending, Plan};
+use super::{Answer, Ending, Matter, Plan};
+use crate::course::Because;
 
 /// When in the protocol a rating was asked.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -22,6 +23,8 @@ pub enum Moment {
     Closing,
     /// At the start of a later session.
     Reevaluation,
+    /// In the opening of the hour. Nothing is rated there.
+    Opening,
 }
 
 /// The clinician's one-key mark of what came up.
@@ -35,6 +38,69 @@ pub enum Change {
     Same,
     /// Nothing disturbing is left.
     Settled,
+}
+
+/// What the clinician saw in a set.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case")]
+pub enum Saw {
+    /// A look that is glazed.
+    Glazed,
+    /// Tears.
+    Tears,
+    /// Numb.
+    Numb,
+    /// Far away.
+    FarAway,
+    /// Something else; words may follow.
+    Other,
+}
+
+/// What may be tried when it is stuck.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case")]
+pub enum Rung {
+    /// Over or under: ground, resource, shorter sets, or stop.
+    Arousal,
+    /// Direction, speed, width, length, another channel.
+    Mechanics,
+    /// Body, sound, another part of the picture.
+    Focus,
+    /// An earlier memory, or a belief in the way.
+    Earlier,
+    /// A few words of one's own, and on.
+    Interweave,
+}
+
+/// Why it is called stuck.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case")]
+pub enum StuckBy {
+    /// The same, and disturbing, in a row.
+    Same,
+    /// SUD no lower at two returns to the target.
+    NotLower,
+}
+
+/// What may come next between sets: an offer. See `course::next`.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case", tag = "kind")]
+pub enum Next {
+    /// Nothing disturbing came up twice: back to the target, and SUD.
+    BackToTarget,
+    /// It does not move.
+    Stuck {
+        /// By what sign.
+        why: StuckBy,
+        /// What may be tried, in this order.
+        ladder: Vec<Rung>,
+        /// What was tried since anything last changed.
+        tried: Vec<Rung>,
+    },
 }
 
 /// What an entry says.
@@ -52,6 +118,16 @@ pub enum EntryValue {
         /// The mark.
         change: Change,
     },
+    /// What the clinician saw.
+    Saw {
+        /// See [`Saw`].
+        saw: Saw,
+    },
+    /// What was tried after a set.
+    Tried {
+        /// See [`Rung`].
+        rung: Rung,
+    },
     /// Subjective units of disturbance.
     Sud {
         /// 0 to 10.
@@ -61,6 +137,27 @@ pub enum EntryValue {
     Voc {
         /// 1 to 7.
         value: u8,
+    },
+    /// A matter of the opening was answered.
+    Answered {
+        /// The answer.
+        answer: Answer,
+        /// It was not asked anew: as last time.
+        again: bool,
+    },
+    /// A matter of the opening was gone past.
+    Passed {
+        /// Which.
+        matter: Matter,
+        /// Why.
+        because: Because,
+    },
+    /// How long the appointment is, and how much of that is kept for closing.
+    Time {
+        /// 10 to 240.
+        minutes: u16,
+        /// 0 to 60, and fewer than `minutes`.
+        reserve: u16,
     },
     /// The entry that this one replaces is taken back.
     TakenBack,
@@ -133,6 +230,15 @@ pub struct SessionLog {
     pub start: Start,
     /// A re-evaluation in this session is of another target than the session's, and no part of its course.
     pub other_reevaluated: bool,
+    /// What may come next, by the record as it stands.
+    #[serde(default)]
+    pub next: Option<Next>,
+    /// The label of the target that a re-evaluation in this session is of.
+    #[serde(default)]
+    pub reevaluates: Option<String>,
+    /// What the last session's opening found, for what may be "as last time".
+    #[serde(default)]
+    pub opened_before: Vec<Answer>,
 }
 
 /// The assessment of the session's target, where nothing was rated between it and the session.

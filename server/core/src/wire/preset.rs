@@ -4,12 +4,13 @@ use serde::{Deserialize, Serialize};
 
 use super::{Channels, Length, Plan};
 
-/// What a preset is for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+/// What a set is for, or a preset.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS), ts(export))]
 #[serde(rename_all = "snake_case")]
 pub enum Purpose {
     /// Work on a target.
+    #[default]
     Processing,
     /// Short and slow, to strengthen a calm place.
     CalmPlace,
@@ -36,6 +37,6 @@ pub struct Preset {
 impl Preset {
     /// `plan` with this preset's settings in it.
     pub fn applied_to(&self, plan: Plan) -> Plan {
-        Plan { channels: self.channels, rate: self.rate, width: self.width, length: self.length, ..plan }
+        Plan { channels: self.channels, rate: self.rate, width: self.width, length: self.length, purpose: self.purpose, ..plan }
     }
 }

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::Comfort;
+use super::{Comfort, Purpose};
 
 /// The line the dot moves along. A set starts at the extreme that `phase` 0 stands for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -65,6 +65,9 @@ pub struct Plan {
     /// As the client bears it best. Absent from what was written before there was a choice.
     #[serde(default)]
     pub comfort: Comfort,
+    /// What the set is for. Absent from what was written before it was kept: reprocessing.
+    #[serde(default)]
+    pub purpose: Purpose,
 }
 
 impl Channels {

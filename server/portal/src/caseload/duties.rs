@@ -10,6 +10,8 @@ use crate::outcomes::LONG;
 pub(super) enum Why {
     /// A session is open.
     Open,
+    /// A call after a session is due.
+    Call,
     /// The last session was closed as incomplete.
     Unfinished,
     /// Seizures or eyes were not asked about.
@@ -22,6 +24,7 @@ impl Why {
     pub(super) const fn words(self) -> &'static str {
         match self {
             Self::Open => "Open session",
+            Self::Call => "Call due",
             Self::Unfinished => "Left unfinished",
             Self::NotAsked => "Not asked",
             Self::Long => "Over 30 days",
@@ -32,6 +35,10 @@ impl Why {
     pub(super) const fn shape(self) -> (&'static str, &'static str) {
         match self {
             Self::Open => ("M4 2 21 12 4 22Z", ""),
+            Self::Call => (
+                "",
+                "M5 2.5h5l2 6-3 2.2a13 13 0 0 0 4.5 4.5L15.7 12l6 2v5c0 1.4-1 2.5-2.4 2.4C10 21 3.2 13.8 2.6 4.9 2.5 3.5 3.6 2.5 5 2.5Z",
+            ),
             Self::Unfinished => ("M2.5 12h19v9.5h-19Z", "M2.5 2.5h19v19h-19Z"),
             Self::NotAsked => ("", "M12 2a10 10 0 1 0 0 20a10 10 0 1 0 0-20ZM9 9.5a3 3 0 1 1 3.8 2.9c-.6.2-.8.7-.8 1.6M12 16.2v2.2"),
             Self::Long => ("", "M2.5 5h19v16.5h-19ZM7.5 1.5v6M16.5 1.5v6M2.5 10.5h19"),
@@ -60,6 +67,9 @@ fn duty(case: &Case, today: NaiveDate) -> Option<Duty> {
     let (why, reason) = reason(case, today)?;
     let (to, act) = match (why, &case.open) {
         (Why::Open, Some(open)) => (format!("/sessions/{}/desk", open.id), "Go to the desk"),
+        (Why::Call, _) => {
+            (case.check.as_ref().map(|check| format!("/sessions/{}#check", check.session)).unwrap_or_default(), "Write down the call")
+        }
         (Why::NotAsked, _) => (format!("/clients/{}/edit", case.id), "Ask and write down"),
         _ => (format!("/clients/{}", case.id), "Open the record"),
     };
@@ -69,6 +79,10 @@ fn duty(case: &Case, today: NaiveDate) -> Option<Duty> {
 fn reason(case: &Case, today: NaiveDate) -> Option<(Why, String)> {
     if let Some(open) = &case.open {
         return Some((Why::Open, format!("Session {}, opened {} and not closed.", open.number, open.when)));
+    }
+    if let Some(check) = &case.check {
+        let by = if check.overdue { "was to be called" } else { "to be called" };
+        return Some((Why::Call, format!("Session {}: {}, {by} until {}.", check.number, check.reason, check.until)));
     }
     if case.unfinished {
         let at_end = case.last_sud.map(|sud| format!(", SUD {} at the end", sud.get())).unwrap_or_default();

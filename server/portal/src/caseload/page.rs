@@ -5,13 +5,13 @@ use std::collections::HashMap;
 use askama::Template;
 use axum::extract::State;
 use axum::response::Html;
-use chrono::NaiveDate;
+use chrono::{DateTime, NaiveDate, Utc};
 use leeward_core::chart::{Lane, LaneSize, lane};
 use leeward_core::scale::Sud;
 use uuid::Uuid;
 
 use super::duties::{Duty, duties};
-use super::queries::{self, CaseRow};
+use super::queries::{self, CaseRow, CheckDue};
 use crate::clients::{Asked, Cautions, my_rehearsal};
 use crate::outcomes::{self, ClientRow, Spans};
 use crate::platform::App;
@@ -20,6 +20,7 @@ use crate::platform::codes::closing_words;
 use crate::platform::forms::Asks;
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
+use crate::sessions::Reason;
 use crate::signin::{News, unread};
 use crate::store::error::Error;
 use crate::store::seal::Field;
@@ -67,6 +68,16 @@ pub(super) struct Open {
     pub(super) when: String,
 }
 
+/// A call that is to be made now.
+pub(super) struct Check {
+    pub(super) session: Uuid,
+    pub(super) number: i32,
+    pub(super) reason: &'static str,
+    /// Such as "today at 11:05".
+    pub(super) until: String,
+    pub(super) overdue: bool,
+}
+
 /// One client, as the page speaks of them.
 #[derive(Default)]
 pub(super) struct Case {
@@ -78,6 +89,7 @@ pub(super) struct Case {
     /// Which cautions were not asked about.
     pub(super) not_asked: Vec<&'static str>,
     pub(super) open: Option<Open>,
+    pub(super) check: Option<Check>,
     /// The last session was closed as incomplete, on this target and with this SUD at its end.
     pub(super) unfinished: bool,
     pub(super) last_target: String,
@@ -120,7 +132,8 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     let rehearsal = my_rehearsal(&mut tx).await?;
     tx.commit().await?;
     let now = app.world.now();
-    let reader = Reader { app: &app, when, today: when.date(&now), numbers: numbers.into_iter().map(|row| (row.id, row)).collect(), spans };
+    let reader =
+        Reader { app: &app, when, today: when.date(&now), now, numbers: numbers.into_iter().map(|row| (row.id, row)).collect(), spans };
     let mut cases = rows.into_iter().map(|row| reader.read(row)).collect::<Result<Vec<Case>, Error>>()?;
     // Names are sealed, so the database cannot sort by them.
     cases.sort_by_cached_key(|case| (case.name.to_lowercase(), case.number));
@@ -155,6 +168,7 @@ struct Reader<'a> {
     app: &'a App,
     when: When,
     today: NaiveDate,
+    now: DateTime<Utc>,
     numbers: HashMap<Uuid, ClientRow>,
     spans: Spans,
 }
@@ -178,6 +192,7 @@ impl Reader<'_> {
             addressed_as: details.open(Field::ClientAddressedAs, &row.addressed_as).shown().to_owned(),
             flags: row.cautions.flags(),
             not_asked: not_asked(row.cautions),
+            check: row.check.filter(|check| check.from <= self.now).map(|check| self.check(&check)).transpose()?,
             open: row.open.map(|open| Open { id: open.id, number: open.number, when: self.moment(&open.opened_at) }),
             unfinished: last.is_some_and(|last| last.closing.as_deref() == Some("incomplete")),
             last_target: last.and_then(|last| last.target).map(label).unwrap_or_default(),
@@ -193,6 +208,12 @@ impl Reader<'_> {
             }),
             sud: first_to_last(numbers.first_sud, numbers.last_sud),
         })
+    }
+
+    fn check(&self, due: &CheckDue) -> Result<Check, Error> {
+        let reason = Reason::parse(&due.reason).ok_or(Error::Inconsistent("after_check.reason"))?.words();
+        let (until, overdue) = (self.moment(&due.until), due.until < self.now);
+        Ok(Check { session: due.session, number: due.number, reason, until, overdue })
     }
 
     fn moment(&self, at: &chrono::DateTime<chrono::Utc>) -> String {

@@ -17,6 +17,8 @@ pub(super) struct CaseRow {
     pub(super) details_version: i32,
     /// A session that is open.
     pub(super) open: Option<OpenSession>,
+    /// A call after a session that is to be made.
+    pub(super) check: Option<CheckDue>,
     /// The last one that was closed.
     pub(super) last: Option<LastSession>,
     /// The target that was worked on last.
@@ -27,6 +29,15 @@ pub(super) struct OpenSession {
     pub(super) id: Uuid,
     pub(super) number: i32,
     pub(super) opened_at: DateTime<Utc>,
+}
+
+/// A call that is due, or will be.
+pub(super) struct CheckDue {
+    pub(super) session: Uuid,
+    pub(super) number: i32,
+    pub(super) reason: String,
+    pub(super) from: DateTime<Utc>,
+    pub(super) until: DateTime<Utc>,
 }
 
 pub(super) struct LastSession {
@@ -53,13 +64,20 @@ pub(super) async fn cases(tx: &mut Tx, archived: bool) -> Result<Vec<CaseRow>, E
            SELECT c.id, c.seizures, c.eye_condition, k.wrapped, d.name, d.addressed_as, d.version AS details_version,
              o.id AS "open_id?", o.number AS "open_number?", o.opened_at AS "open_at?",
              l.id AS "last_id?", l.closing AS "closing?", l.target_id AS "last_target?", w.next_contact AS "next_contact?", w.version AS "words_version?",
-             t.target_id AS "target?", t.label AS "label?", t.version AS "target_version?"
+             t.target_id AS "target?", t.label AS "label?", t.version AS "target_version?",
+             a.session_id AS "check_session?", a.number AS "check_number?", a.reason AS "check_reason?", a.due_from AS "check_from?",
+             a.due_until AS "check_until?"
            FROM mine c JOIN client_key k ON k.client_id = c.id JOIN client_details d ON d.client_id = c.id
            LEFT JOIN LATERAL (SELECT id, number, opened_at FROM session WHERE client_id = c.id AND ended_at IS NULL ORDER BY seq DESC LIMIT 1) o ON true
-           LEFT JOIN LATERAL (SELECT id, closing, target_id FROM session WHERE client_id = c.id AND ended_at IS NOT NULL ORDER BY seq DESC LIMIT 1) l ON true
+           LEFT JOIN LATERAL (SELECT id, closing, target_id FROM session WHERE client_id = c.id AND ended_at IS NOT NULL AND took_place ORDER BY seq DESC LIMIT 1) l ON true
            LEFT JOIN LATERAL (SELECT next_contact, version FROM session_words WHERE session_id = l.id ORDER BY version DESC LIMIT 1) w ON true
-           LEFT JOIN LATERAL (SELECT target_id FROM session WHERE client_id = c.id AND target_id IS NOT NULL ORDER BY seq DESC LIMIT 1) s ON true
-           LEFT JOIN target_words t ON t.target_id = s.target_id"#,
+           LEFT JOIN LATERAL (SELECT target_id FROM session WHERE client_id = c.id AND target_id IS NOT NULL AND took_place ORDER BY seq DESC LIMIT 1) s ON true
+           LEFT JOIN target_words t ON t.target_id = s.target_id
+           LEFT JOIN LATERAL (SELECT a.session_id, e.number, a.reason, a.due_from, a.due_until FROM after_check a JOIN session e ON e.id = a.session_id
+             WHERE a.client_id = c.id AND NOT EXISTS (SELECT FROM after_check_try y WHERE y.session_id = a.session_id AND y.outcome <> 'not_reached')
+             -- Who was in a session since was seen.
+             AND NOT EXISTS (SELECT FROM session later WHERE later.client_id = c.id AND later.seq > e.seq AND later.admitted_at IS NOT NULL)
+             ORDER BY a.due_until LIMIT 1) a ON true"#,
         archived
     )
     .fetch_all(&mut **tx)
@@ -75,6 +93,13 @@ pub(super) async fn cases(tx: &mut Tx, archived: bool) -> Result<Vec<CaseRow>, E
                 name: row.name,
                 addressed_as: row.addressed_as,
                 details_version: row.details_version,
+                check: row
+                    .check_session
+                    .zip(row.check_number)
+                    .zip(row.check_reason)
+                    .zip(row.check_from)
+                    .zip(row.check_until)
+                    .map(|((((session, number), reason), from), until)| CheckDue { session, number, reason, from, until }),
                 open: open.map(|((id, number), opened_at)| OpenSession { id, number, opened_at }),
                 last: last.map(|((id, next_contact), words_version)| LastSession {
                     id,

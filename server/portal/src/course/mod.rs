@@ -1,7 +1,9 @@
 //! How far the work on each target has come: what is said about it, in clear and only added to, and what the rules of
 //! `leeward_core::course` make of that. The one row a target that lists read is folded here and nowhere else.
 
+mod hour;
 mod queries;
+mod queries_hour;
 mod rebuild;
 mod words;
 
@@ -16,9 +18,12 @@ use crate::store::error::Error;
 use crate::store::subject::Tx;
 use queries::SaidRow;
 
+pub use hour::{holding, opened_before};
 pub use queries::Row;
 pub use rebuild::{Rebuilt, rebuild};
-pub(crate) use words::{BECAUSE, PROCEDURES, because_words, decision_words, end_words, procedure_words, reached_words, state_words};
+pub(crate) use words::{
+    BECAUSE, PROCEDURES, answer_words, because_words, decision_words, end_words, matter_words, procedure_words, reached_words, state_words,
+};
 
 /// How a target stands, as lists read it: its row of `target_course`.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

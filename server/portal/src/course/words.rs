@@ -2,6 +2,7 @@
 
 use leeward_core::course::{Because, Course, Decision, End, Held, Procedure, Rehearsal, Scan, State};
 use leeward_core::scale::{Sud, Voc};
+use leeward_core::wire::{Answer, Matter};
 
 use super::Stand;
 
@@ -114,5 +115,61 @@ pub(crate) fn reached_words(end: End, course: &Course) -> String {
             Some(Scan::Felt) => "something was felt".to_owned(),
             None => "not yet, or something disturbed since".to_owned(),
         },
+    }
+}
+
+/// A matter of the opening.
+pub(crate) const fn matter_words(matter: Matter) -> &'static str {
+    match matter {
+        Matter::Location => "Where they are",
+        Matter::Privacy => "Private",
+        Matter::Nearby => "Who is near",
+        Matter::Contact => "Emergency contact",
+        Matter::Risk => "Risk",
+        Matter::Fitness => "Fit today",
+        Matter::Consent => "Consent",
+        Matter::LineDrop => "If the line drops",
+        Matter::Arrival => "How they are",
+        Matter::Agreed => "What was agreed",
+        Matter::Reevaluation => "Re-evaluation",
+        Matter::Assessment => "Assessment",
+        Matter::Reprocessing => "Reprocessing",
+        Matter::Time => "Time",
+    }
+}
+
+/// An answer in the opening.
+pub(crate) const fn answer_words(answer: Answer) -> &'static str {
+    match answer {
+        Answer::UsualPlace => "where they usually are",
+        Answer::AnotherPlace => "at another place",
+        Answer::Private => "alone, or content with who is near",
+        Answer::Overheard => "somebody may listen",
+        Answer::Nobody => "nobody",
+        Answer::SomebodyToHelp => "somebody who can help",
+        Answer::Others => "others",
+        Answer::Reachable => "can be reached",
+        Answer::NotReachable => "cannot be reached",
+        Answer::NothingNew => "nothing new",
+        Answer::PlanStands => "present, the plan stands",
+        Answer::Acute => "present now",
+        Answer::Fit => "fit",
+        Answer::Strained => "strained, and enough",
+        Answer::NotFit => "not fit today",
+        Answer::Consents => "stands",
+        Answer::NoReprocessing => "withdrawn for reprocessing",
+        Answer::NoStimulation => "withdrawn for all stimulation",
+        Answer::WayAgreed => "agreed who calls whom",
+        Answer::WayOpen => "not agreed",
+        Answer::Steady => "steady",
+        Answer::Unsteady => "unsteady",
+        Answer::Kept => "kept",
+        Answer::PartlyKept => "kept in part",
+        Answer::NotKept => "not kept",
+        Answer::Planned => "planned for today",
+        Answer::NotForRisk => "not today: the risk there is",
+        Answer::NotAsTheyAre => "not today: as the client is",
+        Answer::NotByWish => "not today: the client's wish",
+        Answer::NotForTime => "not today: too little time",
     }
 }

@@ -5,15 +5,18 @@ use axum::body::Bytes;
 use axum::extract::State;
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
+use leeward_core::wire::Answer;
 use serde::Deserialize;
 use uuid::Uuid;
 
 use super::queries;
+use crate::base::ids::new_id;
 use crate::platform::App;
 use crate::platform::Member;
+use crate::platform::codes;
 use crate::platform::forms::{Id, Lines, Need, Problems};
 use crate::store::error::Error;
-use crate::store::seal::Private;
+use crate::store::seal::{Opened, Private};
 use crate::store::subject::{Act, Subject};
 use crate::{clients, sessions};
 
@@ -42,13 +45,22 @@ pub async fn admit(app: &App, subject: &Subject, session: Uuid, seat: Uuid, admi
         return Err(Error::Conflict("Another device has the seat now, or nobody has. Look who is at the door, then admit them."));
     }
     let key = clients::key(&mut tx, app, open.client).await?;
+    let location = admission.location.clone();
     sessions::change_words(&mut tx, app, &key, session, |words| {
         words.location = admission.location;
         words.call_back = admission.call_back;
     })
     .await?;
     // A seat is admitted once, so its own id names the moment.
-    queries::admit(&mut tx, session, seat, app.world.now()).await?;
+    let now = app.world.now();
+    if queries::admit(&mut tx, session, seat, now).await? {
+        let usual = clients::details(&mut tx, app, open.client).await?.usual_location;
+        let usual = matches!(&usual, Opened::Text(text) if *text == location);
+        let place = if usual { Answer::UsualPlace } else { Answer::AnotherPlace };
+        for answer in [place, Answer::Private] {
+            queries::answer(&mut tx, new_id(&app.world), session, &codes::name(answer)?, now).await?;
+        }
+    }
     tx.commit().await
 }
 

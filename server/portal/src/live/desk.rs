@@ -34,6 +34,8 @@ struct DeskPage {
     hours: i16,
     /// How long ago the client was let in for the first time, ms; `None`: not yet.
     begun_ms: Option<i64>,
+    /// How long an appointment usually is, and how much of that is kept for closing, minutes.
+    appointment: (i16, i16),
     number: i32,
     rehearsal: bool,
     client: String,
@@ -102,6 +104,7 @@ pub(super) async fn show(State(app): State<App>, member: Member, Id(session): Id
         record: clients::row(&mut tx, row.client).await?.ok_or(Error::NotFound)?.number,
         hours: when.hours(),
         begun_ms: row.begun_at.map(|at| (app.world.now() - at).num_milliseconds()),
+        appointment: queries::appointment(&mut tx).await?,
         number: row.number,
         rehearsal: clients::is_rehearsal(&mut tx, row.client).await?,
         client: addressed(&details),

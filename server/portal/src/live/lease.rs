@@ -2,7 +2,7 @@
 
 use chrono::{DateTime, Utc};
 use leeward_core::room::{Event, Facts, LastWords, Start};
-use leeward_core::wire::{Plan, SeatState};
+use leeward_core::wire::{Plan, Purpose, SeatState};
 use uuid::Uuid;
 
 use super::queries_room::{self as queries, LeaseRow, SeatRow, Standing};
@@ -66,6 +66,7 @@ async fn read_start(tx: &mut Tx, session: Uuid, client: Uuid, epoch: i32) -> Res
         seat: state,
         seat_id: id,
         asking,
+        holds: course::holding(tx, session).await?,
     };
     Ok((start, seats))
 }
@@ -130,8 +131,9 @@ impl Lease {
         let Seated { state, id, asking } = seated(&seats);
         let ended = if held.ended { Some(self.last_words(&mut tx).await) } else { None };
         let eyes_locked = clients::cautions(&mut tx, self.client).await?.eyes_locked();
+        let holds = course::holding(&mut tx, self.session).await?;
         tx.commit().await?;
-        Ok(Found::Facts(Facts { ended, eyes_locked, seat: state, seat_id: id, asking }, seats))
+        Ok(Found::Facts(Facts { ended, eyes_locked, seat: state, seat_id: id, asking, holds }, seats))
     }
 
     /// A session ends whether or not its last words open: then the page shows its own neutral ones.
@@ -164,6 +166,10 @@ impl Lease {
     async fn write_set(&self, set: Uuid, number: u32, plan: &Plan) -> Result<Written, Error> {
         let write = async {
             let mut tx = self.checked(self.app.database.look_to_start(&self.subject).await?).await?;
+            // What the room goes by may be a moment old; what is written is what the record lets start.
+            if !course::holding(&mut tx, self.session).await?.of(plan.purpose).is_empty() {
+                return Err(Error::NothingWritten("stimulus_set"));
+            }
             let written = self.insert(&mut tx, set, number, plan, self.app.world.now()).await?;
             Ok::<_, Error>(written.then_some(tx))
         };
@@ -184,7 +190,7 @@ impl Lease {
         let place = i32::try_from(number).map_err(|_| Error::Inconsistent("stimulus_set.number"))?;
         let row = LeaseRow { session: self.session, client: self.client, epoch: self.epoch };
         let Some(target) = queries::insert_set(tx, &row, self.id, set, place, &value, at).await? else { return Ok(false) };
-        if let Some(target) = target {
+        if let Some(target) = target.filter(|_| plan.purpose == Purpose::Processing) {
             course::set_begun(tx, target).await?;
         }
         Ok(true)

@@ -156,22 +156,33 @@ pub async fn still_there(db: &mut PgConnection, session: Uuid) -> Result<(bool, 
     Ok((row.signed_in, row.treats))
 }
 
-/// Writes an admission: the first one in the session's row, each seat's as a moment.
-pub async fn admit(db: &mut PgConnection, session: Uuid, seat: Uuid, now: DateTime<Utc>) -> Result<(), Error> {
+/// Writes an admission: the first one in the session's row, each seat's as a moment. False: this seat was admitted before.
+pub async fn admit(db: &mut PgConnection, session: Uuid, seat: Uuid, now: DateTime<Utc>) -> Result<bool, Error> {
     let first = sqlx::query!("UPDATE session SET admitted_at = coalesce(admitted_at, $2) WHERE id = $1", session, now);
     if first.execute(&mut *db).await?.rows_affected() != 1 {
         return Err(Error::NothingWritten("session"));
     }
-    sqlx::query!(
+    let moment = sqlx::query!(
         "INSERT INTO session_moment (session_id, client_id, kind, once, at) SELECT id, client_id, 'admitted', $2, $3 FROM session
          WHERE id = $1 ON CONFLICT DO NOTHING",
         session,
         seat,
         now
-    )
-    .execute(db)
-    .await?;
-    Ok(())
+    );
+    Ok(moment.execute(db).await?.rows_affected() == 1)
+}
+
+/// Writes what an admission confirms into the opening.
+pub async fn answer(db: &mut PgConnection, id: Uuid, session: Uuid, answer: &str, now: DateTime<Utc>) -> Result<(), Error> {
+    let done = sqlx::query!(
+        "INSERT INTO hour_fact (id, client_id, session_id, kind, code, again, entered_by, at)
+         SELECT $1, client_id, id, 'answered', $3, false, access.me(), $4 FROM session WHERE id = $2",
+        id,
+        session,
+        answer,
+        now
+    );
+    if done.execute(db).await?.rows_affected() == 1 { Ok(()) } else { Err(Error::NothingWritten("hour_fact")) }
 }
 
 /// The client's last earlier session in which they were admitted.
@@ -182,6 +193,12 @@ pub async fn session_before(db: &mut PgConnection, client: Uuid, number: i32) ->
         number
     );
     Ok(before.fetch_optional(db).await?)
+}
+
+/// How long an appointment usually is, and how much of that is kept for closing, minutes.
+pub async fn appointment(db: &mut PgConnection) -> Result<(i16, i16), Error> {
+    let row = sqlx::query!("SELECT minutes, reserve FROM practice").fetch_one(db).await?;
+    Ok((row.minutes, row.reserve))
 }
 
 /// The number that the practice calls in an emergency.

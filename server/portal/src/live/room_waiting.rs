@@ -20,8 +20,8 @@ pub(super) fn hear(conduct: &mut Conduct, now: f64, last_view: u32, said: FromSt
     let greets = matches!(said, FromStage::Hello { .. });
     let heard = conduct.hear(now).and_then(|()| match said {
         FromStage::Hello { .. } if conduct.greeted => Err("hello comes once"),
-        FromStage::Hello { wire, .. } => {
-            conduct.greet(now, wire);
+        FromStage::Hello { .. } => {
+            conduct.greet(now);
             Ok(())
         }
         _ if !conduct.greeted => Err("hello comes first"),

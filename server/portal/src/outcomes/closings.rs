@@ -51,7 +51,7 @@ fn closed_as(row: &ClosingRow) -> ClosedAs {
         _ if !row.ended => ClosedAs::NotClosed,
         Some(ClosingKind::Complete | ClosingKind::Reduced) => ClosedAs::Complete,
         Some(ClosingKind::Incomplete) => ClosedAs::Incomplete,
-        Some(ClosingKind::NoReprocessing) | None => ClosedAs::Otherwise,
+        Some(ClosingKind::NoReprocessing | ClosingKind::DidNotAttend | ClosingKind::ByMistake) | None => ClosedAs::Otherwise,
     }
 }
 

@@ -31,7 +31,7 @@ pub(super) async fn sessions(tx: &mut Tx, client: Uuid) -> sqlx::Result<Vec<Sess
         r#"SELECT s.id, s.number, s.target_id, t.number AS "target?", s.zone, s.opened_at, s.ended_at IS NOT NULL AS "ended!", s.closing,
              (SELECT m.name FROM access.members() m WHERE m.id = s.member_id) AS "clinician!",
              (SELECT count(*) FROM stimulus_set x WHERE x.session_id = s.id) AS "sets!", s.seq AS place
-           FROM session s LEFT JOIN target t ON t.id = s.target_id WHERE s.client_id = $1 ORDER BY s.seq"#,
+           FROM session s LEFT JOIN target t ON t.id = s.target_id WHERE s.client_id = $1 AND s.took_place ORDER BY s.seq"#,
         client
     )
     .fetch_all(&mut **tx)
@@ -95,9 +95,9 @@ pub(crate) async fn clients(tx: &mut Tx) -> sqlx::Result<Vec<ClientRow>> {
     sqlx::query_as!(
         ClientRow,
         r#"WITH latest AS (
-             SELECT DISTINCT ON (client_id) client_id, target_id FROM session WHERE target_id IS NOT NULL ORDER BY client_id, seq DESC),
+             SELECT DISTINCT ON (client_id) client_id, target_id FROM session WHERE target_id IS NOT NULL AND took_place ORDER BY client_id, seq DESC),
            ended AS (
-             SELECT DISTINCT ON (client_id) client_id, ended_at, closing FROM session WHERE ended_at IS NOT NULL ORDER BY client_id, seq DESC),
+             SELECT DISTINCT ON (client_id) client_id, ended_at, closing FROM session WHERE ended_at IS NOT NULL AND took_place ORDER BY client_id, seq DESC),
            suds AS (
              SELECT l.client_id, (array_agg(r.value ORDER BY r.place, r.asked))[1] AS first_sud,
                (array_agg(r.value ORDER BY r.place DESC, r.asked DESC))[1] AS last_sud
@@ -126,7 +126,7 @@ pub(super) async fn closings(tx: &mut Tx, since: DateTime<Utc>) -> sqlx::Result<
     sqlx::query_as!(
         ClosingRow,
         r#"SELECT client_id AS client, opened_at, ended_at IS NOT NULL AS "ended!", closing FROM session
-           WHERE opened_at >= $1 AND client_id NOT IN (SELECT access.rehearsals())"#,
+           WHERE opened_at >= $1 AND took_place AND client_id NOT IN (SELECT access.rehearsals())"#,
         since
     )
     .fetch_all(&mut **tx)

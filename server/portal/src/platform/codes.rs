@@ -1,6 +1,6 @@
 //! Codes of the wire as the database keeps them, and as a page says them.
 
-use leeward_core::wire::{Change, Channels, Length, Moment, Path, Plan};
+use leeward_core::wire::{Change, Channels, Length, Moment, Path, Plan, Rung, Saw};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use strum::{EnumString, IntoStaticStr, VariantArray};
@@ -76,6 +76,28 @@ pub(crate) const fn change(change: Change) -> &'static str {
     }
 }
 
+/// What the clinician saw, as pages say it.
+pub(crate) const fn saw(saw: Saw) -> &'static str {
+    match saw {
+        Saw::Glazed => "glazed",
+        Saw::Tears => "tears",
+        Saw::Numb => "numb",
+        Saw::FarAway => "far away",
+        Saw::Other => "something else",
+    }
+}
+
+/// What was tried, as pages say it.
+pub(crate) const fn rung(rung: Rung) -> &'static str {
+    match rung {
+        Rung::Arousal => "grounding or a resource",
+        Rung::Mechanics => "other mechanics",
+        Rung::Focus => "another focus",
+        Rung::Earlier => "an earlier memory or a belief in the way",
+        Rung::Interweave => "a brief interweave",
+    }
+}
+
 /// When something was rated, as pages say it.
 pub(crate) const fn moment(moment: Moment) -> &'static str {
     match moment {
@@ -85,6 +107,7 @@ pub(crate) const fn moment(moment: Moment) -> &'static str {
         Moment::Installation => "installation",
         Moment::Closing => "closing",
         Moment::Reevaluation => "re-evaluation",
+        Moment::Opening => "opening",
     }
 }
 
@@ -100,11 +123,21 @@ pub enum ClosingKind {
     Incomplete,
     /// No reprocessing took place.
     NoReprocessing,
+    /// The client did not come: it is no session.
+    DidNotAttend,
+    /// It was opened by mistake: it is no session.
+    ByMistake,
 }
 
 named!(ClosingKind);
 
 impl ClosingKind {
+    /// It took place, and is counted.
+    #[must_use]
+    pub const fn took_place(self) -> bool {
+        !matches!(self, Self::DidNotAttend | Self::ByMistake)
+    }
+
     /// As a person reads it.
     #[must_use]
     pub const fn words(self) -> &'static str {
@@ -113,6 +146,8 @@ impl ClosingKind {
             Self::Reduced => "reduced as planned",
             Self::Incomplete => "incomplete",
             Self::NoReprocessing => "no reprocessing",
+            Self::DidNotAttend => "did not attend",
+            Self::ByMistake => "opened by mistake",
         }
     }
 }

@@ -20,6 +20,11 @@ pub(super) struct SettingsForm {
     day_order: String,
     clock: String,
     tells_whom: String,
+    minutes: String,
+    reserve: String,
+    check_from: String,
+    check_until: String,
+    stuck_after: String,
     /// The settings that the form showed, each by its name: nothing else is replaced.
     shown: String,
 }
@@ -27,25 +32,64 @@ pub(super) struct SettingsForm {
 /// Whether a client's page says whom they meet, as the form asks it.
 const TELLS_WHOM: [(&str, &str); 2] = [("no", "No: it names nobody"), ("yes", "Yes: it says the clinician\u{2019}s name")];
 
+/// After how many sets alike the desk offers what may be tried, as the form asks it.
+const STUCK_AFTER: [(&str, &str); 2] = [("2", "Two sets in a row"), ("3", "Three sets in a row")];
+
 impl SettingsForm {
     fn of(settings: Settings) -> Self {
         let names = [settings.style.order.name(), settings.style.clock.name(), TELLS_WHOM[usize::from(settings.tells_whom)].0];
+        let numbers = [settings.minutes, settings.reserve, settings.check_from, settings.check_until, settings.stuck_after]
+            .map(|number| number.to_string());
+        let shown = [&names.map(str::to_owned)[..], &numbers[..]].concat().join(" ");
         let [day_order, clock, tells_whom] = names.map(str::to_owned);
-        Self { day_order, clock, tells_whom, shown: names.join(" ") }
+        let [minutes, reserve, check_from, check_until, stuck_after] = numbers;
+        Self { day_order, clock, tells_whom, minutes, reserve, check_from, check_until, stuck_after, shown }
     }
 
     fn check(&self, problems: &mut Problems) -> Option<Settings> {
         let order = problems.choice("day_order", &self.day_order, DayOrder::parse);
         let clock = problems.choice("clock", &self.clock, Clock::parse);
         let tells = problems.choice("tells_whom", &self.tells_whom, |typed| TELLS_WHOM.iter().position(|(name, _)| *name == typed));
-        Some(Settings { style: Style { order: order?, clock: clock? }, tells_whom: tells? == 1 })
+        let minutes = number(problems, "minutes", &self.minutes, 10..=240);
+        let reserve = number(problems, "reserve", &self.reserve, 0..=60);
+        let check_from = number(problems, "check_from", &self.check_from, 1..=168);
+        let check_until = number(problems, "check_until", &self.check_until, 1..=336);
+        let stuck_after =
+            problems.choice("stuck_after", &self.stuck_after, |typed| STUCK_AFTER.iter().position(|(name, _)| *name == typed));
+        if minutes.zip(reserve).is_some_and(|(minutes, reserve)| reserve >= minutes) {
+            problems.add("reserve", "Keep fewer minutes for closing than the appointment has.");
+        }
+        if check_from.zip(check_until).is_some_and(|(from, until)| from >= until) {
+            problems.add("check_until", "This must be later than the first of the two.");
+        }
+        let style = Style { order: order?, clock: clock? };
+        let settings = Settings {
+            style,
+            tells_whom: tells? == 1,
+            minutes: minutes?,
+            reserve: reserve?,
+            check_from: check_from?,
+            check_until: check_until?,
+            stuck_after: if stuck_after? == 0 { 2 } else { 3 },
+        };
+        problems.none().then_some(settings)
     }
 
     /// The settings that the form showed.
     fn was(&self) -> Result<Settings, Error> {
         let mut parts = self.shown.split(' ').map(str::to_owned);
         let mut part = || parts.next().unwrap_or_default();
-        let shown = Self { day_order: part(), clock: part(), tells_whom: part(), shown: String::new() };
+        let shown = Self {
+            day_order: part(),
+            clock: part(),
+            tells_whom: part(),
+            minutes: part(),
+            reserve: part(),
+            check_from: part(),
+            check_until: part(),
+            stuck_after: part(),
+            shown: String::new(),
+        };
         shown
             .check(&mut Problems::default())
             .ok_or(Error::BadRequest("The form did not arrive whole, so nothing was saved. Open it again and send it again."))
@@ -53,13 +97,26 @@ impl SettingsForm {
 }
 
 impl Fields for SettingsForm {
-    const LABELS: &'static [(&'static str, &'static str)] =
-        &[("day_order", "Days"), ("clock", "Times"), ("tells_whom", "Whether the client\u{2019}s page says whom they meet")];
+    const LABELS: &'static [(&'static str, &'static str)] = &[
+        ("day_order", "Days"),
+        ("clock", "Times"),
+        ("tells_whom", "Whether the client\u{2019}s page says whom they meet"),
+        ("minutes", "Minutes of an appointment"),
+        ("reserve", "Of these for closing"),
+        ("check_from", "Call after, hours"),
+        ("check_until", "And before, hours"),
+        ("stuck_after", "Stuck after"),
+    ];
 
     fn shown(&self, name: &str) -> String {
         let field = match name {
             "day_order" => &self.day_order,
             "clock" => &self.clock,
+            "minutes" => &self.minutes,
+            "reserve" => &self.reserve,
+            "check_from" => &self.check_from,
+            "check_until" => &self.check_until,
+            "stuck_after" => &self.stuck_after,
             _ => &self.tells_whom,
         };
         field.replace('_', " ")
@@ -68,6 +125,14 @@ impl Fields for SettingsForm {
     fn version(&mut self) -> &mut String {
         &mut self.shown
     }
+}
+
+fn number(problems: &mut Problems, name: &'static str, typed: &str, range: std::ops::RangeInclusive<i16>) -> Option<i16> {
+    let number = typed.trim().parse().ok().filter(|number| range.contains(number));
+    if number.is_none() {
+        problems.add(name, format!("Type a whole number from {} to {}.", range.start(), range.end()));
+    }
+    number
 }
 
 #[derive(Template)]
@@ -81,6 +146,10 @@ struct SettingsPage {
 }
 
 impl SettingsPage {
+    fn stuck_after(&self) -> &'static [(&'static str, &'static str)] {
+        &STUCK_AFTER
+    }
+
     fn tells_whom(&self) -> &'static [(&'static str, &'static str)] {
         &TELLS_WHOM
     }

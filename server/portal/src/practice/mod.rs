@@ -15,6 +15,14 @@ struct Settings {
     style: Style,
     /// Whether a client's page says whom they meet.
     tells_whom: bool,
+    /// How long an appointment usually is, and how much of that is kept for closing, minutes.
+    minutes: i16,
+    reserve: i16,
+    /// Within which hours after a session that asks for it the client is called.
+    check_from: i16,
+    check_until: i16,
+    /// How many sets alike in a row are called stuck: 2 or 3.
+    stuck_after: i16,
 }
 
 /// Adds this feature's routes.

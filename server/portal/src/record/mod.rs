@@ -134,7 +134,7 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
         sheet => sheet?.map(|(sheet, _)| sheet.in_words()),
     };
     let when = When::in_practice(&mut tx).await?;
-    let last = match sessions.iter().find(|session| session.ended_at.is_some()) {
+    let last = match sessions.iter().find(|session| session.ended_at.is_some() && session.took_place) {
         Some(session) => Some(last_closing(session, &sessions::words(&mut tx, &key, session.id).await?.0, &all, &spans, when)),
         None => None,
     };
@@ -156,7 +156,7 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
         cautions: row.cautions,
         last,
         open,
-        choices: choices(&targets, sessions.iter().find_map(|session| session.target_id)),
+        choices: choices(&targets, sessions.iter().filter(|session| session.took_place).find_map(|session| session.target_id)),
         next_number: sessions.first().map_or(1, |session| session.number + 1),
         finding: finding(&targets),
         head: lane_head(in_order.len()),

@@ -14,6 +14,8 @@ pub(super) struct SessionRow {
     pub(super) opened_at: DateTime<Utc>,
     pub(super) ended_at: Option<DateTime<Utc>>,
     pub(super) closing: Option<String>,
+    /// Not: the client did not attend, or it was opened by mistake.
+    pub(super) took_place: bool,
     pub(super) sets: i64,
 }
 
@@ -21,7 +23,7 @@ pub(super) struct SessionRow {
 pub(super) async fn sessions(tx: &mut Tx, client: Uuid) -> Result<Vec<SessionRow>, sqlx::Error> {
     sqlx::query_as!(
         SessionRow,
-        r#"SELECT id, number, target_id, zone, opened_at, ended_at, closing,
+        r#"SELECT id, number, target_id, zone, opened_at, ended_at, closing, took_place AS "took_place!",
              (SELECT count(*) FROM stimulus_set WHERE session_id = session.id) AS "sets!"
            FROM session WHERE client_id = $1 ORDER BY seq DESC"#,
         client

@@ -6,6 +6,7 @@ use leeward_core::scale::Sud;
 use leeward_core::wire::Moment;
 use uuid::Uuid;
 
+use super::after;
 use super::entry::{Checked, What};
 use super::queries::{self, SessionRow};
 use super::queries_entries::{self, EntryContext};
@@ -31,6 +32,8 @@ pub struct Closing {
     pub resource: Private,
     /// The client's state on leaving; at most 400 characters.
     pub leaving_state: Private,
+    /// That state is an unsteady one, or could not be seen.
+    pub unsteady: bool,
     /// Who is with the client; at most 200 characters.
     pub companion: Private,
     /// When and how they are in touch next; at most 200 characters.
@@ -68,6 +71,9 @@ pub(super) async fn close_in(tx: &mut Tx, app: &App, session: Uuid, row: &Sessio
     if let Some(target) = row.target_id {
         decide(tx, app, row.client_id, target, &closing).await?;
     }
+    if kind.took_place() {
+        after::agree(tx, session, kind, closing.unsteady, now).await?;
+    }
     let key = clients::key(tx, app, row.client_id).await?;
     words::change_words(tx, app, &key, session, |words| {
         words.resource = closing.resource;
@@ -97,7 +103,7 @@ async fn decide(tx: &mut Tx, app: &App, client: Uuid, target: Uuid, closing: &Cl
 /// The decisions that follow from closing as `kind` a session on a target in `state`.
 pub(super) fn decisions(state: State, kind: ClosingKind) -> Vec<Decision> {
     match kind {
-        ClosingKind::NoReprocessing => vec![],
+        ClosingKind::NoReprocessing | ClosingKind::DidNotAttend | ClosingKind::ByMistake => vec![],
         ClosingKind::Complete if state == State::Complete => vec![],
         ClosingKind::Reduced if state == State::Reduced => vec![],
         ClosingKind::Incomplete if state == State::Incomplete => vec![],
@@ -105,7 +111,7 @@ pub(super) fn decisions(state: State, kind: ClosingKind) -> Vec<Decision> {
             let decision = match kind {
                 ClosingKind::Complete => Decision::Complete,
                 ClosingKind::Reduced => Decision::Reduced,
-                ClosingKind::Incomplete | ClosingKind::NoReprocessing => Decision::Incomplete,
+                _ => Decision::Incomplete,
             };
             if state.is_over() { vec![Decision::Reopened, decision] } else { vec![decision] }
         }

@@ -3,27 +3,25 @@
 use askama::Template;
 use axum::extract::State;
 use axum::response::{IntoResponse, Redirect, Response};
-use leeward_core::course::{Because, Course, Procedure};
-use leeward_core::scale::Sud;
+use leeward_core::course::{Course, Procedure};
 use serde::Deserialize;
 use uuid::Uuid;
 
-use super::close::{Closing, carries, close_in};
+use super::close::close_in;
 use super::close_choices::{Choice, EFFECTS, KINDS, STATES};
 use super::close_known::{Known, Settled, known};
+use super::close_read::read;
 use super::queries::{self, SessionRow};
 use super::words::{self, Words};
 use crate::clients;
 use crate::course::{self, BECAUSE};
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::codes;
-use crate::platform::codes::ClosingKind;
-use crate::platform::forms::{Again, Fields, Id, Keyed, Lines, Need, Problems, SaveOutcome, answer};
+use crate::platform::forms::{Again, Fields, Id, Keyed, Problems, SaveOutcome, answer};
 use crate::platform::page::{Frame, page};
 use crate::store::error::Error;
 use crate::store::once::Once;
-use crate::store::seal::{ClientKey, Private};
+use crate::store::seal::ClientKey;
 use crate::store::subject::{Act, Tx};
 use crate::targets::{self, Target};
 
@@ -38,17 +36,17 @@ const CLOSED_MEANWHILE: &str =
 #[derive(Clone, Debug, Default, Deserialize)]
 #[serde(default)]
 pub(super) struct ClosingForm {
-    kind: String,
-    because: String,
-    resource: String,
-    effect: String,
-    state: String,
-    state_more: String,
-    companion: String,
-    next_contact: String,
-    sud: String,
-    client_words: String,
-    note: String,
+    pub(super) kind: String,
+    pub(super) because: String,
+    pub(super) resource: String,
+    pub(super) effect: String,
+    pub(super) state: String,
+    pub(super) state_more: String,
+    pub(super) companion: String,
+    pub(super) next_contact: String,
+    pub(super) sud: String,
+    pub(super) client_words: String,
+    pub(super) note: String,
     /// The version of the session's words that the form started from.
     version: String,
     /// How the target stood that the form showed.
@@ -120,16 +118,18 @@ fn was(target: Option<&Target>) -> String {
 }
 
 /// What the form shows about its session.
-struct Context {
+pub(super) struct Context {
     client: Uuid,
     /// The number of the client's record, and that of the session in it.
     record: i32,
     number: i32,
-    target: Option<Target>,
+    pub(super) target: Option<Target>,
     /// What that target's end asks for.
-    course: Course,
+    pub(super) course: Course,
     known: Known,
     ended: bool,
+    /// The client was let in, so that something took place.
+    pub(super) began: bool,
     rehearsal: bool,
 }
 
@@ -153,6 +153,7 @@ impl ClosePage {
         let offered = |name: &str| match (name, restricted) {
             ("complete", Some(restricted)) => restricted == Some(false),
             ("reduced", Some(restricted)) => restricted == Some(true),
+            ("did_not_attend" | "by_mistake", _) => !self.context.as_ref().is_some_and(|context| context.began),
             _ => true,
         };
         KINDS.iter().copied().filter(|(name, _)| offered(name)).collect()
@@ -212,6 +213,7 @@ async fn context(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow) -> Res
         course,
         known,
         ended: row.ended_at.is_some(),
+        began: row.admitted_at.is_some(),
         rehearsal: row.rehearsal,
     };
     Ok((context, key))
@@ -279,69 +281,4 @@ async fn try_close(
     }
     close_in(&mut tx, app, session, &row, closing).await?;
     Ok(SaveOutcome::Saved(tx.saved(format!("/sessions/{session}")).await?))
-}
-
-fn read(typed: &ClosingForm, context: &Context, problems: &mut Problems) -> Option<Closing> {
-    let kind = problems.choice("kind", &typed.kind, ClosingKind::parse);
-    let because = match typed.because.as_str() {
-        "" => None,
-        _ => problems.choice("because", &typed.because, |code| codes::read::<Because>(code, "because").ok()),
-    };
-    let leaving_state = state(typed, problems);
-    let resource = settled(typed, problems);
-    let mut line = |name, typed: &str, need| Private::new(problems.text(name, typed, 200, need, Lines::One));
-    let companion = line("companion", &typed.companion, Need::Required);
-    let next_contact = line("next_contact", &typed.next_contact, Need::Required);
-    let client_words = Private::new(problems.text("client_words", &typed.client_words, 500, Need::Optional, Lines::Many));
-    let note = Private::new(problems.text("note", &typed.note, super::note::MOST, Need::Optional, Lines::Many));
-    let sud = sud(typed, problems);
-    if let Some(kind) = kind {
-        check_end(context, kind, because, sud, problems);
-    }
-    Some(Closing { kind: kind?, because, resource, leaving_state, companion, next_contact, client_words, note, sud })
-}
-
-/// Complete or reduced is what the rules or a code carry; everything else always closes.
-fn check_end(context: &Context, kind: ClosingKind, because: Option<Because>, sud: Option<Sud>, problems: &mut Problems) {
-    if !matches!(kind, ClosingKind::Complete | ClosingKind::Reduced) {
-        return;
-    }
-    if context.target.is_none() {
-        problems.add("kind", "This session has no target, so none is at its end. Choose incomplete, or no reprocessing.");
-    } else if !carries(&context.course, kind, because, sud) {
-        refuse_end(context, kind, problems);
-    }
-}
-
-fn refuse_end(context: &Context, kind: ClosingKind, problems: &mut Problems) {
-    if (kind == ClosingKind::Complete) == (context.course.known.procedure == Procedure::Restricted) {
-        problems.add("kind", "This is not how the target is worked on. Choose another, or change that on the target's page.");
-    } else {
-        problems
-            .add("because", "What the target's end asks for is still open. Say why it is complete all the same, or close as incomplete.");
-    }
-}
-
-fn choose(problems: &mut Problems, name: &'static str, typed: &str, from: &[Choice]) -> &'static str {
-    problems.choice(name, typed, |typed| from.iter().find(|(name, _)| *name == typed)).map_or("", |(_, words)| *words)
-}
-
-fn state(typed: &ClosingForm, problems: &mut Problems) -> Private {
-    let state = choose(problems, "state", &typed.state, &STATES);
-    let more = problems.text("state_more", &typed.state_more, 200, Need::Optional, Lines::One);
-    Private::new(if more.is_empty() { state.to_owned() } else { format!("{state}. {more}") })
-}
-
-fn settled(typed: &ClosingForm, problems: &mut Problems) -> Private {
-    let effect = choose(problems, "effect", &typed.effect, &EFFECTS);
-    let need = if typed.effect == "not_needed" { Need::Optional } else { Need::Required };
-    let used = problems.text("resource", &typed.resource, 300, need, Lines::One);
-    Private::new(if used.is_empty() { effect.to_owned() } else { format!("{used}. {effect}") })
-}
-
-fn sud(typed: &ClosingForm, problems: &mut Problems) -> Option<Sud> {
-    if typed.sud.trim().is_empty() {
-        return None;
-    }
-    Sud::parse(&typed.sud).map_err(|fault| problems.add("sud", fault.to_string())).ok()
 }

@@ -59,7 +59,8 @@ async fn write(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, entry: &
         EntryContext { session, client: row.client_id, target: rated_target(tx, row, codes::read(&entry.moment, "rating.moment")?).await? };
     let sealed = match &entry.what {
         What::Rating { .. } => return rate(tx, &place, entry, now).await,
-        What::Mark { code } => return Ok(queries_entries::add_mark(tx, &place, entry, code.as_deref(), now).await?),
+        What::Opening { .. } => return Ok(queries_entries::add_opening(tx, &place, entry, now).await?),
+        What::Fact { .. } => return Ok(queries_entries::add_fact(tx, &place, entry, now).await?),
         What::Words { words: None } => None,
         What::Words { words: Some(words) } => {
             let key = clients::key(tx, app, row.client_id).await?;
@@ -111,6 +112,8 @@ pub(super) async fn post(State(app): State<App>, member: Member, Id(session): Id
         Ok(entry) => entry,
         Err(fault) => return Ok(refuse(&unreadable(&fault))),
     };
+    // What the opening found, and what was rated, may hold a start or let it go.
+    let _told = app.bell.follows(session);
     match save_entry(&mut tx, &app, session, &entry).await? {
         Ok(kept) => {
             tx.commit().await?;

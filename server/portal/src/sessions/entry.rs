@@ -1,7 +1,7 @@
 //! What makes an entry acceptable, before anything is written.
 
 use leeward_core::scale::{Sud, Voc};
-use leeward_core::wire::{Entry, EntryValue};
+use leeward_core::wire::{Entry, EntryValue, Matter, Moment};
 use uuid::Uuid;
 
 use super::queries_entries::{self as queries, Kind, Replaced};
@@ -27,8 +27,10 @@ pub(super) struct Checked {
 pub(super) enum What {
     /// A row of `rating`; no value: taken back.
     Rating { scale: &'static str, value: Option<i16> },
-    /// A row of `fact` that says what a set changed; no code: taken back.
-    Mark { code: Option<String> },
+    /// A row of `fact` about a set, of this kind; no code: taken back.
+    Fact { kind: &'static str, code: Option<String> },
+    /// A row of `hour_fact`; no code: taken back.
+    Opening { kind: &'static str, code: Option<String>, because: Option<String>, again: bool },
     /// A row of `process_note`; nothing in it: taken back.
     Words { words: Option<Private> },
 }
@@ -46,6 +48,13 @@ pub(super) async fn check(tx: &mut Tx, session: Uuid, entry: &Entry) -> Result<R
         None => None,
     };
     let what = what(&mut problems, entry, replaced.as_ref())?;
+    let opens = matches!(what, Some(What::Opening { .. }));
+    if what.is_some() && opens != (entry.moment == Moment::Opening) {
+        problems.add(
+            "moment",
+            "In the opening its matters are answered, and nothing else is entered there. Reload the page, then enter it anew.",
+        );
+    }
     let moment = codes::name(entry.moment)?;
     Ok(match (id, what, problems.none()) {
         (Some(id), Some(what), true) => Ok(Checked { id, set, replaces: replaced.map(|old| old.id), moment, what }),
@@ -89,7 +98,27 @@ fn what(problems: &mut Problems, entry: &Entry, replaced: Option<&Replaced>) -> 
             let words = problems.text("words", words, MOST_WORDS, Need::Required, Lines::Many);
             (Kind::Words, Some(What::Words { words: Some(Private::new(words)) }))
         }
-        EntryValue::Change { change } => (Kind::Change, Some(What::Mark { code: Some(codes::name(change)?) })),
+        EntryValue::Change { change } => (Kind::Change, Some(What::Fact { kind: "mark", code: Some(codes::name(change)?) })),
+        EntryValue::Saw { saw } => (Kind::Saw, Some(What::Fact { kind: "saw", code: Some(codes::name(saw)?) })),
+        EntryValue::Tried { rung } => (Kind::Tried, Some(What::Fact { kind: "tried", code: Some(codes::name(rung)?) })),
+        EntryValue::Answered { answer, again } => {
+            if *again && !may_repeat(answer.matter()) {
+                problems.add("value", "This is asked anew every time. Ask, then answer it.");
+            }
+            (Kind::Answered, Some(What::Opening { kind: "answered", code: Some(codes::name(answer)?), because: None, again: *again }))
+        }
+        EntryValue::Passed { matter, because } => {
+            let (code, because) = (Some(codes::name(matter)?), Some(codes::name(because)?));
+            (Kind::Passed, Some(What::Opening { kind: "passed", code, because, again: false }))
+        }
+        EntryValue::Time { minutes, reserve } => {
+            if !(10..=240).contains(minutes) || *reserve > 60 || reserve >= minutes {
+                problems
+                    .add("value", "An appointment has 10 to 240 minutes, of which 0 to 60 are kept for closing, and fewer than it has.");
+            }
+            let code = Some(format!("{minutes}+{reserve}"));
+            (Kind::Time, Some(What::Opening { kind: "time", code, because: None, again: false }))
+        }
         EntryValue::Unreadable => {
             problems.add("value", "This only says that an entry does not open; it is none itself.");
             return Ok(None);
@@ -105,6 +134,11 @@ fn what(problems: &mut Problems, entry: &Entry, replaced: Option<&Replaced>) -> 
         problems.add("replaces", "A correction must be of the same kind as what it corrects.");
     }
     Ok(what)
+}
+
+/// What need not be asked anew: all but where they are, whether they are alone, risk and consent.
+const fn may_repeat(matter: Matter) -> bool {
+    matches!(matter, Matter::Nearby | Matter::Contact | Matter::Fitness | Matter::LineDrop)
 }
 
 fn rating(problems: &mut Problems, scale: &'static str, value: Result<u8, leeward_core::scale::ScaleError>) -> Option<What> {
@@ -124,7 +158,12 @@ fn taken_back(problems: &mut Problems, entry: &Entry, old: Option<Kind>) -> Opti
     Some(match old? {
         Kind::Sud => What::Rating { scale: "sud", value: None },
         Kind::Voc => What::Rating { scale: "voc", value: None },
-        Kind::Change => What::Mark { code: None },
+        Kind::Change => What::Fact { kind: "mark", code: None },
+        Kind::Saw => What::Fact { kind: "saw", code: None },
+        Kind::Tried => What::Fact { kind: "tried", code: None },
         Kind::Words => What::Words { words: None },
+        Kind::Answered => What::Opening { kind: "answered", code: None, because: None, again: false },
+        Kind::Time => What::Opening { kind: "time", code: None, because: None, again: false },
+        Kind::Passed => What::Opening { kind: "passed", code: None, because: None, again: false },
     })
 }

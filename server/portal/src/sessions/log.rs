@@ -3,12 +3,14 @@
 use axum::Json;
 use axum::extract::State;
 use leeward_core::wire::{Entry, EntryValue, LogSet, Moment, SavedEntry, SessionLog};
+use serde::de::DeserializeOwned;
 use uuid::Uuid;
 
 use super::entries::{ONLY_VERSION, rated_target, stamp};
 use super::queries_entries::{self, EntryRow};
-use super::{queries, sets, steps};
+use super::{next, queries, sets, standing, steps};
 use crate::clients;
+use crate::course;
 use crate::platform::App;
 use crate::platform::Member;
 use crate::platform::codes;
@@ -16,6 +18,7 @@ use crate::platform::forms::Id;
 use crate::store::error::Error;
 use crate::store::seal::{ClientKey, Field, Opened};
 use crate::store::subject::{Act, Tx};
+use crate::targets;
 
 /// The log of `session`, corrected and taken-back entries included.
 ///
@@ -27,10 +30,18 @@ pub async fn log(tx: &mut Tx, app: &App, session: Uuid) -> Result<SessionLog, Er
     let key = clients::key(tx, app, row.client_id).await?;
     let sets = sets::of_session(tx, session).await?;
     let rows = queries_entries::entries(tx, session).await?;
-    let entries = rows.into_iter().map(|row| entry(row, &key)).collect::<Result<_, _>>()?;
     let start = steps::start(tx, session).await?;
-    let other_reevaluated = rated_target(tx, &row, Moment::Reevaluation).await? != row.target_id;
-    Ok(SessionLog { sets: sets.into_iter().map(log_set).collect(), entries, start, other_reevaluated })
+    let next = next::next(tx, &row, &sets, &standing::standing(&rows, &key)?, start).await?;
+    let entries = rows.into_iter().map(|row| entry(row, &key)).collect::<Result<_, _>>()?;
+    let reevaluated = rated_target(tx, &row, Moment::Reevaluation).await?;
+    let other_reevaluated = reevaluated != row.target_id;
+    let reevaluates = match reevaluated {
+        Some(target) => Some(targets::find(tx, app, target).await?.words.label.shown().to_owned()),
+        None => None,
+    };
+    let opened_before = course::opened_before(tx, session).await?;
+    let sets = sets.into_iter().map(log_set).collect();
+    Ok(SessionLog { sets, entries, start, other_reevaluated, next, reevaluates, opened_before })
 }
 
 fn log_set(set: sets::Set) -> LogSet {
@@ -58,13 +69,32 @@ pub(super) fn value(row: &EntryRow, key: &ClientKey) -> Result<EntryValue, Error
     Ok(match (row.scale.as_deref(), row.value, &row.change, &row.words) {
         (Some("sud"), Some(value), ..) => EntryValue::Sud { value: rating(value)? },
         (Some("voc"), Some(value), ..) => EntryValue::Voc { value: rating(value)? },
-        (None, _, Some(change), _) => EntryValue::Change { change: codes::read(change, "fact.code")? },
+        (Some("answered"), ..) if row.opening.is_some() => EntryValue::Answered { answer: opening(row)?, again: row.again },
+        (Some("passed"), ..) if row.opening.is_some() => EntryValue::Passed {
+            matter: opening(row)?,
+            because: codes::read(row.because.as_deref().unwrap_or_default(), "hour_fact.because")?,
+        },
+        (Some("time"), ..) if row.opening.is_some() => time(row)?,
+        (Some("mark"), _, Some(code), _) => EntryValue::Change { change: codes::read(code, "fact.code")? },
+        (Some("saw"), _, Some(code), _) => EntryValue::Saw { saw: codes::read(code, "fact.code")? },
+        (Some("tried"), _, Some(code), _) => EntryValue::Tried { rung: codes::read(code, "fact.code")? },
         (None, _, _, Some(words)) => match key.row(row.id, ONLY_VERSION).open(Field::ProcessWords, words) {
             Opened::Text(words) => EntryValue::Words { words: words.reveal().to_owned() },
             Opened::Unreadable => EntryValue::Unreadable,
         },
         _ => EntryValue::TakenBack,
     })
+}
+
+fn time(row: &EntryRow) -> Result<EntryValue, Error> {
+    let parts = row.opening.as_deref().and_then(|code| code.split_once('+'));
+    let read = parts.and_then(|(minutes, reserve)| Some((minutes.parse().ok()?, reserve.parse().ok()?)));
+    let (minutes, reserve) = read.ok_or(Error::Inconsistent("hour_fact.code"))?;
+    Ok(EntryValue::Time { minutes, reserve })
+}
+
+fn opening<T: DeserializeOwned>(row: &EntryRow) -> Result<T, Error> {
+    codes::read(row.opening.as_deref().unwrap_or_default(), "hour_fact.code")
 }
 
 /// `GET /sessions/{session}/entries`

@@ -1,16 +1,20 @@
 //! Sessions: starting one, what is entered in it, closing it, and its page.
 
+mod after;
 mod close;
 mod close_choices;
 mod close_known;
 mod close_page;
+mod close_read;
 mod entries;
 mod entry;
 mod log;
+mod next;
 mod note;
 mod open;
 mod page;
 mod queries;
+mod queries_after;
 mod queries_entries;
 mod queries_sets;
 mod record;
@@ -26,6 +30,7 @@ use crate::platform::Role;
 use crate::platform::{Repeats, Routes, Rule};
 
 pub use crate::platform::codes::ClosingKind;
+pub use after::Reason;
 pub use close::{Closing, close};
 pub use entries::save_entry;
 pub use log::log;
@@ -51,6 +56,7 @@ pub(crate) fn routes(routes: Routes) -> Routes {
         .get("/sessions/{session}/sets/{number}", Rule::Care, get(set_page::get))
         .get("/sessions/{session}/close", Rule::Care, get(close_page::get))
         .post("/sessions/{session}/close", Rule::Care, post(close_page::post))
+        .post("/sessions/{session}/check", Rule::Care, post(after::post))
         .get("/sessions/{session}/note", Rule::Care, get(note::get))
         .post("/sessions/{session}/note", Rule::Care, post(note::post))
 }

@@ -9,6 +9,7 @@ use leeward_core::chart::{Chart, SetStep, ratings_by_set};
 use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
 
+use super::after::{self, Check, Outcome};
 use super::queries::{self, SessionRow};
 use super::record::{self, EntryKind, EntryLine, SetLine};
 use super::{Words, queries_entries, queries_sets, sets, standing, steps, words};
@@ -35,6 +36,7 @@ struct SessionPage {
     target: Option<targets::Target>,
     closing: &'static str,
     words: Words<Opened>,
+    check: Option<Check>,
     moments: Vec<(String, String)>,
     sets: Vec<SetLine>,
     entries: Vec<EntryLine>,
@@ -47,8 +49,36 @@ struct SessionPage {
 }
 
 impl SessionPage {
+    /// How the call after it stands, in words.
+    fn check_words(&self, check: &Check) -> String {
+        let now = if check.is_due() { "to be made" } else { "made" };
+        format!(
+            "{} ({now}), by {}, between {} and {}",
+            check.reason.words(),
+            check.by,
+            self.when.moment(&check.due_from),
+            self.when.moment(&check.due_until)
+        )
+    }
+
+    fn outcomes(&self) -> Vec<(&'static str, &'static str)> {
+        Outcome::ALL.iter().map(|outcome| (outcome.name(), outcome.words())).collect()
+    }
+
     fn reports(&self) -> impl Iterator<Item = &EntryLine> {
         self.entries.iter().filter(|entry| entry.kind == EntryKind::Words)
+    }
+
+    /// What the opening found: of each matter what was said last.
+    fn opening(&self) -> Vec<&EntryLine> {
+        let said = self.entries.iter().filter(|entry| entry.kind == EntryKind::Opening);
+        said.fold(Vec::new(), |mut all: Vec<&EntryLine>, entry| {
+            match all.iter_mut().find(|one| one.what == entry.what) {
+                Some(earlier) => *earlier = entry,
+                None => all.push(entry),
+            }
+            all
+        })
     }
 
     fn ratings(&self) -> impl Iterator<Item = &EntryLine> {
@@ -81,6 +111,7 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
         None => None,
     };
     let (words, _) = words::words(tx, &key, id).await?;
+    let check = after::check(tx, id).await?;
     let moments = record::moment_lines(queries::moments(tx, id).await?, when);
     let entries = standing::standing(&queries_entries::entries(tx, id).await?, &key)?;
     let sets = sets::of_session(tx, id).await?;
@@ -97,6 +128,7 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
         target,
         closing: closing_words(row.ended_at.is_some(), row.closing.as_deref()),
         words,
+        check,
         moments,
         alike: alike(&sets),
         figures: figures(&row, &sets, &steps),

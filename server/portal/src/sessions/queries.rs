@@ -38,6 +38,11 @@ pub(super) async fn session(tx: &mut Tx, session: Uuid) -> sqlx::Result<Option<S
     .await
 }
 
+/// How many sets alike in a row this practice calls stuck.
+pub(super) async fn stuck_after(tx: &mut Tx) -> sqlx::Result<i16> {
+    sqlx::query_scalar!("SELECT stuck_after FROM practice").fetch_one(&mut **tx).await
+}
+
 /// The session of `client` that has not ended.
 pub(super) async fn running(tx: &mut Tx, client: Uuid) -> sqlx::Result<Option<Uuid>> {
     sqlx::query_scalar!("SELECT id FROM session WHERE client_id = $1 AND ended_at IS NULL ORDER BY number DESC LIMIT 1", client)
@@ -55,7 +60,7 @@ pub(super) async fn target_archived(tx: &mut Tx, target: Uuid, client: Uuid) -> 
 /// The target that was worked on last before the client's session of this number.
 pub(super) async fn target_before(tx: &mut Tx, client: Uuid, number: i32) -> sqlx::Result<Option<Uuid>> {
     let target = sqlx::query_scalar!(
-        r#"SELECT target_id AS "target!" FROM session WHERE client_id = $1 AND number < $2 AND target_id IS NOT NULL
+        r#"SELECT target_id AS "target!" FROM session WHERE client_id = $1 AND number < $2 AND target_id IS NOT NULL AND took_place
            ORDER BY number DESC LIMIT 1"#,
         client,
         number
@@ -75,7 +80,7 @@ pub(super) struct ClosedRow {
 pub(super) async fn closed_before(tx: &mut Tx, client: Uuid, number: i32) -> sqlx::Result<Option<ClosedRow>> {
     sqlx::query_as!(
         ClosedRow,
-        "SELECT id, number, zone, opened_at FROM session WHERE client_id = $1 AND number < $2 AND ended_at IS NOT NULL
+        "SELECT id, number, zone, opened_at FROM session WHERE client_id = $1 AND number < $2 AND ended_at IS NOT NULL AND took_place
          ORDER BY number DESC LIMIT 1",
         client,
         number

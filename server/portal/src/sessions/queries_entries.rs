@@ -13,6 +13,11 @@ pub(super) enum Kind {
     Voc,
     Words,
     Change,
+    Saw,
+    Tried,
+    Answered,
+    Passed,
+    Time,
 }
 
 /// An entry that another one means to replace.
@@ -37,8 +42,11 @@ pub(super) async fn replaced(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Resu
         r#"SELECT scale AS kind, value IS NOT NULL AS "says!", EXISTS (SELECT FROM rating n WHERE n.replaces = r.id) AS "corrected!"
            FROM rating r WHERE id = $1 AND session_id = $2
            UNION ALL
-           SELECT 'change', code IS NOT NULL, EXISTS (SELECT FROM fact n WHERE n.replaces = f.id)
-           FROM fact f WHERE id = $1 AND session_id = $2 AND kind = 'mark'
+           SELECT kind, code IS NOT NULL, EXISTS (SELECT FROM fact n WHERE n.replaces = f.id)
+           FROM fact f WHERE id = $1 AND session_id = $2 AND kind IN ('mark', 'saw', 'tried')
+           UNION ALL
+           SELECT kind, code IS NOT NULL, EXISTS (SELECT FROM hour_fact n WHERE n.replaces = h.id)
+           FROM hour_fact h WHERE id = $1 AND session_id = $2
            UNION ALL
            SELECT 'words', words IS NOT NULL, EXISTS (SELECT FROM process_note n WHERE n.replaces = p.id)
            FROM process_note p WHERE id = $1 AND session_id = $2"#,
@@ -52,7 +60,12 @@ pub(super) async fn replaced(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Resu
             Some("sud") => Some(Kind::Sud),
             Some("voc") => Some(Kind::Voc),
             Some("words") => Some(Kind::Words),
-            Some("change") => Some(Kind::Change),
+            Some("mark") => Some(Kind::Change),
+            Some("saw") => Some(Kind::Saw),
+            Some("tried") => Some(Kind::Tried),
+            Some("answered") => Some(Kind::Answered),
+            Some("passed") => Some(Kind::Passed),
+            Some("time") => Some(Kind::Time),
             _ => None,
         };
         Replaced { id, kind, says: row.says, corrected: row.corrected }
@@ -63,7 +76,8 @@ pub(super) async fn replaced(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Resu
 pub(super) async fn kept_at(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Result<Option<DateTime<Utc>>> {
     sqlx::query_scalar!(
         r#"SELECT at AS "at!" FROM rating WHERE id = $1 AND session_id = $2
-           UNION ALL SELECT at FROM fact WHERE id = $1 AND session_id = $2 AND kind = 'mark'
+           UNION ALL SELECT at FROM fact WHERE id = $1 AND session_id = $2 AND kind IN ('mark', 'saw', 'tried')
+           UNION ALL SELECT at FROM hour_fact WHERE id = $1 AND session_id = $2
            UNION ALL SELECT at FROM process_note WHERE id = $1 AND session_id = $2"#,
         id,
         session
@@ -125,24 +139,41 @@ pub(super) async fn add_rating(
     .await
 }
 
-/// Writes what a set changed; no code: what it replaces is taken back. False: its id, or what it replaces, has been used meanwhile.
-pub(super) async fn add_mark(
-    tx: &mut Tx,
-    place: &EntryContext,
-    entry: &Checked,
-    code: Option<&str>,
-    now: DateTime<Utc>,
-) -> sqlx::Result<bool> {
+/// Writes a fact about a set; no code: what it replaces is taken back. False: its id, or what it replaces, has been used meanwhile.
+pub(super) async fn add_fact(tx: &mut Tx, place: &EntryContext, entry: &Checked, now: DateTime<Utc>) -> sqlx::Result<bool> {
+    let What::Fact { kind, code } = &entry.what else { return Ok(false) };
     let done = sqlx::query!(
         "INSERT INTO fact (id, client_id, session_id, target_id, set_id, kind, code, moment, replaces, entered_by, at)
-         VALUES ($1, $2, $3, $4, $5, 'mark', $6, $7, $8, access.me(), $9) ON CONFLICT DO NOTHING",
+         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, access.me(), $10) ON CONFLICT DO NOTHING",
         entry.id,
         place.client,
         place.session,
         place.target,
         entry.set,
-        code,
+        kind,
+        code.as_deref(),
         entry.moment,
+        entry.replaces,
+        now
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(done.rows_affected() == 1)
+}
+
+/// Writes what was said in the opening. False: its id, or what it replaces, has been used meanwhile.
+pub(super) async fn add_opening(tx: &mut Tx, place: &EntryContext, entry: &Checked, now: DateTime<Utc>) -> sqlx::Result<bool> {
+    let What::Opening { kind, code, because, again } = &entry.what else { return Ok(false) };
+    let done = sqlx::query!(
+        "INSERT INTO hour_fact (id, client_id, session_id, kind, code, because, again, replaces, entered_by, at)
+         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, access.me(), $9) ON CONFLICT DO NOTHING",
+        entry.id,
+        place.client,
+        place.session,
+        kind,
+        code.as_deref(),
+        because.as_deref(),
+        again,
         entry.replaces,
         now
     )
@@ -184,10 +215,16 @@ pub(super) struct EntryRow {
     pub target_id: Option<Uuid>,
     pub replaces: Option<Uuid>,
     pub moment: String,
+    /// Of a rating; of a fact or of the opening, which kind it is.
     pub scale: Option<String>,
     pub value: Option<i16>,
+    /// The code of a fact about a set.
     pub change: Option<String>,
     pub words: Option<Vec<u8>>,
+    /// Of the opening: the answer, the matter that was gone past, or the time.
+    pub opening: Option<String>,
+    pub because: Option<String>,
+    pub again: bool,
     pub at: DateTime<Utc>,
     pub seq: i64,
 }
@@ -197,11 +234,13 @@ pub(super) async fn entries(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<Entr
     sqlx::query_as!(
         EntryRow,
         r#"SELECT id AS "id!", set_id, target_id, replaces, moment AS "moment!", scale, value, NULL::text AS change, NULL::bytea AS words,
-             at AS "at!", seq AS "seq!"
+             NULL::text AS opening, NULL::text AS because, false AS "again!", at AS "at!", seq AS "seq!"
            FROM rating WHERE segment IS NULL AND (session_id = $1 OR first_id IN (SELECT id FROM rating WHERE session_id = $1))
-           UNION ALL SELECT id, set_id, NULL, replaces, moment, NULL, NULL, code, NULL, at, seq FROM fact WHERE session_id = $1 AND kind = 'mark'
-           UNION ALL SELECT id, set_id, NULL, replaces, moment, NULL, NULL, NULL, words, at, seq FROM process_note WHERE session_id = $1
-           ORDER BY 11"#,
+           UNION ALL SELECT id, set_id, NULL, replaces, moment, kind, NULL, code, NULL, NULL, NULL, false, at, seq
+           FROM fact WHERE session_id = $1 AND kind IN ('mark', 'saw', 'tried')
+           UNION ALL SELECT id, NULL, NULL, replaces, 'opening', kind, NULL, NULL, NULL, code, because, again, at, seq FROM hour_fact WHERE session_id = $1
+           UNION ALL SELECT id, set_id, NULL, replaces, moment, NULL, NULL, NULL, words, NULL, NULL, false, at, seq FROM process_note WHERE session_id = $1
+           ORDER BY 14"#,
         session
     )
     .fetch_all(&mut **tx)

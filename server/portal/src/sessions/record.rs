@@ -3,13 +3,14 @@
 use chrono::{DateTime, Utc};
 use leeward_core::chart::{self, LONG_GAP_MS, SetStep};
 use leeward_core::scale::{Sud, Voc};
-use leeward_core::wire::{EntryValue, Length, Plan};
+use leeward_core::wire::{EntryValue, Length, Matter, Plan};
 use uuid::Uuid;
 
 use super::queries::SessionRow;
 use super::queries_sets::OrderRow;
 use super::sets::Set;
 use super::standing::Standing;
+use crate::course;
 use crate::platform::codes;
 use crate::platform::when::When;
 use crate::store::seal::DOES_NOT_OPEN;
@@ -32,7 +33,8 @@ pub(super) struct SetLine {
     pub ending: &'static str,
     pub sud: Option<u8>,
     pub voc: Option<u8>,
-    pub change: &'static str,
+    /// What it changed, what the clinician saw, what was tried after it.
+    pub change: String,
     pub orders: Vec<OrderLine>,
 }
 
@@ -68,6 +70,8 @@ pub(super) enum EntryKind {
     Mark,
     /// Among the process notes.
     Words,
+    /// In the opening.
+    Opening,
 }
 
 impl EntryLine {
@@ -97,10 +101,13 @@ fn set_line(set: &Set, steps: &[SetStep], entries: &[Standing]) -> SetLine {
     let shown = &set.shown;
     let ordered = |say: &dyn Fn(&Plan) -> String| set.plan.as_ref().map_or_else(|| UNREADABLE.to_owned(), say);
     let step = steps.iter().find(|step| step.label == set.number.to_string());
-    let mut changes = entries.iter().filter(|entry| entry.set == Some(set.id)).filter_map(|entry| match entry.value {
-        EntryValue::Change { change } => Some(codes::change(change)),
+    let said = entries.iter().filter(|entry| entry.set == Some(set.id)).filter_map(|entry| match entry.value {
+        EntryValue::Change { change } => Some(codes::change(change).to_owned()),
+        EntryValue::Saw { saw } => Some(format!("saw: {}", codes::saw(saw))),
+        EntryValue::Tried { rung } => Some(format!("tried: {}", codes::rung(rung))),
         _ => None,
     });
+    let change = said.collect::<Vec<_>>().join("; ");
     SetLine {
         number: set.number,
         how: ordered(&|plan| codes::how(plan)),
@@ -114,7 +121,7 @@ fn set_line(set: &Set, steps: &[SetStep], entries: &[Standing]) -> SetLine {
         ending: set.ending.map_or("runs", chart::ending),
         sud: step.and_then(|step| step.sud).map(Sud::get),
         voc: step.and_then(|step| step.voc).map(Voc::get),
-        change: changes.next_back().unwrap_or(""),
+        change,
         orders: Vec::new(),
     }
 }
@@ -155,7 +162,8 @@ pub(super) fn entry_lines(entries: &[Standing], sets: &[Set], session: &SessionR
 fn kind(value: &EntryValue) -> EntryKind {
     match value {
         EntryValue::Words { .. } | EntryValue::Unreadable => EntryKind::Words,
-        EntryValue::Change { .. } | EntryValue::TakenBack => EntryKind::Mark,
+        EntryValue::Answered { .. } | EntryValue::Passed { .. } | EntryValue::Time { .. } => EntryKind::Opening,
+        EntryValue::Change { .. } | EntryValue::Saw { .. } | EntryValue::Tried { .. } | EntryValue::TakenBack => EntryKind::Mark,
         EntryValue::Sud { .. } | EntryValue::Voc { .. } => EntryKind::Rating,
     }
 }
@@ -164,8 +172,20 @@ fn said(value: &EntryValue) -> (&'static str, String) {
     match value {
         EntryValue::Words { words } => ("Reported", words.clone()),
         EntryValue::Change { change } => ("Change", codes::change(*change).to_owned()),
+        EntryValue::Saw { saw } => ("Seen", codes::saw(*saw).to_owned()),
+        EntryValue::Tried { rung } => ("Tried", codes::rung(*rung).to_owned()),
         EntryValue::Sud { value } => ("SUD", value.to_string()),
         EntryValue::Voc { value } => ("VOC", value.to_string()),
+        EntryValue::Answered { answer, again } => {
+            let again = if *again { ", as last time" } else { "" };
+            (course::matter_words(answer.matter()), format!("{}{again}", course::answer_words(*answer)))
+        }
+        EntryValue::Passed { matter, because } => {
+            (course::matter_words(*matter), format!("gone past: {}", course::because_words(*because)))
+        }
+        EntryValue::Time { minutes, reserve } => {
+            (course::matter_words(Matter::Time), format!("{minutes} min, the last {reserve} for closing"))
+        }
         EntryValue::TakenBack => ("Taken back", String::new()),
         EntryValue::Unreadable => ("Reported", DOES_NOT_OPEN.to_owned()),
     }

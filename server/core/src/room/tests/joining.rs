@@ -29,13 +29,21 @@ fn a_new_session_waits_for_its_client() {
 }
 
 #[test]
-fn pages_of_this_version_and_the_one_before_are_understood() {
+fn a_clients_page_of_the_version_before_is_understood_and_a_desk_reloads() {
     for wire in [WIRE_VERSION, WIRE_VERSION - 1] {
         let mut play = Play::new(Start::first(1));
-        play.send(Event::DeskJoined { desk: DESK });
-        play.send(Event::DeskSaid { desk: DESK, said: hello(wire) });
+        play.send(Event::StageJoined { stage: STAGE });
+        play.send(Event::StageSaid { stage: STAGE, said: FromStage::Hello { wire, device: device() } });
         assert!(play.closed().is_empty(), "{wire}");
     }
+    let mut play = Play::new(Start::first(1));
+    play.send(Event::DeskJoined { desk: DESK });
+    let effects = play.send(Event::DeskSaid { desk: DESK, said: hello(WIRE_VERSION - 1) });
+    assert_eq!(
+        effects[..2],
+        [Effect::ToDesk(DESK, ToDesk::Reload), Effect::CloseDesk(DESK, Why::Outdated)],
+        "it could not answer the opening"
+    );
 }
 
 #[test]

@@ -38,8 +38,6 @@ pub struct Play {
     pub late: HashMap<u64, f64>,
     /// When each page was there last, ms: the truth, which no room can know.
     pub signs: HashMap<u64, f64>,
-    /// The version of the wire that pages speak.
-    pub wire: u32,
     /// Write sets at once.
     pub recording: bool,
     /// Pages draw what they get.
@@ -62,14 +60,13 @@ impl Play {
         }
         let (seat, seat_id, asking) = (start.seat, start.seat_id.clone(), start.asking.clone());
         Play {
-            facts: Facts { ended: None, eyes_locked: start.eyes_locked, seat, seat_id, asking },
+            facts: Facts { ended: None, eyes_locked: start.eyes_locked, seat, seat_id, asking, holds: start.holds.clone() },
             room: Room::new(start),
             t: 0.0,
             log: Vec::new(),
             mute: HashSet::new(),
             late: HashMap::new(),
             signs: HashMap::new(),
-            wire: WIRE_VERSION,
             recording: true,
             drawing: true,
             showing: true,
@@ -129,6 +126,11 @@ impl Play {
         self.in_record(|facts| facts.eyes_locked = locked)
     }
 
+    /// The opening has this against a start, whatever it is for.
+    pub fn held(&mut self, holds: &[Hold]) -> Vec<Effect> {
+        self.in_record(|facts| facts.holds = Holds { processing: holds.to_vec(), calm_place: holds.to_vec() })
+    }
+
     pub fn close(&mut self, words: LastWords) -> Vec<Effect> {
         self.in_record(|facts| facts.ended = Some(words))
     }
@@ -136,13 +138,13 @@ impl Play {
     pub fn join_desk(&mut self, desk: u64) {
         self.signs.insert(desk, self.t);
         self.send(Event::DeskJoined { desk });
-        self.send(Event::DeskSaid { desk, said: FromDesk::Hello { wire: self.wire } });
+        self.send(Event::DeskSaid { desk, said: FromDesk::Hello { wire: WIRE_VERSION } });
     }
 
     pub fn join_stage(&mut self, stage: u64) {
         self.send(Event::StageJoined { stage });
         self.signs.insert(stage, self.t);
-        let said = FromStage::Hello { wire: self.wire, device: device() };
+        let said = FromStage::Hello { wire: WIRE_VERSION, device: device() };
         self.send(Event::StageSaid { stage, said });
     }
 

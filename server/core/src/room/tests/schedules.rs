@@ -181,10 +181,9 @@ fn take(play: &mut Play, witness: &mut Witness, step: Step) {
     words_are_true(play);
 }
 
-/// Plays `steps` with pages that speak `wire`.
-fn explore(wire: u32, steps: Vec<Step>) -> Play {
+/// Plays `steps`.
+fn explore(steps: Vec<Step>) -> Play {
     let mut play = Play::new(Start::first(3));
-    play.wire = wire;
     play.join_desk(DESK);
     play.join_stage(STAGE);
     play.seat(SeatState::Admitted);
@@ -201,7 +200,7 @@ proptest! {
 
     #[test]
     fn whatever_happens_the_rules_hold(steps in prop::collection::vec(step(), 1..60)) {
-        explore(WIRE_VERSION, steps);
+        explore(steps);
     }
 }
 
@@ -233,7 +232,7 @@ fn the_schedules_reach_running_sets_and_every_state() {
     let mut sets = 0;
     let mut seen = HashSet::new();
     for steps in schedules(100) {
-        let play = explore(WIRE_VERSION, steps);
+        let play = explore(steps);
         sets += play.log.iter().filter(|(_, effect)| matches!(effect, Effect::RecordOrdered { cause: Cause::Started, .. })).count();
         seen.extend(play.log.iter().filter_map(|(_, effect)| words(effect)).map(|(_, state, _)| state));
     }
@@ -255,23 +254,4 @@ fn the_schedules_reach_running_sets_and_every_state() {
         "waiting",
     ];
     assert_eq!(seen, all);
-}
-
-/// The words of version 1, as its pages have them in their switch statements.
-const STATES_1: [&str; 9] = ["waiting", "ready", "starting", "running", "easing", "stopped_by_client", "stopped", "link_lost", "closed"];
-const SEATS_1: [&str; 3] = ["empty", "waiting", "admitted"];
-
-/// The rules of `words_are_true` hold for them as well: READY and RUNNING promise no more than to pages of today.
-#[test]
-fn pages_of_the_version_before_are_told_in_words_that_they_know() {
-    let mut views = 0;
-    for steps in schedules(100) {
-        for (_, effect) in explore(1, steps).log {
-            let Some((page, state, seat)) = words(&effect) else { continue };
-            assert!(STATES_1.contains(&&*state), "the {page} is told {state}");
-            assert!(seat.is_none_or(|seat| SEATS_1.contains(&&*seat)), "the {page}'s seat");
-            views += 1;
-        }
-    }
-    assert!(views > 5_000, "{views} views");
 }

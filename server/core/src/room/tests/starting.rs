@@ -278,3 +278,39 @@ fn a_set_survives_a_passing_hitch_of_both_lines() {
     play.run(5_000.0);
     assert_eq!(play.ended(), None);
 }
+
+/// Federal telehealth guidance (clinical reference 1.1, source 3): what is confirmed comes before the work.
+#[test]
+fn nothing_starts_while_the_opening_holds_it() {
+    let mut play = Play::ready();
+    let hold = Hold { matter: Matter::Risk, against: false };
+    play.held(&[hold]);
+    assert_eq!((play.desk_view().state, play.desk_view().holds.clone()), (RoomState::Hold, vec![hold]));
+    assert_eq!(play.order(Order::Start), Some(Refusal::Held));
+    play.held(&[]);
+    assert_eq!((play.desk_view().state, play.order(Order::Start)), (RoomState::Ready, None));
+}
+
+#[test]
+fn what_holds_a_start_is_of_what_the_set_is_for() {
+    let mut play = Play::ready();
+    let hold = Hold { matter: Matter::Fitness, against: true };
+    play.in_record(|facts| facts.holds = Holds { processing: vec![hold], calm_place: vec![] });
+    assert_eq!(play.order(Order::Start), Some(Refusal::Held));
+    let calm = Plan { purpose: Purpose::CalmPlace, ..default_plan() };
+    assert_eq!(play.order(Order::Plan { plan: calm }), None);
+    assert_eq!((play.desk_view().state, play.desk_view().holds.len()), (RoomState::Ready, 0));
+    assert_eq!(play.order(Order::Start), None);
+}
+
+#[test]
+fn a_consent_that_is_withdrawn_in_a_running_set_lets_it_ease_and_nothing_else_does() {
+    let mut play = Play::running(3_000.0);
+    play.held(&[Hold { matter: Matter::Risk, against: true }, Hold { matter: Matter::Consent, against: false }]);
+    play.run(1_000.0);
+    assert_eq!((play.desk_view().state, play.ended()), (RoomState::Running, None));
+    play.held(&[Hold { matter: Matter::Consent, against: true }]);
+    play.run(4_000.0);
+    assert_eq!(play.ended(), Some(Ending::EndedByClinician));
+    assert_eq!(play.order(Order::Start), Some(Refusal::Held), "and the next one is held");
+}
