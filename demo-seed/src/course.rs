@@ -11,7 +11,7 @@ use rand::Rng;
 use rand::seq::IndexedRandom;
 use rand_chacha::ChaCha8Rng;
 
-use crate::people::{EARLY, LATER, MEMORIES, RESOURCES, SETTLED};
+use crate::people::{CLUSTERS, EARLY, LATER, MEMORIES, RESOURCES, SETTLED};
 use crate::plan::{SessionPlan, SetPlan, TargetPlan};
 
 /// What kind of course a client has.
@@ -94,7 +94,10 @@ impl Work<'_> {
         self.sud = self.rng.random_range(6..=10);
         self.voc = self.rng.random_range(1..=3);
         self.stuck_for = 0;
-        self.course.targets.push(TargetPlan { memory: &MEMORIES[at], prong, sud: self.sud, voc: self.voc });
+        // Out of what was drawn already: another draw would change every course after it.
+        let age = i16::try_from(5 + (at * 7 + usize::from(self.sud) * 3) % 38).ok().filter(|_| prong == Prong::Past);
+        let cluster = CLUSTERS[at % CLUSTERS.len()];
+        self.course.targets.push(TargetPlan { memory: &MEMORIES[at], prong, age, cluster, sud: self.sud, voc: self.voc });
     }
 
     /// The first session: short and slow sets for the calm place, no reprocessing.

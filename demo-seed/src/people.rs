@@ -163,6 +163,19 @@ pub const MEMORIES: [Memory; 16] = [
     memory("Red folder", "the manager closing the blinds", "I cannot trust anyone", "I can choose whom to trust", "anger", "fists"),
 ];
 
+/// A safety plan, part by part, one matter a line.
+pub const STAYING_SAFE: [&str; 6] = [
+    "Not answering the telephone for two days\nSleeping in my clothes",
+    "Cold water on my wrists\nWalking to the slipway and back\nThe song list on my phone",
+    "My neighbour, any evening\nMy sister, after her shift",
+    "The library's reading room\nThe bench by the slipway",
+    "The practice, weekdays nine to six\nThe night line of the town when nobody answers",
+    "Tablets are with my sister, who brings a week's worth",
+];
+
+/// What several of a client's targets share.
+pub const CLUSTERS: [&str; 6] = ["Nobody came", "It was up to me", "No warning", "In front of everybody", "Shut in", "Left behind"];
+
 /// What a client might say came up, early in the work.
 pub const EARLY: [&str; 14] = [
     "the picture is very near",

@@ -47,6 +47,8 @@ pub struct ClientPlan {
     pub eye_condition: Asked,
     /// The comfort sheet, where one was filled.
     pub comfort: Option<Sheet>,
+    /// The safety plan part by part, where one was written.
+    pub safety: Option<[&'static str; 6]>,
     /// Targets in their order.
     pub targets: Vec<TargetPlan>,
     /// Sessions in their order.
@@ -61,6 +63,10 @@ pub struct TargetPlan {
     pub memory: &'static Memory,
     /// Past, present or future.
     pub prong: Prong,
+    /// How old the client was, of a memory.
+    pub age: Option<i16>,
+    /// What it shares with others.
+    pub cluster: &'static str,
     /// Baseline, 0 to 10.
     pub sud: u8,
     /// Baseline, 1 to 7.

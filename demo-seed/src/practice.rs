@@ -8,7 +8,7 @@ use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
 use crate::course::{self, Kind};
-use crate::people::{ADMINISTRATOR, CLINICIANS, FAMILY, FIRST, LEAD, STREETS};
+use crate::people::{ADMINISTRATOR, CLINICIANS, FAMILY, FIRST, LEAD, STAYING_SAFE, STREETS};
 use crate::plan::{ClientPlan, MemberPlan, Practice};
 
 /// How many clients the practice has.
@@ -74,6 +74,7 @@ fn client(rng: &mut ChaCha8Rng, at: usize) -> ClientPlan {
         seizures,
         eye_condition,
         comfort: has_sheet.then(|| sheet(at, plan)),
+        safety: has_sheet.then_some(STAYING_SAFE),
         targets: course.targets,
         sessions: course.sessions,
         archived: kind == Kind::Away && at.is_multiple_of(3),

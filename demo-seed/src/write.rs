@@ -9,11 +9,12 @@ use leeward::comfort;
 use leeward::course::{self, Saying};
 use leeward::live::{self, Admission};
 use leeward::platform::App;
+use leeward::safety_plan::{self, SafetyPlan};
 use leeward::sessions::{self, Closing, ClosingKind, NewSession};
 use leeward::signin;
 use leeward::store::seal::Private;
 use leeward::store::subject::{Act, Subject};
-use leeward::targets::{self, NewTarget, Words};
+use leeward::targets::{self, Belongs, NewTarget, Prong, Wanted, Words};
 use leeward_core::course::{Decision, Scan};
 use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{Entry, EntryValue, Moment};
@@ -56,6 +57,10 @@ impl Writer {
         let id = clients::create(&self.app, &subject, new).await?;
         if let Some(sheet) = &plan.comfort {
             comfort::save(&self.app, &subject, id, sheet, 0).await?;
+        }
+        if let Some(parts) = plan.safety {
+            let plan = SafetyPlan { parts: parts.map(Private::new), review_on: Some(self.today + Duration::days(28)) };
+            safety_plan::save(&self.app, &subject, id, &plan, 0).await?;
         }
         let mut written = Written { plan, id, targets: vec![] };
         for session in &plan.sessions {
@@ -105,7 +110,9 @@ impl Writer {
         let Some(at) = plan.target else { return Ok(None) };
         while client.targets.len() <= at {
             let target = client.plan.targets.get(client.targets.len()).ok_or("a session without its target")?;
-            client.targets.push(targets::create(&self.app, subject, new_target(client.id, target)?).await?);
+            let id = targets::create(&self.app, subject, new_target(client.id, target)?).await?;
+            targets::arrange(&self.app, subject, id, &wanted(client.targets.len(), target)).await?;
+            client.targets.push(id);
         }
         Ok(client.targets.get(at).copied())
     }
@@ -217,6 +224,16 @@ fn new_target(client: Uuid, plan: &TargetPlan) -> Result<NewTarget, Fault> {
     };
     let (sud, voc) = (Sud::new(plan.sud).map_err(|fault| fault.to_string())?, Voc::new(plan.voc).map_err(|fault| fault.to_string())?);
     Ok(NewTarget { client, prong: plan.prong, words, sud: Some(sud), voc: Some(voc) })
+}
+
+/// The first begins a cluster, and all but the third memory belong to it; a trigger came up from the first.
+fn wanted(at: usize, plan: &TargetPlan) -> Wanted {
+    let belongs = match at {
+        0 => Belongs::New(Private::new(plan.cluster)),
+        _ if plan.prong == Prong::Past && at > 1 => Belongs::Alone,
+        _ => Belongs::To(1),
+    };
+    Wanted { age: plan.age, year: None, belongs, parent: (plan.prong == Prong::Present).then_some(1) }
 }
 
 fn closing(plan: &SessionPlan) -> Result<Closing, Fault> {

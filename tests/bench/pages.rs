@@ -84,7 +84,14 @@ async fn pages(browser: &mut Browser) -> Vec<String> {
     let session = links(&record, "/sessions/").into_iter().next().expect("the longest record has a session");
     let of_lead = client.replace("/clients/", "/practice/clients/");
     let set = format!("{session}/sets/1");
-    pages.extend([format!("{client}/edit"), format!("{client}/comfort"), client, format!("{target}/edit"), target]);
+    pages.extend([
+        format!("{client}/edit"),
+        format!("{client}/comfort"),
+        format!("{client}/plan"),
+        client,
+        format!("{target}/edit"),
+        target,
+    ]);
     pages.extend([format!("{session}/note"), set, session, of_lead]);
     pages
 }

@@ -112,12 +112,25 @@ async fn the_record(scene: &mut Scene, target: &str) {
         ("emotions", "dread and shame"),
         ("body_location", "throat and wrists"),
     ];
+    let safe = [("signs", "not eating"), ("helps", "cold water"), ("professionals", "the practice until six"), ("version", "0")];
+    sends(who, &format!("/clients/{client}/safety-plan/edit"), &safe).await;
     scene.house.clock.advance(Duration::minutes(1));
     let edit = format!("{target}/edit");
     sends(who, &edit, &[&words[..], &[("sud", "7"), ("voc", "3"), ("version", "1")]].concat()).await;
     let wrong = id(scene, "SELECT id FROM rating WHERE scale = 'sud' AND value = 7").await.to_string();
     let slip = [("sud", ""), ("voc", ""), ("wrong", &wrong), ("right", "8"), ("version", "2")];
-    sends(&mut scene.clinician, &edit, &[&words[..], &slip].concat()).await;
+    let planned = [("age", "9"), ("year", "1998"), ("new_cluster", "On the water")];
+    sends(&mut scene.clinician, &edit, &[&words[..], &slip, &planned].concat()).await;
+    let marked = [("name", "On the water"), ("theme", "safety"), ("earliest", "1"), ("worst", ""), ("version", "1")];
+    sends(&mut scene.clinician, &format!("/clients/{client}/clusters/1/edit"), &marked).await;
+    let trigger = [("label", "harbour bell"), ("prong", "present"), ("cluster", "1"), ("parent", "1")];
+    sends(&mut scene.clinician, &format!("/clients/{client}/targets/new"), &trigger).await;
+    let moving = [("target", "2"), ("to", "1"), ("version", &plan_version(scene).await)];
+    sends(&mut scene.clinician, &format!("/clients/{client}/plan/move"), &moving).await;
+}
+
+async fn plan_version(scene: &Scene) -> String {
+    sqlx::query_scalar("SELECT max(plan_version)::text FROM client").fetch_one(&scene.house.database.superuser).await.unwrap()
 }
 
 /// Sets with every sort of end, entries that were corrected and taken back, a closing, a note written on.

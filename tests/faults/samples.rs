@@ -7,6 +7,8 @@ use leeward::live;
 use leeward::platform::Role;
 use leeward::platform::Route;
 use leeward::presets::{self, Owner};
+use leeward::store::seal::Private;
+use leeward::targets::{self, Belongs, Wanted};
 use leeward_core::safety::default_plan;
 use leeward_core::wire::{Ending, EntryValue, Moment, Preset, Purpose};
 use leeward_tests::{Answer, Browser, House};
@@ -169,6 +171,16 @@ async fn of_client(sample: &mut Sample, route: &str) {
         }
         "/clients/{client}/comfort" => sample.typed(&with(&SHEET, ("version", "0"))),
         "/clients/{client}/targets/new" => sample.typed(&TARGET),
+        // Its one target came into the plan as the second version of it.
+        "/clients/{client}/plan/move" => sample.typed(&[("target", "1"), ("to", "1"), ("version", "2")]),
+        "/clients/{client}/clusters/new" => sample.typed(&[("name", "On the water")]),
+        "/clients/{client}/clusters/{number}/edit" => {
+            let wanted = Wanted { belongs: Belongs::New(Private::new("On the water")), ..Wanted::default() };
+            targets::arrange(&sample.house().app, &sample.who.subject(), sample.scene.target, &wanted).await.unwrap();
+            sample.path = sample.path.replace("{number}", "1");
+            sample.typed(&with(&[("name", "Ferries")], V1));
+        }
+        "/clients/{client}/safety-plan/edit" => sample.typed(&[("signs", "not eating"), ("version", "0")]),
         "/clients/{client}/sessions" => sample.sql("UPDATE session SET ended_at = opened_at").await,
         _ => unknown(route),
     }

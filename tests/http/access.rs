@@ -6,11 +6,13 @@ use leeward::comfort::{self, Sheet};
 use leeward::live;
 use leeward::platform::Role;
 use leeward::platform::{Route, Rule};
+use leeward::safety_plan;
 use leeward::store::subject::Subject;
 use leeward_tests::{Answer, Browser};
 use serde_json::json;
 use uuid::Uuid;
 
+use crate::safety_plan::staying_safe;
 use crate::scene::{LABEL, NAME, PICTURE, Scene};
 
 /// Who tries.
@@ -125,6 +127,9 @@ async fn record(scene: &Scene) -> String {
         "after_check",
         "after_check_try",
         "target_course",
+        "cluster",
+        "target_plan",
+        "safety_plan",
         "stimulus_set",
         "comfort",
         "preset",
@@ -250,7 +255,18 @@ async fn seen(scene: &Scene, subject: &Subject, table: &str) -> i64 {
 }
 
 /// Tables with words about a person or what opens them, and what only concerns those who treat.
-const WORDS: [&str; 7] = ["client_key", "client_details", "target_words", "session_words", "process_note", "comfort", "hour_fact"];
+const WORDS: [&str; 10] = [
+    "client_key",
+    "client_details",
+    "target_words",
+    "session_words",
+    "process_note",
+    "comfort",
+    "hour_fact",
+    "cluster",
+    "target_plan",
+    "safety_plan",
+];
 
 /// What is nobody's record.
 const COMMON: [&str; 3] = ["practice", "audit", "preset"];
@@ -261,6 +277,7 @@ async fn the_policies_hold_alone() {
     scene.set(1, Some(24.0), leeward_core::wire::Ending::Done).await;
     let words = leeward_core::wire::EntryValue::Words { words: "a long breath".into() };
     scene.kept(None, None, leeward_core::wire::Moment::AfterSet, words).await;
+    assert!(safety_plan::save(&scene.house.app, &scene.clinician.subject(), scene.client, &staying_safe(), 0).await.unwrap());
     let usual = leeward_core::safety::default_plan();
     let sheet = Sheet { path: usual.path, dot: usual.dot, comfort: usual.comfort };
     assert!(comfort::save(&scene.house.app, &scene.clinician.subject(), scene.client, &sheet, 0).await.unwrap());

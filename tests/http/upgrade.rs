@@ -79,6 +79,23 @@ async fn what_was_there_is_carried_over_as_what_it_is() {
     assert_eq!(seats, [(true, true), (false, false)]);
 }
 
+/// Whatever was entered before there were plans stands in one, in the order of its entry.
+#[tokio::test]
+async fn every_target_stands_in_its_clients_plan() {
+    for dump in dumps() {
+        let database = TestDatabase::from_dump(&dump).await;
+        let query = "SELECT (SELECT count(*) FROM target), count(*), bool_and(p.place = t.number) FROM target_plan p JOIN target t ON t.id = p.target_id";
+        let (targets, planned, in_order): (i64, i64, bool) = sqlx::query_as(query).fetch_one(&database.superuser).await.unwrap();
+        assert!(targets > 0 && planned == targets, "{}", dump.display());
+        assert_eq!(
+            in_order,
+            dump.file_stem().is_some_and(|stem| stem.to_string_lossy().as_ref() < "0019"),
+            "{}: moved by hand since",
+            dump.display()
+        );
+    }
+}
+
 /// A practice from before goes on as it did; one that has chosen keeps what it chose.
 #[tokio::test]
 async fn a_practice_writes_on_as_it_did() {

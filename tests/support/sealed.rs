@@ -21,7 +21,7 @@ pub struct SealedTable {
 }
 
 /// All of them. A test compares this list with the columns that there are.
-pub const SEALED: [SealedTable; 4] = [
+pub const SEALED: [SealedTable; 6] = [
     SealedTable {
         table: "client_details",
         row: "client_id",
@@ -61,6 +61,20 @@ pub const SEALED: [SealedTable; 4] = [
             ("next_contact", Field::SessionNextContact),
             ("client_words", Field::SessionClientWords),
             ("note", Field::SessionNote),
+        ],
+    },
+    SealedTable { table: "cluster", row: "id", version: "version", columns: &[("name", Field::ClusterName)] },
+    SealedTable {
+        table: "safety_plan",
+        row: "client_id",
+        version: "version",
+        columns: &[
+            ("signs", Field::SafetySigns),
+            ("helps", Field::SafetyHelps),
+            ("people", Field::SafetyPeople),
+            ("places", Field::SafetyPlaces),
+            ("professionals", Field::SafetyProfessionals),
+            ("surroundings", Field::SafetySurroundings),
         ],
     },
     // An entry is never changed, so there is but one version of it.

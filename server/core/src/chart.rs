@@ -13,6 +13,7 @@ mod draw;
 mod finding;
 mod lane;
 mod layout;
+mod plan;
 mod words;
 
 pub use by_second::{Heard, LONG_GAP_MS, SetCourse, ShownStretch, Stretch, set_by_second, stretches};
@@ -21,6 +22,7 @@ pub use by_set::{SetStep, ratings_by_set};
 pub use closings::{ClosedAs, Closings, Week, closings};
 pub use dots::{Dots, dots};
 pub use lane::{Lane, LaneSize, LaneSpan, lane, lane_head};
+pub use plan::{LifeTime, PlanMark, plan};
 pub use words::{NO_BAND, ending};
 
 /// One drawn thing.

@@ -20,6 +20,7 @@ pub mod outcomes;
 pub(crate) mod practice;
 pub mod presets;
 pub(crate) mod record;
+pub mod safety_plan;
 pub mod sessions;
 pub mod signin;
 pub mod targets;

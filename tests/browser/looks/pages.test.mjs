@@ -104,6 +104,11 @@ test('a clinician\'s pages', async () => {
     ['/sessions/{session}', `/sessions/${session}?print=notes`], ['/sessions/{session}/note', `/sessions/${session}/note`],
   ]);
   await lookAt(page, 'clinician', [
+    ['/clients/{client}/safety-plan', `/clients/${clients[0]}/safety-plan`], ['/clients/{client}/safety-plan/edit', `/clients/${clients[0]}/safety-plan/edit`],
+    ['/clients/{client}/safety-plan/copy', `/clients/${clients[0]}/safety-plan/copy`], ['/clients/{client}/plan', `/clients/${clients[0]}/plan`], ['/clients/{client}/clusters/new', `/clients/${clients[0]}/clusters/new`],
+    ['/clients/{client}/clusters/{number}/edit', `/clients/${clients[0]}/clusters/1/edit`],
+  ]);
+  await lookAt(page, 'clinician', [
     ['/clients/{client}/comfort', `/clients/${clients[0]}/comfort`], ['/sessions/{session}/sets/{number}', `/sessions/${session}/sets/1`],
   ]);
   await ownPreset(page);
@@ -112,7 +117,7 @@ test('a clinician\'s pages', async () => {
   await lookAt(page, 'clinician', [['/sessions/{session}/close', `/sessions/${open}/close`]]);
   await lookAt(page, 'clinician', [['/sessions/{session}/desk', `/sessions/${open}/desk`]], DESK);
   await rehearse(page);
-  sound(23);
+  sound(29);
 });
 
 /** Makes a preset of one's own by the form, and looks at its page. */

@@ -5,6 +5,8 @@ use std::collections::BTreeMap;
 use leeward::app::route_list;
 use leeward::live;
 use leeward::platform::{Role, Rule};
+use leeward::store::seal::Private;
+use leeward::targets::{self, Belongs, Wanted};
 use leeward_core::wire::{Ending, Preset, Purpose};
 use leeward_tests::Browser;
 use uuid::Uuid;
@@ -39,6 +41,10 @@ async fn preset(scene: &Scene) -> Uuid {
 async fn no_two_pages_share_a_title_and_none_names_anybody() {
     let scene = Scene::inside(leeward_tests::House::build_demo().await, &[Role::Clinician]).await;
     scene.set(1, Some(24.0), Ending::Done).await;
+    let cluster = Wanted { belongs: Belongs::New(Private::new("On the water")), ..Wanted::default() };
+    targets::arrange(&scene.house.app, &scene.clinician.subject(), scene.target, &cluster).await.unwrap();
+    let (subject, plan) = (scene.clinician.subject(), crate::safety_plan::staying_safe());
+    assert!(leeward::safety_plan::save(&scene.house.app, &subject, scene.client, &plan, 0).await.unwrap());
     let mut member = all_roles(&scene).await;
     let other = scene.house.member(&[Role::Clinician]).await.member;
     let mut ids: BTreeMap<&str, String> = BTreeMap::new();
@@ -85,6 +91,10 @@ async fn pages_of_a_record_say_which_one() {
         (format!("/clients/{client}/edit"), "Edit record 1"),
         (format!("/clients/{client}/comfort"), "Comfort sheet of record 1"),
         (format!("/clients/{client}/targets/new"), "New target of record 1"),
+        (format!("/clients/{client}/plan"), "Plan of record 1"),
+        (format!("/clients/{client}/safety-plan"), "Safety plan of record 1"),
+        (format!("/clients/{client}/safety-plan/edit"), "Edit safety plan of record 1"),
+        (format!("/clients/{client}/clusters/new"), "New cluster of record 1"),
         (format!("/targets/{target}"), "Target 1 of record 1"),
         (format!("/targets/{target}/edit"), "Edit target 1 of record 1"),
         (format!("/sessions/{session}"), "Session 1 of record 1"),
@@ -107,6 +117,7 @@ async fn a_form_that_was_refused_says_so_in_its_title_and_at_its_head() {
         (format!("/clients/{client}/edit"), "Not saved: Edit record 1"),
         (format!("/clients/{client}/comfort"), "Not saved: Comfort sheet of record 1"),
         (format!("/clients/{client}/targets/new"), "Not saved: New target of record 1"),
+        (format!("/clients/{client}/clusters/new"), "Not saved: New cluster of record 1"),
         (format!("/targets/{target}/edit"), "Not saved: Edit target 1 of record 1"),
         ("/presets/new".to_owned(), "Not saved: New preset"),
         (format!("/presets/{preset}/edit"), "Not saved: Edit preset"),

@@ -199,7 +199,7 @@ fn choices(targets: &[&Target], last: Option<Uuid>) -> Vec<Choice> {
         }
     }
     let mut sorted: Vec<&&Target> = targets.iter().collect();
-    sorted.sort_by_key(|target| (rank(target.stand.state), Some(target.id) != last, target.number));
+    sorted.sort_by_key(|target| (rank(target.stand.state), Some(target.id) != last, target.planned.place));
     let in_work = |target: &Target| rank(target.stand.state) == 0;
     let words = |target: &Target| {
         let sud = target.latest_sud.map(|sud| format!(", SUD {}", sud.get())).unwrap_or_default();

@@ -7,7 +7,8 @@ use uuid::Uuid;
 
 use super::assessments;
 use super::form::{Around, FormPage, Good, Purpose, TargetForm};
-use super::{NewTarget, Target, add, find, queries, seal};
+use super::form_plan::Plan;
+use super::{NewTarget, Target, add, clusters, find, list, plan, queries, seal};
 use crate::clients;
 use crate::platform::App;
 use crate::platform::Member;
@@ -21,9 +22,9 @@ use crate::store::subject::{Act, Tx};
 pub(super) async fn new_form(member: Member, State(app): State<App>, frame: Frame, Id(client): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("client.view").client(client)).await?;
     clients::must_be_open(&mut tx, client).await?;
-    let title = title(&mut tx, client, None).await?;
+    let around = Around { title: title(&mut tx, client, None).await?, assessed: None, plan: plan_of(&mut tx, &app, client, None).await? };
     tx.commit().await?;
-    FormPage::show(frame, Purpose::New(client), Around { title, assessed: None }, Again::first(TargetForm::default()))
+    FormPage::show(frame, Purpose::New(client), around, Again::first(TargetForm::default()))
 }
 
 pub(super) async fn save_new(
@@ -34,8 +35,8 @@ pub(super) async fn save_new(
     Keyed(once, typed): Keyed<TargetForm>,
 ) -> Result<Response, Error> {
     let tried = try_new(&member, &app, client, &once, &typed).await;
-    let number = if comes_back(&tried) { clients::number_again(&app, &member, client).await } else { None };
-    let around = Around { title: number.map_or_else(|| "New target".to_owned(), |record| titled(record, None)), assessed: None };
+    let around = if comes_back(&tried) { new_again(&member, &app, client).await } else { None };
+    let around = around.unwrap_or_else(|| Around { title: "New target".to_owned(), assessed: None, plan: Plan::default() });
     answer(typed, tried, |again| FormPage::show(frame, Purpose::New(client), around, again))
 }
 
@@ -43,20 +44,24 @@ async fn try_new(member: &Member, app: &App, client: Uuid, once: &Once, typed: &
     let mut tx = app.database.act_once(&member.subject, Act::new("target.create").client(client), once).await?;
     // To those who do not treat the client, the form is not there at all.
     clients::key(&mut tx, app, client).await?;
-    let Good { prong, words, ratings } = match typed.check() {
+    let Good { prong, words, wanted, ratings } = match typed.check() {
         Ok(good) => good,
         Err(problems) => return Ok(SaveOutcome::Refused(problems)),
     };
     let target = add(&mut tx, app, NewTarget { client, prong, words, sud: ratings.sud, voc: ratings.voc }).await?;
+    if let Err(problems) = plan::keep(&mut tx, app, client, target, &wanted).await? {
+        return Ok(SaveOutcome::Refused(problems));
+    }
     Ok(SaveOutcome::Saved(tx.saved(format!("/targets/{target}")).await?))
 }
 
 pub(super) async fn edit_form(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("target.view").object(id)).await?;
     let target = find(&mut tx, &app, id).await?;
-    let around = around(&mut tx, &target).await?;
+    let around = around(&mut tx, &app, &target).await?;
     tx.commit().await?;
-    FormPage::show(frame, Purpose::Edit(id), around, Again::first(TargetForm::of(&target)?))
+    let typed = TargetForm::of(&target, &around.plan)?;
+    FormPage::show(frame, Purpose::Edit(id), around, Again::first(typed))
 }
 
 /// Names the record, and the target in it, by their numbers: a tab is seen by others.
@@ -69,16 +74,30 @@ async fn title(tx: &mut Tx, client: Uuid, target: Option<i32>) -> Result<String,
 }
 
 /// What stands around the form of a target: the assessments, and how it writes their days.
-async fn around(tx: &mut Tx, target: &Target) -> Result<Around, Error> {
+async fn around(tx: &mut Tx, app: &App, target: &Target) -> Result<Around, Error> {
     let title = title(tx, target.client, Some(target.number)).await?;
-    Ok(Around { title, assessed: Some((assessments::list(tx, target.id).await?, When::in_practice(tx).await?)) })
+    let assessed = (assessments::list(tx, target.id).await?, When::in_practice(tx).await?);
+    Ok(Around { title, assessed: Some(assessed), plan: plan_of(tx, app, target.client, Some(target.id)).await? })
+}
+
+/// What a target may belong with or have come up from; `own` is the one that asks.
+async fn plan_of(tx: &mut Tx, app: &App, client: Uuid, own: Option<Uuid>) -> Result<Plan, Error> {
+    let others = list(tx, app, client).await?.into_iter().filter(|target| Some(target.id) != own).collect();
+    Ok(Plan { clusters: clusters(tx, app, client).await?, others })
+}
+
+/// What stands around the form of a new target that comes back; nothing when the database does not answer.
+async fn new_again(member: &Member, app: &App, client: Uuid) -> Option<Around> {
+    let mut tx = app.database.look(&member.subject).await.ok()?;
+    let plan = plan_of(&mut tx, app, client, None).await.ok()?;
+    Some(Around { title: title(&mut tx, client, None).await.ok()?, assessed: None, plan })
 }
 
 /// The same for a form that comes back; nothing when the database does not answer.
 async fn around_again(member: &Member, app: &App, id: Uuid) -> Option<Around> {
     let mut tx = app.database.look(&member.subject).await.ok()?;
     let target = find(&mut tx, app, id).await.ok()?;
-    around(&mut tx, &target).await.ok()
+    around(&mut tx, app, &target).await.ok()
 }
 
 pub(super) async fn save_edit(
@@ -90,25 +109,29 @@ pub(super) async fn save_edit(
 ) -> Result<Response, Error> {
     let tried = try_edit(&member, &app, id, &once, &typed).await;
     let around = if comes_back(&tried) { around_again(&member, &app, id).await } else { None };
-    let around = around.unwrap_or_else(|| Around { title: "Edit target".to_owned(), assessed: None });
+    let around = around.unwrap_or_else(|| Around { title: "Edit target".to_owned(), assessed: None, plan: Plan::default() });
     answer(typed, tried, |again| FormPage::show(frame, Purpose::Edit(id), around, again))
 }
 
 async fn try_edit(member: &Member, app: &App, id: Uuid, once: &Once, typed: &TargetForm) -> Result<SaveOutcome<TargetForm>, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("target.change").object(id), once).await?;
     let before = find(&mut tx, app, id).await?;
-    let Good { prong, words, ratings } = match typed.check() {
+    let Good { prong, words, wanted, ratings } = match typed.check() {
         Ok(good) => good,
         Err(problems) => return Ok(SaveOutcome::Refused(problems)),
     };
     if !queries::change_target(&mut tx, id, version(&typed.version)?, prong).await? {
-        return Ok(SaveOutcome::Changed(Box::new(TargetForm::of(&find(&mut tx, app, id).await?)?)));
+        let plan = plan_of(&mut tx, app, before.client, Some(id)).await?;
+        return Ok(SaveOutcome::Changed(Box::new(TargetForm::of(&find(&mut tx, app, id).await?, &plan)?)));
     }
     // The form showed all of it, or nothing is replaced.
     before.words.whole()?;
     let key = clients::key(&mut tx, app, before.client).await?;
     let next = queries::words_version(&mut tx, id).await? + 1;
     queries::keep_words(&mut tx, before.client, &seal(app, &key, id, next, &words)?).await?;
+    if let Err(problems) = plan::keep(&mut tx, app, before.client, id, &wanted).await? {
+        return Ok(SaveOutcome::Refused(problems));
+    }
     if let Err(problems) = assessments::correct(&mut tx, app, id, typed.slip()).await? {
         return Ok(SaveOutcome::Refused(problems));
     }

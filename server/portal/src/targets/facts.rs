@@ -3,7 +3,9 @@
 use axum::extract::State;
 use leeward_core::course::Because;
 use leeward_core::scale::Sud;
+use uuid::Uuid;
 
+use super::assessments::{self, Ratings};
 use super::{find, queries};
 use crate::base::ids::new_id;
 use crate::course::{self, Saying};
@@ -26,6 +28,8 @@ pub(super) struct Said {
     because: String,
     segment: String,
     sud: String,
+    /// The target at its end whose cluster is asked anew: back to its page.
+    of: String,
     /// How the target stood when the page was shown, see [`super::show`].
     stood: String,
 }
@@ -40,6 +44,11 @@ pub(super) async fn post(member: Member, State(app): State<App>, Id(id): Id, Key
         course::fold(&mut tx, id).await?;
         return tx.saved(format!("/targets/{id}")).await;
     }
+    if typed.said == "anew" {
+        assessments::assess(&mut tx, &app, target.client, id, Ratings { sud: Some(sud(&typed)?), voc: None }).await?;
+        let back = typed.of.parse::<Uuid>().unwrap_or(id);
+        return tx.saved(format!("/targets/{back}")).await;
+    }
     let saying = saying(&typed)?;
     if typed.stood != target.stands() {
         return Err(Error::Conflict(
@@ -53,8 +62,11 @@ pub(super) async fn post(member: Member, State(app): State<App>, Id(id): Id, Key
 fn segment(typed: &Said) -> Result<(i16, Sud), Error> {
     let segment = typed.segment.trim().parse().ok().filter(|number| SEGMENTS.contains(number));
     let segment = segment.ok_or(Error::BadRequest("Number the segments 1, 2, 3 in their order. Go back and type which one was rated."))?;
-    let sud = Sud::parse(&typed.sud).map_err(|_| Error::BadRequest("A SUD is a whole number from 0 to 10. Go back and type it again."))?;
-    Ok((segment, sud))
+    Ok((segment, sud(typed)?))
+}
+
+fn sud(typed: &Said) -> Result<Sud, Error> {
+    Sud::parse(&typed.sud).map_err(|_| Error::BadRequest("A SUD is a whole number from 0 to 10. Go back and type it again."))
 }
 
 fn saying(typed: &Said) -> Result<Saying, Error> {

@@ -7,6 +7,9 @@ use leeward_core::scale::{ScaleError, Sud, Voc};
 use uuid::Uuid;
 
 use super::assessments::{Assessed, Ratings, Slip};
+use super::beliefs::Side;
+use super::form_plan::{Plan, PlanFields, numbered, wanted, with_chosen};
+use super::plan::Wanted;
 use super::{Prong, Target, Words};
 use crate::platform::forms::{Again, Fields, Lines, Need, Problems, list};
 use crate::platform::page::{Frame, page};
@@ -20,9 +23,20 @@ use crate::store::seal::{Private, SealError};
 pub(super) struct TargetForm {
     label: String,
     prong: String,
+    age: String,
+    year: String,
+    /// The number of a cluster, or nothing.
+    cluster: String,
+    /// The name of a new one.
+    new_cluster: String,
+    /// The number of the target it came up from, or nothing.
+    parent: String,
     picture: String,
     negative_belief: String,
+    /// One of the list, or nothing.
+    negative_listed: String,
     positive_belief: String,
+    positive_listed: String,
     voc: String,
     emotions: String,
     sud: String,
@@ -38,6 +52,7 @@ pub(super) struct TargetForm {
 pub(super) struct Good {
     pub(super) prong: Prong,
     pub(super) words: Words,
+    pub(super) wanted: Wanted,
     /// Asked now.
     pub(super) ratings: Ratings,
 }
@@ -47,12 +62,17 @@ impl TargetForm {
     ///
     /// # Errors
     /// [`SealError`] when a part of it did not open: then there is no form.
-    pub(super) fn of(target: &Target) -> Result<Self, SealError> {
+    pub(super) fn of(target: &Target, around: &Plan) -> Result<Self, SealError> {
+        let number = |number: Option<i16>| number.map(|number| number.to_string()).unwrap_or_default();
         let text = |private: &Private| private.reveal().to_owned();
         let words = target.words.clone().whole()?;
         Ok(Self {
             label: text(&words.label),
             prong: target.prong.name().to_owned(),
+            age: number(target.planned.age),
+            year: number(target.planned.year),
+            cluster: around.cluster(target),
+            parent: around.parent(target),
             picture: text(&words.picture),
             negative_belief: text(&words.negative_belief),
             positive_belief: text(&words.positive_belief),
@@ -72,16 +92,29 @@ impl TargetForm {
         let words = Words {
             label: Private::new(problems.text("label", &self.label, 60, Need::Required, Lines::One)),
             picture: long(&mut problems, "picture", &self.picture, 600),
-            negative_belief: long(&mut problems, "negative_belief", &self.negative_belief, 600),
-            positive_belief: long(&mut problems, "positive_belief", &self.positive_belief, 600),
+            negative_belief: belief(
+                &mut problems,
+                ("negative_belief", &self.negative_belief),
+                ("negative_listed", &self.negative_listed),
+                Side::Negative,
+            ),
+            positive_belief: belief(
+                &mut problems,
+                ("positive_belief", &self.positive_belief),
+                ("positive_listed", &self.positive_listed),
+                Side::Positive,
+            ),
             emotions: long(&mut problems, "emotions", &self.emotions, 300),
             body_location: long(&mut problems, "body_location", &self.body_location, 300),
         };
         let prong = problems.choice("prong", &self.prong, Prong::parse);
         let sud = rating(&mut problems, "sud", Sud::parse(&self.sud));
         let voc = rating(&mut problems, "voc", Voc::parse(&self.voc));
+        let plan =
+            PlanFields { age: &self.age, year: &self.year, cluster: &self.cluster, new_cluster: &self.new_cluster, parent: &self.parent };
+        let wanted = wanted(&plan, &mut problems);
         match prong {
-            Some(prong) if problems.none() => Ok(Good { prong, words, ratings: Ratings { sud, voc } }),
+            Some(prong) if problems.none() => Ok(Good { prong, words, wanted, ratings: Ratings { sud, voc } }),
             _ => Err(problems),
         }
     }
@@ -96,9 +129,16 @@ impl Fields for TargetForm {
     const LABELS: &'static [(&'static str, &'static str)] = &[
         ("label", "Label"),
         ("prong", "Prong"),
+        ("age", "Age"),
+        ("year", "Year"),
+        ("cluster", "Belongs with"),
+        ("new_cluster", "A new cluster"),
+        ("parent", "Came up from"),
         ("picture", "Worst picture"),
         ("negative_belief", "Negative belief"),
+        ("negative_listed", "Negative belief from the list"),
         ("positive_belief", "Positive belief"),
+        ("positive_listed", "Positive belief from the list"),
         ("voc", "VOC"),
         ("emotions", "Emotions"),
         ("sud", "SUD"),
@@ -112,6 +152,10 @@ impl Fields for TargetForm {
         match name {
             "label" => self.label.clone(),
             "prong" => prong(),
+            "age" => self.age.trim().to_owned(),
+            "year" => self.year.trim().to_owned(),
+            "cluster" => numbered("cluster", &self.cluster),
+            "parent" => numbered("target", &self.parent),
             "picture" => self.picture.clone(),
             "negative_belief" => self.negative_belief.clone(),
             "positive_belief" => self.positive_belief.clone(),
@@ -129,6 +173,19 @@ impl Fields for TargetForm {
 
 fn long(problems: &mut Problems, name: &'static str, typed: &str, most: usize) -> Private {
     Private::new(problems.text(name, typed, most, Need::Optional, Lines::Many))
+}
+
+/// In the client's words, or one of the list.
+fn belief(problems: &mut Problems, (name, typed): (&'static str, &str), (list, chosen): (&'static str, &str), side: Side) -> Private {
+    let own = long(problems, name, typed, 600);
+    if chosen.is_empty() {
+        return own;
+    }
+    if !own.is_empty() {
+        problems.add(list, "There are words of the client’s own above. Keep those and choose none here, or clear them.");
+        return own;
+    }
+    Private::new(problems.choice(list, chosen, |chosen| side.read(chosen)).unwrap_or_default())
 }
 
 /// A rating may be left out; anything else that is none gets its reason.
@@ -181,6 +238,8 @@ pub(super) struct Around {
     pub(super) title: String,
     /// The assessments so far of a target that there is already; `None` also when the database did not answer.
     pub(super) assessed: Option<(Vec<Assessed>, When)>,
+    /// What the client's plan has; nothing when the database did not answer.
+    pub(super) plan: Plan,
 }
 
 #[derive(Template)]
@@ -216,6 +275,26 @@ impl FormPage {
                 )
             }
         }
+    }
+
+    /// What a target may belong with, led by nothing.
+    fn clusters(&self) -> Vec<(String, String)> {
+        let all = self.around.plan.clusters.iter().map(|cluster| (cluster.number.to_string(), cluster.name.shown().to_owned()));
+        with_chosen("By itself", all, &self.typed.cluster)
+    }
+
+    /// What a target may have come up from, led by nothing.
+    fn parents(&self) -> Vec<(String, String)> {
+        let words = |other: &Target| (other.number.to_string(), format!("{}. {}", other.number, other.words.label.shown()));
+        with_chosen("None", self.around.plan.others.iter().map(words), &self.typed.parent)
+    }
+
+    fn negatives(&self) -> Vec<(String, String)> {
+        Side::Negative.options()
+    }
+
+    fn positives(&self) -> Vec<(String, String)> {
+        Side::Positive.options()
     }
 
     /// The ratings that may be a typing error, latest first, led by none.

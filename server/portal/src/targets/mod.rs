@@ -1,9 +1,12 @@
 //! Targets: the memories, triggers and future situations that are worked on.
 
 mod assessments;
+mod beliefs;
 mod change;
 mod facts;
 mod form;
+mod form_plan;
+mod plan;
 mod queries;
 mod show;
 
@@ -14,6 +17,7 @@ use strum::{EnumString, IntoStaticStr, VariantArray};
 use uuid::Uuid;
 
 use assessments::Ratings;
+pub use plan::{Belongs, Cluster, Planned, Theme, Wanted, clusters};
 
 use crate::base::ids::new_id;
 use crate::base::named::named;
@@ -96,6 +100,8 @@ pub struct Target {
     pub number: i32,
     /// Past, present or future.
     pub prong: Prong,
+    /// Where it stands in the plan.
+    pub planned: Planned,
     /// How far it has come.
     pub stand: Stand,
     /// When it was entered.
@@ -155,12 +161,26 @@ pub async fn create(app: &App, subject: &Subject, new: NewTarget) -> Result<Uuid
     Ok(target)
 }
 
+/// Says where a target stands in the plan.
+///
+/// # Errors
+/// [`Error::NotFound`] when the one who asks does not treat the client; [`Error::Conflict`] when the plan has no such cluster or target, or
+/// the target would come up from itself. Then nothing was kept.
+pub async fn arrange(app: &App, subject: &Subject, target: Uuid, wanted: &Wanted) -> Result<(), Error> {
+    let mut tx = app.database.act(subject, Act::new("target.change").object(target)).await?;
+    let client = find(&mut tx, app, target).await?.client;
+    let kept = plan::keep(&mut tx, app, client, target, wanted).await?;
+    kept.map_err(|_| Error::Conflict("The plan holds no such cluster or target, or the target would come up from itself."))?;
+    tx.commit().await
+}
+
 async fn add(tx: &mut Tx, app: &App, new: NewTarget) -> Result<Uuid, Error> {
     let target = new_id(&app.world);
     tx.is_about(target);
     let key = clients::key(tx, app, new.client).await?;
     clients::must_be_open(tx, new.client).await?;
     queries::insert_target(tx, target, &new, app.world.now()).await?;
+    plan::begin(tx, new.client, target).await?;
     course::begin(tx, new.client, target).await?;
     queries::keep_words(tx, new.client, &seal(app, &key, target, 1, &new.words)?).await?;
     assessments::assess(tx, app, new.client, target, Ratings { sud: new.sud, voc: new.voc }).await?;
@@ -229,7 +249,7 @@ fn open(key: &ClientKey, sealed: &SealedWords) -> Words<Opened> {
 
 /// Adds this feature's routes.
 pub(crate) fn routes(routes: Routes) -> Routes {
-    routes
+    plan::routes(routes)
         .get("/clients/{client}/targets/new", Rule::Care, get(change::new_form))
         .post("/clients/{client}/targets/new", Rule::Care, post(change::save_new))
         .get("/targets/{target}", Rule::Care, get(show::show))

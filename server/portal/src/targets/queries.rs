@@ -4,7 +4,7 @@ use chrono::{DateTime, Utc};
 use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
 
-use super::{NewTarget, Prong, SealedWords, Target, open};
+use super::{NewTarget, Planned, Prong, SealedWords, Target, open};
 use crate::course::Stand;
 use crate::store::error::Error;
 use crate::store::seal::ClientKey;
@@ -15,6 +15,11 @@ pub(super) struct Row {
     pub(super) client_id: Uuid,
     number: i32,
     prong: String,
+    place: i32,
+    age: Option<i16>,
+    year: Option<i16>,
+    cluster_id: Option<Uuid>,
+    parent_id: Option<Uuid>,
     procedure: String,
     state: String,
     held: Option<String>,
@@ -53,6 +58,7 @@ impl Row {
             client: self.client_id,
             number: self.number,
             prong: Prong::parse(&self.prong).ok_or(Error::Inconsistent("target.prong"))?,
+            planned: Planned { place: self.place, age: self.age, year: self.year, cluster: self.cluster_id, parent: self.parent_id },
             stand: Stand::read(&self.procedure, &self.state, self.held.as_deref(), self.because.as_deref(), self.unfounded)?,
             opened_at: self.opened_at,
             archived_at: self.archived_at,
@@ -81,8 +87,10 @@ pub(super) async fn target(tx: &mut Tx, target: Uuid) -> Result<Option<Row>, sql
         Row,
         "SELECT t.id, t.client_id, t.number, t.prong, t.opened_at, t.archived_at, t.version,
            w.label, w.picture, w.negative_belief, w.positive_belief, w.emotions, w.body_location, w.version AS words_version,
-           n.procedure, n.state, n.held, n.because, n.unfounded
-         FROM target t JOIN target_words w ON w.target_id = t.id JOIN target_course n ON n.target_id = t.id WHERE t.id = $1",
+           n.procedure, n.state, n.held, n.because, n.unfounded, p.place, p.age, p.year, p.cluster_id, p.parent_id
+         FROM target t JOIN target_words w ON w.target_id = t.id JOIN target_course n ON n.target_id = t.id
+           JOIN target_plan p ON p.target_id = t.id
+         WHERE t.id = $1",
         target
     )
     .fetch_optional(&mut **tx)
@@ -94,8 +102,10 @@ pub(super) async fn targets(tx: &mut Tx, client: Uuid) -> Result<Vec<Row>, sqlx:
         Row,
         "SELECT t.id, t.client_id, t.number, t.prong, t.opened_at, t.archived_at, t.version,
            w.label, w.picture, w.negative_belief, w.positive_belief, w.emotions, w.body_location, w.version AS words_version,
-           n.procedure, n.state, n.held, n.because, n.unfounded
-         FROM target t JOIN target_words w ON w.target_id = t.id JOIN target_course n ON n.target_id = t.id WHERE t.client_id = $1 ORDER BY t.number",
+           n.procedure, n.state, n.held, n.because, n.unfounded, p.place, p.age, p.year, p.cluster_id, p.parent_id
+         FROM target t JOIN target_words w ON w.target_id = t.id JOIN target_course n ON n.target_id = t.id
+           JOIN target_plan p ON p.target_id = t.id
+         WHERE t.client_id = $1 ORDER BY t.number",
         client
     )
     .fetch_all(&mut **tx)

@@ -8,7 +8,8 @@ use leeward_core::course::{Course, Procedure, State as Stands};
 use leeward_core::scale::{Sud, Voc};
 
 use super::assessments::{self, Assessed};
-use super::{Target, find};
+use super::plan::{Other, others};
+use super::{Cluster, Target, clusters, find, list};
 use crate::clients::{details, row};
 use crate::course;
 use crate::outcomes;
@@ -21,6 +22,7 @@ use crate::platform::when::When;
 use crate::store::error::Error;
 use crate::store::seal::Opened;
 use crate::store::subject::Act;
+use uuid::Uuid;
 
 #[derive(Template)]
 #[template(path = "targets/target.html")]
@@ -36,6 +38,12 @@ struct TargetPage {
     when: When,
     chart: Chart,
     course: Course,
+    cluster: Option<Cluster>,
+    /// What it came up from, and what came up from it: id and words.
+    from: Option<(Uuid, String)>,
+    led_to: Vec<(Uuid, String)>,
+    /// Of the same cluster, once this one is at its end.
+    others: Vec<Other>,
 }
 
 /// A part of what the end asks for.
@@ -143,6 +151,11 @@ impl TargetPage {
         &course::BECAUSE
     }
 
+    /// What it is marked as in its cluster.
+    fn marked(&self) -> &'static str {
+        self.cluster.as_ref().map_or("", |cluster| cluster.marked(self.target.id))
+    }
+
     /// What the clinician has to look at first.
     fn rose(&self) -> bool {
         self.target.stand.held == Some(leeward_core::course::Held::No)
@@ -162,7 +175,13 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let assessed = assessments::list(&mut tx, id).await?;
     let chart = outcomes::course(&mut tx, id).await?;
     let course = course::of(&mut tx, id).await?;
+    let all = list(&mut tx, &app, target.client).await?;
+    let others = others(&mut tx, &target, &all).await?;
+    let cluster = clusters(&mut tx, &app, target.client).await?.into_iter().find(|cluster| Some(cluster.id) == target.planned.cluster);
     tx.commit().await?;
+    let named = |other: &Target| (other.id, format!("{}. {}", other.number, other.words.label.shown()));
+    let from = all.iter().find(|other| Some(other.id) == target.planned.parent).map(named);
+    let led_to = all.iter().filter(|other| other.planned.parent == Some(id)).map(named).collect();
     page(&TargetPage {
         frame,
         client_name: client.name,
@@ -174,5 +193,9 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
         when,
         chart,
         course,
+        cluster,
+        from,
+        led_to,
+        others,
     })
 }
