@@ -12,12 +12,12 @@ use crate::store::error::Error;
 /// What holds a start in `session`, as the record stands. As a room, or as a member who treats the client.
 ///
 /// # Errors
-/// [`Error::Inconsistent`] when a row does not say what it must.
+/// [`Error::NotFound`] when the asker does not see the session; [`Error::Inconsistent`] when a row does not say what it must.
 pub async fn holding(db: &mut PgConnection, session: Uuid) -> Result<Holds, Error> {
     let opened = queries::opened(db, session).await?.iter().map(read).collect::<Result<Vec<_>, _>>()?;
-    let before = queries::before(db, session).await?;
-    let before = before.map(|row| Before { reevaluation_due: row.reevaluation_due, assessment_due: row.assessment_due });
-    Ok(holds(&opened, before.unwrap_or_default()))
+    // A session that cannot be seen holds everything: "nothing is due" would let a start through.
+    let row = queries::before(db, session).await?.ok_or(Error::NotFound)?;
+    Ok(holds(&opened, Before { reevaluation_due: row.reevaluation_due, assessment_due: row.assessment_due }))
 }
 
 /// What the last session before `session` found in its opening.
