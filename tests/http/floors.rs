@@ -15,7 +15,7 @@ const FLOORS: [&[&str]; 11] = [
     &["signin"],
     &["clients", "handover", "practice"],
     &["course"],
-    &["comfort", "presets", "outcomes"],
+    &["comfort", "presets", "safety_plan", "outcomes"],
     &["targets"],
     &["sessions"],
     &["live"],
