@@ -173,6 +173,20 @@ pub const STAYING_SAFE: [&str; 6] = [
     "Tablets are with my sister, who brings a week's worth",
 ];
 
+/// What shows that it is too much, what brought them back, what to say first.
+pub const STEADYING: [&str; 3] = [
+    "Looks past the screen, answers in single words, left hand closes",
+    "Feet on the floor, naming what is on the desk, a sip of water",
+    "The name first, then: what can you see beside you?",
+];
+
+/// Resources: cue word, picture, where it is felt, whether it has helped.
+pub const STEADIED_BY: [(&str, &str, &str, &str); 3] = [
+    ("Slipway", "Sitting on the warm stones, the tide far out", "Back and shoulders, heavy and warm", "yes"),
+    ("Bread", "The bakery at six, the door just open", "Chest, wide", "yes"),
+    ("Lighthouse", "High up, the beam going round", "Nowhere yet", "not_known"),
+];
+
 /// What several of a client's targets share.
 pub const CLUSTERS: [&str; 6] = ["Nobody came", "It was up to me", "No warning", "In front of everybody", "Shut in", "Left behind"];
 

@@ -12,6 +12,7 @@ use leeward::platform::App;
 use leeward::safety_plan::{self, SafetyPlan};
 use leeward::sessions::{self, Closing, ClosingKind, NewSession};
 use leeward::signin;
+use leeward::steadying::{self, Helped, Resource, Steadying};
 use leeward::store::seal::Private;
 use leeward::store::subject::{Act, Subject};
 use leeward::targets::{self, Belongs, NewTarget, Prong, Wanted, Words};
@@ -20,6 +21,7 @@ use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{Entry, EntryValue, Moment};
 use uuid::Uuid;
 
+use crate::people::{STEADIED_BY, STEADYING};
 use crate::plan::{ClientPlan, SessionPlan, SetPlan, TargetPlan};
 use crate::sets;
 use crate::world::SeedWorld;
@@ -61,6 +63,7 @@ impl Writer {
         if let Some(parts) = plan.safety {
             let plan = SafetyPlan { parts: parts.map(Private::new), review_on: Some(self.today + Duration::days(28)) };
             safety_plan::save(&self.app, &subject, id, &plan, 0).await?;
+            self.steady(&subject, id).await?;
         }
         let mut written = Written { plan, id, targets: vec![] };
         for session in &plan.sessions {
@@ -70,6 +73,18 @@ impl Writer {
             let last = plan.sessions.last().map_or(0, |session| session.days_ago);
             let subject = self.sign_in(clinician, self.time(last - 40, first.minute)).await?;
             clients::archive_client(&self.app, &subject, id, 1).await?;
+        }
+        Ok(())
+    }
+
+    /// Writes what steadies a client.
+    async fn steady(&self, subject: &Subject, client: Uuid) -> Result<(), Fault> {
+        steadying::save(&self.app, subject, client, &Steadying { lines: STEADYING.map(Private::new) }, 0).await?;
+        for (cue, image, body_feeling, helped) in STEADIED_BY {
+            let [cue, image, body_feeling] = [cue, image, body_feeling].map(Private::new);
+            let helped = Helped::parse(helped).ok_or("a resource of the demo is not known to help or not")?;
+            let resource = Resource { cue, image, body_feeling, helped, on_offer: helped == Helped::Yes };
+            steadying::add(&self.app, subject, client, &resource).await?;
         }
         Ok(())
     }
@@ -175,7 +190,7 @@ impl Writer {
     }
 
     fn entry(&self, set: Option<Uuid>, moment: Moment, value: EntryValue) -> Entry {
-        Entry { id: new_id(&self.app.world).to_string(), set: set.map(|id| id.to_string()), replaces: None, moment, value }
+        Entry { id: new_id(&self.app.world).to_string(), set: set.map(|id| id.to_string()), replaces: None, moment, segment: None, from_client: false, value }
     }
 
     /// A sign-in of a member at `when`; the clock stays there.

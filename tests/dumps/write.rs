@@ -14,8 +14,8 @@ use leeward::platform::Role;
 use leeward::sessions::{self, NewSession};
 use leeward::store::database::MIGRATIONS;
 use leeward::store::seal::Private;
-use leeward_core::course::Because;
-use leeward_core::wire::{Answer, Change, Ending, EntryValue, Matter, Moment, Rung, Saw};
+use leeward_core::course::{Because, Belief};
+use leeward_core::wire::{Answer, Change, Ending, EntryValue, Matter, Moment, Rung, Saw, Showed, Unmeasured};
 use leeward_tests::{Browser, key_digits};
 use scene::{LABEL, NAME, PICTURE, Scene};
 use serde_json::json;
@@ -114,6 +114,10 @@ async fn the_record(scene: &mut Scene, target: &str) {
     ];
     let safe = [("signs", "not eating"), ("helps", "cold water"), ("professionals", "the practice until six"), ("version", "0")];
     sends(who, &format!("/clients/{client}/safety-plan/edit"), &safe).await;
+    let steady = [("signs", "eyes go still"), ("way_back", "cold water, the window"), ("version", "0")];
+    sends(who, &format!("/clients/{client}/steadying/edit"), &steady).await;
+    let quay = [("cue", "Quay"), ("image", "The quay at six"), ("helped", "yes"), ("on_offer", "yes")];
+    sends(who, &format!("/clients/{client}/resources/new"), &quay).await;
     scene.house.clock.advance(Duration::minutes(1));
     let edit = format!("{target}/edit");
     sends(who, &edit, &[&words[..], &[("sud", "7"), ("voc", "3"), ("version", "1")]].concat()).await;
@@ -154,7 +158,15 @@ async fn a_session(scene: &mut Scene) {
     said(scene, &[("said", "procedure.recent_event"), ("stood", "active")]).await;
     said(scene, &[("said", "segment"), ("segment", "1"), ("sud", "3")]).await;
     said(scene, &[("said", "scan.felt"), ("stood", "active")]).await;
-    scene.set(4, None, Ending::Unknown).await;
+    let fourth = Some(scene.set(4, None, Ending::Unknown).await);
+    for value in [EntryValue::TooMuch, EntryValue::Showed { showed: Showed::Orient }, EntryValue::Belief { belief: Belief::Another }] {
+        scene.kept(fourth, None, Moment::AfterSet, value).await;
+    }
+    let own = scene.kept(None, None, Moment::AfterSet, EntryValue::Unmeasured { way: Unmeasured::OwnTapping }).await;
+    scene.kept(None, Some(&own), Moment::AfterSet, TakenBack).await;
+    let mut by_client = scene.entry(fourth, None, Moment::AfterSet, Sud { value: 6 });
+    by_client.from_client = true;
+    assert_eq!(scene.enter(&by_client).await.status, 200);
     let risk = scene.kept(None, None, Moment::Opening, EntryValue::Answered { answer: Answer::Acute, again: false }).await;
     scene.kept(None, Some(&risk), Moment::Opening, TakenBack).await;
     scene.kept(None, None, Moment::Opening, EntryValue::Passed { matter: Matter::Risk, because: Because::Judgement }).await;

@@ -7,6 +7,7 @@ use leeward::live;
 use leeward::platform::Role;
 use leeward::platform::Route;
 use leeward::presets::{self, Owner};
+use leeward::steadying::{self, Resource};
 use leeward::store::seal::Private;
 use leeward::targets::{self, Belongs, Wanted};
 use leeward_core::safety::default_plan;
@@ -181,6 +182,14 @@ async fn of_client(sample: &mut Sample, route: &str) {
             sample.typed(&with(&[("name", "Ferries")], V1));
         }
         "/clients/{client}/safety-plan/edit" => sample.typed(&[("signs", "not eating"), ("version", "0")]),
+        "/clients/{client}/steadying/edit" => sample.typed(&[("signs", "eyes go still"), ("version", "0")]),
+        "/clients/{client}/resources/new" => sample.typed(&[("cue", "Quay"), ("helped", "yes")]),
+        "/clients/{client}/resources/{number}/edit" => {
+            let quay = Resource { cue: Private::new("Quay"), ..Resource::default() };
+            steadying::add(&sample.house().app, &sample.who.subject(), sample.scene.client, &quay).await.unwrap();
+            sample.path = sample.path.replace("{number}", "1");
+            sample.typed(&with(&[("cue", "Harbour"), ("helped", "no")], V1));
+        }
         "/clients/{client}/sessions" => sample.sql("UPDATE session SET ended_at = opened_at").await,
         _ => unknown(route),
     }
@@ -190,6 +199,7 @@ async fn of_target(sample: &mut Sample, route: &str) {
     match route {
         "/targets/{target}/edit" => sample.typed(&with(&TARGET, V1)),
         "/targets/{target}/facts" => sample.typed(&[("said", "decided.incomplete"), ("stood", "planned")]),
+        "/targets/{target}/assessment" => sample.json(json!({ "picture": "grey water", "sud": "7", "voc": "3", "version": 1 })),
         "/targets/{target}/archive" => {
             sample.sql("UPDATE session SET ended_at = opened_at").await;
             sample.typed(&[V1]);

@@ -130,6 +130,9 @@ async fn record(scene: &Scene) -> String {
         "cluster",
         "target_plan",
         "safety_plan",
+        "steadying",
+        "resource",
+        "unmeasured",
         "stimulus_set",
         "comfort",
         "preset",
@@ -255,7 +258,7 @@ async fn seen(scene: &Scene, subject: &Subject, table: &str) -> i64 {
 }
 
 /// Tables with words about a person or what opens them, and what only concerns those who treat.
-const WORDS: [&str; 10] = [
+const WORDS: [&str; 12] = [
     "client_key",
     "client_details",
     "target_words",
@@ -266,6 +269,8 @@ const WORDS: [&str; 10] = [
     "cluster",
     "target_plan",
     "safety_plan",
+    "steadying",
+    "resource",
 ];
 
 /// What is nobody's record.

@@ -8,6 +8,7 @@ mod floors;
 mod habits;
 mod opening;
 mod outcomes;
+mod phases;
 mod plan;
 mod platform;
 mod preparation;

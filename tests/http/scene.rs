@@ -72,6 +72,8 @@ impl Scene {
             set: set.map(|id| id.to_string()),
             replaces: replaces.map(str::to_owned),
             moment,
+            segment: None,
+            from_client: false,
             value,
         }
     }

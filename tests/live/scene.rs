@@ -101,7 +101,7 @@ impl Scene {
     /// Something is said in the opening; it must be kept.
     pub async fn enter(&mut self, value: EntryValue) {
         let id = leeward::base::ids::new_id(&self.house.app.world).to_string();
-        let entry = Entry { id, set: None, replaces: None, moment: Moment::Opening, value };
+        let entry = Entry { id, set: None, replaces: None, moment: Moment::Opening, segment: None, from_client: false, value };
         let answer = self.clinician.post_json(&self.path("entries"), &entry).await;
         assert_eq!(answer.status, 200, "{}", answer.body);
     }

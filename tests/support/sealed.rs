@@ -21,7 +21,7 @@ pub struct SealedTable {
 }
 
 /// All of them. A test compares this list with the columns that there are.
-pub const SEALED: [SealedTable; 6] = [
+pub const SEALED: [SealedTable; 8] = [
     SealedTable {
         table: "client_details",
         row: "client_id",
@@ -76,6 +76,22 @@ pub const SEALED: [SealedTable; 6] = [
             ("professionals", Field::SafetyProfessionals),
             ("surroundings", Field::SafetySurroundings),
         ],
+    },
+    SealedTable {
+        table: "steadying",
+        row: "client_id",
+        version: "version",
+        columns: &[
+            ("signs", Field::SteadyingSigns),
+            ("way_back", Field::SteadyingWayBack),
+            ("first_words", Field::SteadyingFirstWords),
+        ],
+    },
+    SealedTable {
+        table: "resource",
+        row: "id",
+        version: "version",
+        columns: &[("cue", Field::ResourceCue), ("image", Field::ResourceImage), ("body_feeling", Field::ResourceBodyFeeling)],
     },
     // An entry is never changed, so there is but one version of it.
     SealedTable { table: "process_note", row: "id", version: "1", columns: &[("words", Field::ProcessWords)] },

@@ -6,11 +6,13 @@
 //!
 //! Sources. The eight phases, and a target that is complete at SUD 0 (or 1 where that fits the case), VOC 7 and a clear body: EMDRIA's
 //! published description (clinical reference, sections 1 and 6, source 1). A lower VOC where full belief would be unrealistic: a
-//! practitioner's page (section 1.6, source 19, second-hand). The ends of the other procedures, and that a completion is provisional
-//! until it was looked at again: a practitioner's judgement, from memory.
+//! practitioner's page (section 1.6, source 19, second-hand). That one asks whether the belief still fits before it is strengthened:
+//! section 1.6. The ends of the other procedures, and that a completion is provisional until it was looked at again: a practitioner's
+//! judgement, from memory.
 
 mod ends;
 mod opening;
+mod phase;
 mod stuck;
 mod target;
 
@@ -19,6 +21,7 @@ mod histories;
 
 pub use ends::End;
 pub use opening::{Before, Opened, holds};
+pub use phase::{Hour, Phase, phase};
 pub use stuck::{Returns, SetDone, next};
 pub use target::{Course, Held, Known, State};
 
@@ -28,7 +31,7 @@ use crate::scale::{Sud, Voc};
 use crate::wire::{Change, Moment};
 
 /// The version of these rules. A row folded by others is made anew.
-pub const RULES: i16 = 1;
+pub const RULES: i16 = 2;
 
 /// How a target is worked on. It says what its end asks for, and may be changed at any time.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
@@ -68,6 +71,7 @@ pub enum Because {
 
 /// Attention went through the body with memory and belief in mind.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
 #[serde(rename_all = "snake_case")]
 pub enum Scan {
     /// Nothing, or only what is neutral or good.
@@ -78,12 +82,24 @@ pub enum Scan {
 
 /// A situation to come was gone through in the mind.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
 #[serde(rename_all = "snake_case")]
 pub enum Rehearsal {
     /// From beginning to end, and nothing disturbed.
     Undisturbed,
     /// Something disturbed.
     Disturbed,
+}
+
+/// Whether the belief that is to be strengthened is still the one that is wanted. A VOC is of one belief.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case")]
+pub enum Belief {
+    /// It is.
+    Still,
+    /// Another one fits better now: its VOC is asked anew.
+    Another,
 }
 
 /// What the clinician decides about a target.
@@ -133,6 +149,8 @@ pub enum Said {
     Scan(Scan),
     /// See [`Rehearsal`].
     Rehearsal(Rehearsal),
+    /// See [`Belief`].
+    Belief(Belief),
     /// See [`Decision`]. A code where the record does not carry it.
     Decided(Decision, Option<Because>),
     /// A state from before decisions were kept, by hand.

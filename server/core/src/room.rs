@@ -15,6 +15,7 @@
 //! assert!(!effects.is_empty());
 //! ```
 
+mod aids;
 mod conduct;
 mod desk;
 mod event;
@@ -32,6 +33,7 @@ pub use possible::check_evidence;
 use std::collections::HashSet;
 
 use crate::wire::{Hold, Holds, Matter, Plan, SeatState};
+use aids::Aids;
 use desk::Desk;
 use presence::Presence;
 use set::{LiveSet, Orphan, Starting};
@@ -68,6 +70,7 @@ pub struct Room {
     seat_id: Option<String>,
     asking: Option<String>,
     holds: Holds,
+    aids: Aids,
     /// Nothing is written down any more; see [`Event::RecordRefuses`].
     record_refuses: bool,
     /// See [`Event::ClockSet`].
@@ -126,6 +129,7 @@ impl Room {
             seat_id: start.seat_id,
             asking: start.asking,
             holds: start.holds,
+            aids: Aids::default(),
             record_refuses: false,
             clock_set: 0.0,
             record_waits: false,

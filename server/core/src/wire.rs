@@ -7,6 +7,7 @@
 //! message that describes the room carries the whole of it: the latest `(epoch, seq)` wins, so a
 //! lost or repeated message does no harm. Types are exported to `web/src/wire/` by ts-rs.
 
+mod aid;
 mod comfort;
 mod desk;
 mod entries;
@@ -17,9 +18,10 @@ mod set;
 mod signs;
 mod stage;
 
+pub use aid::{ByClient, OpenPad, Pad, Scale, Steadying};
 pub use comfort::{Colours, Comfort, Sweep, Timbre};
 pub use desk::{DeskView, FromDesk, Order, Refusal, SeatState, ToDesk};
-pub use entries::{Change, Entry, EntryValue, LogSet, Moment, Next, Rung, Saved, SavedEntry, Saw, SessionLog, Start, StuckBy};
+pub use entries::{Asks, Change, Entry, EntryValue, LogSet, Moment, Next, Rung, Saved, SavedEntry, Saw, SessionLog, Showed, Start, StuckBy, Unmeasured};
 pub use opening::{Answer, Hold, Holds, Matter};
 pub use preset::{Preset, Purpose};
 pub use room::{Needs, RoomState};
@@ -28,5 +30,5 @@ pub use signs::{Beat, BeatReply, Echo};
 pub use stage::{ClockError, Device, Evidence, Fact, FromStage, Interruption, Showing, StageView, ToStage};
 
 /// The version a page names in its first message. The server accepts this one and, of a client's page, the one before: a desk of the
-/// version before cannot answer the opening, so that nothing would ever start from it.
-pub const WIRE_VERSION: u32 = 3;
+/// version before does not know all that its log holds, and would show it wrong.
+pub const WIRE_VERSION: u32 = 4;

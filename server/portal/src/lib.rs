@@ -23,6 +23,7 @@ pub(crate) mod record;
 pub mod safety_plan;
 pub mod sessions;
 pub mod signin;
+pub mod steadying;
 pub mod targets;
 
 pub mod app;

@@ -109,6 +109,11 @@ test('a clinician\'s pages', async () => {
     ['/clients/{client}/clusters/{number}/edit', `/clients/${clients[0]}/clusters/1/edit`],
   ]);
   await lookAt(page, 'clinician', [
+    ['/clients/{client}/steadying', `/clients/${clients[0]}/steadying`], ['/clients/{client}/steadying/edit', `/clients/${clients[0]}/steadying/edit`],
+    ['/clients/{client}/resources/new', `/clients/${clients[0]}/resources/new`],
+    ['/clients/{client}/resources/{number}/edit', `/clients/${clients[0]}/resources/1/edit`],
+  ]);
+  await lookAt(page, 'clinician', [
     ['/clients/{client}/comfort', `/clients/${clients[0]}/comfort`], ['/sessions/{session}/sets/{number}', `/sessions/${session}/sets/1`],
   ]);
   await ownPreset(page);
@@ -117,7 +122,7 @@ test('a clinician\'s pages', async () => {
   await lookAt(page, 'clinician', [['/sessions/{session}/close', `/sessions/${open}/close`]]);
   await lookAt(page, 'clinician', [['/sessions/{session}/desk', `/sessions/${open}/desk`]], DESK);
   await rehearse(page);
-  sound(29);
+  sound(33);
 });
 
 /** Makes a preset of one's own by the form, and looks at its page. */

@@ -74,12 +74,8 @@ async fn entry(scene: &Scene, entry: &Entry) -> (i64, bool) {
         EntryValue::Voc { value } => rated("voc", *value),
         EntryValue::Change { change } => notes.iter().all(|row| *row == (Some(word(change)), false, replaces)),
         EntryValue::Words { .. } => notes.iter().all(|row| *row == (None, true, replaces)),
-        EntryValue::Saw { .. }
-        | EntryValue::Tried { .. }
-        | EntryValue::Answered { .. }
-        | EntryValue::Passed { .. }
-        | EntryValue::Time { .. } => false,
-        EntryValue::TakenBack | EntryValue::Unreadable => false,
+        // The writers of this test write nothing else.
+        _ => false,
     };
     (i64::try_from(ratings.len() + notes.len()).unwrap(), same)
 }

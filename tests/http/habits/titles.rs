@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use leeward::app::route_list;
 use leeward::live;
 use leeward::platform::{Role, Rule};
+use leeward::steadying::{self, Resource};
 use leeward::store::seal::Private;
 use leeward::targets::{self, Belongs, Wanted};
 use leeward_core::wire::{Ending, Preset, Purpose};
@@ -45,6 +46,8 @@ async fn no_two_pages_share_a_title_and_none_names_anybody() {
     targets::arrange(&scene.house.app, &scene.clinician.subject(), scene.target, &cluster).await.unwrap();
     let (subject, plan) = (scene.clinician.subject(), crate::safety_plan::staying_safe());
     assert!(leeward::safety_plan::save(&scene.house.app, &subject, scene.client, &plan, 0).await.unwrap());
+    let quay = Resource { cue: Private::new("Quay"), ..Resource::default() };
+    steadying::add(&scene.house.app, &subject, scene.client, &quay).await.unwrap();
     let mut member = all_roles(&scene).await;
     let other = scene.house.member(&[Role::Clinician]).await.member;
     let mut ids: BTreeMap<&str, String> = BTreeMap::new();

@@ -185,7 +185,15 @@ test("a session that is closed is summed up: sets, cycles that were heard, what 
       { id: "set-2", number: 2, plan: aPlan(), cycles: 11.4, ending: "stopped_by_client" as const },
     ],
     entries: [7, 4].map((value, i) => ({
-      entry: { id: `r${i}`, set: `set-${i + 1}`, replaces: null, moment: "after_set" as const, value: { kind: "sud" as const, value } },
+      entry: {
+        id: `r${i}`,
+        set: `set-${i + 1}`,
+        replaces: null,
+        moment: "after_set" as const,
+        segment: null,
+        from_client: false,
+        value: { kind: "sud" as const, value },
+      },
       at: "2030-01-02T14:07:31Z",
     })),
   };

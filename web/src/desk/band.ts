@@ -8,6 +8,7 @@ import { course, type Scale } from "./course";
 import { finding } from "./finding";
 import { standing, written } from "./log";
 import { isBusy, shownPlan, type DeskState } from "./model";
+import { pageWords } from "./steady";
 import { found } from "./opening";
 import { peakSpeed, speedAdvice } from "./plan";
 import { holdWords, stateWord, STOPS_BY_ITSELF, type StateWord } from "./status";
@@ -146,6 +147,8 @@ export function departures(state: DeskState): string[] {
     if (device && plan.channels.eyes) words.push(...narrowedWords(plan, state), ...likelyWords(plan, device));
     if (plan.length.kind === "open") words.push("open-ended");
   }
+  const page = pageWords(state.view);
+  if (page !== "") words.push(page);
   if (plan?.purpose === "calm_place") words.push("for a calm place (t)");
   if (found(state).get("location")?.answer === "another_place") words.push("client is at another place than usual");
   if (state.view?.eyes_locked) words.push("eyes locked by a caution");

@@ -22,13 +22,23 @@ test("data that make no action make none", () => {
 
 test("every button in the page's templates has an action", () => {
   const folder = "../server/portal/src/live/";
-  const html = ["desk.html", "desk_card.html", "desk_join.html", "desk_keys.html", "desk_mechanics.html", "desk_target.html"]
+  const html = [
+    "desk.html",
+    "desk_card.html",
+    "desk_join.html",
+    "desk_keys.html",
+    "desk_mechanics.html",
+    "desk_phase.html",
+    "desk_safety.html",
+    "desk_steady.html",
+    "desk_target.html",
+  ]
     .map((name) => readFileSync(folder + name, "utf8"))
     .join("");
   const buttons = [...html.matchAll(/<button[^>]*data-act=[^>]*>/g)].map(([tag]) => tag);
   assert.ok(buttons.length > 25, `${buttons.length} buttons found`);
   for (const tag of buttons) {
     const data = Object.fromEntries([...tag.matchAll(/data-([a-z]+)="([^"]*)"/g)].map(([, name, value]) => [name, value]));
-    assert.notEqual(buttonAction({ ...data, value: data.value === "{{ n }}" ? "1" : data.value }, false), null, tag);
+    assert.notEqual(buttonAction({ ...data, value: data.value?.startsWith("{{") ? "1" : data.value }, false), null, tag);
   }
 });

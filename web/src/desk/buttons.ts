@@ -9,7 +9,7 @@ export type Data = Readonly<Record<string, string | undefined>>;
 
 const SETTINGS: Setting[] = ["rate", "width", "dot", "path", "length", "channels", "purpose"];
 const CHANGES: Change[] = ["changing", "same", "settled"];
-const PANELS: Lower[] = ["log", "join", "opening", "between", "card", "target", "mechanics", "keys"];
+const PANELS: Lower[] = ["log", "join", "opening", "phase", "between", "steady", "safety", "card", "target", "mechanics", "keys"];
 const MATTERS: Matter[] = [
   "location",
   "privacy",
@@ -44,6 +44,8 @@ const PLAIN = [
   "toggle_shortcuts",
   "as_before",
   "toggle_pass",
+  "too_much",
+  "ask_client",
 ] as const;
 const ON_ENTRY = ["take_back", "put_back", "retry", "edit"] as const;
 
@@ -74,6 +76,9 @@ export function buttonAction(data: Data, shift: boolean): Action | null {
       return data.value === undefined ? null : { kind: "rate", value: Number(data.value) };
     case "opening_digit":
       return data.value === undefined ? null : { kind: "opening_digit", value: Number(data.value) };
+    case "phase_digit":
+    case "steady_digit":
+      return data.value === undefined ? null : { kind: data.act, value: Number(data.value) };
     case "between_digit":
       return data.value === undefined ? null : { kind: "between_digit", value: Number(data.value) };
     case "choose": {

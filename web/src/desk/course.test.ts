@@ -20,6 +20,8 @@ const sud = (set: string | null, value: number, moment: Entry["moment"] = "after
   set,
   replaces: null,
   moment,
+  segment: null,
+  from_client: false,
   value: { kind: "sud", value },
 });
 const log = (of: LogSet[], start: number | null = null, changes: Partial<SessionLog> = {}): SessionLog => ({

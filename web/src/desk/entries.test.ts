@@ -3,7 +3,15 @@ import { test } from "node:test";
 import type { Entry } from "../wire/Entry";
 import { add, failed, hasUnsaved, isSignedOut, kept, nextToSend, remove, retry, savingOf, sent, type Item, type Queue } from "./entries";
 
-const anEntry = (id: string): Entry => ({ id, set: "set-1", replaces: null, moment: "after_set", value: { kind: "sud", value: 5 } });
+const anEntry = (id: string): Entry => ({
+  id,
+  set: "set-1",
+  replaces: null,
+  moment: "after_set",
+  segment: null,
+  from_client: false,
+  value: { kind: "sud", value: 5 },
+});
 const item = (queue: Queue, id: string): Item => {
   const found = queue.find((one) => one.entry.id === id);
   assert.ok(found);

@@ -5,7 +5,7 @@ import { keyAction, LABELLED_KEYS, swallowsRelease, type KeyState, type Place, t
 import type { Action } from "./model";
 
 const press = (key: string, more: Partial<Press> = {}): Press => ({ key, shift: false, modified: false, repeat: false, composing: false, ...more });
-const plain: KeyState = { armed: null, shortcuts: true, presets: false, opening: false, between: false, tapped: false };
+const plain: KeyState = { armed: null, shortcuts: true, panel: "log", tapped: false };
 const places: Place[] = ["keys", "words", "field", "button"];
 const act = (key: string, place: Place = "keys", state: KeyState = plain, more: Partial<Press> = {}): Action | null =>
   keyAction(press(key, more), place, state).action;
@@ -15,7 +15,7 @@ test("Escape stops from every place, with any modifier, held or composing, short
     for (const shortcuts of [true, false])
       for (const armed of [null, "sud", "voc"] as const)
         for (const more of [{}, { modified: true }, { repeat: true }, { composing: true }]) {
-          const outcome = keyAction(press("Escape", more), place, { armed, shortcuts, presets: true, opening: false, between: false, tapped: false });
+          const outcome = keyAction(press("Escape", more), place, { armed, shortcuts, panel: "mechanics", tapped: false });
           assert.deepEqual(outcome, { action: { kind: "stop" }, prevent: true }, `${place} ${JSON.stringify(more)}`);
         }
 });
@@ -24,11 +24,7 @@ test("in the words field every key but Enter and Escape is left to the field", (
   const keys = [" ", "0", "5", "9", "t", "e", "s", "v", "x", "i", "m", "+", ",", ".", "?", "ArrowLeft", "ArrowUp", "Tab", "Backspace"];
   for (const key of keys)
     for (const armed of [null, "sud", "voc"] as const)
-      assert.deepEqual(
-        keyAction(press(key), "words", { armed, shortcuts: true, presets: true, opening: false, between: false, tapped: false }),
-        { action: null, prevent: false },
-        key,
-      );
+      assert.deepEqual(keyAction(press(key), "words", { armed, shortcuts: true, panel: "mechanics", tapped: false }), { action: null, prevent: false }, key);
   assert.deepEqual(act("Enter", "words"), { kind: "save_words" });
 });
 
@@ -72,7 +68,7 @@ test("digits do nothing unless a rating is armed", () => {
 });
 
 test("one key a rating: 0 to 9 and t for 10", () => {
-  const armed: KeyState = { armed: "sud", shortcuts: true, presets: false, opening: false, between: false, tapped: false };
+  const armed: KeyState = { armed: "sud", shortcuts: true, panel: "log", tapped: false };
   for (const digit of "0123456789") assert.deepEqual(act(digit, "keys", armed), { kind: "rate", value: Number(digit) });
   assert.deepEqual(act("t", "keys", armed), { kind: "rate", value: 10 });
   assert.deepEqual(act("T", "button", armed), { kind: "rate", value: 10 });
@@ -80,13 +76,13 @@ test("one key a rating: 0 to 9 and t for 10", () => {
 });
 
 test("on VOC t is no rating; a digit off the scale still reaches the reducer, which asks", () => {
-  const armed: KeyState = { armed: "voc", shortcuts: true, presets: false, opening: false, between: false, tapped: false };
+  const armed: KeyState = { armed: "voc", shortcuts: true, panel: "log", tapped: false };
   assert.deepEqual(act("t", "keys", armed), { kind: "step", setting: "purpose", direction: 1 });
   assert.deepEqual(act("0", "keys", armed), { kind: "rate", value: 0 });
 });
 
 test("digits 1 to 9 apply a preset while the presets show; an armed rating comes first; held, once; off with the single keys", () => {
-  const showing: KeyState = { ...plain, presets: true };
+  const showing: KeyState = { ...plain, panel: "mechanics" };
   for (const digit of "123456789") assert.deepEqual(act(digit, "keys", showing), { kind: "preset", index: Number(digit) - 1 });
   assert.equal(act("0", "keys", showing), null);
   assert.deepEqual(act("3", "keys", { ...showing, armed: "sud" }), { kind: "rate", value: 3 });
@@ -96,7 +92,7 @@ test("digits 1 to 9 apply a preset while the presets show; an armed rating comes
 });
 
 test("while the opening shows, digits, t, = and - are its own; an armed rating comes first", () => {
-  const opening: KeyState = { ...plain, opening: true };
+  const opening: KeyState = { ...plain, panel: "opening" };
   for (const digit of "0123456789") assert.deepEqual(act(digit, "keys", opening), { kind: "opening_digit", value: Number(digit) });
   assert.deepEqual(act("t", "keys", opening), { kind: "opening_digit", value: 10 });
   assert.deepEqual(act("=", "button", opening), { kind: "as_before" });
@@ -108,13 +104,13 @@ test("while the opening shows, digits, t, = and - are its own; an armed rating c
 });
 
 test("while what was seen and tried shows, every digit keeps one of it", () => {
-  const between: KeyState = { ...plain, between: true };
+  const between: KeyState = { ...plain, panel: "between" };
   for (const digit of "0123456789") assert.deepEqual(act(digit, "keys", between), { kind: "between_digit", value: Number(digit) });
   assert.deepEqual(act("3", "keys", { ...between, armed: "sud" }), { kind: "rate", value: 3 });
 });
 
 test("a held digit rates once", () => {
-  assert.equal(act("5", "keys", { armed: "sud", shortcuts: true, presets: false, opening: false, between: false, tapped: false }, { repeat: true }), null);
+  assert.equal(act("5", "keys", { armed: "sud", shortcuts: true, panel: "log", tapped: false }, { repeat: true }), null);
 });
 
 test("arrows: left and right change the rate, up and down the width, also while held", () => {
@@ -187,10 +183,29 @@ test("with Control, Alt or Meta nothing but Escape is taken", () => {
 });
 
 test("with single keys off, characters and Space are left alone; arrows and Escape stay", () => {
-  const off: KeyState = { armed: "sud", shortcuts: false, presets: false, opening: false, between: false, tapped: false };
+  const off: KeyState = { armed: "sud", shortcuts: false, panel: "log", tapped: false };
   for (const key of [" ", "e", "5", "t", "+", "?", "x"]) assert.deepEqual(keyAction(press(key), "button", off), { action: null, prevent: false });
   assert.ok(!swallowsRelease(" ", "button", off));
   assert.deepEqual(act("ArrowLeft", "keys", off), { kind: "step", setting: "rate", direction: -1 });
+});
+
+test("Delete and Backspace say that it is too much, with the single keys off as well, once however long they are held, and never in a field", () => {
+  for (const key of ["Delete", "Backspace"]) {
+    for (const shortcuts of [true, false]) assert.deepEqual(act(key, "keys", { ...plain, shortcuts }), { kind: "too_much" });
+    assert.deepEqual(act(key, "button"), { kind: "too_much" });
+    assert.deepEqual(keyAction(press(key, { repeat: true }), "keys", plain), { action: null, prevent: true });
+    for (const place of ["words", "field"] as const) assert.deepEqual(keyAction(press(key), place, plain), { action: null, prevent: false });
+  }
+});
+
+test("while the phase or what steadies shows, every digit is its own", () => {
+  for (const [panel, kind] of [
+    ["phase", "phase_digit"],
+    ["steady", "steady_digit"],
+  ] as const) {
+    for (const digit of "0123456789") assert.deepEqual(act(digit, "keys", { ...plain, panel }), { kind, value: Number(digit) });
+    assert.deepEqual(act("3", "keys", { ...plain, panel, armed: "sud" }), { kind: "rate", value: 3 });
+  }
 });
 
 test("Enter and Tab on a button are the browser's", () => {

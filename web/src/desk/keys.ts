@@ -1,5 +1,5 @@
 // What a key means. Pure: (key, where the focus is, state) -> action. The table below is also what the key sheet shows.
-import type { Action } from "./model";
+import type { Action, Lower } from "./model";
 
 /** The parts of a keydown that matter here. */
 export interface Press {
@@ -18,12 +18,8 @@ export type Place = "keys" | "words" | "field" | "button";
 
 export interface KeyState {
   armed: "sud" | "voc" | null;
-  /** The list of presets shows: a digit applies one. */
-  presets: boolean;
-  /** The opening shows: a digit answers the matter at hand. */
-  opening: boolean;
-  /** What was seen and tried shows: a digit keeps one of it. */
-  between: boolean;
+  /** What shows: some panels give the digits a meaning of their own. */
+  panel: Lower;
   /** A tapped rate waits to be set. */
   tapped: boolean;
   /** Single-character keys are on (WCAG 2.2, 2.1.4 lets people turn them off). */
@@ -91,10 +87,13 @@ const SHORTCUTS: Record<string, Shortcut> = {
   c: { action: { kind: "lower", shown: "join" } },
   "?": { action: { kind: "lower", shown: "keys" } },
   h: { action: { kind: "toggle_preview" } },
+  ";": { action: { kind: "lower", shown: "phase" } },
+  "'": { action: { kind: "lower", shown: "safety" } },
+  "/": { action: { kind: "ask_client" } },
 };
 
 /** Every key that the desk answers to outside its fields; each is labelled on the page. */
-export const LABELLED_KEYS: readonly string[] = ["Esc", "Space", "←", "→", "↓", "↑", "=", ...Object.keys(SHORTCUTS).filter((key) => key !== "=")];
+export const LABELLED_KEYS: readonly string[] = ["Esc", "Space", "←", "→", "↓", "↑", "=", "Del", ...Object.keys(SHORTCUTS).filter((key) => key !== "=")];
 
 const LEFT_ALONE: Outcome = { action: null, prevent: false };
 const SWALLOWED: Outcome = { action: null, prevent: true };
@@ -113,18 +112,31 @@ function openingKey(key: string): Action | null {
   return key === "-" ? { kind: "toggle_pass" } : null;
 }
 
+/** What a key means while this panel shows; null: what it means elsewhere. */
+function panelKey(key: string, panel: Lower): Action | null {
+  if (panel === "opening") return openingKey(key);
+  if (!/^[0-9]$/.test(key)) return null;
+  const value = Number(key);
+  switch (panel) {
+    case "between":
+      return { kind: "between_digit", value };
+    case "phase":
+      return { kind: "phase_digit", value };
+    case "steady":
+      return { kind: "steady_digit", value };
+    case "mechanics":
+      return value === 0 ? null : { kind: "preset", index: value - 1 };
+    default:
+      return null;
+  }
+}
+
 function characterKey(press: Press, state: KeyState): Outcome {
   if (!state.shortcuts) return LEFT_ALONE;
   const value = state.armed === null ? null : ratingKey(press.key, state.armed);
   if (value !== null) return press.repeat ? SWALLOWED : { action: { kind: "rate", value }, prevent: true };
-  const opening = state.opening ? openingKey(press.key) : null;
-  if (opening !== null) return press.repeat ? SWALLOWED : { action: opening, prevent: true };
-  if (state.between && /^[0-9]$/.test(press.key)) {
-    return press.repeat ? SWALLOWED : { action: { kind: "between_digit", value: Number(press.key) }, prevent: true };
-  }
-  if (state.presets && /^[1-9]$/.test(press.key)) {
-    return press.repeat ? SWALLOWED : { action: { kind: "preset", index: Number(press.key) - 1 }, prevent: true };
-  }
+  const own = panelKey(press.key, state.panel);
+  if (own !== null) return press.repeat ? SWALLOWED : { action: own, prevent: true };
   const shortcut = SHORTCUTS[press.key.toLowerCase()];
   if (shortcut === undefined) return LEFT_ALONE;
   if (press.repeat && !shortcut.repeats) return SWALLOWED;
@@ -142,6 +154,8 @@ export function keyAction(press: Press, place: Place, state: KeyState): Outcome 
     if (!state.shortcuts) return LEFT_ALONE;
     return press.repeat ? SWALLOWED : { action: { kind: "start" }, prevent: true };
   }
+  // No character, so it works with the single keys off too: it must not have to be found first.
+  if (press.key === "Delete" || press.key === "Backspace") return { action: press.repeat ? null : { kind: "too_much" }, prevent: true };
   const arrow = ARROWS[press.key];
   if (arrow !== undefined) return { action: arrow, prevent: true };
   return characterKey(press, state);

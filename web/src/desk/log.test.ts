@@ -14,6 +14,8 @@ const entry = (id: string, value: Entry["value"], replaces: string | null = null
   set,
   replaces,
   moment: "after_set",
+  segment: null,
+  from_client: false,
   value,
 });
 const aLogSet = (changes: Partial<LogSet> = {}): LogSet => ({ id: "set-1", number: 1, plan: aPlan(), cycles: 24.02, ending: "done", ...changes });

@@ -8,7 +8,20 @@ import type { SetView } from "../wire/SetView";
 import { savingOf, type Item, type Queue, type Saving } from "./entries";
 import type { DeskState } from "./model";
 import { corrections, standing as stands, type Link } from "./standing";
-import { channelWords, clockTime, degrees, ENDING_WORDS, hertz, isBrokenOff, lengthWords, MOMENT_WORDS, PATH_WORDS, seenWords, triedWords } from "./words";
+import {
+  channelWords,
+  clockTime,
+  degrees,
+  ENDING_WORDS,
+  foundWords,
+  hertz,
+  isBrokenOff,
+  lengthWords,
+  MOMENT_WORDS,
+  PATH_WORDS,
+  seenWords,
+  triedWords,
+} from "./words";
 
 /** An entry with what is true of its saving. */
 export interface Written {
@@ -77,9 +90,9 @@ export function standing(all: Written[]): Entry[] {
   return stands(links(all)).map(({ entry, first }) => ({ ...entry.one.entry, set: first.one.entry.set, moment: first.one.entry.moment }));
 }
 
-/** Those of them that are of this session's target. */
+/** Those of them that are of this session's target, and of the whole of it. */
 export function ofTarget(log: SessionLog, entries: Entry[]): Entry[] {
-  return entries.filter((entry) => entry.moment !== "reevaluation" || !log.other_reevaluated);
+  return entries.filter((entry) => entry.segment === null && (entry.moment !== "reevaluation" || !log.other_reevaluated));
 }
 
 /** The set that a new entry belongs to: the one that runs, or the last one. */
@@ -104,10 +117,11 @@ export function lastRating(state: DeskState, scale: "sud" | "voc"): number | nul
   return entry !== undefined && "value" in entry.value ? entry.value.value : null;
 }
 
-const inShort = ({ value }: Entry): string => ("value" in value ? `${value.kind.toUpperCase()} ${value.value}` : "");
+const inShort = ({ value, segment }: Entry): string =>
+  "value" in value ? `${value.kind.toUpperCase()}${segment === null ? "" : ` of ${segment}:`} ${value.value}` : "";
 
 function valueWords(entry: Entry): string {
-  const asked = ` (${MOMENT_WORDS[entry.moment]})`;
+  const asked = ` (${entry.segment === null ? MOMENT_WORDS[entry.moment] : `segment ${entry.segment}`})`;
   switch (entry.value.kind) {
     case "words":
       return entry.value.words;
@@ -115,11 +129,19 @@ function valueWords(entry: Entry): string {
       return entry.value.change;
     case "sud":
     case "voc":
-      return `${inShort(entry)}${entry.moment === "after_set" ? "" : asked}`;
+      return `${inShort(entry)}${entry.moment === "after_set" ? "" : asked}${entry.from_client ? ", by the client" : ""}`;
     case "saw":
       return `saw: ${seenWords(entry.value.saw)}`;
     case "tried":
       return `tried: ${triedWords(entry.value.rung)}`;
+    case "scan":
+    case "rehearsal":
+    case "fits":
+    case "belief":
+    case "too_much":
+    case "showed":
+    case "unmeasured":
+      return foundWords(entry.value);
     case "answered":
     case "passed":
     case "time":

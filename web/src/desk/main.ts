@@ -7,6 +7,7 @@ import type { FromDesk } from "../wire/FromDesk";
 import type { Preset } from "../wire/Preset";
 import type { ToDesk } from "../wire/ToDesk";
 import { AdmissionPanel } from "./admission_panel";
+import { AssessPanel } from "./assess_panel";
 import { buttonAction } from "./buttons";
 import { part, text } from "./dom";
 import { hasUnsaved } from "./entries";
@@ -34,10 +35,12 @@ const wide = matchMedia("(min-width: 66rem)");
 
 const clock = new RoomClock();
 const presets = JSON.parse(part("presets").dataset.presets ?? "[]") as Preset[];
+const resources = JSON.parse(part("resources").dataset.resources ?? "[]") as string[];
 const begunMs = desk.dataset.begunMs;
 let state: DeskState = {
   ...freshDesk(performance.now()),
   presets,
+  resources,
   wide: wide.matches,
   begun: begunMs === undefined ? null : performance.now() - Number(begunMs),
   usualTime: { minutes: Number(desk.dataset.minutes ?? 50), reserve: Number(desk.dataset.reserve ?? 10) },
@@ -64,6 +67,8 @@ const admission = new AdmissionPanel(session, (location, callBack) => {
   text(part("card-confirmed"), `confirmed ${clockMinute(new Date())}`);
   draw();
 });
+
+const assessment = new AssessPanel((words) => happen({ kind: "assessed", words }));
 
 function draw(): void {
   const now = performance.now();
@@ -107,6 +112,7 @@ function carryOut(command: Command): void {
     case "focus":
       // What lay over the field has to be gone first.
       draw();
+      if (command.on === "assessment") return assessment.focus();
       return command.on === "words" ? words.focus() : desk.focus({ preventScroll: true });
     case "fill_words":
       words.value = command.words;
@@ -158,9 +164,7 @@ function cameBack(): void {
 const act = (action: Action): void => happen({ kind: "action", action, id: crypto.randomUUID(), words: words.value });
 const keyState = (): KeyState => ({
   armed: state.armed?.scale ?? null,
-  presets: state.lower === "mechanics",
-  opening: state.lower === "opening",
-  between: state.lower === "between",
+  panel: state.lower,
   shortcuts: state.shortcuts,
   tapped: offeredRate(state.taps, performance.now()) !== null,
 });
@@ -218,7 +222,7 @@ addEventListener("blur", () => happen({ kind: "page_focus", here: false }));
 document.addEventListener("visibilitychange", draw);
 wide.addEventListener("change", () => happen({ kind: "window", wide: wide.matches }));
 addEventListener("beforeunload", (event) => {
-  if (!hasUnsaved(state.queue) && words.value.trim() === "") return;
+  if (!hasUnsaved(state.queue) && words.value.trim() === "" && !assessment.unsaved) return;
   event.preventDefault();
   // Browsers before 2024 ask only when this is set as well.
   event.returnValue = true;

@@ -2,6 +2,7 @@
 import type { Change } from "../wire/Change";
 import type { DeskView } from "../wire/DeskView";
 import type { Entry } from "../wire/Entry";
+import type { EntryValue } from "../wire/EntryValue";
 import type { FromDesk } from "../wire/FromDesk";
 import type { Saved } from "../wire/Saved";
 import type { Matter } from "../wire/Matter";
@@ -12,6 +13,8 @@ import type { Preset } from "../wire/Preset";
 import type { RoomState } from "../wire/RoomState";
 import type { SessionLog } from "../wire/SessionLog";
 import type { SetView } from "../wire/SetView";
+import type { Showed } from "../wire/Showed";
+import type { Steadying } from "../wire/Steadying";
 import type { Showing } from "../wire/Showing";
 import type { ToDesk } from "../wire/ToDesk";
 import type { Problem, Queue } from "./entries";
@@ -19,7 +22,9 @@ import type { Direction, Setting } from "./plan";
 import type { Taps } from "./rhythm";
 
 /** What is open below the controls, or beside them in a wide window, where target and card have places of their own. */
-export type Lower = "log" | "join" | "opening" | "between" | "card" | "target" | "mechanics" | "keys";
+export type Lower = "log" | "join" | "opening" | "phase" | "between" | "steady" | "safety" | "card" | "target" | "mechanics" | "keys";
+/** Panels that stand over the entries and take the digits while they show. */
+export const TAKE_DIGITS: readonly Lower[] = ["mechanics", "opening", "phase", "between", "steady"];
 export type Scale = "sud" | "voc";
 
 /** What the clinician does, by key or by button. */
@@ -50,6 +55,18 @@ export type Action =
   | { kind: "opening_digit"; value: number }
   /** A digit of what was seen or tried. */
   | { kind: "between_digit"; value: number }
+  /** A digit of what the phase offers. */
+  | { kind: "phase_digit"; value: number }
+  /** A digit of what the client's page may show. */
+  | { kind: "steady_digit"; value: number }
+  /** It is too much: everything stops, and what steadies this client is in front. */
+  | { kind: "too_much" }
+  /** The armed scale is opened on the client's page, or taken away there. */
+  | { kind: "ask_client" }
+  | { kind: "found"; value: EntryValue }
+  | { kind: "arm_at"; scale: Scale; moment: Moment; segment: number | null }
+  | { kind: "segment"; to: number }
+  | { kind: "assess" }
   | { kind: "as_before" }
   | { kind: "toggle_pass" }
   | { kind: "choose"; matter: Matter }
@@ -77,6 +94,8 @@ export type DeskEvent =
   | { kind: "not_kept"; id: string; problem: Problem }
   | { kind: "log"; log: SessionLog }
   | { kind: "log_failed" }
+  /** An assessment was kept beside the queue. */
+  | { kind: "assessed"; words: string }
   | { kind: "notice"; words: string };
 
 /** How long it is, and how much of that is kept for closing, minutes. */
@@ -90,7 +109,7 @@ export type Command =
   | { kind: "send"; message: FromDesk }
   | { kind: "save"; entry: Entry }
   | { kind: "load_log" }
-  | { kind: "focus"; on: "keys" | "words" }
+  | { kind: "focus"; on: "keys" | "words" | "assessment" }
   | { kind: "fill_words"; words: string };
 
 /** An order without its answer. */
@@ -137,7 +156,16 @@ export interface DeskState {
   begun: number | null;
   /** How long an appointment of this practice usually is, and how much of that is kept for closing, minutes. */
   usualTime: Appointment;
-  armed: { scale: Scale; moment: Moment } | null;
+  /** `segment`: of a recent event, which one is rated. */
+  armed: { scale: Scale; moment: Moment; segment: number | null } | null;
+  /** The segment of a recent event that is rated next. */
+  segment: number;
+  /** What has helped this client, as their page may show it, in the order of the digits from 2. */
+  resources: readonly string[];
+  /** Asked of the room and not yet seen there: what the client's page is to show, and the entry that will say so. */
+  putting: { id: string; showed: Showed; steadying: Steadying | null } | null;
+  /** The last rating from the client's page that was heard here. */
+  heardRating: string | null;
   lower: Lower;
   /** Of the opening: the matter that was chosen by hand, and whether the digits say why it is gone past. */
   opening: { chosen: Matter | null; passing: boolean };
@@ -173,6 +201,8 @@ export const EMPTY_LOG: SessionLog = {
   next: null,
   reevaluates: null,
   opened_before: [],
+  phase: "opening",
+  asks: [],
 };
 
 /** The desk before anything was heard. */
@@ -199,6 +229,10 @@ export function freshDesk(now: number): DeskState {
     begun: null,
     usualTime: { minutes: 50, reserve: 10 },
     armed: null,
+    segment: 1,
+    resources: [],
+    putting: null,
+    heardRating: null,
     lower: "log",
     opening: { chosen: null, passing: false },
     openRow: null,

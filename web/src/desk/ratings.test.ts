@@ -28,7 +28,9 @@ test("a rating is one key once armed, belongs to the last set and disarms", () =
   const desk = deskWith(afterSet());
   desk.act({ kind: "arm", scale: "sud" }, "-");
   desk.act({ kind: "rate", value: 10 }, "a");
-  assert.deepEqual(desk.saves, [{ id: "a", set: "set-1", replaces: null, moment: "after_set", value: { kind: "sud", value: 10 } }]);
+  assert.deepEqual(desk.saves, [
+    { id: "a", set: "set-1", replaces: null, moment: "after_set", segment: null, from_client: false, value: { kind: "sud", value: 10 } },
+  ]);
   assert.equal(desk.state().armed, null);
 });
 
@@ -70,7 +72,15 @@ test("before any set a rating is the assessment's and belongs to no set; the mom
   const desk = deskWith(aView());
   desk.act({ kind: "arm", scale: "sud" }, "-");
   desk.act({ kind: "rate", value: 8 }, "a");
-  assert.deepEqual(desk.saves[0], { id: "a", set: null, replaces: null, moment: "assessment", value: { kind: "sud", value: 8 } });
+  assert.deepEqual(desk.saves[0], {
+    id: "a",
+    set: null,
+    replaces: null,
+    moment: "assessment",
+    segment: null,
+    from_client: false,
+    value: { kind: "sud", value: 8 },
+  });
   const later = deskWith(afterSet());
   later.act({ kind: "arm", scale: "sud" }, "-");
   later.act({ kind: "next_moment" }, "-");
@@ -130,8 +140,8 @@ test("taking back and putting back append, each pointing at the one before", () 
   desk.act({ kind: "take_back", entry: "a" }, "b");
   desk.act({ kind: "put_back", entry: "a" }, "c");
   assert.deepEqual(desk.saves.slice(1), [
-    { id: "b", set: "set-1", replaces: "a", moment: "after_set", value: { kind: "taken_back" } },
-    { id: "c", set: "set-1", replaces: "b", moment: "after_set", value: { kind: "words", words: "cold hands" } },
+    { id: "b", set: "set-1", replaces: "a", moment: "after_set", segment: null, from_client: false, value: { kind: "taken_back" } },
+    { id: "c", set: "set-1", replaces: "b", moment: "after_set", segment: null, from_client: false, value: { kind: "words", words: "cold hands" } },
   ]);
 });
 

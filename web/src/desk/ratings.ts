@@ -17,7 +17,11 @@ export function pump(step: Step, now: number): Step {
   return { state: { ...step.state, queue: sent(step.state.queue, entry.id) }, commands: [...step.commands, { kind: "save", entry }] };
 }
 
-function write(state: DeskState, entry: Entry, now: number): Step {
+/** An entry as it is written: of no segment, and by the clinician, where nothing else is said. */
+type Draft = Omit<Entry, "segment" | "from_client"> & Partial<Pick<Entry, "segment" | "from_client">>;
+
+function write(state: DeskState, draft: Draft, now: number): Step {
+  const entry: Entry = { segment: null, from_client: false, ...draft };
   return pump(unchanged({ ...state, queue: add(state.queue, entry, now), notice: null }), now);
 }
 
@@ -26,7 +30,12 @@ const usualMoment = (scale: Scale, set: string | null): Moment => (set === null 
 /** Arms a scale, or puts it away when it was armed. Nothing is preselected. */
 export function arm(state: DeskState, scale: Scale): Step {
   if (state.armed?.scale === scale) return unchanged({ ...state, armed: null });
-  return unchanged({ ...state, armed: { scale, moment: usualMoment(scale, presentSet(state)) }, notice: null });
+  return armAt(state, scale, usualMoment(scale, presentSet(state)), null);
+}
+
+/** Arms a scale for this moment of the protocol. */
+export function armAt(state: DeskState, scale: Scale, moment: Moment, segment: number | null): Step {
+  return unchanged({ ...state, armed: { scale, moment, segment }, notice: null });
 }
 
 /** The next moment of the protocol for the armed rating. */
@@ -36,10 +45,14 @@ export function nextMoment(state: DeskState): Step {
   return unchanged({ ...state, armed: { ...state.armed, moment } });
 }
 
-/** The standing entry that a new one of this kind corrects: same set, same moment. Words never correct, they add. */
-function corrected(state: DeskState, set: string | null, moment: Moment, kind: EntryValue["kind"]): string | null {
-  if (kind === "words") return null;
-  const earlier = standing(written(state.log, state.queue)).filter((entry) => entry.set === set && entry.moment === moment && entry.value.kind === kind);
+/** Of these there may be several in one place: they add, and correct nothing. */
+const ADD: readonly EntryValue["kind"][] = ["words", "scan", "rehearsal", "belief", "fits", "too_much", "showed", "unmeasured"];
+
+/** The standing entry that a new one of this kind corrects: same set, same moment, same segment. */
+function corrected(state: DeskState, set: string | null, moment: Moment, kind: EntryValue["kind"], segment: number | null): string | null {
+  if (ADD.includes(kind)) return null;
+  const here = (entry: Entry): boolean => entry.set === set && entry.moment === moment && entry.segment === segment;
+  const earlier = standing(written(state.log, state.queue)).filter((entry) => here(entry) && entry.value.kind === kind);
   return earlier.at(-1)?.id ?? null;
 }
 
@@ -58,19 +71,33 @@ export function rateAt(state: DeskState, scale: Scale, value: number, moment: Mo
   return writeValue(state, id, presentSet(state), moment, { kind: scale, value }, now);
 }
 
-function writeValue(state: DeskState, id: string, set: string | null, moment: Moment, value: EntryValue, now: number): Step {
-  return write(state, { id, set, replaces: corrected(state, set, moment, value.kind), moment, value }, now);
+/** Writes what was found or done in the hour: at its set, or before the first. */
+export function writeFound(
+  state: DeskState,
+  id: string,
+  set: string | null,
+  value: EntryValue,
+  now: number,
+  more: Partial<Pick<Entry, "moment" | "from_client">> = {},
+): Step {
+  const moment = more.moment ?? plainMoment(set);
+  const replaces = corrected(state, set, moment, value.kind, null);
+  return write(state, { id, set, replaces, moment, value, from_client: more.from_client ?? false }, now);
+}
+
+function writeValue(state: DeskState, id: string, set: string | null, moment: Moment, value: EntryValue, now: number, segment: number | null = null): Step {
+  return write(state, { id, set, replaces: corrected(state, set, moment, value.kind, segment), moment, value, segment }, now);
 }
 
 /** Takes a rating for the armed scale. A value off the scale is asked about, never turned into another. */
 export function rate(state: DeskState, value: number, id: string, now: number): Step {
   if (state.armed === null) return say(state, "Which scale? First s for SUD or v for VOC, then the number.", now);
-  const { scale, moment } = state.armed;
+  const { scale, moment, segment } = state.armed;
   const [least, most] = scale === "sud" ? [0, 10] : [1, 7];
   if (value < least || value > most) {
     return say(state, `VOC runs from 1 (completely false) to 7 (completely true), so ${value} is not on it. Ask again, then press 1 to 7.`, now);
   }
-  return writeValue({ ...state, armed: null }, id, presentSet(state), moment, { kind: scale, value }, now);
+  return writeValue({ ...state, armed: null }, id, presentSet(state), moment, { kind: scale, value }, now, segment);
 }
 
 const plainMoment = (set: string | null): Moment => (set === null ? "assessment" : "after_set");

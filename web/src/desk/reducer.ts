@@ -6,12 +6,14 @@ import type { ToDesk } from "../wire/ToDesk";
 import { digitBetween } from "./between";
 import { failed, hurry, kept, type Queue } from "./entries";
 import { mergeLogs, presentSet, withSet } from "./log";
-import { isBusy, isLive, OUTSIDE, type Action, type Command, type DeskEvent, type DeskState, type Lower, type Step } from "./model";
+import { isBusy, isLive, OUTSIDE, TAKE_DIGITS, type Action, type Command, type DeskEvent, type DeskState, type Lower, type Step } from "./model";
 import { applyPreset, changeSetting, orderAnswered, resendAfterBreak, say, sendOrder, setTapped, start, stop, undoSetting, unchanged } from "./orders";
 import { asBefore, choose, digit, togglePass } from "./opening";
+import { offered, toSegment, writeOffer } from "./phase";
 import { samePlan } from "./plan";
+import { askClient, followPage, followRating, putOnPage, tooMuch } from "./steady";
 import { tapped } from "./rhythm";
-import { arm, editAgain, mark, nextMoment, pump, putBack, rate, saveWords, sendAgain, takeBack } from "./ratings";
+import { arm, armAt, editAgain, mark, nextMoment, pump, putBack, rate, saveWords, sendAgain, takeBack } from "./ratings";
 
 /** After a set the evidence needs a moment to arrive before the log is worth reading again, ms. */
 const EVIDENCE_TAKES = 1500;
@@ -67,7 +69,7 @@ function hearView(state: DeskState, view: DeskView, now: number): Step {
   if (isOlder(view, state.view)) return unchanged(state);
   const entered = settleWanted(recordSet(enterState(state, view, now), view, now), view);
   const next = { ...entered, view };
-  if (state.line.synced) return unchanged(next);
+  if (state.line.synced) return followRating(followPage(unchanged(next), view, now), view, now);
   const anew = { ...next, gone: goneSets(state, view), line: { ...next.line, synced: true } };
   const step = resendAfterBreak(anew, view, now);
   return { ...step, commands: [...step.commands, ...handBack(anew.gone, view)] };
@@ -99,8 +101,10 @@ function hear(before: DeskState, message: ToDesk, now: number): Step {
       return unchanged(state);
     case "view":
       return hearView(state, message, now);
-    case "answer":
-      return orderAnswered(state, message.id, message.refused, now);
+    case "answer": {
+      const refused = message.refused !== null && state.pending.some(({ id, order }) => id === message.id && order.kind === "show");
+      return orderAnswered(refused ? { ...state, putting: null } : state, message.id, message.refused, now);
+    }
     case "showing":
       return unchanged(hearShowing(state, message, now));
     case "reload":
@@ -114,9 +118,9 @@ function fetchLog(step: Step, now: number): Step {
   return { state: { ...step.state, logIs: "loading" }, commands: [...step.commands, { kind: "load_log" }] };
 }
 
-const BEAR_ON_NEXT: readonly string[] = ["change", "saw", "tried", "sud", "taken_back"];
+const BEAR_ON_NEXT: readonly string[] = ["change", "saw", "tried", "sud", "voc", "scan", "rehearsal", "fits", "belief", "answered", "passed", "taken_back"];
 
-/** What bears on the offer of what comes next is answered by the server's rules: its log is read anew. */
+/** What bears on the phase, and on the offer of what comes next, is answered by the server's rules: its log is read anew. */
 function dueWith(queue: Queue, id: string, now: number): Partial<DeskState> {
   const entry = queue.find((item) => item.entry.id === id)?.entry;
   return entry !== undefined && BEAR_ON_NEXT.includes(entry.value.kind) ? { logIs: "due", logDue: now } : {};
@@ -143,14 +147,14 @@ function toggleLower(state: DeskState, shown: Lower): Step {
   return unchanged({
     ...state,
     lower,
-    armed: ["mechanics", "opening", "between"].includes(lower) ? null : state.armed,
+    armed: TAKE_DIGITS.includes(lower) ? null : state.armed,
     opening: { chosen: null, passing: false },
   });
 }
 
 /** Marks, ratings and words are seen while they are given: a panel over them gives way, and so do the digits' presets. */
 function showEntries(state: DeskState): DeskState {
-  const covered = !state.wide || ["mechanics", "opening", "between"].includes(state.lower);
+  const covered = !state.wide || TAKE_DIGITS.includes(state.lower);
   return covered && state.lower !== "log" ? { ...state, lower: "log" } : state;
 }
 
@@ -224,6 +228,22 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
       return digit(state, action.value, id, now);
     case "between_digit":
       return digitBetween(state, action.value, id, now);
+    case "phase_digit":
+      return phaseDigit(state, action.value, id, words, now);
+    case "steady_digit":
+      return putOnPage(state, action.value, id, now);
+    case "too_much":
+      return tooMuch(state, id, now);
+    case "ask_client":
+      return askClient(state, now);
+    case "found":
+      return writeOffer(state, action.value, id, now);
+    case "arm_at":
+      return armAt(showEntries(state), action.scale, action.moment, action.segment);
+    case "segment":
+      return toSegment(state, action.to);
+    case "assess":
+      return { state: { ...state, lower: "phase" }, commands: [{ kind: "focus", on: "assessment" }] };
     case "as_before":
       return asBefore(state, id, now);
     case "toggle_pass":
@@ -241,6 +261,11 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
     case "toggle_shortcuts":
       return unchanged({ ...state, shortcuts: !state.shortcuts });
   }
+}
+
+function phaseDigit(state: DeskState, value: number, id: string, words: string, now: number): Step {
+  const does = offered(state, value);
+  return does === null ? say(state, "This number has nothing in this phase.", now) : act(state, does, id, words, now);
 }
 
 /** One event. */
@@ -269,6 +294,8 @@ export function step(state: DeskState, event: DeskEvent, now: number): Step {
       return unchanged({ ...state, logIs: state.logIs === "due" ? "due" : "loaded", logRead: true, log: mergeLogs(event.log, state.log) });
     case "log_failed":
       return unchanged({ ...state, logIs: "due", logDue: now + LOG_RETRY });
+    case "assessed":
+      return fetchLog(say({ ...state, logIs: "due", logDue: now }, event.words, now), now);
     case "notice":
       return say(state, event.words, now);
   }

@@ -10,9 +10,10 @@ import { renderCourse } from "./render_course";
 import { renderEntries } from "./render_entries";
 import { renderLog } from "./render_log";
 import { renderOpening } from "./render_opening";
+import { renderPhase } from "./render_phase";
 import { renderPanels } from "./render_panels";
 import { elapsedWords } from "./time";
-import { bandStops, isUnknown, isViewOnly, keysOff, spokenWords, stateWord, stripWords, titleWords, type StateWord } from "./status";
+import { bandStops, isUnknown, isViewOnly, keysOff, spokenWords, stateWord, stripWords, usualWords, titleWords, type StateWord } from "./status";
 
 /** What the page knows beside the state. */
 export interface Surroundings {
@@ -80,9 +81,10 @@ const PRESSING: readonly StateWord[] = ["LINK LOST", "STOPPED BY CLIENT"];
 
 function renderStrip(state: DeskState, around: Surroundings): void {
   const words = stripWords(state, around.now, around.room);
-  text(part("message-1"), words[0] ?? "");
-  text(part("message-2"), words[1] ?? "");
-  attribute(part("messages"), "data-alone", words.length === 1 ? "" : null);
+  const seen = words.length === 0 ? usualWords(state, around.now) : words;
+  text(part("message-1"), seen[0] ?? "");
+  text(part("message-2"), seen[1] ?? "");
+  attribute(part("messages"), "data-alone", seen.length === 1 ? "" : null);
   shown(part("take-control"), isViewOnly(state));
   shown(part("record"), state.view?.state === "closed");
   shown(part("sign-in"), isSignedOut(state.queue) || state.sentAway === "signed_out");
@@ -102,6 +104,7 @@ export function render(state: DeskState, around: Surroundings): void {
   renderEntries(state);
   renderPanels(state);
   renderOpening(state);
+  renderPhase(state);
   const hint = state.logRead ? (state.log.sets.length === 0 ? "No set yet. The first line comes with the first set." : "") : "The log is being read.";
   const running = isBusy(state) && !isUnknown(state, around.now) ? (state.view?.set?.id ?? null) : null;
   renderLog(rows(state.log, state.queue, around.now, running), state.openRow, hint, hasUnsaved(state.queue));

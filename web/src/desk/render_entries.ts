@@ -36,7 +36,7 @@ function renderNumbers({ armed }: DeskState): void {
     attribute(part(`number-${number}`), "aria-disabled", on ? null : "true");
     text(part(`end-${number}`), ends?.least[0] === number ? ends.least[1] : ends?.most[0] === number ? ends.most[1] : "");
   }
-  text(part("moment"), armed === null ? "s or v first" : `asked ${MOMENT_ASKED[armed.moment]}`);
+  text(part("moment"), armed === null ? "s or v first" : armed.segment === null ? `asked ${MOMENT_ASKED[armed.moment]}` : `of segment ${armed.segment}`);
   attribute(part("moment-button"), "aria-disabled", armed === null ? "true" : null);
 }
 

@@ -63,6 +63,10 @@ export function aView(changes: Partial<DeskView> = {}): DeskView {
     asked_width: 18,
     eyes_locked: false,
     hard_end: null,
+    steadying: null,
+    pad: null,
+    rated: null,
+    longer: false,
     ...changes,
   };
 }

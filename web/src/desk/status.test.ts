@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { nothing } from "../live/needs.fixture";
 import type { DeskView } from "../wire/DeskView";
-import { bandStops, holdWords, isUnknown, keysOff, limitWords, spokenWords, stateWord, stripWords, titleWords } from "./status";
+import { bandStops, holdWords, isUnknown, keysOff, limitWords, spokenWords, stateWord, stripWords, titleWords, usualWords } from "./status";
 import { freshDesk, type DeskState } from "./model";
 import { deskWith, running } from "./desk.fixture";
 import { step } from "./reducer";
@@ -151,6 +151,12 @@ test("the hard limit is told before it comes", () => {
   assert.equal(limitWords(state, 80000), null);
   assert.equal(limitWords(state, 90000), "The set ends at its limit in 10 s.");
   assert.equal(limitWords(state, null), null);
+});
+
+test("where nothing is to be said the keys at hand are, for the eye alone", () => {
+  assert.deepEqual(usualWords(deskWith(aView()), 0), ["Space starts set 1."]);
+  assert.deepEqual(usualWords(deskWith(aView({ state: "running", set: aSet() })), 0), ["e ends at the next turn, Esc stops at once."]);
+  assert.deepEqual(usualWords(deskWith(aView({ state: "hold" })), 0), []);
 });
 
 test("signed out and view-only are said in the strip", () => {

@@ -168,8 +168,23 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   if (state.view !== null && idle && notice !== missingWords(state.view) && ["hold", "ready", "stopped", "stopped_by_client"].includes(state.view.state)) {
     words.push(...missing(state.view));
   }
+  if (state.view?.longer) words.push("The client needs longer: wait for them. Nothing starts before their Ready.");
   if (state.view?.state === "link_lost") words.push('Nothing restarts by itself. When they are back: see and hear them; then they tap "I am ready".');
   const next = idle && state.view?.state !== "closed" ? nextWords(state.log.next) : null;
   if (next !== null) words.push(next);
   return words;
+}
+
+/** Where nothing else is to be said: what the keys at hand do. For the eye alone: a reader has the state word. */
+export function usualWords(state: DeskState, now: number): string[] {
+  switch (stateWord(state, now)) {
+    case "READY":
+      return [`Space starts set ${(state.view?.set?.number ?? state.log.sets.at(-1)?.number ?? 0) + 1}.`];
+    case "RUNNING":
+      return ["e ends at the next turn, Esc stops at once."];
+    case "UNKNOWN":
+      return ["Nothing can be sent until the server is heard again: go on by voice."];
+    default:
+      return [];
+  }
 }

@@ -13,11 +13,11 @@ const at = (desk: Desk, minutes: number): [string, string | null] => [elapsedWor
 // Fifty and ninety minutes both occur (clinical reference 1.7, source 20); when reprocessing must end is worked out before it begins.
 test("elapsed and remaining are in sight, and ten, five and no minutes are said", () => {
   const desk = Desk.with(aView());
-  assert.deepEqual(at(desk, 0), ["0 min in, 40 left", null]);
-  assert.deepEqual(at(desk, 29.5), ["29 min in, 11 left", null]);
-  assert.deepEqual(at(desk, 30), ["30 min in, 10 left", "Ten minutes until closing begins."]);
-  assert.deepEqual(at(desk, 32), ["32 min in, 8 left", null]);
-  assert.deepEqual(at(desk, 35.5), ["35 min in, 5 left", "Five minutes until closing begins."]);
+  assert.deepEqual(at(desk, 0), ["0 min in, closing in 40", null]);
+  assert.deepEqual(at(desk, 29.5), ["29 min in, closing in 11", null]);
+  assert.deepEqual(at(desk, 30), ["30 min in, closing in 10", "Ten minutes until closing begins."]);
+  assert.deepEqual(at(desk, 32), ["32 min in, closing in 8", null]);
+  assert.deepEqual(at(desk, 35.5), ["35 min in, closing in 5", "Five minutes until closing begins."]);
   assert.deepEqual(at(desk, 40), ["40 min in, closing", "It is time to begin closing."]);
   assert.deepEqual(at(desk, 70)[1], "It is time to begin closing.");
 });
@@ -33,9 +33,16 @@ test("the length is said by one digit, and closing keeps its part of it", () => 
   press(5);
   assert.deepEqual(appointment(desk.state), { minutes: 95, reserve: 15 });
   assert.equal(lines(desk.state).find((line) => line.matter === "time")?.said, "95 min, the last 15 for closing");
-  assert.deepEqual(at(desk, 70), ["70 min in, 10 left", "Ten minutes until closing begins."]);
+  assert.deepEqual(at(desk, 70), ["70 min in, closing in 10", "Ten minutes until closing begins."]);
   for (let presses = 0; presses < 30; presses++) press(4);
   assert.deepEqual(appointment(desk.state), { minutes: 20, reserve: 15 });
+});
+
+test("in a session that is closed nothing is left of it", () => {
+  assert.deepEqual(at(Desk.with(aView({ state: "closed" })), 12)[0], "not begun");
+  const desk = Desk.with(aView());
+  desk.sees({ state: "closed" });
+  assert.equal(elapsedWords(desk.state, 12 * MINUTE), "");
 });
 
 test("before the client is in nothing is counted", () => {
@@ -49,5 +56,5 @@ test("how long the client has been in counts from the first time they were let i
   const view = (changes: Partial<DeskView>) => ({ kind: "heard", message: { type: "view", ...aView(changes) } }) as const;
   const admitted = step(waiting, view({ seq: 2, state: "hold" }), 1000).state;
   const back = step(step(admitted, view({ seq: 3, state: "left" }), 100_000).state, view({ seq: 4, state: "hold" }), 200_000).state;
-  assert.deepEqual([elapsedWords(admitted, 60_999), elapsedWords(back, 961_000)], ["0 min in, 40 left", "16 min in, 24 left"]);
+  assert.deepEqual([elapsedWords(admitted, 60_999), elapsedWords(back, 961_000)], ["0 min in, closing in 40", "16 min in, closing in 24"]);
 });

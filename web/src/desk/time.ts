@@ -30,12 +30,13 @@ export function untilClosing(state: DeskState, now: number): number | null {
   return state.begun === null ? null : state.begun + (minutes - reserve) * MINUTE - now;
 }
 
-/** How long the client has been in, and how much is left before closing begins. */
+/** How long the client has been in, and how long it is until closing begins. Of a session that is closed neither counts any more. */
 export function elapsedWords(state: DeskState, now: number): string {
   const left = untilClosing(state, now);
   if (state.begun === null || left === null) return "not begun";
+  if (state.view?.state === "closed") return "";
   const since = `${Math.max(0, Math.floor((now - state.begun) / MINUTE))} min in`;
-  return left > 0 ? `${since}, ${Math.ceil(left / MINUTE)} left` : `${since}, closing`;
+  return left > 0 ? `${since}, closing in ${Math.ceil(left / MINUTE)}` : `${since}, closing`;
 }
 
 /** Said for a minute at ten and at five minutes, and from then on when it is time. */

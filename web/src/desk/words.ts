@@ -1,5 +1,6 @@
 // Every sentence of the desk that depends on what happens. Words first; shape and colour follow them.
 import type { Ending } from "../wire/Ending";
+import type { EntryValue } from "../wire/EntryValue";
 import type { Hold } from "../wire/Hold";
 import type { Length } from "../wire/Length";
 import type { Matter } from "../wire/Matter";
@@ -89,6 +90,8 @@ const ORDER_NAMES: Record<Order["kind"], string> = {
   end: "End",
   extend: "Extend",
   ask_sides: "Ask for left and right",
+  show: "Put on the client's page",
+  ask: "Ask on the client's page",
   plan: "Change of settings",
 };
 export const orderName = (order: Order): string => ORDER_NAMES[order.kind];
@@ -225,3 +228,25 @@ export const TRIED: readonly (readonly [Rung, string])[] = [
 
 export const seenWords = (saw: Saw): string => SEEN.find(([code]) => code === saw)?.[1] ?? saw;
 export const triedWords = (rung: Rung): string => TRIED.find(([code]) => code === rung)?.[1] ?? rung;
+
+/** What was found or done beside sets and ratings; "" for other entries. */
+export function foundWords(value: EntryValue): string {
+  switch (value.kind) {
+    case "scan":
+      return value.scan === "clear" ? "scan clear" : "scan: something is felt";
+    case "rehearsal":
+      return value.rehearsal === "undisturbed" ? "rehearsed: nothing disturbed" : "rehearsed: something disturbed";
+    case "fits":
+      return `${value.scale.toUpperCase()} fits the facts`;
+    case "belief":
+      return value.belief === "still" ? "the belief still fits" : "another belief fits better";
+    case "too_much":
+      return "too much: stopped";
+    case "showed":
+      return { orient: "shown: here and now", resource: "shown: what has helped", nothing: "taken off the client's page" }[value.showed];
+    case "unmeasured":
+      return `not measured: ${{ in_person: "in the same room", without: "without stimulation", own_tapping: "their own tapping" }[value.way]}`;
+    default:
+      return "";
+  }
+}

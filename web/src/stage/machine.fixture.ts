@@ -25,7 +25,9 @@ export function setView(id: string, change: Partial<SetView> = {}): SetView {
 
 export function view(state: RoomState, change: Partial<StageView> = {}): StageView {
   const needs = nothing;
-  return { epoch: 1, seq: ++seq, state, needs, set: null, desk_knows: false, desk_here: true, figure: true, sides_asked: 0, closing_words: null, ...change };
+  const besides = { steadying: null, pad: null, longer: false };
+  const said = { desk_knows: false, desk_here: true, figure: true, sides_asked: 0, closing_words: null };
+  return { epoch: 1, seq: ++seq, state, needs, set: null, ...said, ...besides, ...change };
 }
 
 export const seen = (v: StageView, obstacle?: Extract<Event, { type: "view" }>["obstacle"]): Event => ({ type: "view", view: v, obstacle });

@@ -53,7 +53,7 @@ test("every view of a running set brings its timeline to the player", () => {
 test("Stop cuts at once with the line down, is told when it is back, and is repeated until it shows", () => {
   const stopped = run([...running(), { type: "link", state: "lost" }, { type: "stop" }]);
   assert.deepEqual(stopped.last, [{ do: "cut", ending: "stopped_by_client" }]);
-  assert.deepEqual(pageOf(stopped.state), { name: "held", why: "stop", told: false, asksReady: true, online: false });
+  assert.deepEqual(pageOf(stopped.state), { name: "held", why: "stop", told: false, asksReady: true, online: false, longer: "no" });
 
   const back = run([open], stopped.state);
   assert.deepEqual(sent(back.last), ["stop"]);

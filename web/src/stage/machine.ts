@@ -39,6 +39,10 @@ export interface State extends Questions {
   /** Why this page is held: the client's Stop or an interruption that no Ready has followed. */
   readonly halt: "stop" | Interruption | undefined;
   readonly untold: Untold | undefined;
+  /** A rating that the room has still to hear, and to which question it is the answer. */
+  readonly rated: { readonly id: string; readonly asked: number; readonly value: number | null } | undefined;
+  /** The client has said that they need longer. */
+  readonly longerSaid: boolean;
   /** The client tapped Ready, and no later view has come. */
   readonly readySaid: boolean;
   /** A newer page is waiting: reload once nothing moves. */
@@ -56,6 +60,9 @@ export type Event =
   /** The set came to its own end on the screen. */
   | { type: "finished" }
   | { type: "ready" }
+  /** On the scale that is open; `value` null: passed over. */
+  | { type: "rated"; id: string; value: number | null }
+  | { type: "longer" }
   | { type: "answered"; step: Step; motion?: Motion }
   /** Passed over: what was answered before stays. */
   | { type: "skipped"; step: Step }
@@ -91,6 +98,8 @@ export function opened(abilities: Abilities): State {
     spent: new Set(),
     halt: undefined,
     untold: undefined,
+    rated: undefined,
+    longerSaid: false,
     readySaid: false,
     reload: false,
   };
@@ -123,6 +132,10 @@ export function reduce(state: State, event: Event): Outcome {
       return onReducedMotion(state);
     case "reload":
       return reloadIfDue({ ...state, reload: true });
+    case "rated":
+      return onRated(state, event.id, event.value);
+    case "longer":
+      return waitsForReady(state) ? tell({ ...state, longerSaid: true }) : [state, []];
     case "again":
       return tell(state);
   }
@@ -137,7 +150,7 @@ function onLink(state: State, link: SocketState): Outcome {
 function onView(state: State, view: StageView, obstacle: Interruption | undefined): Outcome {
   if (state.view && isOlder(view, state.view)) return [state, []];
   const seen = {
-    ...agreed({ ...state, view, untold: stillUntold(state.untold, view) }, view),
+    ...agreed({ ...state, view, ...beside(state, view), untold: stillUntold(state.untold, view) }, view),
     readySaid: false,
     check: asksSides(state, view) ? ("sides" as const) : state.check,
   };
@@ -204,7 +217,7 @@ function onInterrupted(state: State, cause: Interruption): Outcome {
 function onReady(state: State): Outcome {
   // Before the client was let in, or with the line down, Ready only takes back this page's own hold.
   if (state.link !== "open") return [state, []];
-  const free = { ...state, halt: undefined, readySaid: true };
+  const free = { ...state, halt: undefined, longerSaid: false, readySaid: true };
   return hears(state.view) ? [free, [{ do: "send", message: { type: "ready" } }]] : [{ ...free, untold: undefined }, []];
 }
 
@@ -214,7 +227,34 @@ function onReducedMotion(state: State): Outcome {
   return state.playing === undefined ? [asked, []] : halted(asked, "stop");
 }
 
+/** The page repeats what it has to tell until a view shows it. */
 function tell(state: State): Outcome {
+  const [next, effects] = tellWhy(state);
+  return [next, [...effects, ...besides(next).map((message): Effect => ({ do: "send", message }))]];
+}
+
+/** A rating, and that more time is needed. */
+function besides({ view, link, rated, longerSaid }: State): FromStage[] {
+  if (link !== "open" || !admitted(view)) return [];
+  const messages: FromStage[] = [];
+  if (rated !== undefined && view?.pad?.asked === rated.asked) messages.push({ type: "rated", ...rated });
+  if (longerSaid && view?.needs.client_ready && !view.longer) messages.push({ type: "longer" });
+  return messages;
+}
+
+/** What of these a new view leaves: an answer to another question is none, and a new room has asked nothing yet. */
+function beside({ view: last, rated, longerSaid }: State, view: StageView): Pick<State, "rated" | "longerSaid"> {
+  const anew = last !== undefined && view.epoch > last.epoch;
+  const open = rated !== undefined && !anew && view.pad?.asked === rated.asked;
+  return { rated: open ? rated : undefined, longerSaid: longerSaid && view.needs.client_ready };
+}
+
+function onRated(state: State, id: string, value: number | null): Outcome {
+  const asked = state.view?.pad?.asked;
+  return asked === undefined || state.rated !== undefined ? [state, []] : tell({ ...state, rated: { id, asked, value } });
+}
+
+function tellWhy(state: State): Outcome {
   const heard = state.untold?.message.type === "stop" ? hears(state.view) : admitted(state.view);
   if (!state.untold || state.link !== "open" || !heard) return [state, []];
   return [{ ...state, untold: { ...state.untold, sent: true } }, [{ do: "send", message: state.untold.message }]];
@@ -227,6 +267,9 @@ function reloadIfDue(state: State): Outcome {
 function spend(state: State, set: string | undefined): State {
   return set === undefined ? state : { ...state, spent: new Set([...state.spent, set]) };
 }
+
+/** The room, or this page alone, waits for the client's Ready. */
+export const waitsForReady = (state: State): boolean => waitsForClient(state) || state.view?.needs.client_ready === true;
 
 /** Whether a view shows what was to be told; only what went out on this connection can be shown. */
 function stillUntold(untold: Untold | undefined, view: StageView): Untold | undefined {

@@ -18,7 +18,7 @@ test("at the door the client's Stop is told, and Ready too; a device that only a
   assert.deepEqual(sent(stopped.last), ["stop"]);
   const needs = { ...nothing, client_ready: true };
   const known = run([seen(view("at_the_door", { needs, desk_knows: true }))], stopped.state);
-  assert.deepEqual(pageOf(known.state), { name: "held", why: "stop", told: true, asksReady: true, online: true });
+  assert.deepEqual(pageOf(known.state), { name: "held", why: "stop", told: true, asksReady: true, online: true, longer: "may" });
   const on = run([{ type: "ready" }], known.state);
   assert.deepEqual([sent(on.last), pageOf(on.state).name], [["ready"], "waiting"]);
   assert.deepEqual(sent(run([open, { type: "skip-all" }, seen(view("waiting")), { type: "stop" }, { type: "again" }]).all), []);

@@ -2,7 +2,9 @@
 import { element } from "../live/element";
 import { say } from "../live/words";
 import { type Asking, ask } from "./ask";
-import { button, speech } from "./parts";
+import { held, showDot } from "./held";
+import { answers, speech } from "./parts";
+import { pad, steadying } from "./beside";
 import type { Page } from "./screen";
 
 /** Shows pages in `main`; see the head of this file. */
@@ -34,6 +36,10 @@ function content(page: Page, asking: Asking): HTMLElement[] {
       return ask(page, asking);
     case "held":
       return held(page, asking);
+    case "pad":
+      return pad(page, asking);
+    case "steadying":
+      return steadying(page, asking);
     case "end":
       return [
         ...speech("end_heading"),
@@ -54,7 +60,7 @@ function content(page: Page, asking: Asking): HTMLElement[] {
       return speech("ready_heading", "ready_text");
     case "ready-tones":
       // The desk cannot start the dot now, so the way back to it is here.
-      return [...speech("ready_heading", "ready_tones_text"), element("div", { class: "answers" }, showDot(asking))];
+      return [...speech("ready_heading", "ready_tones_text"), answers(showDot(asking))];
     case "ready-alone":
       return speech("ready_heading", "ready_alone_text");
     case "between":
@@ -70,30 +76,4 @@ function content(page: Page, asking: Asking): HTMLElement[] {
 function carried(id: string): HTMLElement[] {
   const copy = document.querySelector<HTMLTemplateElement>(`template#${id}`)?.content.cloneNode(true);
   return copy ? ([...(copy as DocumentFragment).children] as HTMLElement[]) : [];
-}
-
-/** For whom no moving dot was welcome, and now is. */
-const showDot = ({ act, device }: Asking): HTMLElement =>
-  button("declined_show", () => {
-    device.learn({ reduced_motion: false });
-    act({ type: "answered", step: "motion", motion: "welcome" });
-  });
-
-function held(page: Extract<Page, { name: "held" }>, asking: Asking): HTMLElement[] {
-  const parts = page.why === "page" ? speech("paused_heading", "paused_text") : speech("stopped_heading");
-  if (page.why === "declined") parts.push(element("p", {}, say("declined_text")));
-  parts.push(element("p", {}, say(page.asksReady ? "stopped_text" : "paused_wait")));
-  if (page.why !== "page") parts.push(element("p", { role: "status" }, say(page.told ? "stopped_told" : "stopped_untold")));
-  if (!page.online) return [...parts, element("p", {}, say("reconnecting"))];
-  if (!page.asksReady) return parts;
-  const choice = page.why === "declined" ? [showDot(asking)] : [];
-  return [
-    ...parts,
-    element(
-      "div",
-      { class: "answers" },
-      button("ready_button", () => asking.act({ type: "ready" }), "main"),
-      ...choice,
-    ),
-  ];
 }

@@ -24,6 +24,14 @@ replaces: string | null,
  */
 moment: Moment, 
 /**
+ * Of a SUD of a recent event: which segment, from 1.
+ */
+segment: number | null, 
+/**
+ * The client gave it on their own page.
+ */
+from_client: boolean, 
+/**
  * What it says.
  */
 value: EntryValue, };

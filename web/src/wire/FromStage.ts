@@ -20,7 +20,19 @@ device: Device, } | { "type": "beat" } & BeatReply | { "type": "device",
 /**
  * See [`Device`].
  */
-device: Device, } | { "type": "ready" } | { "type": "stop" } | { "type": "interrupted", 
+device: Device, } | { "type": "ready" } | { "type": "rated", 
+/**
+ * A UUID of the page's making.
+ */
+id: string, 
+/**
+ * See [`OpenPad::asked`].
+ */
+asked: number, 
+/**
+ * On that scale; `None`: passed over.
+ */
+value: number | null, } | { "type": "longer" } | { "type": "stop" } | { "type": "interrupted", 
 /**
  * Why.
  */

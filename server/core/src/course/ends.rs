@@ -1,5 +1,7 @@
 //! What the end of each procedure asks for.
 
+use serde::{Deserialize, Serialize};
+
 use super::target::Known;
 use super::{Procedure, Rehearsal, Scan};
 use crate::scale::{Sud, Voc};
@@ -8,7 +10,9 @@ use crate::scale::{Sud, Voc};
 pub(super) const FITS_AT: u8 = 1;
 
 /// One thing that an end asks for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case")]
 pub enum End {
     /// SUD 0, or 1 said to fit.
     Sud,

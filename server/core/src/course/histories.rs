@@ -19,7 +19,7 @@ pub(super) fn one_of<T: Copy>(rng: &mut ChaCha8Rng, all: &[T]) -> T {
 /// Low SUDs and high VOCs are frequent, or hardly any history would get anywhere.
 fn said(rng: &mut ChaCha8Rng) -> Said {
     let moment = one_of(rng, &[Moment::Assessment, Moment::AfterSet, Moment::BackAtTarget, Moment::Installation, Moment::Reevaluation]);
-    match rng.random_range(0..18) {
+    match rng.random_range(0..19) {
         0 => Said::Procedure(one_of(
             rng,
             &[Procedure::Standard, Procedure::Resource, Procedure::Restricted, Procedure::RecentEvent, Procedure::Future],
@@ -37,6 +37,7 @@ fn said(rng: &mut ChaCha8Rng) -> Said {
         10 => Said::SudFits,
         11 => Said::VocFits,
         12 | 13 => Said::Scan(one_of(rng, &[Scan::Clear, Scan::Clear, Scan::Felt])),
+        18 => Said::Belief(one_of(rng, &[Belief::Still, Belief::Another])),
         14 => Said::Rehearsal(one_of(rng, &[Rehearsal::Undisturbed, Rehearsal::Disturbed])),
         _ => {
             let decision =
@@ -46,7 +47,7 @@ fn said(rng: &mut ChaCha8Rng) -> Said {
     }
 }
 
-fn history(rng: &mut ChaCha8Rng) -> Vec<Said> {
+pub(super) fn history(rng: &mut ChaCha8Rng) -> Vec<Said> {
     (0..rng.random_range(0..24)).map(|_| said(rng)).collect()
 }
 

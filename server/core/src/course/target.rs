@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 
 use super::ends::{self, End};
-use super::{Because, Decision, Procedure, Rehearsal, Said, Scan};
+use super::{Because, Belief, Decision, Procedure, Rehearsal, Said, Scan};
 use crate::scale::{Sud, Voc};
 use crate::wire::Moment;
 
@@ -156,6 +156,8 @@ impl Course {
             Said::VocFits => self.known.voc_fits = true,
             Said::Scan(scan) => self.known.scan = Some(scan),
             Said::Rehearsal(rehearsal) => self.known.rehearsal = Some(rehearsal),
+            Said::Belief(Belief::Still) => {}
+            Said::Belief(Belief::Another) => (self.known.voc, self.known.voc_fits) = (None, false),
             Said::Decided(decision, because) => self.decided(decision, because),
             Said::CarriedOver(state) => self.set_state(state, None),
         }

@@ -227,6 +227,8 @@ pub enum MomentKind {
     ClientReady,
     /// The client stopped.
     ClientStop,
+    /// The client has said that they need longer.
+    ClientLonger,
     /// The client left by their own press of Leave.
     ClientLeft,
     /// The client's page stopped by itself.

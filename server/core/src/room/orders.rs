@@ -14,7 +14,7 @@ pub(super) enum Carried {
     AnsweredLater,
 }
 
-type Done = Result<Carried, Refusal>;
+pub(super) type Done = Result<Carried, Refusal>;
 
 impl Room {
     pub(super) fn carry_out(&mut self, desk: u64, id: u32, order: Order) -> Done {
@@ -38,6 +38,8 @@ impl Room {
             Order::End => self.order_end(),
             Order::Extend => self.order_extend(),
             Order::AskSides => self.order_ask_sides(),
+            Order::Show { steadying } => self.order_show(steadying),
+            Order::Ask { pad } => self.order_ask(pad),
             Order::Plan { plan } => self.order_plan(plan),
         }
     }

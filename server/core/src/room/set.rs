@@ -144,6 +144,7 @@ impl Room {
     }
 
     pub(super) fn begin_set(&mut self, desk: u64, order: u32) {
+        self.put_away();
         let (number, plan) = (self.number + 1, self.plan);
         self.starting = Some(Starting { number, plan, since: self.now, desk, order });
         self.effects.push(Effect::RecordSet { number, plan });

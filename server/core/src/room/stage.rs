@@ -113,6 +113,8 @@ impl Room {
             FromStage::Interrupted { cause } => self.interrupted(cause),
             FromStage::Showing(showing) => return self.showing(showing),
             FromStage::Evidence { facts } => return self.evidence(facts),
+            FromStage::Rated { id, asked, value } => return self.client_rated(id, asked, value),
+            FromStage::Longer => self.client_longer(),
             FromStage::Hello { .. } | FromStage::Beat(_) | FromStage::Device { .. } => {}
         }
         Ok(())
@@ -142,6 +144,7 @@ impl Room {
     fn client_ready(&mut self) {
         if self.is_open() && self.need_ready {
             self.need_ready = false;
+            self.aids.longer = false;
             self.record_moment(MomentKind::ClientReady);
         }
     }
@@ -172,7 +175,7 @@ impl Room {
         self.show_again();
     }
 
-    fn show_again(&mut self) {
+    pub(super) fn show_again(&mut self) {
         if let Some(stage) = &mut self.stage {
             stage.conduct.wants_view = true;
         }

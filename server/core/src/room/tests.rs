@@ -1,5 +1,6 @@
 //! The room in virtual time, with pages that answer as real ones do.
 
+mod aids;
 mod answers;
 mod breaches;
 mod changes;

@@ -1,8 +1,9 @@
 //! What both ends see: the state word, the needs, and the views that carry them.
 
+use super::aids::Aids;
 use super::{Effect, Room, StoppedBy};
 use crate::optics;
-use crate::wire::{DeskView, Device, Ending, Hold, Needs, Plan, Refusal, RoomState, SeatState, SetView, StageView, ToDesk, ToStage};
+use crate::wire::{DeskView, Device, Ending, Hold, Needs, OpenPad, Plan, Refusal, RoomState, SeatState, SetView, StageView, ToDesk, ToStage};
 
 /// How far the news of the client's stop has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -35,6 +36,7 @@ pub(super) struct Face {
     needs: Needs,
     refused: Option<Refusal>,
     holds: Vec<Hold>,
+    aids: Aids,
     plan: Plan,
     set: Option<SetView>,
     control: Option<u64>,
@@ -112,6 +114,7 @@ impl Room {
             needs: self.needs(),
             refused: self.may_start(self.control).err(),
             holds: self.holds.of(self.plan.purpose).to_vec(),
+            aids: self.aids.clone(),
             plan: self.active_plan().unwrap_or(self.plan),
             set: self.set.as_ref().map(|set| set.view()),
             control: self.control,
@@ -205,6 +208,10 @@ impl Room {
             widest: face.device.map(|device| optics::widest(&device, plan.path, plan.dot)),
             eyes_locked: face.eyes_locked,
             hard_end: self.running().map(|set| set.goal.by),
+            steadying: face.aids.steadying.clone(),
+            pad: face.aids.pad,
+            rated: face.aids.rated.clone(),
+            longer: face.aids.longer,
         }
     }
 
@@ -221,6 +228,9 @@ impl Room {
             figure: !face.eyes_locked,
             sides_asked: face.sides_asked,
             closing_words: face.closing_words.clone().filter(|_| admitted),
+            steadying: face.aids.steadying.clone().filter(|_| admitted),
+            pad: face.aids.pad.filter(|_| admitted).map(|pad| OpenPad { scale: pad.scale, asked: face.aids.asked }),
+            longer: face.aids.longer && admitted,
         }
     }
 }

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Beat, BeatReply, Device, Hold, Needs, Plan, RoomState, SetView, Showing};
+use super::{Beat, BeatReply, ByClient, Device, Hold, Needs, Pad, Plan, RoomState, SetView, Showing, Steadying};
 
 /// An order from the desk.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -25,6 +25,16 @@ pub enum Order {
     Extend,
     /// Ask the client which side the tones come from. Only while nothing runs.
     AskSides,
+    /// Put something to steady by on the client's page; `None` takes it away. Only while nothing runs.
+    Show {
+        /// What.
+        steadying: Option<Steadying>,
+    },
+    /// Open a scale on the client's page; `None` takes it away. Only while nothing runs.
+    Ask {
+        /// Which, and when in the protocol.
+        pad: Option<Pad>,
+    },
     /// Change the plan. While a set runs, only `rate` may differ from its plan; it is changed live.
     Plan {
         /// The whole plan.
@@ -189,4 +199,16 @@ pub struct DeskView {
     pub eyes_locked: bool,
     /// Room time at which the hard limit ends the set that runs.
     pub hard_end: Option<f64>,
+    /// What the client's page shows to steady by.
+    #[serde(default)]
+    pub steadying: Option<Steadying>,
+    /// The scale that is open on the client's page.
+    #[serde(default)]
+    pub pad: Option<Pad>,
+    /// What came from the last one, until another is opened.
+    #[serde(default)]
+    pub rated: Option<ByClient>,
+    /// After a stop the client has said that they need longer.
+    #[serde(default)]
+    pub longer: bool,
 }

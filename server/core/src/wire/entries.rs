@@ -3,8 +3,8 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Answer, Ending, Matter, Plan};
-use crate::course::Because;
+use super::{Answer, Ending, Matter, Plan, Scale};
+use crate::course::{Because, Belief, End, Phase, Rehearsal, Scan};
 
 /// When in the protocol a rating was asked.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -72,6 +72,32 @@ pub enum Rung {
     Earlier,
     /// A few words of one's own, and on.
     Interweave,
+}
+
+/// What the clinician put on the client's page to steady by.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case")]
+pub enum Showed {
+    /// The page's own words about here and now.
+    Orient,
+    /// What has helped before.
+    Resource,
+    /// Nothing: it was taken away.
+    Nothing,
+}
+
+/// Work that no page of ours paced: it is recorded, and nothing about it was measured.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case")]
+pub enum Unmeasured {
+    /// In the same room.
+    InPerson,
+    /// Without stimulation.
+    Without,
+    /// The client's own tapping, unpaced.
+    OwnTapping,
 }
 
 /// Why it is called stuck.
@@ -152,6 +178,38 @@ pub enum EntryValue {
         /// Why.
         because: Because,
     },
+    /// What a scan of the body found.
+    Scan {
+        /// See [`Scan`].
+        scan: Scan,
+    },
+    /// How a situation to come was gone through.
+    Rehearsal {
+        /// See [`Rehearsal`].
+        rehearsal: Rehearsal,
+    },
+    /// The rating that stands on this scale fits this life.
+    Fits {
+        /// Which.
+        scale: Scale,
+    },
+    /// Whether the belief is still the wanted one.
+    Belief {
+        /// See [`Belief`].
+        belief: Belief,
+    },
+    /// It was too much, and the clinician stopped.
+    TooMuch,
+    /// What was put on the client's page to steady by.
+    Showed {
+        /// See [`Showed`].
+        showed: Showed,
+    },
+    /// Work that no page of ours paced.
+    Unmeasured {
+        /// See [`Unmeasured`].
+        way: Unmeasured,
+    },
     /// How long the appointment is, and how much of that is kept for closing.
     Time {
         /// 10 to 240.
@@ -178,6 +236,12 @@ pub struct Entry {
     pub replaces: Option<String>,
     /// When in the protocol.
     pub moment: Moment,
+    /// Of a SUD of a recent event: which segment, from 1.
+    #[serde(default)]
+    pub segment: Option<u8>,
+    /// The client gave it on their own page.
+    #[serde(default)]
+    pub from_client: bool,
     /// What it says.
     pub value: EntryValue,
 }
@@ -239,6 +303,21 @@ pub struct SessionLog {
     /// What the last session's opening found, for what may be "as last time".
     #[serde(default)]
     pub opened_before: Vec<Answer>,
+    /// Where the hour stands.
+    pub phase: Phase,
+    /// What the end of today's target asks for, in the order of the work.
+    #[serde(default)]
+    pub asks: Vec<Asks>,
+}
+
+/// One thing that a target's end asks for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+pub struct Asks {
+    /// What.
+    pub end: End,
+    /// It is not reached yet.
+    pub open: bool,
 }
 
 /// The assessment of the session's target, where nothing was rated between it and the session.

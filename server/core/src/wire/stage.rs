@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Beat, BeatReply, Ending, Needs, RoomState, SetView};
+use super::{Beat, BeatReply, Ending, Needs, OpenPad, RoomState, SetView, Steadying};
 
 /// What the client's page found out about itself. Sent with hello and again when it changes.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -149,6 +149,17 @@ pub enum FromStage {
     },
     /// The client tapped Ready.
     Ready,
+    /// The client rated on the scale that was open, or passed it over. Repeated until a view shows that it is gone.
+    Rated {
+        /// A UUID of the page's making.
+        id: String,
+        /// See [`OpenPad::asked`].
+        asked: u32,
+        /// On that scale; `None`: passed over.
+        value: Option<u8>,
+    },
+    /// The client needs longer before anything starts again. Repeated until a view shows it.
+    Longer,
     /// The client stopped. The page has stopped already. Repeated until a view shows it.
     Stop,
     /// The page stopped by itself. Repeated until a view shows it.
@@ -209,4 +220,13 @@ pub struct StageView {
     pub sides_asked: u32,
     /// After the end: the closing words the clinician chose for the client, if any.
     pub closing_words: Option<String>,
+    /// Something to steady by.
+    #[serde(default)]
+    pub steadying: Option<Steadying>,
+    /// The scale that is open.
+    #[serde(default)]
+    pub pad: Option<OpenPad>,
+    /// It is known that the client needs longer.
+    #[serde(default)]
+    pub longer: bool,
 }

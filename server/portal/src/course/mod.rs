@@ -7,7 +7,7 @@ mod queries_hour;
 mod rebuild;
 mod words;
 
-use leeward_core::course::{Because, Course, Decision, Held, Procedure, RULES, Rehearsal, Said, Scan, State};
+use leeward_core::course::{Because, Belief, Course, Decision, Held, Procedure, RULES, Rehearsal, Said, Scan, State};
 use leeward_core::scale::{Sud, Voc};
 use sqlx::PgConnection;
 use uuid::Uuid;
@@ -70,6 +70,8 @@ pub enum Saying {
     Scan(Scan),
     /// How it went through in the mind.
     Rehearsal(Rehearsal),
+    /// Whether the belief is still the wanted one.
+    Belief(Belief),
     /// The SUD of 1 fits this life.
     SudFits,
     /// The VOC that stands fits this life.
@@ -86,6 +88,7 @@ impl Saying {
             ("procedure", code) => Self::Procedure(codes::read(code, "").ok()?),
             ("scan", code) => Self::Scan(codes::read(code, "").ok()?),
             ("rehearsal", code) => Self::Rehearsal(codes::read(code, "").ok()?),
+            ("belief", code) => Self::Belief(codes::read(code, "").ok()?),
             ("fits", "sud") => Self::SudFits,
             ("fits", "voc") => Self::VocFits,
             ("decided", code) => Self::Decided(codes::read(code, "").ok()?, because),
@@ -99,6 +102,7 @@ impl Saying {
             Self::Procedure(procedure) => ("procedure", codes::name(procedure)?, None),
             Self::Scan(scan) => ("scan", codes::name(scan)?, None),
             Self::Rehearsal(rehearsal) => ("rehearsal", codes::name(rehearsal)?, None),
+            Self::Belief(belief) => ("belief", codes::name(belief)?, None),
             Self::SudFits => ("fits", "sud".to_owned(), None),
             Self::VocFits => ("fits", "voc".to_owned(), None),
             Self::Decided(decision, because) => ("decided", codes::name(decision)?, because.map(codes::name).transpose()?),
@@ -222,6 +226,7 @@ fn read(row: SaidRow) -> Result<Said, Error> {
                 Saying::Procedure(procedure) => Said::Procedure(procedure),
                 Saying::Scan(scan) => Said::Scan(scan),
                 Saying::Rehearsal(rehearsal) => Said::Rehearsal(rehearsal),
+                Saying::Belief(belief) => Said::Belief(belief),
                 Saying::SudFits => Said::SudFits,
                 Saying::VocFits => Said::VocFits,
                 Saying::Decided(decision, because) => Said::Decided(decision, because),

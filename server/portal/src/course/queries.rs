@@ -24,7 +24,7 @@ pub(super) async fn said(db: &mut PgConnection, target: Uuid) -> sqlx::Result<Ve
         SaidRow,
         r#"SELECT kind AS "kind!", code, value, moment, segment, because FROM (
              SELECT place, asked, kind, code, NULL::smallint AS value, moment, NULL::smallint AS segment, because
-             FROM standing_fact WHERE target_id = $1 AND kind NOT IN ('saw', 'tried')
+             FROM standing_fact WHERE target_id = $1 AND kind NOT IN ('saw', 'tried', 'too_much', 'showed')
              UNION ALL SELECT place, asked, scale, NULL, value, moment, NULL, NULL FROM standing_rating WHERE target_id = $1
              UNION ALL SELECT place, asked, 'sud', NULL, value, moment, segment, NULL FROM standing_segment WHERE target_id = $1
              UNION ALL SELECT s.seq, x.seq, 'set', NULL, NULL, NULL, NULL, NULL

@@ -16,11 +16,16 @@ use crate::platform::forms::Id;
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
 use crate::presets;
+use crate::safety_plan;
 use crate::sessions;
+use crate::steadying;
 use crate::store::error::Error;
-use crate::store::seal::{ClientKey, Opened};
+use crate::store::seal::{ClientKey, Opened, Private};
 use crate::store::subject::{Act, Tx};
 use crate::targets::{self, Target};
+
+/// The digits from 2 to 9.
+const MOST_RESOURCES: usize = 8;
 
 #[derive(Template)]
 #[template(path = "live/desk.html")]
@@ -46,6 +51,15 @@ struct DeskPage {
     last_location: Option<String>,
     presets: Vec<Preset>,
     presets_json: String,
+    client_id: Uuid,
+    /// What shows that it is too much, the way back, first words.
+    steadying: Vec<(&'static str, String)>,
+    /// What has helped, as the client's page may show it.
+    resources: Vec<String>,
+    resources_json: String,
+    assess: Option<AssessForm>,
+    /// The safety plan part by part.
+    safety: Vec<(&'static str, String)>,
 }
 
 /// What is worked on; an empty text was not recorded.
@@ -58,6 +72,35 @@ struct TargetCard {
     body: String,
     sud: Option<u8>,
     voc: Option<u8>,
+}
+
+/// The assessment as it stands, to be typed on. Ratings are asked anew.
+struct AssessForm {
+    target: Uuid,
+    version: i32,
+    /// What comes before the ratings: name, label, words.
+    before: [(&'static str, &'static str, String); 3],
+    emotions: String,
+    body: String,
+}
+
+impl AssessForm {
+    /// `None` when a part of it does not open: then nothing may be typed over it.
+    fn of(target: &Target) -> Option<Self> {
+        let words = target.words.clone().whole().ok()?;
+        let text = |private: &Private| private.reveal().to_owned();
+        Some(Self {
+            target: target.id,
+            version: target.version,
+            before: [
+                ("picture", "Worst picture", text(&words.picture)),
+                ("negative_belief", "Negative belief", text(&words.negative_belief)),
+                ("positive_belief", "Positive belief", text(&words.positive_belief)),
+            ],
+            emotions: text(&words.emotions),
+            body: text(&words.body_location),
+        })
+    }
 }
 
 /// What is needed when something happens to the client.
@@ -92,10 +135,11 @@ pub(super) async fn show(State(app): State<App>, member: Member, Id(session): Id
     let key = clients::key(&mut tx, &app, row.client).await?;
     let details = clients::details(&mut tx, &app, row.client).await?;
     let target = match row.target {
-        Some(target) => Some(TargetCard::of(&targets::find(&mut tx, &app, target).await?)),
+        Some(target) => Some(targets::find(&mut tx, &app, target).await?),
         None => None,
     };
     let presets = presets::on_offer(&mut tx).await?;
+    let resources = resources(&mut tx, &app, row.client).await?;
     let when = When::in_practice(&mut tx).await?.in_zone(&row.zone);
     let desk = DeskPage {
         nonce: frame.nonce,
@@ -109,14 +153,45 @@ pub(super) async fn show(State(app): State<App>, member: Member, Id(session): Id
         rehearsal: clients::is_rehearsal(&mut tx, row.client).await?,
         client: addressed(&details),
         cautions: clients::cautions(&mut tx, row.client).await?.flags(),
-        target,
+        assess: target.as_ref().and_then(AssessForm::of),
+        target: target.as_ref().map(TargetCard::of),
         card: emergency_card(&mut tx, &key, session, &row, &details, &when).await?,
         last_location: last_location(&mut tx, &key, &row).await?,
-        presets_json: serde_json::to_string(&presets).map_err(|fault| Error::Inner(format!("presets: {fault}")))?,
+        presets_json: json(&presets)?,
         presets,
+        client_id: row.client,
+        steadying: steadying_lines(&mut tx, &app, row.client).await?,
+        resources_json: json(&resources)?,
+        resources,
+        safety: safety_lines(&mut tx, &app, row.client).await?,
     };
     tx.commit().await?;
     Ok(page(&desk)?.into_response())
+}
+
+fn json(value: &impl serde::Serialize) -> Result<String, Error> {
+    serde_json::to_string(value).map_err(|fault| Error::Inner(format!("for the desk's script: {fault}")))
+}
+
+/// Each line with its name; nothing where nothing is written down.
+async fn steadying_lines(tx: &mut Tx, app: &App, client: Uuid) -> Result<Vec<(&'static str, String)>, Error> {
+    let Some((kept, _)) = steadying::steadying(tx, app, client).await? else { return Ok(vec![]) };
+    let written = steadying::LINES.iter().zip(&kept.lines).filter(|(_, text)| !text.is_empty());
+    Ok(written.map(|(line, words)| (line.words, text(words))).collect())
+}
+
+/// What is on offer, as far as there are digits for it.
+async fn resources(tx: &mut Tx, app: &App, client: Uuid) -> Result<Vec<String>, Error> {
+    let all = steadying::resources(tx, app, client).await?;
+    let on_offer = all.iter().filter(|kept| kept.resource.on_offer).filter_map(|kept| kept.resource.on_page());
+    Ok(on_offer.take(MOST_RESOURCES).collect())
+}
+
+/// Each part that says something, in one line.
+async fn safety_lines(tx: &mut Tx, app: &App, client: Uuid) -> Result<Vec<(&'static str, String)>, Error> {
+    let Some((plan, _)) = safety_plan::plan(tx, app, client).await? else { return Ok(vec![]) };
+    let written = safety_plan::PARTS.iter().zip(&plan.parts).filter(|(_, text)| !text.is_empty());
+    Ok(written.map(|(part, words)| (part.words, text(words).lines().collect::<Vec<_>>().join("; "))).collect())
 }
 
 fn text(read: &Opened) -> String {

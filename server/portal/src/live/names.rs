@@ -41,6 +41,7 @@ pub(super) const fn moment(kind: MomentKind) -> &'static str {
         MomentKind::DeskBack => "desk_back",
         MomentKind::ClientReady => "client_ready",
         MomentKind::ClientStop => "client_stop",
+        MomentKind::ClientLonger => "client_longer",
         MomentKind::ClientLeft => "client_left",
         MomentKind::Interrupted(Interruption::Hidden) => "interrupted_hidden",
         MomentKind::Interrupted(Interruption::FullScreenLeft) => "interrupted_full_screen_left",

@@ -50,6 +50,9 @@ pub(super) fn view(seq: u32) -> ToStage {
         figure: false,
         sides_asked: 0,
         closing_words: None,
+        steadying: None,
+        pad: None,
+        longer: false,
     })
 }
 

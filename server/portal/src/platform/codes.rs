@@ -1,6 +1,7 @@
 //! Codes of the wire as the database keeps them, and as a page says them.
 
-use leeward_core::wire::{Change, Channels, Length, Moment, Path, Plan, Rung, Saw};
+use leeward_core::course::{Belief, Rehearsal, Scan};
+use leeward_core::wire::{Change, Channels, EntryValue, Length, Moment, Path, Plan, Rung, Saw, Scale, Showed, Unmeasured};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use strum::{EnumString, IntoStaticStr, VariantArray};
@@ -98,6 +99,29 @@ pub(crate) const fn rung(rung: Rung) -> &'static str {
     }
 }
 
+/// What was found or done beside the ratings: what it is about, and what it says. Empty for other entries.
+pub(crate) fn found(value: &EntryValue) -> (&'static str, String) {
+    let (what, said) = match value {
+        EntryValue::Scan { scan: Scan::Clear } => ("Body scan", "clear"),
+        EntryValue::Scan { scan: Scan::Felt } => ("Body scan", "something is felt"),
+        EntryValue::Rehearsal { rehearsal: Rehearsal::Undisturbed } => ("Rehearsal", "nothing disturbed"),
+        EntryValue::Rehearsal { rehearsal: Rehearsal::Disturbed } => ("Rehearsal", "something disturbed"),
+        EntryValue::Fits { scale: Scale::Sud } => ("SUD", "what is left fits the facts"),
+        EntryValue::Fits { scale: Scale::Voc } => ("VOC", "what is there fits the facts"),
+        EntryValue::Belief { belief: Belief::Still } => ("Wanted belief", "still the one that fits"),
+        EntryValue::Belief { belief: Belief::Another } => ("Wanted belief", "another one fits better"),
+        EntryValue::TooMuch => ("Too much", "the clinician stopped"),
+        EntryValue::Showed { showed: Showed::Orient } => ("On the client\u{2019}s page", "words about here and now"),
+        EntryValue::Showed { showed: Showed::Resource } => ("On the client\u{2019}s page", "something that has helped"),
+        EntryValue::Showed { showed: Showed::Nothing } => ("On the client\u{2019}s page", "nothing any more"),
+        EntryValue::Unmeasured { way: Unmeasured::InPerson } => ("Not measured", "in the same room"),
+        EntryValue::Unmeasured { way: Unmeasured::Without } => ("Not measured", "without stimulation"),
+        EntryValue::Unmeasured { way: Unmeasured::OwnTapping } => ("Not measured", "the client\u{2019}s own tapping"),
+        _ => ("", ""),
+    };
+    (what, said.to_owned())
+}
+
 /// When something was rated, as pages say it.
 pub(crate) const fn moment(moment: Moment) -> &'static str {
     match moment {
@@ -170,6 +194,7 @@ pub(crate) fn happened(kind: &str) -> String {
         "desk_back" => "Clinician\u{2019}s desk heard again",
         "client_ready" => "Client ready again",
         "client_stop" => "Client stopped",
+        "client_longer" => "Client needs longer",
         "client_left" => "Client left",
         "interrupted_hidden" => "Client\u{2019}s page hidden: stopped by itself",
         "interrupted_full_screen_left" => "Full screen left: stopped by itself",

@@ -21,6 +21,8 @@ use crate::store::subject::{Act, Tx};
 pub enum Reason {
     /// They left unsteady, or before that could be seen.
     Unsteady,
+    /// In the session it was too much.
+    TooMuch,
     /// Reprocessing was begun and is not finished.
     Incomplete,
     /// It was the first reprocessing of all.
@@ -35,6 +37,7 @@ impl Reason {
     pub const fn words(self) -> &'static str {
         match self {
             Self::Unsteady => "left unsteady",
+            Self::TooMuch => "it was too much",
             Self::Incomplete => "closed as incomplete",
             Self::FirstReprocessing => "first reprocessing",
         }
@@ -113,6 +116,8 @@ pub(super) async fn check(tx: &mut Tx, session: Uuid) -> Result<Option<Check>, E
 pub(super) async fn agree(tx: &mut Tx, session: Uuid, kind: ClosingKind, unsteady: bool, now: DateTime<Utc>) -> Result<(), Error> {
     let reason = if unsteady {
         Reason::Unsteady
+    } else if queries::was_too_much(tx, session).await? {
+        Reason::TooMuch
     } else if kind == ClosingKind::Incomplete {
         Reason::Incomplete
     } else if kind != ClosingKind::NoReprocessing && queries::is_first(tx, session).await? {

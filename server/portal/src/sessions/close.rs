@@ -133,7 +133,7 @@ pub(super) fn carries(course: &Course, kind: ClosingKind, because: Option<Becaus
 
 async fn add_sud(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, sud: Sud, now: DateTime<Utc>) -> Result<(), Error> {
     let place = EntryContext { session, client: row.client_id, target: row.target_id };
-    let what = What::Rating { scale: "sud", value: Some(sud.get().into()) };
+    let what = What::Rating { scale: "sud", value: Some(sud.get().into()), segment: None, from_client: false };
     let rating = Checked { id: new_id(&app.world), set: None, replaces: None, moment: codes::name(Moment::Closing)?, what };
     queries_entries::add_rating(tx, &place, &rating, now).await?;
     Ok(())

@@ -60,7 +60,8 @@ async fn write(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, entry: &
     let sealed = match &entry.what {
         What::Rating { .. } => return rate(tx, &place, entry, now).await,
         What::Opening { .. } => return Ok(queries_entries::add_opening(tx, &place, entry, now).await?),
-        What::Fact { .. } => return Ok(queries_entries::add_fact(tx, &place, entry, now).await?),
+        What::Fact { .. } => return say(tx, &place, entry, now).await,
+        What::Unmeasured { .. } => return Ok(queries_entries::add_unmeasured(tx, &place, entry, now).await?),
         What::Words { words: None } => None,
         What::Words { words: Some(words) } => {
             let key = clients::key(tx, app, row.client_id).await?;
@@ -73,6 +74,15 @@ async fn write(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, entry: &
 /// A rating moves its target: a correction that of what it corrects, wherever that was asked.
 async fn rate(tx: &mut Tx, place: &EntryContext, entry: &Checked, now: DateTime<Utc>) -> Result<bool, Error> {
     let Some(target) = queries_entries::add_rating(tx, place, entry, now).await? else { return Ok(false) };
+    if let Some(target) = target {
+        course::fold(tx, target).await?;
+    }
+    Ok(true)
+}
+
+/// What is said of a target moves it: a correction the one that it was said of.
+async fn say(tx: &mut Tx, place: &EntryContext, entry: &Checked, now: DateTime<Utc>) -> Result<bool, Error> {
+    let Some(target) = queries_entries::add_fact(tx, place, entry, now).await? else { return Ok(false) };
     if let Some(target) = target {
         course::fold(tx, target).await?;
     }

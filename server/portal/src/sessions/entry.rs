@@ -1,10 +1,12 @@
 //! What makes an entry acceptable, before anything is written.
 
 use leeward_core::scale::{Sud, Voc};
-use leeward_core::wire::{Entry, EntryValue, Matter, Moment};
+use leeward_core::wire::{Entry, EntryValue, Matter, Moment, Scale};
 use uuid::Uuid;
 
-use super::queries_entries::{self as queries, Kind, Replaced};
+use super::queries;
+use super::queries_entries::{self, Kind, Replaced};
+use crate::course;
 use crate::platform::codes;
 use crate::platform::forms::{Lines, Need, Problems};
 use crate::store::error::Error;
@@ -25,10 +27,12 @@ pub(super) struct Checked {
 
 /// Where an entry goes.
 pub(super) enum What {
-    /// A row of `rating`; no value: taken back.
-    Rating { scale: &'static str, value: Option<i16> },
-    /// A row of `fact` about a set, of this kind; no code: taken back.
+    /// A row of `rating`, of the whole or of a segment; no value: taken back.
+    Rating { scale: &'static str, value: Option<i16>, segment: Option<i16>, from_client: bool },
+    /// A row of `fact` of this kind, about a set, the hour or today's target; no code: taken back.
     Fact { kind: &'static str, code: Option<String> },
+    /// A row of `unmeasured`; no way: taken back.
+    Unmeasured { way: Option<String> },
     /// A row of `hour_fact`; no code: taken back.
     Opening { kind: &'static str, code: Option<String>, because: Option<String>, again: bool },
     /// A row of `process_note`; nothing in it: taken back.
@@ -48,6 +52,9 @@ pub(super) async fn check(tx: &mut Tx, session: Uuid, entry: &Entry) -> Result<R
         None => None,
     };
     let what = what(&mut problems, entry, replaced.as_ref())?;
+    if let Some(kind) = of_target(what.as_ref()) {
+        must_fit(&mut problems, tx, session, kind, &entry.value).await?;
+    }
     let opens = matches!(what, Some(What::Opening { .. }));
     if what.is_some() && opens != (entry.moment == Moment::Opening) {
         problems.add(
@@ -72,7 +79,7 @@ fn id(problems: &mut Problems, name: &'static str, text: &str) -> Option<Uuid> {
 
 async fn set(problems: &mut Problems, tx: &mut Tx, session: Uuid, text: &str) -> Result<Option<Uuid>, Error> {
     let Some(set) = id(problems, "set", text) else { return Ok(None) };
-    if !queries::has_set(tx, session, set).await? {
+    if !queries_entries::has_set(tx, session, set).await? {
         problems.add("set", "There is no such set in this session. Choose one from the log.");
     }
     Ok(Some(set))
@@ -80,7 +87,7 @@ async fn set(problems: &mut Problems, tx: &mut Tx, session: Uuid, text: &str) ->
 
 async fn replaced(problems: &mut Problems, tx: &mut Tx, session: Uuid, text: &str) -> Result<Option<Replaced>, Error> {
     let Some(id) = id(problems, "replaces", text) else { return Ok(None) };
-    let found = queries::replaced(tx, session, id).await?;
+    let found = queries_entries::replaced(tx, session, id).await?;
     match &found {
         None => problems.add("replaces", "There is no such entry in this session. Choose one from the log."),
         Some(old) if old.corrected => problems.add("replaces", "This entry was corrected already. Change its latest version instead."),
@@ -92,8 +99,8 @@ async fn replaced(problems: &mut Problems, tx: &mut Tx, session: Uuid, text: &st
 fn what(problems: &mut Problems, entry: &Entry, replaced: Option<&Replaced>) -> Result<Option<What>, Error> {
     let old = replaced.and_then(|old| old.kind);
     let (kind, what) = match &entry.value {
-        EntryValue::Sud { value } => (Kind::Sud, rating(problems, "sud", Sud::new(*value).map(Sud::get))),
-        EntryValue::Voc { value } => (Kind::Voc, rating(problems, "voc", Voc::new(*value).map(Voc::get))),
+        EntryValue::Sud { value } => (Kind::Sud, rating(problems, entry, "sud", Sud::new(*value).map(Sud::get))),
+        EntryValue::Voc { value } => (Kind::Voc, rating(problems, entry, "voc", Voc::new(*value).map(Voc::get))),
         EntryValue::Words { words } => {
             let words = problems.text("words", words, MOST_WORDS, Need::Required, Lines::Many);
             (Kind::Words, Some(What::Words { words: Some(Private::new(words)) }))
@@ -101,6 +108,13 @@ fn what(problems: &mut Problems, entry: &Entry, replaced: Option<&Replaced>) -> 
         EntryValue::Change { change } => (Kind::Change, Some(What::Fact { kind: "mark", code: Some(codes::name(change)?) })),
         EntryValue::Saw { saw } => (Kind::Saw, Some(What::Fact { kind: "saw", code: Some(codes::name(saw)?) })),
         EntryValue::Tried { rung } => (Kind::Tried, Some(What::Fact { kind: "tried", code: Some(codes::name(rung)?) })),
+        EntryValue::Scan { scan } => (Kind::Scan, Some(What::Fact { kind: "scan", code: Some(codes::name(scan)?) })),
+        EntryValue::Rehearsal { rehearsal } => (Kind::Rehearsal, Some(What::Fact { kind: "rehearsal", code: Some(codes::name(rehearsal)?) })),
+        EntryValue::Fits { scale } => (Kind::Fits, Some(What::Fact { kind: "fits", code: Some(codes::name(scale)?) })),
+        EntryValue::Belief { belief } => (Kind::Belief, Some(What::Fact { kind: "belief", code: Some(codes::name(belief)?) })),
+        EntryValue::TooMuch => (Kind::TooMuch, Some(What::Fact { kind: "too_much", code: Some("stopped".to_owned()) })),
+        EntryValue::Showed { showed } => (Kind::Showed, Some(What::Fact { kind: "showed", code: Some(codes::name(showed)?) })),
+        EntryValue::Unmeasured { way } => (Kind::Unmeasured, Some(What::Unmeasured { way: Some(codes::name(way)?) })),
         EntryValue::Answered { answer, again } => {
             if *again && !may_repeat(answer.matter()) {
                 problems.add("value", "This is asked anew every time. Ask, then answer it.");
@@ -141,9 +155,39 @@ const fn may_repeat(matter: Matter) -> bool {
     matches!(matter, Matter::Nearby | Matter::Contact | Matter::Fitness | Matter::LineDrop)
 }
 
-fn rating(problems: &mut Problems, scale: &'static str, value: Result<u8, leeward_core::scale::ScaleError>) -> Option<What> {
+/// Which fact about today's target it is, that its rules have a word in.
+const fn of_target(what: Option<&What>) -> Option<&'static str> {
+    match what {
+        Some(What::Fact { kind, .. }) if !matches!(kind.as_bytes(), b"mark" | b"saw" | b"tried" | b"too_much" | b"showed") => Some(kind),
+        _ => None,
+    }
+}
+
+/// Such a fact is of a target, and one that a rating fits is of a rating that stands and would not do by itself.
+async fn must_fit(problems: &mut Problems, tx: &mut Tx, session: Uuid, kind: &str, value: &EntryValue) -> Result<(), Error> {
+    let Some(target) = queries::session(tx, session).await?.and_then(|row| row.target_id) else {
+        problems.add("value", "This session has no target, so there is nothing to say this of.");
+        return Ok(());
+    };
+    let EntryValue::Fits { scale } = value else { return Ok(()) };
+    let known = course::of(tx, target).await?.known;
+    let fits = match scale {
+        Scale::Sud => known.sud.is_some_and(|sud| sud.get() == 1) || known.segments.values().any(|sud| sud.get() == 1),
+        Scale::Voc => known.voc.is_some_and(|voc| voc.get() < Voc::MOST),
+    };
+    if !fits && kind == "fits" {
+        problems.add("value", "Only a SUD of 1, or a VOC below 7, is said to fit. Ask for it first.");
+    }
+    Ok(())
+}
+
+fn rating(problems: &mut Problems, entry: &Entry, scale: &'static str, value: Result<u8, leeward_core::scale::ScaleError>) -> Option<What> {
+    if entry.segment.is_some_and(|segment| scale != "sud" || !(1..=99).contains(&segment)) {
+        problems.add("segment", "Segments are numbered 1 to 99, and only SUD is asked of one.");
+    }
+    let segment = entry.segment.map(i16::from);
     match value {
-        Ok(value) => Some(What::Rating { scale, value: Some(value.into()) }),
+        Ok(value) => Some(What::Rating { scale, value: Some(value.into()), segment, from_client: entry.from_client }),
         Err(fault) => {
             problems.add("value", fault.to_string());
             None
@@ -156,8 +200,15 @@ fn taken_back(problems: &mut Problems, entry: &Entry, old: Option<Kind>) -> Opti
         problems.add("replaces", "Say which entry is taken back.");
     }
     Some(match old? {
-        Kind::Sud => What::Rating { scale: "sud", value: None },
-        Kind::Voc => What::Rating { scale: "voc", value: None },
+        Kind::Sud => What::Rating { scale: "sud", value: None, segment: None, from_client: false },
+        Kind::Voc => What::Rating { scale: "voc", value: None, segment: None, from_client: false },
+        Kind::Scan => What::Fact { kind: "scan", code: None },
+        Kind::Rehearsal => What::Fact { kind: "rehearsal", code: None },
+        Kind::Fits => What::Fact { kind: "fits", code: None },
+        Kind::Belief => What::Fact { kind: "belief", code: None },
+        Kind::TooMuch => What::Fact { kind: "too_much", code: None },
+        Kind::Showed => What::Fact { kind: "showed", code: None },
+        Kind::Unmeasured => What::Unmeasured { way: None },
         Kind::Change => What::Fact { kind: "mark", code: None },
         Kind::Saw => What::Fact { kind: "saw", code: None },
         Kind::Tried => What::Fact { kind: "tried", code: None },

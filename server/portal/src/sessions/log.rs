@@ -2,12 +2,15 @@
 
 use axum::Json;
 use axum::extract::State;
-use leeward_core::wire::{Entry, EntryValue, LogSet, Moment, SavedEntry, SessionLog};
+use leeward_core::course::{Course, Hour, Phase, phase as course_phase};
+use leeward_core::wire::{Asks, Entry, EntryValue, LogSet, Moment, SavedEntry, SessionLog};
 use serde::de::DeserializeOwned;
 use uuid::Uuid;
 
 use super::entries::{ONLY_VERSION, rated_target, stamp};
+use super::queries::SessionRow;
 use super::queries_entries::{self, EntryRow};
+use super::standing::Standing;
 use super::{next, queries, sets, standing, steps};
 use crate::clients;
 use crate::course;
@@ -31,7 +34,9 @@ pub async fn log(tx: &mut Tx, app: &App, session: Uuid) -> Result<SessionLog, Er
     let sets = sets::of_session(tx, session).await?;
     let rows = queries_entries::entries(tx, session).await?;
     let start = steps::start(tx, session).await?;
-    let next = next::next(tx, &row, &sets, &standing::standing(&rows, &key)?, start).await?;
+    let standing = standing::standing(&rows, &key)?;
+    let next = next::next(tx, &row, &sets, &standing, start).await?;
+    let (phase, asks) = phase(tx, session, &row, &standing).await?;
     let entries = rows.into_iter().map(|row| entry(row, &key)).collect::<Result<_, _>>()?;
     let reevaluated = rated_target(tx, &row, Moment::Reevaluation).await?;
     let other_reevaluated = reevaluated != row.target_id;
@@ -41,7 +46,21 @@ pub async fn log(tx: &mut Tx, app: &App, session: Uuid) -> Result<SessionLog, Er
     };
     let opened_before = course::opened_before(tx, session).await?;
     let sets = sets.into_iter().map(log_set).collect();
-    Ok(SessionLog { sets, entries, start, other_reevaluated, next, reevaluates, opened_before })
+    Ok(SessionLog { sets, entries, start, other_reevaluated, next, reevaluates, opened_before, phase, asks })
+}
+
+/// Where the hour stands, and what the end of its target asks for. A rating that was asked at the close says that closing was begun.
+async fn phase(tx: &mut Tx, session: Uuid, row: &SessionRow, entries: &[Standing]) -> Result<(Phase, Vec<Asks>), Error> {
+    let holds = course::holding(tx, session).await?;
+    let target = match row.target_id {
+        Some(target) => Some(course::of(tx, target).await?),
+        None => None,
+    };
+    let closing = entries.iter().any(|entry| entry.moment == Moment::Closing);
+    let now = course_phase(Hour { holds: &holds, course: target.as_ref(), closing, ended: row.ended_at.is_some() });
+    let open = target.as_ref().map(Course::open).unwrap_or_default();
+    let asked = target.as_ref().map(Course::asks).unwrap_or_default();
+    Ok((now, asked.iter().map(|end| Asks { end: *end, open: open.contains(end) }).collect()))
 }
 
 fn log_set(set: sets::Set) -> LogSet {
@@ -55,9 +74,16 @@ fn entry(row: EntryRow, key: &ClientKey) -> Result<SavedEntry, Error> {
         set: row.set_id.map(|id| id.to_string()),
         replaces: row.replaces.map(|id| id.to_string()),
         moment: codes::read(&row.moment, "rating.moment")?,
+        segment: segment(&row)?,
+        from_client: row.from_client,
         value,
     };
     Ok(SavedEntry { entry, at: stamp(row.at) })
+}
+
+/// Of which segment it is.
+pub(super) fn segment(row: &EntryRow) -> Result<Option<u8>, Error> {
+    row.segment.map(|segment| u8::try_from(segment).map_err(|_| Error::Inconsistent("rating.segment"))).transpose()
 }
 
 /// A kept rating as the wire has it.
@@ -78,6 +104,13 @@ pub(super) fn value(row: &EntryRow, key: &ClientKey) -> Result<EntryValue, Error
         (Some("mark"), _, Some(code), _) => EntryValue::Change { change: codes::read(code, "fact.code")? },
         (Some("saw"), _, Some(code), _) => EntryValue::Saw { saw: codes::read(code, "fact.code")? },
         (Some("tried"), _, Some(code), _) => EntryValue::Tried { rung: codes::read(code, "fact.code")? },
+        (Some("scan"), _, Some(code), _) => EntryValue::Scan { scan: codes::read(code, "fact.code")? },
+        (Some("rehearsal"), _, Some(code), _) => EntryValue::Rehearsal { rehearsal: codes::read(code, "fact.code")? },
+        (Some("fits"), _, Some(code), _) => EntryValue::Fits { scale: codes::read(code, "fact.code")? },
+        (Some("belief"), _, Some(code), _) => EntryValue::Belief { belief: codes::read(code, "fact.code")? },
+        (Some("too_much"), _, Some(_), _) => EntryValue::TooMuch,
+        (Some("showed"), _, Some(code), _) => EntryValue::Showed { showed: codes::read(code, "fact.code")? },
+        (Some("unmeasured"), _, Some(code), _) => EntryValue::Unmeasured { way: codes::read(code, "unmeasured.way")? },
         (None, _, _, Some(words)) => match key.row(row.id, ONLY_VERSION).open(Field::ProcessWords, words) {
             Opened::Text(words) => EntryValue::Words { words: words.reveal().to_owned() },
             Opened::Unreadable => EntryValue::Unreadable,

@@ -42,7 +42,7 @@ fn done(sets: &[Set], entries: &[Standing]) -> Vec<SetDone> {
 
 /// Of the session's own target: the SUD of each return, led by the one asked before the first, or by its assessment.
 fn returns(row: &SessionRow, sets: &[Set], entries: &[Standing], start: Start) -> Result<Returns, Error> {
-    let own = entries.iter().filter(|entry| entry.target == row.target_id);
+    let own = entries.iter().filter(|entry| entry.target == row.target_id && entry.segment.is_none());
     let mut before = start.sud;
     let mut suds: Vec<u8> = Vec::new();
     let mut last_asked = i64::MIN;

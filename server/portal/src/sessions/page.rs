@@ -81,6 +81,11 @@ impl SessionPage {
         })
     }
 
+    /// What was found and done beside sets and ratings.
+    fn found(&self) -> impl Iterator<Item = &EntryLine> {
+        self.entries.iter().filter(|entry| entry.kind == EntryKind::Found)
+    }
+
     fn ratings(&self) -> impl Iterator<Item = &EntryLine> {
         self.entries.iter().filter(|entry| entry.kind == EntryKind::Rating)
     }

@@ -44,6 +44,13 @@ pub(super) async fn tries(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<TryRow
     .await
 }
 
+/// Whether the clinician stopped in `session` because it was too much.
+pub(super) async fn was_too_much(tx: &mut Tx, session: Uuid) -> sqlx::Result<bool> {
+    sqlx::query_scalar!(r#"SELECT EXISTS (SELECT FROM standing_fact WHERE session_id = $1 AND kind = 'too_much') AS "so!""#, session)
+        .fetch_one(&mut **tx)
+        .await
+}
+
 /// Whether `session` reprocessed, and no session of its client did before.
 pub(super) async fn is_first(tx: &mut Tx, session: Uuid) -> sqlx::Result<bool> {
     sqlx::query_scalar!(

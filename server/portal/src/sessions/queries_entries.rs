@@ -15,6 +15,13 @@ pub(super) enum Kind {
     Change,
     Saw,
     Tried,
+    Scan,
+    Rehearsal,
+    Fits,
+    Belief,
+    TooMuch,
+    Showed,
+    Unmeasured,
     Answered,
     Passed,
     Time,
@@ -43,7 +50,10 @@ pub(super) async fn replaced(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Resu
            FROM rating r WHERE id = $1 AND session_id = $2
            UNION ALL
            SELECT kind, code IS NOT NULL, EXISTS (SELECT FROM fact n WHERE n.replaces = f.id)
-           FROM fact f WHERE id = $1 AND session_id = $2 AND kind IN ('mark', 'saw', 'tried')
+           FROM fact f WHERE id = $1 AND session_id = $2 AND kind IN ('mark', 'saw', 'tried', 'scan', 'rehearsal', 'fits', 'belief', 'too_much', 'showed')
+           UNION ALL
+           SELECT 'unmeasured', way IS NOT NULL, EXISTS (SELECT FROM unmeasured n WHERE n.replaces = u.id)
+           FROM unmeasured u WHERE id = $1 AND session_id = $2
            UNION ALL
            SELECT kind, code IS NOT NULL, EXISTS (SELECT FROM hour_fact n WHERE n.replaces = h.id)
            FROM hour_fact h WHERE id = $1 AND session_id = $2
@@ -63,6 +73,13 @@ pub(super) async fn replaced(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Resu
             Some("mark") => Some(Kind::Change),
             Some("saw") => Some(Kind::Saw),
             Some("tried") => Some(Kind::Tried),
+            Some("scan") => Some(Kind::Scan),
+            Some("rehearsal") => Some(Kind::Rehearsal),
+            Some("fits") => Some(Kind::Fits),
+            Some("belief") => Some(Kind::Belief),
+            Some("too_much") => Some(Kind::TooMuch),
+            Some("showed") => Some(Kind::Showed),
+            Some("unmeasured") => Some(Kind::Unmeasured),
             Some("answered") => Some(Kind::Answered),
             Some("passed") => Some(Kind::Passed),
             Some("time") => Some(Kind::Time),
@@ -76,7 +93,8 @@ pub(super) async fn replaced(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Resu
 pub(super) async fn kept_at(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Result<Option<DateTime<Utc>>> {
     sqlx::query_scalar!(
         r#"SELECT at AS "at!" FROM rating WHERE id = $1 AND session_id = $2
-           UNION ALL SELECT at FROM fact WHERE id = $1 AND session_id = $2 AND kind IN ('mark', 'saw', 'tried')
+           UNION ALL SELECT at FROM fact WHERE id = $1 AND session_id = $2 AND kind IN ('mark', 'saw', 'tried', 'scan', 'rehearsal', 'fits', 'belief', 'too_much', 'showed')
+           UNION ALL SELECT at FROM unmeasured WHERE id = $1 AND session_id = $2
            UNION ALL SELECT at FROM hour_fact WHERE id = $1 AND session_id = $2
            UNION ALL SELECT at FROM process_note WHERE id = $1 AND session_id = $2"#,
         id,
@@ -120,10 +138,10 @@ pub(super) async fn add_rating(
     entry: &Checked,
     now: DateTime<Utc>,
 ) -> sqlx::Result<Option<Option<Uuid>>> {
-    let What::Rating { scale, value } = &entry.what else { return Ok(None) };
+    let What::Rating { scale, value, segment, from_client } = &entry.what else { return Ok(None) };
     sqlx::query_scalar!(
-        "INSERT INTO rating (id, client_id, session_id, target_id, set_id, scale, value, moment, replaces, entered_by, at)
-         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, access.me(), $10) ON CONFLICT DO NOTHING RETURNING target_id",
+        "INSERT INTO rating (id, client_id, session_id, target_id, set_id, scale, value, moment, replaces, entered_by, at, segment, from_client)
+         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, access.me(), $10, $11, $12) ON CONFLICT DO NOTHING RETURNING target_id",
         entry.id,
         place.client,
         place.session,
@@ -133,18 +151,26 @@ pub(super) async fn add_rating(
         *value,
         entry.moment,
         entry.replaces,
-        now
+        now,
+        *segment,
+        from_client
     )
     .fetch_optional(&mut **tx)
     .await
 }
 
-/// Writes a fact about a set; no code: what it replaces is taken back. False: its id, or what it replaces, has been used meanwhile.
-pub(super) async fn add_fact(tx: &mut Tx, place: &EntryContext, entry: &Checked, now: DateTime<Utc>) -> sqlx::Result<bool> {
-    let What::Fact { kind, code } = &entry.what else { return Ok(false) };
-    let done = sqlx::query!(
+/// Writes a fact; no code: what it replaces is taken back. Answers of which target it is, if of any; `None`: its id, or what it replaces,
+/// has been used meanwhile.
+pub(super) async fn add_fact(
+    tx: &mut Tx,
+    place: &EntryContext,
+    entry: &Checked,
+    now: DateTime<Utc>,
+) -> sqlx::Result<Option<Option<Uuid>>> {
+    let What::Fact { kind, code } = &entry.what else { return Ok(None) };
+    sqlx::query_scalar!(
         "INSERT INTO fact (id, client_id, session_id, target_id, set_id, kind, code, moment, replaces, entered_by, at)
-         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, access.me(), $10) ON CONFLICT DO NOTHING",
+         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, access.me(), $10) ON CONFLICT DO NOTHING RETURNING target_id",
         entry.id,
         place.client,
         place.session,
@@ -153,6 +179,24 @@ pub(super) async fn add_fact(tx: &mut Tx, place: &EntryContext, entry: &Checked,
         kind,
         code.as_deref(),
         entry.moment,
+        entry.replaces,
+        now
+    )
+    .fetch_optional(&mut **tx)
+    .await
+}
+
+/// Writes work that no page paced. False: its id, or what it replaces, has been used meanwhile.
+pub(super) async fn add_unmeasured(tx: &mut Tx, place: &EntryContext, entry: &Checked, now: DateTime<Utc>) -> sqlx::Result<bool> {
+    let What::Unmeasured { way } = &entry.what else { return Ok(false) };
+    let done = sqlx::query!(
+        "INSERT INTO unmeasured (id, client_id, session_id, target_id, way, replaces, entered_by, at)
+         VALUES ($1, $2, $3, $4, $5, $6, access.me(), $7) ON CONFLICT DO NOTHING",
+        entry.id,
+        place.client,
+        place.session,
+        place.target,
+        way.as_deref(),
         entry.replaces,
         now
     )
@@ -225,6 +269,10 @@ pub(super) struct EntryRow {
     pub opening: Option<String>,
     pub because: Option<String>,
     pub again: bool,
+    /// Of a rating: which segment of the event.
+    pub segment: Option<i16>,
+    /// Of a rating: the client gave it on their own page.
+    pub from_client: bool,
     pub at: DateTime<Utc>,
     pub seq: i64,
 }
@@ -234,13 +282,18 @@ pub(super) async fn entries(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<Entr
     sqlx::query_as!(
         EntryRow,
         r#"SELECT id AS "id!", set_id, target_id, replaces, moment AS "moment!", scale, value, NULL::text AS change, NULL::bytea AS words,
-             NULL::text AS opening, NULL::text AS because, false AS "again!", at AS "at!", seq AS "seq!"
-           FROM rating WHERE segment IS NULL AND (session_id = $1 OR first_id IN (SELECT id FROM rating WHERE session_id = $1))
-           UNION ALL SELECT id, set_id, NULL, replaces, moment, kind, NULL, code, NULL, NULL, NULL, false, at, seq
-           FROM fact WHERE session_id = $1 AND kind IN ('mark', 'saw', 'tried')
-           UNION ALL SELECT id, NULL, NULL, replaces, 'opening', kind, NULL, NULL, NULL, code, because, again, at, seq FROM hour_fact WHERE session_id = $1
-           UNION ALL SELECT id, set_id, NULL, replaces, moment, NULL, NULL, NULL, words, NULL, NULL, false, at, seq FROM process_note WHERE session_id = $1
-           ORDER BY 14"#,
+             NULL::text AS opening, NULL::text AS because, false AS "again!", segment, from_client AS "from_client!", at AS "at!", seq AS "seq!"
+           FROM rating WHERE session_id = $1 OR first_id IN (SELECT id FROM rating WHERE session_id = $1)
+           UNION ALL SELECT id, set_id, NULL, replaces, coalesce(moment, 'after_set'), kind, NULL, code, NULL, NULL, NULL, false, NULL, false, at, seq
+           FROM fact WHERE session_id = $1 AND (kind IN ('mark', 'saw', 'tried', 'too_much', 'showed')
+             OR kind IN ('scan', 'rehearsal', 'fits', 'belief') AND target_id = (SELECT s.target_id FROM session s WHERE s.id = $1))
+           UNION ALL SELECT id, NULL, NULL, replaces, 'after_set', 'unmeasured', NULL, way, NULL, NULL, NULL, false, NULL, false, at, seq
+           FROM unmeasured WHERE session_id = $1
+           UNION ALL SELECT id, NULL, NULL, replaces, 'opening', kind, NULL, NULL, NULL, code, because, again, NULL, false, at, seq
+           FROM hour_fact WHERE session_id = $1
+           UNION ALL SELECT id, set_id, NULL, replaces, moment, NULL, NULL, NULL, words, NULL, NULL, false, NULL, false, at, seq
+           FROM process_note WHERE session_id = $1
+           ORDER BY 16"#,
         session
     )
     .fetch_all(&mut **tx)

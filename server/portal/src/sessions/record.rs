@@ -58,6 +58,8 @@ pub(super) struct EntryLine {
     /// A rating of another target than the session's.
     pub other_target: bool,
     pub corrected: bool,
+    /// The client gave it on their own page.
+    pub from_client: bool,
     pub kind: EntryKind,
 }
 
@@ -72,11 +74,18 @@ pub(super) enum EntryKind {
     Words,
     /// In the opening.
     Opening,
+    /// Among what was found and done beside the ratings.
+    Found,
 }
 
 impl EntryLine {
     pub(super) fn remarks(&self) -> String {
-        let remarks = [(self.other_target, "of the target before"), (self.corrected, "corrected"), (self.late, "entered after the end")];
+        let remarks = [
+            (self.from_client, "by the client, on their page"),
+            (self.other_target, "of the target before"),
+            (self.corrected, "corrected"),
+            (self.late, "entered after the end"),
+        ];
         let said: Vec<&str> = remarks.into_iter().filter(|(so, _)| *so).map(|(_, words)| words).collect();
         said.join(", ")
     }
@@ -143,7 +152,7 @@ pub(super) fn entry_lines(entries: &[Standing], sets: &[Set], session: &SessionR
     entries
         .iter()
         .map(|entry| {
-            let (what, text) = said(&entry.value);
+            let (what, text) = said(entry);
             EntryLine {
                 at: entry.asked_at,
                 what,
@@ -153,6 +162,7 @@ pub(super) fn entry_lines(entries: &[Standing], sets: &[Set], session: &SessionR
                 late: session.ended_at.is_some_and(|ended| entry.at > ended),
                 other_target: entry.target.is_some() && entry.target != session.target_id,
                 corrected: entry.corrected,
+                from_client: entry.from_client,
                 kind: kind(&entry.value),
             }
         })
@@ -164,17 +174,31 @@ fn kind(value: &EntryValue) -> EntryKind {
         EntryValue::Words { .. } | EntryValue::Unreadable => EntryKind::Words,
         EntryValue::Answered { .. } | EntryValue::Passed { .. } | EntryValue::Time { .. } => EntryKind::Opening,
         EntryValue::Change { .. } | EntryValue::Saw { .. } | EntryValue::Tried { .. } | EntryValue::TakenBack => EntryKind::Mark,
+        EntryValue::Scan { .. }
+        | EntryValue::Rehearsal { .. }
+        | EntryValue::Fits { .. }
+        | EntryValue::Belief { .. }
+        | EntryValue::TooMuch
+        | EntryValue::Showed { .. }
+        | EntryValue::Unmeasured { .. } => EntryKind::Found,
         EntryValue::Sud { .. } | EntryValue::Voc { .. } => EntryKind::Rating,
     }
 }
 
-fn said(value: &EntryValue) -> (&'static str, String) {
-    match value {
+fn said(entry: &Standing) -> (&'static str, String) {
+    match &entry.value {
         EntryValue::Words { words } => ("Reported", words.clone()),
         EntryValue::Change { change } => ("Change", codes::change(*change).to_owned()),
         EntryValue::Saw { saw } => ("Seen", codes::saw(*saw).to_owned()),
         EntryValue::Tried { rung } => ("Tried", codes::rung(*rung).to_owned()),
-        EntryValue::Sud { value } => ("SUD", value.to_string()),
+        EntryValue::Sud { value } => ("SUD", entry.segment.map_or_else(|| value.to_string(), |segment| format!("{value}, segment {segment}"))),
+        EntryValue::Scan { .. }
+        | EntryValue::Rehearsal { .. }
+        | EntryValue::Fits { .. }
+        | EntryValue::Belief { .. }
+        | EntryValue::TooMuch
+        | EntryValue::Showed { .. }
+        | EntryValue::Unmeasured { .. } => codes::found(&entry.value),
         EntryValue::Voc { value } => ("VOC", value.to_string()),
         EntryValue::Answered { answer, again } => {
             let again = if *again { ", as last time" } else { "" };

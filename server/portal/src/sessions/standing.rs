@@ -18,6 +18,10 @@ pub(super) struct Standing {
     pub target: Option<Uuid>,
     pub moment: Moment,
     pub value: EntryValue,
+    /// Of a SUD: which segment of the event it is of.
+    pub segment: Option<u8>,
+    /// Of a rating: the client gave it on their own page.
+    pub from_client: bool,
     /// When the first entry of its chain of corrections was kept.
     pub asked_at: DateTime<Utc>,
     /// That one's number in the order of keeping: where it belongs in the session.
@@ -43,6 +47,8 @@ pub(super) fn standing(rows: &[EntryRow], key: &ClientKey) -> Result<Vec<Standin
             target: first.target_id,
             moment: codes::read(&first.moment, "rating.moment")?,
             value: values[stands.at].clone(),
+            segment: log::segment(first)?,
+            from_client: row.from_client,
             asked_at: first.at,
             asked: first.seq,
             at: row.at,

@@ -41,7 +41,7 @@ pub(super) fn steps(sets: &[Set], entries: &[Standing], target: Option<Uuid>, st
     steps.push(blank(SetStep::CLOSE));
     let close = steps.len() - 1;
     (steps[0].sud, steps[0].voc) = (start.sud.and_then(|sud| Sud::new(sud).ok()), start.voc.and_then(|voc| Voc::new(voc).ok()));
-    for entry in entries.iter().filter(|entry| entry.target == target) {
+    for entry in entries.iter().filter(|entry| entry.target == target && entry.segment.is_none()) {
         let step = &mut steps[place(sets, entry).unwrap_or(close)];
         match entry.value {
             EntryValue::Sud { value } => step.sud = Sud::new(value).ok(),
@@ -104,7 +104,18 @@ mod tests {
         let asked = i64::from(minute);
         // The wall clock went backwards all the while: only the order of keeping counts.
         let at = at(59 - minute);
-        Standing { set, target: None, moment, value: EntryValue::Sud { value }, asked_at: at, asked, at, corrected: false }
+        Standing {
+            set,
+            target: None,
+            moment,
+            value: EntryValue::Sud { value },
+            segment: None,
+            from_client: false,
+            asked_at: at,
+            asked,
+            at,
+            corrected: false,
+        }
     }
 
     fn drawn(entries: &[Standing]) -> Vec<(String, Option<u8>)> {
@@ -140,6 +151,12 @@ mod tests {
     fn another_targets_rating_is_no_part_of_it() {
         let other = Standing { target: Some(Uuid::from_u128(9)), ..sud(None, Moment::Reevaluation, 5, 0) };
         assert_eq!(drawn(&[other]), own(&[("1", None), ("2", None), ("3", None)]));
+    }
+
+    #[test]
+    fn a_segments_sud_is_no_step_of_the_whole() {
+        let segment = Standing { segment: Some(2), ..sud(Some(1), Moment::AfterSet, 15, 3) };
+        assert_eq!(drawn(&[segment]), own(&[("1", None), ("2", None), ("3", None)]));
     }
 
     #[test]

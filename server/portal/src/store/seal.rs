@@ -26,7 +26,7 @@ const CHECK: &[u8] = b"leeward key check";
 /// Which field a sealed value belongs to. The numbers are part of what is sealed: never reuse or change one.
 ///
 /// Each feature has a range of its own: 1 to 9 keys and what checks them, 10 to 19 clients, 20 to 29 targets, 30 to 39
-/// sessions, 40 to 49 process notes, 50 to 59 the plan of treatment, 60 to 69 intake, consent and safety, 70 to 79 measures,
+/// sessions, 40 to 49 process notes, 50 to 59 the plan of treatment and resources, 60 to 69 intake, consent and safety, 70 to 79 measures,
 /// 80 to 89 what a client writes between sessions, 90 to 99 appointments, 100 to 109 handing over and cover.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(u16)]
@@ -56,12 +56,18 @@ pub enum Field {
     SessionNote = 37,
     ProcessWords = 40,
     ClusterName = 50,
+    ResourceCue = 56,
+    ResourceImage = 57,
+    ResourceBodyFeeling = 58,
     SafetySigns = 60,
     SafetyHelps = 61,
     SafetyPeople = 62,
     SafetyPlaces = 63,
     SafetyProfessionals = 64,
     SafetySurroundings = 65,
+    SteadyingSigns = 66,
+    SteadyingWayBack = 67,
+    SteadyingFirstWords = 68,
 }
 
 /// Why a value did not open.
@@ -281,8 +287,21 @@ mod tests {
                 ],
             ),
             (40..=49, &[ProcessWords]),
-            (50..=59, &[ClusterName]),
-            (60..=69, &[SafetySigns, SafetyHelps, SafetyPeople, SafetyPlaces, SafetyProfessionals, SafetySurroundings]),
+            (50..=59, &[ClusterName, ResourceCue, ResourceImage, ResourceBodyFeeling]),
+            (
+                60..=69,
+                &[
+                    SafetySigns,
+                    SafetyHelps,
+                    SafetyPeople,
+                    SafetyPlaces,
+                    SafetyProfessionals,
+                    SafetySurroundings,
+                    SteadyingSigns,
+                    SteadyingWayBack,
+                    SteadyingFirstWords,
+                ],
+            ),
         ];
         let mut numbers = std::collections::HashSet::new();
         for (range, fields) in ranges {

@@ -171,7 +171,7 @@ impl Fields for TargetForm {
     }
 }
 
-fn long(problems: &mut Problems, name: &'static str, typed: &str, most: usize) -> Private {
+pub(super) fn long(problems: &mut Problems, name: &'static str, typed: &str, most: usize) -> Private {
     Private::new(problems.text(name, typed, most, Need::Optional, Lines::Many))
 }
 
@@ -189,7 +189,7 @@ fn belief(problems: &mut Problems, (name, typed): (&'static str, &str), (list, c
 }
 
 /// A rating may be left out; anything else that is none gets its reason.
-fn rating<T>(problems: &mut Problems, name: &'static str, parsed: Result<T, ScaleError>) -> Option<T> {
+pub(super) fn rating<T>(problems: &mut Problems, name: &'static str, parsed: Result<T, ScaleError>) -> Option<T> {
     match parsed {
         Ok(value) => Some(value),
         Err(ScaleError::Blank) => None,

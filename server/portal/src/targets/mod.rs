@@ -1,6 +1,7 @@
 //! Targets: the memories, triggers and future situations that are worked on.
 
 mod assessments;
+mod at_desk;
 mod beliefs;
 mod change;
 mod facts;
@@ -256,6 +257,7 @@ pub(crate) fn routes(routes: Routes) -> Routes {
         .get("/targets/{target}/edit", Rule::Care, get(change::edit_form))
         .post("/targets/{target}/edit", Rule::Care, post(change::save_edit))
         .post("/targets/{target}/facts", Rule::Care, post(facts::post))
+        .post("/targets/{target}/assessment", Rule::Care, post(at_desk::post))
         .post("/targets/{target}/archive", Rule::Care, post(change::archive))
         .post("/targets/{target}/restore", Rule::Care, post(change::restore))
 }

@@ -125,6 +125,18 @@ pub const CLIENT: &[(&str, &str)] = &[
     ("paused_text", "It stopped by itself to be safe. You did nothing wrong."),
     ("paused_wait", "You can rest now."),
     ("ready_button", "I am ready"),
+    ("longer_button", "I need longer"),
+    ("longer_said", "Take all the time you need. Nothing will start."),
+    // What the clinician put there
+    ("orient_heading", "Here and now"),
+    ("orient_text", "Look around the room you are in. Feel your feet on the floor. Say out loud what day it is."),
+    ("resource_heading", "Something that helps"),
+    ("resource_text", "Take your time with it."),
+    ("pad_sud_heading", "How bad is it right now?"),
+    ("pad_sud_text", "0 is not bad at all. 10 is as bad as you can think of."),
+    ("pad_voc_heading", "How true do the words feel right now?"),
+    ("pad_voc_text", "1 is not true at all. 7 is fully true."),
+    ("pad_said", "Thank you. One moment."),
     ("reconnecting", "We are trying to connect again."),
     // Lost, sent away, ended
     ("lost_heading", "The line is down."),

@@ -17,6 +17,10 @@ fn orders() -> Vec<Order> {
         Order::End,
         Order::Extend,
         Order::AskSides,
+        Order::Show { steadying: Some(Steadying::Orient) },
+        Order::Show { steadying: None },
+        Order::Ask { pad: Some(Pad { scale: Scale::Voc, moment: Moment::Installation }) },
+        Order::Ask { pad: None },
         Order::Plan { plan },
         Order::Plan { plan: wide },
     ]

@@ -45,6 +45,8 @@ fn order() -> impl Strategy<Value = Order> {
         2 => Just(Order::End),
         2 => Just(Order::Extend),
         3 => (0.2..2.2f64).prop_map(with_rate),
+        1 => Just(Order::Show { steadying: Some(Steadying::Orient) }),
+        1 => Just(Order::Ask { pad: Some(Pad { scale: Scale::Sud, moment: Moment::AfterSet }) }),
         1 => (1u32..4).prop_map(|n| Order::Plan {
             plan: Plan { length: Length::Cycles(n), ..default_plan() }
         }),
@@ -61,6 +63,8 @@ fn said() -> impl Strategy<Value = FromStage> {
     prop_oneof![
         5 => Just(FromStage::Ready),
         2 => Just(FromStage::Stop),
+        1 => Just(FromStage::Longer),
+        1 => (0u8..=10).prop_map(|value| FromStage::Rated { id: "018f2c7e-7d0a-7c3e-9a3e-5a1d0f6b7c11".into(), asked: 1, value: Some(value) }),
         1 => cause.prop_map(|cause| FromStage::Interrupted { cause }),
         1 => (200.0..2_000.0f64, prop::bool::weighted(0.2)).prop_map(|(width_px, checking)| FromStage::Device {
             device: Device { width_px, checking, ..device() }
