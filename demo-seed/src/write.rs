@@ -9,6 +9,7 @@ use leeward::comfort;
 use leeward::course::{self, Saying};
 use leeward::live::{self, Admission};
 use leeward::platform::App;
+use leeward::reach::{self, Reach, Use};
 use leeward::safety_plan::{self, SafetyPlan};
 use leeward::sessions::{self, Closing, ClosingKind, NewSession};
 use leeward::signin;
@@ -79,6 +80,15 @@ impl Writer {
 
     /// Writes what steadies a client.
     async fn steady(&self, subject: &Subject, client: Uuid) -> Result<(), Fault> {
+        let numbers = Reach {
+            phone: Use::Call,
+            contact: Use::Message,
+            // Of ranges that are kept free for fiction.
+            help_from_here: Private::new("+44 20 7946 0999"),
+            tried_on: Some(self.today - Duration::days(40)),
+            help_there: Private::new("999"),
+        };
+        reach::save(&self.app, subject, client, &numbers, 0).await?;
         steadying::save(&self.app, subject, client, &Steadying { lines: STEADYING.map(Private::new) }, 0).await?;
         for (cue, image, body_feeling, helped) in STEADIED_BY {
             let [cue, image, body_feeling] = [cue, image, body_feeling].map(Private::new);
@@ -190,7 +200,15 @@ impl Writer {
     }
 
     fn entry(&self, set: Option<Uuid>, moment: Moment, value: EntryValue) -> Entry {
-        Entry { id: new_id(&self.app.world).to_string(), set: set.map(|id| id.to_string()), replaces: None, moment, segment: None, from_client: false, value }
+        Entry {
+            id: new_id(&self.app.world).to_string(),
+            set: set.map(|id| id.to_string()),
+            replaces: None,
+            moment,
+            segment: None,
+            from_client: false,
+            value,
+        }
     }
 
     /// A sign-in of a member at `when`; the clock stays there.
@@ -254,6 +272,7 @@ fn wanted(at: usize, plan: &TargetPlan) -> Wanted {
 fn closing(plan: &SessionPlan) -> Result<Closing, Fault> {
     let sud = plan.closing_sud.map(Sud::new).transpose().map_err(|fault| fault.to_string())?;
     Ok(Closing {
+        over: None,
         kind: plan.closing,
         because: None,
         unsteady: false,

@@ -15,7 +15,7 @@ use leeward::sessions::{self, NewSession};
 use leeward::store::database::MIGRATIONS;
 use leeward::store::seal::Private;
 use leeward_core::course::{Because, Belief};
-use leeward_core::wire::{Answer, Change, Ending, EntryValue, Matter, Moment, Rung, Saw, Showed, Unmeasured};
+use leeward_core::wire::{Answer, Change, Ending, EntryValue, Matter, Moment, ReachStep, Rung, Saw, Showed, Unmeasured};
 use leeward_tests::{Browser, key_digits};
 use scene::{LABEL, NAME, PICTURE, Scene};
 use serde_json::json;
@@ -116,6 +116,15 @@ async fn the_record(scene: &mut Scene, target: &str) {
     sends(who, &format!("/clients/{client}/safety-plan/edit"), &safe).await;
     let steady = [("signs", "eyes go still"), ("way_back", "cold water, the window"), ("version", "0")];
     sends(who, &format!("/clients/{client}/steadying/edit"), &steady).await;
+    let numbers = [
+        ("phone_use", "call"),
+        ("contact_use", "message"),
+        ("help_from_here", "+46 8 454 2400"),
+        ("tried_on", "2026-03-01"),
+        ("help_there", "112"),
+        ("version", "0"),
+    ];
+    sends(who, &format!("/clients/{client}/reach"), &numbers).await;
     let quay = [("cue", "Quay"), ("image", "The quay at six"), ("helped", "yes"), ("on_offer", "yes")];
     sends(who, &format!("/clients/{client}/resources/new"), &quay).await;
     scene.house.clock.advance(Duration::minutes(1));
@@ -162,6 +171,7 @@ async fn a_session(scene: &mut Scene) {
     for value in [EntryValue::TooMuch, EntryValue::Showed { showed: Showed::Orient }, EntryValue::Belief { belief: Belief::Another }] {
         scene.kept(fourth, None, Moment::AfterSet, value).await;
     }
+    scene.kept(None, None, Moment::AfterSet, EntryValue::Reach { step: ReachStep::NoAnswer }).await;
     let own = scene.kept(None, None, Moment::AfterSet, EntryValue::Unmeasured { way: Unmeasured::OwnTapping }).await;
     scene.kept(None, Some(&own), Moment::AfterSet, TakenBack).await;
     let mut by_client = scene.entry(fourth, None, Moment::AfterSet, Sud { value: 6 });
@@ -183,6 +193,8 @@ async fn a_session(scene: &mut Scene) {
         ("sud", "5"),
         ("note", "Written at the close."),
     ];
+    let typed: serde_json::Map<_, _> = closing.iter().map(|(name, value)| ((*name).to_owned(), json!(value))).collect();
+    asks(&mut scene.clinician, &format!("/sessions/{}/closing/draft", scene.session), json!({ "form": typed, "draft": 0 })).await;
     assert_eq!(scene.clinician.fill_in(&close, &closing).await.status, 303);
     sends(&mut scene.clinician, &format!("/sessions/{}/check", scene.session), &[("outcome", "not_reached")]).await;
     let note = format!("/sessions/{}/note", scene.session);

@@ -182,6 +182,7 @@ async fn of_client(sample: &mut Sample, route: &str) {
             sample.typed(&with(&[("name", "Ferries")], V1));
         }
         "/clients/{client}/safety-plan/edit" => sample.typed(&[("signs", "not eating"), ("version", "0")]),
+        "/clients/{client}/reach" => sample.typed(&[("phone_use", "call"), ("contact_use", "never"), ("version", "0")]),
         "/clients/{client}/steadying/edit" => sample.typed(&[("signs", "eyes go still"), ("version", "0")]),
         "/clients/{client}/resources/new" => sample.typed(&[("cue", "Quay"), ("helped", "yes")]),
         "/clients/{client}/resources/{number}/edit" => {
@@ -243,6 +244,8 @@ async fn of_session(sample: &mut Sample, route: &str) {
             sample.json(serde_json::to_value(entry).unwrap());
         }
         "/sessions/{session}/close" => sample.typed(&CLOSING),
+        "/sessions/{session}/closing" => sample.json(closing_json()),
+        "/sessions/{session}/closing/draft" => sample.json(json!({ "form": closing_json(), "draft": 0 })),
         "/sessions/{session}/note" => sample.typed(&[("note", "A few words."), V1]),
         "/sessions/{session}/link" => sample.json(json!({})),
         "/sessions/{session}/code" => {
@@ -276,6 +279,11 @@ async fn of_session(sample: &mut Sample, route: &str) {
         }
         _ => unknown(route),
     }
+}
+
+/// The closing as the desk sends it.
+fn closing_json() -> Value {
+    CLOSING.iter().map(|(name, value)| ((*name).to_owned(), Value::from(*value))).collect::<serde_json::Map<_, _>>().into()
 }
 
 fn unknown(route: &str) -> ! {

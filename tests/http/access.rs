@@ -133,6 +133,9 @@ async fn record(scene: &Scene) -> String {
         "steadying",
         "resource",
         "unmeasured",
+        "closing_draft",
+        "reach_step",
+        "client_reach",
         "stimulus_set",
         "comfort",
         "preset",
@@ -258,7 +261,7 @@ async fn seen(scene: &Scene, subject: &Subject, table: &str) -> i64 {
 }
 
 /// Tables with words about a person or what opens them, and what only concerns those who treat.
-const WORDS: [&str; 12] = [
+const WORDS: [&str; 14] = [
     "client_key",
     "client_details",
     "target_words",
@@ -271,6 +274,8 @@ const WORDS: [&str; 12] = [
     "safety_plan",
     "steadying",
     "resource",
+    "closing_draft",
+    "client_reach",
 ];
 
 /// What is nobody's record.

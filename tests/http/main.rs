@@ -12,6 +12,7 @@ mod phases;
 mod plan;
 mod platform;
 mod preparation;
+mod reach;
 mod records;
 mod safety_plan;
 mod scene;

@@ -17,6 +17,7 @@ use crate::scene::{LABEL, NAME, PICTURE, Scene, rows, target};
 fn closing(kind: ClosingKind) -> Closing {
     let said = |text: &str| leeward::store::seal::Private::new(text);
     Closing {
+        over: None,
         kind,
         because: Some(Because::Judgement),
         unsteady: false,

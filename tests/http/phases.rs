@@ -150,7 +150,10 @@ async fn what_was_found_and_done_is_on_the_sessions_page_with_who_gave_it() {
     let page = scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body;
     let found = rows(&page, "Found and done");
     assert_eq!(found.len(), 4, "{found:?}");
-    assert!(found[0].contains("Too much|the clinician stopped") && found[3].contains("Not measured|the client\u{2019}s own tapping"), "{found:?}");
+    assert!(
+        found[0].contains("Too much|the clinician stopped") && found[3].contains("Not measured|the client\u{2019}s own tapping"),
+        "{found:?}"
+    );
     assert!(rows(&page, "Ratings by time")[0].ends_with("by the client, on their page"), "{page}");
     let read = log(&mut scene).await;
     assert!(read.entries.iter().any(|kept| kept.entry.from_client && kept.entry.id == own.id));
@@ -161,7 +164,14 @@ async fn what_was_found_and_done_is_on_the_sessions_page_with_who_gave_it() {
 async fn who_had_too_much_is_called_afterwards() {
     let mut scene = Scene::build().await;
     scene.kept(None, None, Moment::AfterSet, EntryValue::TooMuch).await;
-    let closing = [("kind", "no_reprocessing"), ("effect", "settled"), ("resource", "calm place"), ("state", "calm"), ("companion", "nobody"), ("next_contact", "Friday")];
+    let closing = [
+        ("kind", "no_reprocessing"),
+        ("effect", "settled"),
+        ("resource", "calm place"),
+        ("state", "calm"),
+        ("companion", "nobody"),
+        ("next_contact", "Friday"),
+    ];
     let answer = scene.clinician.fill_in(&format!("/sessions/{}/close", scene.session), &closing).await;
     assert_eq!(answer.status, 303, "{}", answer.body);
     let reason: String = sqlx::query_scalar("SELECT reason FROM after_check").fetch_one(&scene.house.database.superuser).await.unwrap();
@@ -172,7 +182,9 @@ async fn who_had_too_much_is_called_afterwards() {
 async fn without_a_target_nothing_is_said_of_one() {
     let mut scene = Scene::build().await;
     sqlx::query("UPDATE session SET target_id = NULL").execute(&scene.house.database.superuser).await.unwrap();
-    for value in [EntryValue::Scan { scan: Scan::Clear }, EntryValue::Belief { belief: Belief::Still }, EntryValue::Fits { scale: Scale::Voc }] {
+    for value in
+        [EntryValue::Scan { scan: Scan::Clear }, EntryValue::Belief { belief: Belief::Still }, EntryValue::Fits { scale: Scale::Voc }]
+    {
         let entry = scene.entry(None, None, Moment::AfterSet, value);
         let answer = scene.enter(&entry).await;
         assert!(answer.status == 422 && answer.body.contains("no target"), "{}", answer.body);
@@ -217,14 +229,16 @@ async fn what_steadies_a_client_is_written_offered_at_the_desk_and_guarded() {
     let of = |last: &str| format!("/clients/{}/{last}", scene.client);
     let (page, edit, new, first) = (of("steadying"), of("steadying/edit"), of("resources/new"), of("resources/1/edit"));
     assert!(scene.clinician.get(&page).await.body.contains("Nothing is written yet"));
-    let lines = [("signs", "eyes go still"), ("way_back", "cold water, the window"), ("first_words", "Her first name, softly"), ("version", "0")];
+    let lines =
+        [("signs", "eyes go still"), ("way_back", "cold water, the window"), ("first_words", "Her first name, softly"), ("version", "0")];
     assert_eq!(scene.clinician.post_form(&edit, &lines).await.status, 303);
     let late = scene.clinician.post_form(&edit, &lines).await;
     assert_eq!(late.status, 409);
     let long = [("signs", "x".repeat(201))];
     let refused = scene.clinician.post_form(&edit, &[("signs", long[0].1.as_str()), ("version", "1")]).await;
     assert_eq!(refused.status, 422);
-    let harbour = [("cue", "Harbour"), ("image", "The quay at six"), ("body_feeling", "warm hands"), ("helped", "yes"), ("on_offer", "yes")];
+    let harbour =
+        [("cue", "Harbour"), ("image", "The quay at six"), ("body_feeling", "warm hands"), ("helped", "yes"), ("on_offer", "yes")];
     assert_eq!(scene.clinician.post_form(&new, &harbour).await.status, 303);
     assert_eq!(scene.clinician.post_form(&new, &[("cue", ""), ("helped", "yes")]).await.status, 422);
     assert_eq!(scene.clinician.post_form(&new, &[("cue", "Attic"), ("helped", "maybe")]).await.status, 422);

@@ -1,5 +1,6 @@
 //! Sessions: opened, written in, closed, read.
 
+mod at_desk;
 mod closing;
 
 use leeward::platform::Role;

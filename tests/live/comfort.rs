@@ -42,6 +42,7 @@ async fn a_set(scene: &Scene, number: u32, plan: Plan, ending: Ending, screen: O
 async fn next_session(scene: &mut Scene) {
     let said = |text: &str| Private::new(text);
     let closing = Closing {
+        over: None,
         kind: ClosingKind::NoReprocessing,
         because: None,
         unsteady: false,

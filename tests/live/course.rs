@@ -148,6 +148,7 @@ async fn closing_the_session_stops_the_set_tells_both_and_ends_the_room() {
     let (mut desk, mut stage, epoch) = scene.ready().await;
     Scene::start(&mut desk, &mut stage, epoch).await;
     let closing = Closing {
+        over: None,
         kind: ClosingKind::Incomplete,
         because: None,
         unsteady: false,

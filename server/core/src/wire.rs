@@ -21,7 +21,10 @@ mod stage;
 pub use aid::{ByClient, OpenPad, Pad, Scale, Steadying};
 pub use comfort::{Colours, Comfort, Sweep, Timbre};
 pub use desk::{DeskView, FromDesk, Order, Refusal, SeatState, ToDesk};
-pub use entries::{Asks, Change, Entry, EntryValue, LogSet, Moment, Next, Rung, Saved, SavedEntry, Saw, SessionLog, Showed, Start, StuckBy, Unmeasured};
+pub use entries::{
+    Asks, Change, Entry, EntryValue, LogSet, Moment, Next, ReachStep, Rung, Saved, SavedEntry, Saw, SessionLog, Showed, Start, StuckBy,
+    Unmeasured,
+};
 pub use opening::{Answer, Hold, Holds, Matter};
 pub use preset::{Preset, Purpose};
 pub use room::{Needs, RoomState};

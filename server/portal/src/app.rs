@@ -17,7 +17,10 @@ use crate::platform::page::{MOST_FORM, answer_in_time, show_errors};
 use crate::platform::{App, Parts, Route, Routes, assets, in_turn, members_only, note_refused, parts, recognise, security};
 use crate::store::database::Database;
 use crate::store::error::Error;
-use crate::{caseload, clients, comfort, handover, live, outcomes, practice, presets, record, safety_plan, sessions, signin, steadying, targets};
+use crate::{
+    caseload, clients, comfort, handover, live, outcomes, practice, presets, reach, record, safety_plan, sessions, signin, steadying,
+    targets,
+};
 
 /// THE route list. Handlers of member routes also take `Member`, those of client routes `Seat`, and the
 /// database's policies hide the rows once more.
@@ -31,6 +34,7 @@ fn routes(demo: bool) -> Routes {
     let routes = comfort::routes(routes);
     let routes = safety_plan::routes(routes);
     let routes = steadying::routes(routes);
+    let routes = reach::routes(routes);
     let routes = targets::routes(routes);
     let routes = presets::routes(routes);
     let routes = sessions::routes(routes);

@@ -19,6 +19,7 @@ pub mod live;
 pub mod outcomes;
 pub(crate) mod practice;
 pub mod presets;
+pub mod reach;
 pub(crate) mod record;
 pub mod safety_plan;
 pub mod sessions;

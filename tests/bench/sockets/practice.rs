@@ -86,7 +86,15 @@ async fn open_the_hour(app: &App, subject: &Subject, session: Uuid) {
     let mut tx = app.database.act(subject, Act::new("entry.keep").object(session)).await.expect("a transaction");
     for answer in [Nobody, Reachable, NothingNew, Fit, Consents, WayAgreed] {
         let value = EntryValue::Answered { answer, again: false };
-        let entry = Entry { id: new_id(&app.world).to_string(), set: None, replaces: None, moment: Moment::Opening, segment: None, from_client: false, value };
+        let entry = Entry {
+            id: new_id(&app.world).to_string(),
+            set: None,
+            replaces: None,
+            moment: Moment::Opening,
+            segment: None,
+            from_client: false,
+            value,
+        };
         sessions::save_entry(&mut tx, app, session, &entry).await.expect("it is asked").expect("it is kept");
     }
     tx.commit().await.expect("it is kept");

@@ -110,7 +110,7 @@ test('a clinician\'s pages', async () => {
   ]);
   await lookAt(page, 'clinician', [
     ['/clients/{client}/steadying', `/clients/${clients[0]}/steadying`], ['/clients/{client}/steadying/edit', `/clients/${clients[0]}/steadying/edit`],
-    ['/clients/{client}/resources/new', `/clients/${clients[0]}/resources/new`],
+    ['/clients/{client}/reach', `/clients/${clients[0]}/reach`], ['/clients/{client}/resources/new', `/clients/${clients[0]}/resources/new`],
     ['/clients/{client}/resources/{number}/edit', `/clients/${clients[0]}/resources/1/edit`],
   ]);
   await lookAt(page, 'clinician', [
@@ -122,7 +122,7 @@ test('a clinician\'s pages', async () => {
   await lookAt(page, 'clinician', [['/sessions/{session}/close', `/sessions/${open}/close`]]);
   await lookAt(page, 'clinician', [['/sessions/{session}/desk', `/sessions/${open}/desk`]], DESK);
   await rehearse(page);
-  sound(33);
+  sound(34);
 });
 
 /** Makes a preset of one's own by the form, and looks at its page. */
@@ -183,6 +183,6 @@ test('no page is left out: every address that shows one was looked at', async (t
   assert.ok(routes.length >= 30, `${routes.length} routes`);
   // A client's pages are those of stage.test.mjs.
   const elsewhere = ['/j', '/stage'];
-  const noPages = ['/livez', '/readyz', '/assets/{hash}/{name}', '/sessions/{session}/entries', '/stage/socket', '/sessions/{session}/desk/socket'];
+  const noPages = ['/livez', '/readyz', '/assets/{hash}/{name}', '/sessions/{session}/entries', '/sessions/{session}/closing', '/stage/socket', '/sessions/{session}/desk/socket'];
   assert.deepEqual(routes.filter((route) => !visited.has(route) && ![...elsewhere, ...noPages].includes(route)), []);
 });

@@ -91,6 +91,44 @@ export class Desk {
     await this.press('a');
   }
 
+  /**
+   * Closes the session by the panel's keys, with the client settled and nobody with them. @returns how many actions that took beyond the words
+   * that were typed, each of which ends with its own Enter
+   */
+  async close({ kind, used, next }) {
+    const { page } = this;
+    let actions = 0;
+    const act = (key) => {
+      actions += 1;
+      return this.press(key);
+    };
+    const at = (label) => page.locator('[data-panel="closing"] li[aria-current]', { hasText: label }).waitFor();
+    const digit = async (label, words) => {
+      await at(label);
+      const choices = await page.locator('[data-panel="closing"] li[aria-current] .answers button').allInnerTexts();
+      const place = choices.findIndex((text) => text.startsWith(words));
+      assert.ok(place >= 0, `${words} is not among ${choices}`);
+      await act(String(place + 1));
+    };
+    const type = async (label, words) => {
+      await at(label);
+      await page.locator('[data-panel="closing"] li[aria-current] :is(input, textarea):focus').waitFor();
+      await page.keyboard.type(words);
+      await this.press('Enter');
+    };
+    await act('#');
+    await digit('It ends', kind);
+    await digit('Its effect', 'Settled');
+    await type('Used to settle', used);
+    await digit('On leaving', 'Calm');
+    await digit('With them now', 'nobody');
+    await type('Next contact', next);
+    await page.locator('[data-part="close-now"]:focus').waitFor();
+    await page.waitForTimeout(700);
+    await act('Enter');
+    return actions;
+  }
+
   /** Says that the client is seen and heard, where that is still needed. */
   async sight() {
     await this.page.waitForSelector('[data-part="sight"]:not([aria-disabled])');

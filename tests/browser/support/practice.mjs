@@ -36,11 +36,18 @@ export async function invite(page, name, roles) {
  *
  * @returns the list's page, a tab of its own, with its `troubles` as `openPage` has them
  */
-export async function closingList(desk, open = () => desk.getByRole('link', { name: 'closing' }).click()) {
+export async function closingList(desk, open = () => toTheList(desk)) {
   const [opened] = await Promise.all([desk.waitForEvent('popup'), open()]);
   const list = watchTroubles(opened, new URL(desk.url()).origin);
   await list.waitForURL('**/close');
   return list;
+}
+
+/** From the desk's closing to its list, which is a page. */
+async function toTheList(desk) {
+  const link = desk.getByRole('link', { name: 'closing list' });
+  if (!(await link.isVisible())) await desk.keyboard.press('#');
+  await link.click();
 }
 
 /** Fills a form of records: texts by the field's name, choices (`radio` or `select`) by their value. */

@@ -77,5 +77,13 @@ fn next(kept: &[Entry]) -> Entry {
         _ => EntryValue::Sud { value: u8::try_from((number / 5) % 11).unwrap_or_default() },
     };
     let replaces = (number % 10 == 9).then(|| kept[number - 5].id.clone());
-    Entry { id: new_id(&(Arc::new(Machine) as World)).to_string(), set: None, replaces, moment: Moment::BackAtTarget, segment: None, from_client: false, value }
+    Entry {
+        id: new_id(&(Arc::new(Machine) as World)).to_string(),
+        set: None,
+        replaces,
+        moment: Moment::BackAtTarget,
+        segment: None,
+        from_client: false,
+        value,
+    }
 }

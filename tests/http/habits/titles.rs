@@ -16,8 +16,16 @@ use super::title;
 use crate::scene::{LABEL, NAME, Scene};
 
 /// What shows no page of its own: addresses for scripts and machines, and what leads on.
-const NO_PAGES: [&str; 7] =
-    ["/livez", "/readyz", "/assets/{hash}/{name}", "/", "/sessions/{session}/entries", "/stage/socket", "/sessions/{session}/desk/socket"];
+const NO_PAGES: [&str; 8] = [
+    "/livez",
+    "/readyz",
+    "/assets/{hash}/{name}",
+    "/",
+    "/sessions/{session}/entries",
+    "/sessions/{session}/closing",
+    "/stage/socket",
+    "/sessions/{session}/desk/socket",
+];
 
 async fn all_roles(scene: &Scene) -> Browser {
     let roles = "UPDATE access.member SET roles = '{clinician,lead,administrator}' WHERE id = $1";

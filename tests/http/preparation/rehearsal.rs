@@ -55,6 +55,7 @@ async fn close(scene: &Scene, client: Uuid) {
         .unwrap();
     let said = |text: &str| leeward::store::seal::Private::new(text);
     let closing = Closing {
+        over: None,
         kind: ClosingKind::Incomplete,
         because: None,
         unsteady: false,

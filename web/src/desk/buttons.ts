@@ -9,7 +9,7 @@ export type Data = Readonly<Record<string, string | undefined>>;
 
 const SETTINGS: Setting[] = ["rate", "width", "dot", "path", "length", "channels", "purpose"];
 const CHANGES: Change[] = ["changing", "same", "settled"];
-const PANELS: Lower[] = ["log", "join", "opening", "phase", "between", "steady", "safety", "card", "target", "mechanics", "keys"];
+const PANELS: Lower[] = ["log", "join", "opening", "phase", "between", "steady", "safety", "closing", "card", "target", "mechanics", "keys"];
 const MATTERS: Matter[] = [
   "location",
   "privacy",
@@ -78,6 +78,7 @@ export function buttonAction(data: Data, shift: boolean): Action | null {
       return data.value === undefined ? null : { kind: "opening_digit", value: Number(data.value) };
     case "phase_digit":
     case "steady_digit":
+    case "reach_digit":
       return data.value === undefined ? null : { kind: data.act, value: Number(data.value) };
     case "between_digit":
       return data.value === undefined ? null : { kind: "between_digit", value: Number(data.value) };

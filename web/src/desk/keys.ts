@@ -90,6 +90,7 @@ const SHORTCUTS: Record<string, Shortcut> = {
   ";": { action: { kind: "lower", shown: "phase" } },
   "'": { action: { kind: "lower", shown: "safety" } },
   "/": { action: { kind: "ask_client" } },
+  "#": { action: { kind: "lower", shown: "closing" } },
 };
 
 /** Every key that the desk answers to outside its fields; each is labelled on the page. */
@@ -124,6 +125,10 @@ function panelKey(key: string, panel: Lower): Action | null {
       return { kind: "phase_digit", value };
     case "steady":
       return { kind: "steady_digit", value };
+    case "card":
+      return { kind: "reach_digit", value };
+    case "closing":
+      return { kind: "closing_digit", value };
     case "mechanics":
       return value === 0 ? null : { kind: "preset", index: value - 1 };
     default:
@@ -150,6 +155,8 @@ export function keyAction(press: Press, place: Place, state: KeyState): Outcome 
   if (place === "words") return press.key === "Enter" ? { action: { kind: "save_words" }, prevent: true } : LEFT_ALONE;
   if (place === "field") return LEFT_ALONE;
   if (press.key === "Enter" && state.tapped && state.shortcuts) return { action: press.repeat ? null : { kind: "set_tapped" }, prevent: true };
+  if (press.key === "Enter" && state.panel === "closing" && place === "keys" && state.shortcuts)
+    return { action: press.repeat ? null : { kind: "closing_enter" }, prevent: true };
   if (press.key === " ") {
     if (!state.shortcuts) return LEFT_ALONE;
     return press.repeat ? SWALLOWED : { action: { kind: "start" }, prevent: true };

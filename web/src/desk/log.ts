@@ -141,6 +141,7 @@ function valueWords(entry: Entry): string {
     case "too_much":
     case "showed":
     case "unmeasured":
+    case "reach":
       return foundWords(entry.value);
     case "answered":
     case "passed":

@@ -9,6 +9,7 @@ import type { ToDesk } from "../wire/ToDesk";
 import { AdmissionPanel } from "./admission_panel";
 import { AssessPanel } from "./assess_panel";
 import { buttonAction } from "./buttons";
+import { ClosingPanel } from "./closing_panel";
 import { part, text } from "./dom";
 import { hasUnsaved } from "./entries";
 import { keyAction, swallowsRelease, type KeyState, type Place } from "./keys";
@@ -68,6 +69,9 @@ const admission = new AdmissionPanel(session, (location, callBack) => {
   draw();
 });
 
+const closing = new ClosingPanel(session, () =>
+  happen({ kind: "action", action: { kind: "lower", shown: "log" }, id: crypto.randomUUID(), words: words.value }),
+);
 const assessment = new AssessPanel((words) => happen({ kind: "assessed", words }));
 
 function draw(): void {
@@ -89,12 +93,14 @@ function draw(): void {
 function happen(event: DeskEvent): void {
   const now = performance.now();
   const epoch = state.view?.epoch;
+  const { lower } = state;
   const next = step(state, event, now);
   state = next.state;
   if (epoch !== undefined && state.view?.epoch !== epoch) clock.restart();
   clock.hold(isBusy(state), now);
   socket.patience = isBusy(state) ? 3000 : 12000;
   for (const command of next.commands) carryOut(command);
+  if (state.lower === "closing" && lower !== "closing") void closing.show();
   draw();
 }
 
@@ -161,7 +167,11 @@ function cameBack(): void {
   socket = connect();
 }
 
-const act = (action: Action): void => happen({ kind: "action", action, id: crypto.randomUUID(), words: words.value });
+function act(action: Action): void {
+  if (action.kind === "closing_digit") return closing.digit(action.value);
+  if (action.kind === "closing_enter") return closing.enter();
+  happen({ kind: "action", action, id: crypto.randomUUID(), words: words.value });
+}
 const keyState = (): KeyState => ({
   armed: state.armed?.scale ?? null,
   panel: state.lower,
@@ -222,7 +232,7 @@ addEventListener("blur", () => happen({ kind: "page_focus", here: false }));
 document.addEventListener("visibilitychange", draw);
 wide.addEventListener("change", () => happen({ kind: "window", wide: wide.matches }));
 addEventListener("beforeunload", (event) => {
-  if (!hasUnsaved(state.queue) && words.value.trim() === "" && !assessment.unsaved) return;
+  if (!hasUnsaved(state.queue) && words.value.trim() === "" && !assessment.unsaved && !closing.unsaved) return;
   event.preventDefault();
   // Browsers before 2024 ask only when this is set as well.
   event.returnValue = true;

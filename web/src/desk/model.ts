@@ -22,9 +22,9 @@ import type { Direction, Setting } from "./plan";
 import type { Taps } from "./rhythm";
 
 /** What is open below the controls, or beside them in a wide window, where target and card have places of their own. */
-export type Lower = "log" | "join" | "opening" | "phase" | "between" | "steady" | "safety" | "card" | "target" | "mechanics" | "keys";
+export type Lower = "log" | "join" | "opening" | "phase" | "between" | "steady" | "safety" | "closing" | "card" | "target" | "mechanics" | "keys";
 /** Panels that stand over the entries and take the digits while they show. */
-export const TAKE_DIGITS: readonly Lower[] = ["mechanics", "opening", "phase", "between", "steady"];
+export const TAKE_DIGITS: readonly Lower[] = ["mechanics", "opening", "phase", "between", "steady", "closing", "card"];
 export type Scale = "sud" | "voc";
 
 /** What the clinician does, by key or by button. */
@@ -55,6 +55,8 @@ export type Action =
   | { kind: "opening_digit"; value: number }
   /** A digit of what was seen or tried. */
   | { kind: "between_digit"; value: number }
+  /** A digit of the card: a step on the way after a client who is gone. */
+  | { kind: "reach_digit"; value: number }
   /** A digit of what the phase offers. */
   | { kind: "phase_digit"; value: number }
   /** A digit of what the client's page may show. */
@@ -67,6 +69,9 @@ export type Action =
   | { kind: "arm_at"; scale: Scale; moment: Moment; segment: number | null }
   | { kind: "segment"; to: number }
   | { kind: "assess" }
+  /** Of the closing, which its own panel carries out. */
+  | { kind: "closing_digit"; value: number }
+  | { kind: "closing_enter" }
   | { kind: "as_before" }
   | { kind: "toggle_pass" }
   | { kind: "choose"; matter: Matter }

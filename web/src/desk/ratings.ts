@@ -46,7 +46,7 @@ export function nextMoment(state: DeskState): Step {
 }
 
 /** Of these there may be several in one place: they add, and correct nothing. */
-const ADD: readonly EntryValue["kind"][] = ["words", "scan", "rehearsal", "belief", "fits", "too_much", "showed", "unmeasured"];
+const ADD: readonly EntryValue["kind"][] = ["words", "scan", "rehearsal", "belief", "fits", "too_much", "showed", "unmeasured", "reach"];
 
 /** The standing entry that a new one of this kind corrects: same set, same moment, same segment. */
 function corrected(state: DeskState, set: string | null, moment: Moment, kind: EntryValue["kind"], segment: number | null): string | null {

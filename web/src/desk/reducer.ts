@@ -11,6 +11,7 @@ import { applyPreset, changeSetting, orderAnswered, resendAfterBreak, say, sendO
 import { asBefore, choose, digit, togglePass } from "./opening";
 import { offered, toSegment, writeOffer } from "./phase";
 import { samePlan } from "./plan";
+import { reachDigit } from "./reach";
 import { askClient, followPage, followRating, putOnPage, tooMuch } from "./steady";
 import { tapped } from "./rhythm";
 import { arm, armAt, editAgain, mark, nextMoment, pump, putBack, rate, saveWords, sendAgain, takeBack } from "./ratings";
@@ -232,6 +233,8 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
       return phaseDigit(state, action.value, id, words, now);
     case "steady_digit":
       return putOnPage(state, action.value, id, now);
+    case "reach_digit":
+      return reachDigit(state, action.value, id, now);
     case "too_much":
       return tooMuch(state, id, now);
     case "ask_client":
@@ -242,6 +245,9 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
       return armAt(showEntries(state), action.scale, action.moment, action.segment);
     case "segment":
       return toSegment(state, action.to);
+    case "closing_digit":
+    case "closing_enter":
+      return unchanged(state);
     case "assess":
       return { state: { ...state, lower: "phase" }, commands: [{ kind: "focus", on: "assessment" }] };
     case "as_before":

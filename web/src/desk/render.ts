@@ -11,6 +11,7 @@ import { renderEntries } from "./render_entries";
 import { renderLog } from "./render_log";
 import { renderOpening } from "./render_opening";
 import { renderPhase } from "./render_phase";
+import { renderReach } from "./render_reach";
 import { renderPanels } from "./render_panels";
 import { elapsedWords } from "./time";
 import { bandStops, isUnknown, isViewOnly, keysOff, spokenWords, stateWord, stripWords, usualWords, titleWords, type StateWord } from "./status";
@@ -105,6 +106,7 @@ export function render(state: DeskState, around: Surroundings): void {
   renderPanels(state);
   renderOpening(state);
   renderPhase(state);
+  renderReach(state);
   const hint = state.logRead ? (state.log.sets.length === 0 ? "No set yet. The first line comes with the first set." : "") : "The log is being read.";
   const running = isBusy(state) && !isUnknown(state, around.now) ? (state.view?.set?.id ?? null) : null;
   renderLog(rows(state.log, state.queue, around.now, running), state.openRow, hint, hasUnsaved(state.queue));

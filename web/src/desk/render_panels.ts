@@ -5,7 +5,7 @@ import { beside, digitWords, nextWords } from "./between";
 import { isAtTheDoor, type DeskState, type Lower } from "./model";
 import { SEEN, TRIED } from "./words";
 
-const PANELS: readonly Lower[] = ["log", "join", "opening", "phase", "between", "steady", "safety", "card", "target", "mechanics", "keys"];
+const PANELS: readonly Lower[] = ["log", "join", "opening", "phase", "between", "steady", "safety", "closing", "card", "target", "mechanics", "keys"];
 /** These have a place of their own in a wide window. */
 const BESIDE: readonly Lower[] = ["target", "card"];
 

@@ -10,6 +10,7 @@ import type { Order } from "../wire/Order";
 import type { Path } from "../wire/Path";
 import type { Plan } from "../wire/Plan";
 import type { Purpose } from "../wire/Purpose";
+import type { ReachStep } from "../wire/ReachStep";
 import type { Refusal } from "../wire/Refusal";
 import type { Rung } from "../wire/Rung";
 import type { Saw } from "../wire/Saw";
@@ -229,6 +230,19 @@ export const TRIED: readonly (readonly [Rung, string])[] = [
 export const seenWords = (saw: Saw): string => SEEN.find(([code]) => code === saw)?.[1] ?? saw;
 export const triedWords = (rung: Rung): string => TRIED.find(([code]) => code === rung)?.[1] ?? rung;
 
+/** Steps on the way after a client who is gone, in the order of the digits, from 1: within what is safe to call and message. Common practice, no source. */
+export const REACH: readonly (readonly [ReachStep, string])[] = [
+  ["no_answer", "called, no answer"],
+  ["messaged", "message left"],
+  ["contact_called", "contact called"],
+  ["welfare_asked", "somebody looks in"],
+  ["help_called", "help called"],
+  ["reached", "reached"],
+  ["safe", "known to be safe"],
+];
+
+export const reachWords = (step: ReachStep): string => REACH.find(([code]) => code === step)?.[1] ?? step;
+
 /** What was found or done beside sets and ratings; "" for other entries. */
 export function foundWords(value: EntryValue): string {
   switch (value.kind) {
@@ -244,6 +258,8 @@ export function foundWords(value: EntryValue): string {
       return "too much: stopped";
     case "showed":
       return { orient: "shown: here and now", resource: "shown: what has helped", nothing: "taken off the client's page" }[value.showed];
+    case "reach":
+      return `looking for them: ${reachWords(value.step)}`;
     case "unmeasured":
       return `not measured: ${{ in_person: "in the same room", without: "without stimulation", own_tapping: "their own tapping" }[value.way]}`;
     default:

@@ -4,6 +4,7 @@ import type { Because } from "./Because";
 import type { Belief } from "./Belief";
 import type { Change } from "./Change";
 import type { Matter } from "./Matter";
+import type { ReachStep } from "./ReachStep";
 import type { Rehearsal } from "./Rehearsal";
 import type { Rung } from "./Rung";
 import type { Saw } from "./Saw";
@@ -79,7 +80,11 @@ showed: Showed, } | { "kind": "unmeasured",
 /**
  * See [`Unmeasured`].
  */
-way: Unmeasured, } | { "kind": "time", 
+way: Unmeasured, } | { "kind": "reach", 
+/**
+ * See [`ReachStep`].
+ */
+step: ReachStep, } | { "kind": "time", 
 /**
  * 10 to 240.
  */

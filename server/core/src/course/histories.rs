@@ -9,8 +9,21 @@ use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
 use super::*;
+use crate::wire::Answer;
 
 pub(super) const HISTORIES: u64 = 100_000;
+
+/// All that is confirmed in two minutes, as it is when nothing speaks against the hour.
+pub(super) const WELL: [Answer; 8] = [
+    Answer::UsualPlace,
+    Answer::Private,
+    Answer::Nobody,
+    Answer::Reachable,
+    Answer::NothingNew,
+    Answer::Fit,
+    Answer::Consents,
+    Answer::WayAgreed,
+];
 
 pub(super) fn one_of<T: Copy>(rng: &mut ChaCha8Rng, all: &[T]) -> T {
     *all.choose(rng).expect("there are some")

@@ -98,21 +98,10 @@ const fn is_against(answer: Answer, purpose: Purpose) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::course::histories::{HISTORIES, one_of};
+    use crate::course::histories::{HISTORIES, WELL, one_of};
     use rand::{Rng, SeedableRng};
     use rand_chacha::ChaCha8Rng;
 
-    /// All that is confirmed in two minutes, as it is when nothing speaks against the hour.
-    const WELL: [Answer; 8] = [
-        Answer::UsualPlace,
-        Answer::Private,
-        Answer::Nobody,
-        Answer::Reachable,
-        Answer::NothingNew,
-        Answer::Fit,
-        Answer::Consents,
-        Answer::WayAgreed,
-    ];
     const NOTHING: Before = Before { reevaluation_due: false, assessment_due: false };
 
     fn said(more: &[Opened]) -> Vec<Opened> {

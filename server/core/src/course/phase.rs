@@ -88,23 +88,12 @@ pub fn phase(hour: Hour<'_>) -> Phase {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::course::histories::{HISTORIES, one_of};
+    use crate::course::histories::{HISTORIES, WELL, one_of};
     use crate::course::{Because, Before, Belief, Decision, Opened, Said, Scan, holds};
     use crate::scale::{Sud, Voc};
     use crate::wire::{Answer, Moment};
     use rand::{Rng, SeedableRng};
     use rand_chacha::ChaCha8Rng;
-
-    const WELL: [Answer; 8] = [
-        Answer::UsualPlace,
-        Answer::Private,
-        Answer::Nobody,
-        Answer::Reachable,
-        Answer::NothingNew,
-        Answer::Fit,
-        Answer::Consents,
-        Answer::WayAgreed,
-    ];
 
     fn opened(answers: &[Answer]) -> Vec<Opened> {
         answers.iter().copied().map(Opened::Answered).collect()

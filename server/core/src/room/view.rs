@@ -3,7 +3,9 @@
 use super::aids::Aids;
 use super::{Effect, Room, StoppedBy};
 use crate::optics;
-use crate::wire::{DeskView, Device, Ending, Hold, Needs, OpenPad, Plan, Refusal, RoomState, SeatState, SetView, StageView, ToDesk, ToStage};
+use crate::wire::{
+    DeskView, Device, Ending, Hold, Needs, OpenPad, Plan, Refusal, RoomState, SeatState, SetView, StageView, ToDesk, ToStage,
+};
 
 /// How far the news of the client's stop has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -100,6 +100,27 @@ pub enum Unmeasured {
     OwnTapping,
 }
 
+/// A step on the way after a client who is gone.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
+#[serde(rename_all = "snake_case")]
+pub enum ReachStep {
+    /// Called, and nobody answered.
+    NoAnswer,
+    /// A message was left, in words that anybody may read.
+    Messaged,
+    /// The emergency contact was called.
+    ContactCalled,
+    /// Somebody was asked to look in on them.
+    WelfareAsked,
+    /// Help was called for them.
+    HelpCalled,
+    /// They were reached.
+    Reached,
+    /// They were not spoken to, and are known to be safe.
+    Safe,
+}
+
 /// Why it is called stuck.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(ts_rs::TS), ts(export))]
@@ -209,6 +230,11 @@ pub enum EntryValue {
     Unmeasured {
         /// See [`Unmeasured`].
         way: Unmeasured,
+    },
+    /// A step on the way after a client who is gone.
+    Reach {
+        /// See [`ReachStep`].
+        step: ReachStep,
     },
     /// How long the appointment is, and how much of that is kept for closing.
     Time {

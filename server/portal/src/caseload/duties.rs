@@ -8,6 +8,8 @@ use crate::outcomes::LONG;
 /// Why somebody is on the list, in the order of the list.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) enum Why {
+    /// A client is gone, and nobody has heard of them.
+    Gone,
     /// A session is open.
     Open,
     /// A call after a session is due.
@@ -23,6 +25,7 @@ pub(super) enum Why {
 impl Why {
     pub(super) const fn words(self) -> &'static str {
         match self {
+            Self::Gone => "Not reached",
             Self::Open => "Open session",
             Self::Call => "Call due",
             Self::Unfinished => "Left unfinished",
@@ -34,6 +37,7 @@ impl Why {
     /// Its shape, as the `d` attributes of what is filled and of what is drawn in outline, in a box of 24 by 24.
     pub(super) const fn shape(self) -> (&'static str, &'static str) {
         match self {
+            Self::Gone => ("", "M12 2.5 22 21H2ZM12 9v6M12 17.2v2"),
             Self::Open => ("M4 2 21 12 4 22Z", ""),
             Self::Call => (
                 "",
@@ -66,6 +70,11 @@ pub(super) fn duties(cases: &[Case], today: NaiveDate) -> Vec<Duty> {
 fn duty(case: &Case, today: NaiveDate) -> Option<Duty> {
     let (why, reason) = reason(case, today)?;
     let (to, act) = match (why, &case.open) {
+        (Why::Gone, _) => {
+            let gone = case.gone.as_ref();
+            let page = gone.map(|gone| format!("/sessions/{}{}", gone.session, if gone.open { "/desk" } else { "" }));
+            (page.unwrap_or_default(), "Go on looking")
+        }
         (Why::Open, Some(open)) => (format!("/sessions/{}/desk", open.id), "Go to the desk"),
         (Why::Call, _) => {
             (case.check.as_ref().map(|check| format!("/sessions/{}#check", check.session)).unwrap_or_default(), "Write down the call")
@@ -77,6 +86,9 @@ fn duty(case: &Case, today: NaiveDate) -> Option<Duty> {
 }
 
 fn reason(case: &Case, today: NaiveDate) -> Option<(Why, String)> {
+    if let Some(gone) = &case.gone {
+        return Some((Why::Gone, format!("Session {}: {}, {}. Nothing was heard since.", gone.number, gone.step, gone.when)));
+    }
     if let Some(open) = &case.open {
         return Some((Why::Open, format!("Session {}, opened {} and not closed.", open.number, open.when)));
     }
@@ -120,7 +132,7 @@ fn ago(days: i64) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::caseload::page::Open;
+    use crate::caseload::page::{Gone, Open};
     use uuid::Uuid;
 
     fn case() -> Case {
@@ -139,6 +151,8 @@ mod tests {
         assert_eq!(why(&Case { not_asked: vec!["Seizures"], ..case() }), Some(Why::NotAsked));
         assert_eq!(why(&Case { not_asked: vec!["Seizures"], unfinished: true, ..case() }), Some(Why::Unfinished));
         let open = Some(Open { id: Uuid::nil(), number: 6, when: "today at 11:05".into() });
-        assert_eq!(why(&Case { open, unfinished: true, ..case() }), Some(Why::Open));
+        assert_eq!(why(&Case { open: open.clone(), unfinished: true, ..case() }), Some(Why::Open));
+        let gone = Some(Gone { session: Uuid::nil(), number: 6, step: "called, no answer", when: "today at 11:30".into(), open: true });
+        assert_eq!(why(&Case { gone, open, ..case() }), Some(Why::Gone), "somebody who is gone comes before everything");
     }
 }

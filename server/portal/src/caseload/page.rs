@@ -16,7 +16,7 @@ use crate::clients::{Asked, Cautions, my_rehearsal};
 use crate::outcomes::{self, ClientRow, Spans};
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::codes::closing_words;
+use crate::platform::codes::{self, closing_words};
 use crate::platform::forms::Asks;
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
@@ -60,7 +60,20 @@ struct Caseload {
     today: NaiveDate,
 }
 
+/// A client who is gone, of whom nobody has heard.
+pub(super) struct Gone {
+    pub(super) session: Uuid,
+    pub(super) number: i32,
+    /// What was done last.
+    pub(super) step: &'static str,
+    /// Such as "today at 11:05".
+    pub(super) when: String,
+    /// The session is open.
+    pub(super) open: bool,
+}
+
 /// A session that is open.
+#[derive(Clone)]
 pub(super) struct Open {
     pub(super) id: Uuid,
     pub(super) number: i32,
@@ -88,6 +101,7 @@ pub(super) struct Case {
     pub(super) flags: Vec<String>,
     /// Which cautions were not asked about.
     pub(super) not_asked: Vec<&'static str>,
+    pub(super) gone: Option<Gone>,
     pub(super) open: Option<Open>,
     pub(super) check: Option<Check>,
     /// The last session was closed as incomplete, on this target and with this SUD at its end.
@@ -193,6 +207,7 @@ impl Reader<'_> {
             flags: row.cautions.flags(),
             not_asked: not_asked(row.cautions),
             check: row.check.filter(|check| check.from <= self.now).map(|check| self.check(&check)).transpose()?,
+            gone: row.gone.as_ref().map(|gone| self.gone(gone, row.open.as_ref())).transpose()?,
             open: row.open.map(|open| Open { id: open.id, number: open.number, when: self.moment(&open.opened_at) }),
             unfinished: last.is_some_and(|last| last.closing.as_deref() == Some("incomplete")),
             last_target: last.and_then(|last| last.target).map(label).unwrap_or_default(),
@@ -208,6 +223,12 @@ impl Reader<'_> {
             }),
             sud: first_to_last(numbers.first_sud, numbers.last_sud),
         })
+    }
+
+    fn gone(&self, gone: &queries::Gone, open: Option<&queries::OpenSession>) -> Result<Gone, Error> {
+        let step = codes::reach_step(codes::read(&gone.step, "reach_step.step")?);
+        let open = open.is_some_and(|open| open.id == gone.session);
+        Ok(Gone { session: gone.session, number: gone.number, step, when: self.moment(&gone.at), open })
     }
 
     fn check(&self, due: &CheckDue) -> Result<Check, Error> {

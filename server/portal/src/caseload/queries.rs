@@ -17,6 +17,8 @@ pub(super) struct CaseRow {
     pub(super) details_version: i32,
     /// A session that is open.
     pub(super) open: Option<OpenSession>,
+    /// They are gone, and nobody has heard of them: since when, in which session, and what was done last.
+    pub(super) gone: Option<Gone>,
     /// A call after a session that is to be made.
     pub(super) check: Option<CheckDue>,
     /// The last one that was closed.
@@ -29,6 +31,14 @@ pub(super) struct OpenSession {
     pub(super) id: Uuid,
     pub(super) number: i32,
     pub(super) opened_at: DateTime<Utc>,
+}
+
+/// The last step on the way after a client who is gone.
+pub(super) struct Gone {
+    pub(super) session: Uuid,
+    pub(super) number: i32,
+    pub(super) step: String,
+    pub(super) at: DateTime<Utc>,
 }
 
 /// A call that is due, or will be.
@@ -66,7 +76,8 @@ pub(super) async fn cases(tx: &mut Tx, archived: bool) -> Result<Vec<CaseRow>, E
              l.id AS "last_id?", l.closing AS "closing?", l.target_id AS "last_target?", w.next_contact AS "next_contact?", w.version AS "words_version?",
              t.target_id AS "target?", t.label AS "label?", t.version AS "target_version?",
              a.session_id AS "check_session?", a.number AS "check_number?", a.reason AS "check_reason?", a.due_from AS "check_from?",
-             a.due_until AS "check_until?"
+             a.due_until AS "check_until?",
+             g.session_id AS "gone_session?", g.number AS "gone_number?", g.step AS "gone_step?", g.at AS "gone_at?"
            FROM mine c JOIN client_key k ON k.client_id = c.id JOIN client_details d ON d.client_id = c.id
            LEFT JOIN LATERAL (SELECT id, number, opened_at FROM session WHERE client_id = c.id AND ended_at IS NULL ORDER BY seq DESC LIMIT 1) o ON true
            LEFT JOIN LATERAL (SELECT id, closing, target_id FROM session WHERE client_id = c.id AND ended_at IS NOT NULL AND took_place ORDER BY seq DESC LIMIT 1) l ON true
@@ -77,7 +88,12 @@ pub(super) async fn cases(tx: &mut Tx, archived: bool) -> Result<Vec<CaseRow>, E
              WHERE a.client_id = c.id AND NOT EXISTS (SELECT FROM after_check_try y WHERE y.session_id = a.session_id AND y.outcome <> 'not_reached')
              -- Who was in a session since was seen.
              AND NOT EXISTS (SELECT FROM session later WHERE later.client_id = c.id AND later.seq > e.seq AND later.admitted_at IS NOT NULL)
-             ORDER BY a.due_until LIMIT 1) a ON true"#,
+             ORDER BY a.due_until LIMIT 1) a ON true
+           LEFT JOIN LATERAL (SELECT r.session_id, e.number, r.step, r.at FROM reach_step r JOIN session e ON e.id = r.session_id
+             WHERE r.client_id = c.id AND r.step IS NOT NULL AND NOT EXISTS (SELECT FROM reach_step n WHERE n.replaces = r.id)
+             AND NOT EXISTS (SELECT FROM session_moment m JOIN session s ON s.id = m.session_id
+               WHERE s.client_id = c.id AND m.kind = 'admitted' AND m.at > r.at)
+             ORDER BY r.seq DESC LIMIT 1) g ON g.step NOT IN ('reached', 'safe')"#,
         archived
     )
     .fetch_all(&mut **tx)
@@ -93,6 +109,12 @@ pub(super) async fn cases(tx: &mut Tx, archived: bool) -> Result<Vec<CaseRow>, E
                 name: row.name,
                 addressed_as: row.addressed_as,
                 details_version: row.details_version,
+                gone: row
+                    .gone_session
+                    .zip(row.gone_number)
+                    .zip(row.gone_step)
+                    .zip(row.gone_at)
+                    .map(|(((session, number), step), at)| Gone { session, number, step, at }),
                 check: row
                     .check_session
                     .zip(row.check_number)

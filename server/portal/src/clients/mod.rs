@@ -2,6 +2,7 @@
 
 mod change;
 mod form;
+pub(crate) mod one_form;
 mod queries;
 mod rehearsal;
 

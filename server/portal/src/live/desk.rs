@@ -16,6 +16,7 @@ use crate::platform::forms::Id;
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
 use crate::presets;
+use crate::reach::{self, Reach};
 use crate::safety_plan;
 use crate::sessions;
 use crate::steadying;
@@ -109,7 +110,13 @@ struct EmergencyCard {
     location: Option<String>,
     /// When, in the session's zone.
     confirmed_at: Option<String>,
+    /// What the client dials.
     emergency_number: String,
+    /// Dialled from the clinician's seat.
+    help_from_here: String,
+    help_tried: String,
+    phone_use: &'static str,
+    contact_use: &'static str,
     contact_name: String,
     contact_phone: String,
     call_back: String,
@@ -155,7 +162,7 @@ pub(super) async fn show(State(app): State<App>, member: Member, Id(session): Id
         cautions: clients::cautions(&mut tx, row.client).await?.flags(),
         assess: target.as_ref().and_then(AssessForm::of),
         target: target.as_ref().map(TargetCard::of),
-        card: emergency_card(&mut tx, &key, session, &row, &details, &when).await?,
+        card: emergency_card(&mut tx, &app, &key, session, &row, &details, &when).await?,
         last_location: last_location(&mut tx, &key, &row).await?,
         presets_json: json(&presets)?,
         presets,
@@ -228,6 +235,7 @@ impl TargetCard {
 
 async fn emergency_card(
     tx: &mut Tx,
+    app: &App,
     key: &ClientKey,
     session: Uuid,
     row: &SessionRow,
@@ -235,11 +243,17 @@ async fn emergency_card(
     when: &When,
 ) -> Result<EmergencyCard, Error> {
     let (words, _) = sessions::words(tx, key, session).await?;
+    let known = reach::reach(tx, app, row.client).await?.map(|(known, _)| known);
+    let known = known.unwrap_or_else(Reach::nothing);
     let call_back = if words.call_back.is_empty() { &details.phone } else { &words.call_back };
     Ok(EmergencyCard {
         location: row.admitted_at.map(|_| text(&words.location)),
         confirmed_at: row.admitted_at.map(|at| when.time(&at)),
-        emergency_number: queries::emergency_number(tx).await?,
+        emergency_number: if known.help_there.is_empty() { queries::emergency_number(tx).await? } else { text(&known.help_there) },
+        help_from_here: text(&known.help_from_here),
+        help_tried: known.tried(*when),
+        phone_use: known.phone.words(),
+        contact_use: known.contact.words(),
         contact_name: text(&details.contact_name),
         contact_phone: text(&details.contact_phone),
         call_back: text(call_back),

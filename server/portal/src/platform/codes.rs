@@ -1,7 +1,7 @@
 //! Codes of the wire as the database keeps them, and as a page says them.
 
 use leeward_core::course::{Belief, Rehearsal, Scan};
-use leeward_core::wire::{Change, Channels, EntryValue, Length, Moment, Path, Plan, Rung, Saw, Scale, Showed, Unmeasured};
+use leeward_core::wire::{Change, Channels, EntryValue, Length, Moment, Path, Plan, ReachStep, Rung, Saw, Scale, Showed, Unmeasured};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use strum::{EnumString, IntoStaticStr, VariantArray};
@@ -99,6 +99,19 @@ pub(crate) const fn rung(rung: Rung) -> &'static str {
     }
 }
 
+/// A step on the way after a client who is gone, as pages say it.
+pub(crate) const fn reach_step(step: ReachStep) -> &'static str {
+    match step {
+        ReachStep::NoAnswer => "called, no answer",
+        ReachStep::Messaged => "a message was left",
+        ReachStep::ContactCalled => "the emergency contact was called",
+        ReachStep::WelfareAsked => "somebody was asked to look in on them",
+        ReachStep::HelpCalled => "help was called for them",
+        ReachStep::Reached => "reached",
+        ReachStep::Safe => "known to be safe",
+    }
+}
+
 /// What was found or done beside the ratings: what it is about, and what it says. Empty for other entries.
 pub(crate) fn found(value: &EntryValue) -> (&'static str, String) {
     let (what, said) = match value {
@@ -117,6 +130,7 @@ pub(crate) fn found(value: &EntryValue) -> (&'static str, String) {
         EntryValue::Unmeasured { way: Unmeasured::InPerson } => ("Not measured", "in the same room"),
         EntryValue::Unmeasured { way: Unmeasured::Without } => ("Not measured", "without stimulation"),
         EntryValue::Unmeasured { way: Unmeasured::OwnTapping } => ("Not measured", "the client\u{2019}s own tapping"),
+        EntryValue::Reach { step } => ("Looking for the client", reach_step(*step)),
         _ => ("", ""),
     };
     (what, said.to_owned())

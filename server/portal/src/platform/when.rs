@@ -2,7 +2,7 @@
 //! the practice's way. No other place of the pages writes any.
 
 use chrono::format::{DelayedFormat, StrftimeItems};
-use chrono::{DateTime, NaiveDate, Utc};
+use chrono::{DateTime, NaiveDate, NaiveTime, TimeZone, Utc};
 use chrono_tz::Tz;
 use strum::{EnumString, IntoStaticStr, VariantArray};
 
@@ -194,6 +194,14 @@ impl When {
         self.timed(at, "%-I:%M %P", "%H:%M")
     }
 
+    /// The time of day as [`When::time`] writes it, or as the other clock does, on that day. Of a time that comes twice when clocks are set
+    /// back it is the first; `None` for one that does not come, or for what is no time.
+    #[must_use]
+    pub fn at_time(self, day: NaiveDate, typed: &str) -> Option<DateTime<Utc>> {
+        let time = ["%H:%M", "%I:%M %p"].iter().find_map(|format| NaiveTime::parse_from_str(typed, format).ok())?;
+        self.zone.from_local_datetime(&day.and_time(time)).earliest().map(|at| at.to_utc())
+    }
+
     /// Such as "09:05:30".
     #[must_use]
     pub fn second(self, at: &DateTime<Utc>) -> String {
@@ -219,7 +227,6 @@ impl When {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use chrono::TimeZone;
 
     // Irish summer time began on 29 March 2026 at 01:00 UTC (IANA time zone database).
     #[test]
@@ -236,6 +243,21 @@ mod tests {
             (unknown.time(&summer).as_str(), unknown.zone(&summer).as_str()),
             ("23:30", "UTC, for its own time zone cannot be read")
         );
+    }
+
+    // Irish summer time 2026: 01:00 to 02:00 does not come on 29 March and comes twice on 25 October (IANA time zone database).
+    #[test]
+    fn a_typed_time_is_of_its_day_in_its_zone() {
+        let dublin = When::new("Europe/Dublin", Style::default());
+        let at =
+            |month, day, typed| dublin.at_time(NaiveDate::from_ymd_opt(2026, month, day).unwrap(), typed).map(|at| dublin.machine(&at));
+        assert_eq!(at(7, 1, "14:05").as_deref(), Some("2026-07-01T13:05:00Z"));
+        assert_eq!(at(7, 1, "2:05 pm").as_deref(), Some("2026-07-01T13:05:00Z"));
+        assert_eq!(at(3, 29, "01:30"), None);
+        assert_eq!(at(10, 25, "01:30").as_deref(), Some("2026-10-25T00:30:00Z"), "the first of the two");
+        for typed in ["", "noon", "25:00", "14.05"] {
+            assert_eq!(at(7, 1, typed), None, "{typed}");
+        }
     }
 
     // The order of a date and the hours of a clock as the Unicode CLDR has them for en-GB, en-US and en-SE or ISO 8601 (from memory);

@@ -20,6 +20,7 @@ use crate::platform::forms::Id;
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
 use crate::platform::{App, Routes, Rule};
+use crate::reach::{self, Reach};
 use crate::sessions::{self, Words};
 use crate::store::error::Error;
 use crate::store::seal::{DOES_NOT_OPEN, Opened};
@@ -49,6 +50,8 @@ struct Record {
     targets: Vec<TargetLine>,
     archived_targets: Vec<TargetLine>,
     sessions: Vec<SessionLine>,
+    /// How their numbers may be used, and what is dialled for help: each with its name.
+    reach: Vec<(&'static str, String)>,
     /// The comfort sheet in words, once it was filled.
     comfort: Option<Vec<(&'static str, String)>>,
 }
@@ -134,6 +137,7 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
         sheet => sheet?.map(|(sheet, _)| sheet.in_words()),
     };
     let when = When::in_practice(&mut tx).await?;
+    let reach = reach::reach(&mut tx, &app, id).await?.map_or_else(Reach::nothing, |(known, _)| known).in_words(when);
     let last = match sessions.iter().find(|session| session.ended_at.is_some() && session.took_place) {
         Some(session) => Some(last_closing(session, &sessions::words(&mut tx, &key, session.id).await?.0, &all, &spans, when)),
         None => None,
@@ -163,6 +167,7 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
         targets: targets.iter().map(|target| line(target)).collect(),
         archived_targets: archived_targets.into_iter().map(line).collect(),
         sessions: sessions.iter().map(|session| session_line(session, &all, &spans, when)).collect(),
+        reach,
         comfort,
     })
 }

@@ -1,20 +1,15 @@
 //! Writing a safety plan: what was typed, what is wrong with it, and keeping it.
 
-use askama::Template;
-use axum::extract::State;
-use axum::response::{IntoResponse, Response};
 use chrono::NaiveDate;
 use uuid::Uuid;
 
 use super::{PARTS, Part, SafetyPlan, change, plan};
-use crate::clients;
-use crate::platform::forms::{Again, Fields, Id, Keyed, Lines, Need, Problems, SaveOutcome, answer, comes_back, list, version};
-use crate::platform::page::{Frame, page};
-use crate::platform::{App, Member};
+use crate::clients::one_form::{OneForm, one_page};
+use crate::platform::App;
+use crate::platform::forms::{Fields, Lines, Need, Problems};
 use crate::store::error::Error;
-use crate::store::once::Once;
-use crate::store::seal::{Opened, Private, SealError};
-use crate::store::subject::Act;
+use crate::store::seal::{ClientKey, Opened, Private, SealError};
+use crate::store::subject::Tx;
 
 /// Most characters of a part.
 const MOST: usize = 1200;
@@ -57,18 +52,6 @@ impl PlanForm {
             _ => &self.surroundings,
         }
     }
-
-    fn check(&self) -> Result<SafetyPlan, Problems> {
-        let mut problems = Problems::default();
-        let parts =
-            PARTS.each_ref().map(|part| Private::new(problems.text(part.name, self.typed(part), MOST, Need::Optional, Lines::Many)));
-        let day = self.review_on.trim();
-        let review_on = day.parse::<NaiveDate>().ok();
-        if review_on.is_none() && !day.is_empty() {
-            problems.add("review_on", "A day as year, month and day, such as 2026-03-24.");
-        }
-        if problems.none() { Ok(SafetyPlan { parts, review_on }) } else { Err(problems) }
-    }
 }
 
 impl Fields for PlanForm {
@@ -91,62 +74,30 @@ impl Fields for PlanForm {
     }
 }
 
-#[derive(Template)]
-#[template(path = "safety_plan/form.html")]
-struct FormPage {
-    frame: Frame,
-    client: Uuid,
-    /// The record's number; `None` when the database did not answer.
-    number: Option<i32>,
-    typed: PlanForm,
-    problems: Problems,
-    notice: &'static str,
-}
+one_page!(PlanForm, "safety_plan/form.html");
 
-impl FormPage {
-    fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
-        list::<PlanForm>(&self.problems)
+impl OneForm for PlanForm {
+    const ACTS: [&'static str; 2] = ["safety_plan.view", "safety_plan.change"];
+    const SHOWN: &'static str = "/safety-plan";
+    type Good = SafetyPlan;
+
+    async fn filled(tx: &mut Tx, app: &App, client: Uuid) -> Result<Self, Error> {
+        Ok(Self::of(plan(tx, app, client).await?)?)
     }
 
-    fn show(frame: Frame, client: Uuid, number: Option<i32>, again: Again<PlanForm>) -> Result<Response, Error> {
-        let frame = again.titled(frame);
-        let Again { typed, problems, notice, status } = again;
-        Ok((status, page(&Self { frame, client, number, typed, problems, notice })?).into_response())
+    fn check(&self) -> Result<Self::Good, Problems> {
+        let mut problems = Problems::default();
+        let parts =
+            PARTS.each_ref().map(|part| Private::new(problems.text(part.name, self.typed(part), MOST, Need::Optional, Lines::Many)));
+        let day = self.review_on.trim();
+        let review_on = day.parse::<NaiveDate>().ok();
+        if review_on.is_none() && !day.is_empty() {
+            problems.add("review_on", "A day as year, month and day, such as 2026-03-24.");
+        }
+        if problems.none() { Ok(SafetyPlan { parts, review_on }) } else { Err(problems) }
     }
-}
 
-/// `GET /clients/{client}/safety-plan/edit`
-pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, Id(client): Id) -> Result<Response, Error> {
-    let mut tx = app.database.act(&member.subject, Act::new("safety_plan.view").client(client)).await?;
-    let typed = PlanForm::of(plan(&mut tx, &app, client).await?)?;
-    let number = clients::row(&mut tx, client).await?.map(|row| row.number);
-    tx.commit().await?;
-    FormPage::show(frame, client, number, Again::first(typed))
-}
-
-/// `POST /clients/{client}/safety-plan/edit`
-pub(super) async fn save(
-    member: Member,
-    State(app): State<App>,
-    frame: Frame,
-    Id(client): Id,
-    Keyed(once, typed): Keyed<PlanForm>,
-) -> Result<Response, Error> {
-    let tried = try_save(&member, &app, client, &once, &typed).await;
-    let number = if comes_back(&tried) { clients::number_again(&app, &member, client).await } else { None };
-    answer(typed, tried, |again| FormPage::show(frame, client, number, again))
-}
-
-async fn try_save(member: &Member, app: &App, client: Uuid, once: &Once, typed: &PlanForm) -> Result<SaveOutcome<PlanForm>, Error> {
-    let mut tx = app.database.act_once(&member.subject, Act::new("safety_plan.change").client(client), once).await?;
-    // To those who do not treat the client, the form is not there at all.
-    let key = clients::key(&mut tx, app, client).await?;
-    let good = match typed.check() {
-        Ok(good) => good,
-        Err(problems) => return Ok(SaveOutcome::Refused(problems)),
-    };
-    if !change(&mut tx, app, &key, client, &good, version(&typed.version)?).await? {
-        return Ok(SaveOutcome::Changed(Box::new(PlanForm::of(plan(&mut tx, app, client).await?)?)));
+    async fn change(tx: &mut Tx, app: &App, key: &ClientKey, client: Uuid, good: &Self::Good, version: i32) -> Result<bool, Error> {
+        change(tx, app, key, client, good, version).await
     }
-    Ok(SaveOutcome::Saved(tx.saved(format!("/clients/{client}/safety-plan")).await?))
 }

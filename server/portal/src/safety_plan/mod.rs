@@ -9,7 +9,7 @@ use axum::routing::{get, post};
 use chrono::NaiveDate;
 use uuid::Uuid;
 
-use crate::clients;
+use crate::clients::{self, one_form};
 use crate::platform::{App, Routes, Rule};
 use crate::store::error::Error;
 use crate::store::seal::{ClientKey, Field, Opened, Private, SealError};
@@ -93,14 +93,8 @@ pub async fn save(app: &App, subject: &Subject, client: Uuid, plan: &SafetyPlan,
 
 async fn change(tx: &mut Tx, app: &App, key: &ClientKey, client: Uuid, plan: &SafetyPlan, version: i32) -> Result<bool, Error> {
     clients::must_be_open(tx, client).await?;
-    if let Some(before) = queries::plan(tx, client).await? {
-        let (before, at) = before.open(key, client);
-        if at != version {
-            return Ok(false);
-        }
-        // The form showed all of it, or nothing is replaced.
-        before.whole()?;
-    } else if version != 0 {
+    let before = queries::plan(tx, client).await?.map(|row| row.open(key, client));
+    if !one_form::may_replace(before.map(|(plan, at)| (plan.whole().map(drop), at)), version)? {
         return Ok(false);
     }
     let row = key.row(client, version + 1);
@@ -119,6 +113,6 @@ pub(crate) fn routes(routes: Routes) -> Routes {
     routes
         .get("/clients/{client}/safety-plan", Rule::Care, get(show::show))
         .get("/clients/{client}/safety-plan/copy", Rule::Care, get(show::copy))
-        .get("/clients/{client}/safety-plan/edit", Rule::Care, get(form::show))
-        .post("/clients/{client}/safety-plan/edit", Rule::Care, post(form::save))
+        .get("/clients/{client}/safety-plan/edit", Rule::Care, get(one_form::show::<form::PlanForm>))
+        .post("/clients/{client}/safety-plan/edit", Rule::Care, post(one_form::save::<form::PlanForm>))
 }

@@ -44,6 +44,8 @@ pub struct Closing {
     pub note: Private,
     /// A SUD asked at the close.
     pub sud: Option<Sud>,
+    /// When the work was over, where that was before now; not before the session was opened.
+    pub over: Option<DateTime<Utc>>,
 }
 
 /// Closes `session` at the time of the app's clock: its words, its end, what it decides about its target. Once that
@@ -64,7 +66,7 @@ pub async fn close(app: &App, subject: &Subject, session: Uuid, closing: Closing
 /// As [`close`], in the caller's transaction.
 pub(super) async fn close_in(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, closing: Closing) -> Result<(), Error> {
     tx.concerns(row.client_id);
-    let (now, kind) = (app.world.now(), closing.kind);
+    let (now, kind, over) = (app.world.now(), closing.kind, closing.over);
     if let Some(sud) = closing.sud {
         add_sud(tx, app, session, row, sud, now).await?;
     }
@@ -85,7 +87,7 @@ pub(super) async fn close_in(tx: &mut Tx, app: &App, session: Uuid, row: &Sessio
     })
     .await?;
     // Last, so that what closing decides stands in this session.
-    if queries::end_session(tx, session, kind.name(), now).await? {
+    if queries::end_session(tx, session, kind.name(), (now, over)).await? {
         return Ok(());
     }
     Err(Error::Conflict("This session is closed already. Add what is missing to its note."))

@@ -3,27 +3,25 @@
 use askama::Template;
 use axum::extract::State;
 use axum::response::{IntoResponse, Redirect, Response};
-use leeward_core::course::{Course, Procedure};
-use serde::Deserialize;
 use uuid::Uuid;
 
 use super::close::close_in;
 use super::close_choices::{Choice, EFFECTS, KINDS, STATES};
-use super::close_known::{Known, Settled, known};
+use super::close_context::{Context, context};
+use super::close_form::{ClosingForm, was};
+use super::close_known::Settled;
 use super::close_read::read;
-use super::queries::{self, SessionRow};
+use super::draft;
+use super::queries;
 use super::words::{self, Words};
-use crate::clients;
-use crate::course::{self, BECAUSE};
+use crate::course::BECAUSE;
 use crate::platform::App;
 use crate::platform::Member;
-use crate::platform::forms::{Again, Fields, Id, Keyed, Problems, SaveOutcome, answer};
+use crate::platform::forms::{Again, Id, Keyed, Problems, SaveOutcome, answer};
 use crate::platform::page::{Frame, page};
 use crate::store::error::Error;
-use crate::store::once::Once;
-use crate::store::seal::ClientKey;
-use crate::store::subject::{Act, Tx};
-use crate::targets::{self, Target};
+use crate::store::once::{Answer, Once};
+use crate::store::subject::Act;
 
 /// Above the form when what was written before does not open. Its version stays beside the one that closing adds.
 const WORDS_DO_NOT_OPEN: &str = "What was written about this session before does not open, so its fields are empty here. It stays in the \
@@ -31,107 +29,6 @@ const WORDS_DO_NOT_OPEN: &str = "What was written about this session before does
 
 const CLOSED_MEANWHILE: &str =
     "Not saved: this session was closed meanwhile. What you typed is still here; add what is missing to the note.";
-
-/// The form as it was typed.
-#[derive(Clone, Debug, Default, Deserialize)]
-#[serde(default)]
-pub(super) struct ClosingForm {
-    pub(super) kind: String,
-    pub(super) because: String,
-    pub(super) resource: String,
-    pub(super) effect: String,
-    pub(super) state: String,
-    pub(super) state_more: String,
-    pub(super) companion: String,
-    pub(super) next_contact: String,
-    pub(super) sud: String,
-    pub(super) client_words: String,
-    pub(super) note: String,
-    /// The version of the session's words that the form started from.
-    version: String,
-    /// How the target stood that the form showed.
-    target_was: String,
-}
-
-impl Fields for ClosingForm {
-    const LABELS: &'static [Choice] = &[
-        ("kind", "How far the session came"),
-        ("target_was", "How the target stands"),
-        ("because", "Why it is complete all the same"),
-        ("sud", "Closing SUD"),
-        ("resource", "What was used"),
-        ("effect", "Its effect"),
-        ("state", "The client on leaving"),
-        ("state_more", "More about that state"),
-        ("companion", "Who is with the client now"),
-        ("next_contact", "Next contact"),
-        ("client_words", "Last words on the client\u{2019}s page"),
-        ("note", "Note"),
-    ];
-
-    fn shown(&self, name: &str) -> String {
-        let text = |choices: &[Choice], typed: &str| {
-            choices.iter().find(|(name, _)| *name == typed).map_or_else(|| typed.to_owned(), |(_, words)| (*words).to_owned())
-        };
-        match name {
-            "kind" => text(&*KINDS, &self.kind),
-            "target_was" => self.target_was.clone(),
-            "because" => text(&BECAUSE, &self.because),
-            "resource" => self.resource.clone(),
-            "effect" => text(&EFFECTS, &self.effect),
-            "sud" => self.sud.clone(),
-            "state" => text(&STATES, &self.state),
-            "state_more" => self.state_more.clone(),
-            "companion" => self.companion.clone(),
-            "next_contact" => self.next_contact.clone(),
-            "client_words" => self.client_words.clone(),
-            _ => self.note.clone(),
-        }
-    }
-
-    fn version(&mut self) -> &mut String {
-        &mut self.version
-    }
-}
-
-impl ClosingForm {
-    /// What stands in the record already: nothing of a closing, perhaps a note.
-    fn begun(words: &Words, version: i32, target: Option<&Target>) -> Self {
-        Self {
-            note: words.note.reveal().to_owned(),
-            client_words: words.client_words.reveal().to_owned(),
-            version: version.to_string(),
-            target_was: was(target),
-            ..Self::default()
-        }
-    }
-
-    /// The same form with what the record holds of it now.
-    fn with(&self, words: &Words, version: i32, target: Option<&Target>) -> Self {
-        let Self { note, client_words, version, target_was, .. } = Self::begun(words, version, target);
-        Self { note, client_words, version, target_was, ..self.clone() }
-    }
-}
-
-fn was(target: Option<&Target>) -> String {
-    target.map(|target| target.stands().to_owned()).unwrap_or_default()
-}
-
-/// What the form shows about its session.
-pub(super) struct Context {
-    client: Uuid,
-    /// The number of the client's record, and that of the session in it.
-    record: i32,
-    number: i32,
-    pub(super) target: Option<Target>,
-    /// What that target's end asks for.
-    pub(super) course: Course,
-    known: Known,
-    ended: bool,
-    /// The client was let in, so that something took place.
-    pub(super) began: bool,
-    rehearsal: bool,
-}
 
 #[derive(Template)]
 #[template(path = "sessions/close.html")]
@@ -144,19 +41,16 @@ struct ClosePage {
 }
 
 impl ClosePage {
-    /// How far it can have come: only what has a target is complete, and restricted work is reduced instead.
     fn kinds(&self) -> Vec<Choice> {
-        let restricted = self
-            .context
+        self.context.as_ref().map_or_else(|| KINDS.to_vec(), Context::kinds)
+    }
+
+    /// What the record says, beside the choice; nothing is chosen by it.
+    fn proposed(&self) -> String {
+        self.context
             .as_ref()
-            .map(|context| context.target.is_some().then_some(context.course.known.procedure == Procedure::Restricted));
-        let offered = |name: &str| match (name, restricted) {
-            ("complete", Some(restricted)) => restricted == Some(false),
-            ("reduced", Some(restricted)) => restricted == Some(true),
-            ("did_not_attend" | "by_mistake", _) => !self.context.as_ref().is_some_and(|context| context.began),
-            _ => true,
-        };
-        KINDS.iter().copied().filter(|(name, _)| offered(name)).collect()
+            .map(|context| format!("By the record so far: {}. You decide.", context.proposed().words()))
+            .unwrap_or_default()
     }
 
     fn becauses(&self) -> Vec<Choice> {
@@ -165,14 +59,13 @@ impl ClosePage {
 
     /// What the target's end asks for, and how far it is.
     fn asked(&self) -> Vec<(&'static str, String)> {
-        let Some(context) = self.context.as_ref().filter(|context| context.target.is_some()) else { return vec![] };
-        let open = context.course.open();
-        let line = |end| {
-            let (name, wanted) = course::end_words(end);
-            let there = course::reached_words(end, &context.course);
-            (name, if open.contains(&end) { format!("Open: {there}. Asked for: {wanted}") } else { format!("Reached: {there}") })
-        };
-        context.course.asks().iter().copied().map(line).collect()
+        let asked = self.context.as_ref().map(Context::asked).unwrap_or_default();
+        asked.into_iter().map(|(name, words, _)| (name, words)).collect()
+    }
+
+    /// Where the session was left: when anything was written down last.
+    fn left(&self) -> Option<String> {
+        self.context.as_ref().and_then(Context::left)
     }
 
     fn effects(&self) -> &'static [Choice] {
@@ -193,30 +86,23 @@ impl ClosePage {
     }
 }
 
-async fn context(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow) -> Result<(Context, ClientKey), Error> {
-    tx.concerns(row.client_id);
-    let key = clients::key(tx, app, row.client_id).await?;
-    let target = match row.target_id {
-        Some(target) => Some(targets::find(tx, app, target).await?),
-        None => None,
-    };
-    let course = match row.target_id {
-        Some(target) => course::of(tx, target).await?,
-        None => Course::default(),
-    };
-    let known = known(tx, &key, session, row, target.as_ref()).await?;
-    let context = Context {
-        client: row.client_id,
-        record: row.client_number,
-        number: row.number,
-        target,
-        course,
-        known,
-        ended: row.ended_at.is_some(),
-        began: row.admitted_at.is_some(),
-        rehearsal: row.rehearsal,
-    };
-    Ok((context, key))
+/// Who asked for the closing: it is answered in their way.
+#[derive(Clone, Copy)]
+pub(super) enum Asker {
+    /// A page: on to the session's.
+    Page,
+    /// The desk's script.
+    Desk,
+}
+
+/// The form as it begins: what was typed so far, else what stands in the record already.
+pub(super) fn prefilled(words: &Words, version: i32, context: &Context, typed: Option<ClosingForm>) -> ClosingForm {
+    let begun = ClosingForm::begun(words, version, context.target.as_ref());
+    match typed {
+        // It keeps the version it was typed against, so that what was written meanwhile is not replaced unseen.
+        Some(typed) => ClosingForm { target_was: begun.target_was, ..typed },
+        None => begun,
+    }
 }
 
 /// `GET /sessions/{session}/close`
@@ -225,12 +111,13 @@ pub(super) async fn get(State(app): State<App>, member: Member, frame: Frame, Id
     let row = queries::session(&mut tx, session).await?.ok_or(Error::NotFound)?;
     let (context, key) = context(&mut tx, &app, session, &row).await?;
     let (words, version) = words::words(&mut tx, &key, session).await?;
+    let (typed, _) = draft::draft(&mut tx, &key, session).await?;
     tx.commit().await?;
     if context.ended {
         return Ok(Redirect::to(&format!("/sessions/{session}")).into_response());
     }
     let notice = if words.clone().whole().is_ok() { "" } else { WORDS_DO_NOT_OPEN };
-    let typed = ClosingForm::begun(&words.readable(), version, context.target.as_ref());
+    let typed = prefilled(&words.readable(), version, &context, typed);
     ClosePage::show(frame, session, Some(context), Again { notice, ..Again::first(typed) })
 }
 
@@ -243,15 +130,16 @@ pub(super) async fn post(
     Keyed(once, typed): Keyed<ClosingForm>,
 ) -> Result<Response, Error> {
     let mut known = None;
-    let tried = try_close(&app, &member, session, &once, &typed, &mut known).await;
+    let tried = try_close(&app, &member, session, (&once, Asker::Page), &typed, &mut known).await;
     answer(typed, tried, |again| ClosePage::show(frame, session, known, again))
 }
 
-async fn try_close(
+/// Closes `session` as typed, if that can be; what there was to be known is left in `known`.
+pub(super) async fn try_close(
     app: &App,
     member: &Member,
     session: Uuid,
-    once: &Once,
+    (once, asker): (&Once, Asker),
     typed: &ClosingForm,
     known: &mut Option<Context>,
 ) -> Result<SaveOutcome<ClosingForm>, Error> {
@@ -280,5 +168,12 @@ async fn try_close(
         None => return changed(),
     }
     close_in(&mut tx, app, session, &row, closing).await?;
-    Ok(SaveOutcome::Saved(tx.saved(format!("/sessions/{session}")).await?))
+    let (typed, at) = draft::draft(&mut tx, &key, session).await?;
+    if typed.is_some() {
+        draft::keep(&mut tx, app, &key, session, None, at).await?;
+    }
+    Ok(SaveOutcome::Saved(match asker {
+        Asker::Page => tx.saved(format!("/sessions/{session}")).await?,
+        Asker::Desk => tx.commit(Answer::Json(serde_json::json!({ "closed": true }))).await?,
+    }))
 }

@@ -1,11 +1,13 @@
 //! Reading the closing checklist: what is asked of whom, and what may be called what.
 
+use chrono::{DateTime, Utc};
 use leeward_core::course::{Because, Procedure};
 use leeward_core::scale::Sud;
 
 use super::close::{Closing, carries};
 use super::close_choices::{Choice, EFFECTS, STATES, UNSTEADY};
-use super::close_page::{ClosingForm, Context};
+use super::close_context::Context;
+use super::close_form::ClosingForm;
 use crate::platform::codes::{self, ClosingKind};
 use crate::platform::forms::{Lines, Need, Problems};
 use crate::store::seal::Private;
@@ -28,11 +30,12 @@ pub(super) fn read(typed: &ClosingForm, context: &Context, problems: &mut Proble
     let client_words = Private::new(problems.text("client_words", &typed.client_words, 500, Need::Optional, Lines::Many));
     let note = Private::new(problems.text("note", &typed.note, super::note::MOST, Need::Optional, Lines::Many));
     let sud = sud(typed, problems);
+    let over = over(typed, context, problems);
     if let Some(kind) = kind {
         check_end(context, kind, because, sud, problems);
     }
     let unsteady = UNSTEADY.contains(&typed.state.as_str());
-    Some(Closing { kind: kind?, because, resource, leaving_state, unsteady, companion, next_contact, client_words, note, sud })
+    Some(Closing { kind: kind?, because, resource, leaving_state, unsteady, companion, next_contact, client_words, note, sud, over })
 }
 
 /// What did not take place has nobody who left in some state: when they are in touch next, and words, are all that may be said.
@@ -56,6 +59,7 @@ fn no_session(typed: &ClosingForm, context: &Context, kind: ClosingKind, problem
         client_words,
         note,
         sud: None,
+        over: None,
     })
 }
 
@@ -95,6 +99,21 @@ fn settled(typed: &ClosingForm, problems: &mut Problems) -> Private {
     let need = if typed.effect == "not_needed" { Need::Optional } else { Need::Required };
     let used = problems.text("resource", &typed.resource, 300, need, Lines::One);
     Private::new(if used.is_empty() { effect.to_owned() } else { format!("{used}. {effect}") })
+}
+
+/// When the work was over, of a session that was left.
+fn over(typed: &ClosingForm, context: &Context, problems: &mut Problems) -> Option<DateTime<Utc>> {
+    if typed.over.trim().is_empty() || context.left_at.is_none() {
+        return None;
+    }
+    let at = context.over(typed.over.trim());
+    if at.is_none() {
+        problems.add(
+            "over",
+            "A time of day as this page writes it, not before the session was opened and not after now. Empty: it is over now.",
+        );
+    }
+    at
 }
 
 fn sud(typed: &ClosingForm, problems: &mut Problems) -> Option<Sud> {

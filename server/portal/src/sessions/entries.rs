@@ -61,6 +61,7 @@ async fn write(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, entry: &
         What::Rating { .. } => return rate(tx, &place, entry, now).await,
         What::Opening { .. } => return Ok(queries_entries::add_opening(tx, &place, entry, now).await?),
         What::Fact { .. } => return say(tx, &place, entry, now).await,
+        What::Reach { .. } => return Ok(queries_entries::add_reach(tx, &place, entry, now).await?),
         What::Unmeasured { .. } => return Ok(queries_entries::add_unmeasured(tx, &place, entry, now).await?),
         What::Words { words: None } => None,
         What::Words { words: Some(words) } => {

@@ -31,6 +31,8 @@ pub(super) enum What {
     Rating { scale: &'static str, value: Option<i16>, segment: Option<i16>, from_client: bool },
     /// A row of `fact` of this kind, about a set, the hour or today's target; no code: taken back.
     Fact { kind: &'static str, code: Option<String> },
+    /// A row of `reach_step`; no step: taken back.
+    Reach { step: Option<String> },
     /// A row of `unmeasured`; no way: taken back.
     Unmeasured { way: Option<String> },
     /// A row of `hour_fact`; no code: taken back.
@@ -109,11 +111,14 @@ fn what(problems: &mut Problems, entry: &Entry, replaced: Option<&Replaced>) -> 
         EntryValue::Saw { saw } => (Kind::Saw, Some(What::Fact { kind: "saw", code: Some(codes::name(saw)?) })),
         EntryValue::Tried { rung } => (Kind::Tried, Some(What::Fact { kind: "tried", code: Some(codes::name(rung)?) })),
         EntryValue::Scan { scan } => (Kind::Scan, Some(What::Fact { kind: "scan", code: Some(codes::name(scan)?) })),
-        EntryValue::Rehearsal { rehearsal } => (Kind::Rehearsal, Some(What::Fact { kind: "rehearsal", code: Some(codes::name(rehearsal)?) })),
+        EntryValue::Rehearsal { rehearsal } => {
+            (Kind::Rehearsal, Some(What::Fact { kind: "rehearsal", code: Some(codes::name(rehearsal)?) }))
+        }
         EntryValue::Fits { scale } => (Kind::Fits, Some(What::Fact { kind: "fits", code: Some(codes::name(scale)?) })),
         EntryValue::Belief { belief } => (Kind::Belief, Some(What::Fact { kind: "belief", code: Some(codes::name(belief)?) })),
         EntryValue::TooMuch => (Kind::TooMuch, Some(What::Fact { kind: "too_much", code: Some("stopped".to_owned()) })),
         EntryValue::Showed { showed } => (Kind::Showed, Some(What::Fact { kind: "showed", code: Some(codes::name(showed)?) })),
+        EntryValue::Reach { step } => (Kind::Reach, Some(What::Reach { step: Some(codes::name(step)?) })),
         EntryValue::Unmeasured { way } => (Kind::Unmeasured, Some(What::Unmeasured { way: Some(codes::name(way)?) })),
         EntryValue::Answered { answer, again } => {
             if *again && !may_repeat(answer.matter()) {
@@ -209,6 +214,7 @@ fn taken_back(problems: &mut Problems, entry: &Entry, old: Option<Kind>) -> Opti
         Kind::TooMuch => What::Fact { kind: "too_much", code: None },
         Kind::Showed => What::Fact { kind: "showed", code: None },
         Kind::Unmeasured => What::Unmeasured { way: None },
+        Kind::Reach => What::Reach { step: None },
         Kind::Change => What::Fact { kind: "mark", code: None },
         Kind::Saw => What::Fact { kind: "saw", code: None },
         Kind::Tried => What::Fact { kind: "tried", code: None },

@@ -110,6 +110,7 @@ pub(super) fn value(row: &EntryRow, key: &ClientKey) -> Result<EntryValue, Error
         (Some("belief"), _, Some(code), _) => EntryValue::Belief { belief: codes::read(code, "fact.code")? },
         (Some("too_much"), _, Some(_), _) => EntryValue::TooMuch,
         (Some("showed"), _, Some(code), _) => EntryValue::Showed { showed: codes::read(code, "fact.code")? },
+        (Some("reach"), _, Some(code), _) => EntryValue::Reach { step: codes::read(code, "reach_step.step")? },
         (Some("unmeasured"), _, Some(code), _) => EntryValue::Unmeasured { way: codes::read(code, "unmeasured.way")? },
         (None, _, _, Some(words)) => match key.row(row.id, ONLY_VERSION).open(Field::ProcessWords, words) {
             Opened::Text(words) => EntryValue::Words { words: words.reveal().to_owned() },

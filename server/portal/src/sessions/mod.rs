@@ -3,9 +3,13 @@
 mod after;
 mod close;
 mod close_choices;
+mod close_context;
+mod close_desk;
+mod close_form;
 mod close_known;
 mod close_page;
 mod close_read;
+mod draft;
 mod entries;
 mod entry;
 mod log;
@@ -15,6 +19,7 @@ mod open;
 mod page;
 mod queries;
 mod queries_after;
+mod queries_draft;
 mod queries_entries;
 mod queries_sets;
 mod record;
@@ -56,6 +61,14 @@ pub(crate) fn routes(routes: Routes) -> Routes {
         .get("/sessions/{session}/sets/{number}", Rule::Care, get(set_page::get))
         .get("/sessions/{session}/close", Rule::Care, get(close_page::get))
         .post("/sessions/{session}/close", Rule::Care, post(close_page::post))
+        .get("/sessions/{session}/closing", Rule::Care, get(close_desk::get))
+        .post("/sessions/{session}/closing", Rule::Care, post(close_desk::post))
+        .post_repeated(
+            "/sessions/{session}/closing/draft",
+            Rule::Care,
+            Repeats::ByNature("a draft is kept against the version that it was read at"),
+            post(close_desk::keep),
+        )
         .post("/sessions/{session}/check", Rule::Care, post(after::post))
         .get("/sessions/{session}/note", Rule::Care, get(note::get))
         .post("/sessions/{session}/note", Rule::Care, post(note::post))

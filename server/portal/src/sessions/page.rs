@@ -151,7 +151,8 @@ fn alike(sets: &[SetLine]) -> Option<String> {
 }
 
 fn figures(row: &SessionRow, sets: &[SetLine], steps: &[SetStep]) -> Vec<(String, &'static str)> {
-    let lasted = row.ended_at.map_or_else(|| "open".to_owned(), |ended| format!("{} min", (ended - row.opened_at).num_minutes()));
+    let lasted =
+        row.over_at.or(row.ended_at).map_or_else(|| "open".to_owned(), |ended| format!("{} min", (ended - row.opened_at).num_minutes()));
     let otherwise = sets.iter().filter(|set| set.ending != "as planned").count();
     let rated = |of: fn(&SetStep) -> Option<u8>| {
         let mut values = steps.iter().filter_map(of);

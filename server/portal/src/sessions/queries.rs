@@ -15,6 +15,8 @@ pub(super) struct SessionRow {
     /// Last: with the place that stands here.
     pub admitted_at: Option<DateTime<Utc>>,
     pub ended_at: Option<DateTime<Utc>>,
+    /// When the work was over, where it was closed later.
+    pub over_at: Option<DateTime<Utc>>,
     pub closing: Option<String>,
     pub clinician: String,
     pub client_number: i32,
@@ -26,7 +28,7 @@ pub(super) struct SessionRow {
 pub(super) async fn session(tx: &mut Tx, session: Uuid) -> sqlx::Result<Option<SessionRow>> {
     sqlx::query_as!(
         SessionRow,
-        r#"SELECT s.client_id, s.target_id, s.number, s.zone, s.opened_at, s.ended_at, s.closing,
+        r#"SELECT s.client_id, s.target_id, s.number, s.zone, s.opened_at, s.ended_at, s.over_at, s.closing,
              (SELECT max(m.at) FROM session_moment m WHERE m.session_id = s.id AND m.kind = 'admitted') AS admitted_at,
              (SELECT m.name FROM access.members() m WHERE m.id = s.member_id) AS "clinician!", c.number AS "client_number!",
              c.id IN (SELECT access.rehearsals()) AS "rehearsal!"
@@ -104,13 +106,19 @@ pub(super) async fn insert_session(tx: &mut Tx, id: Uuid, client: Uuid, target: 
     Ok(())
 }
 
-/// Ends a session that runs. False: it had ended already.
-pub(super) async fn end_session(tx: &mut Tx, session: Uuid, closing: &str, now: DateTime<Utc>) -> sqlx::Result<bool> {
+/// Ends a session that runs; `over` is when the work was, if that was before. False: it had ended already.
+pub(super) async fn end_session(
+    tx: &mut Tx,
+    session: Uuid,
+    closing: &str,
+    (now, over): (DateTime<Utc>, Option<DateTime<Utc>>),
+) -> sqlx::Result<bool> {
     let done = sqlx::query!(
-        "UPDATE session SET ended_at = $2, closing = $3, version = version + 1 WHERE id = $1 AND ended_at IS NULL",
+        "UPDATE session SET ended_at = $2, closing = $3, over_at = $4, version = version + 1 WHERE id = $1 AND ended_at IS NULL",
         session,
         now,
-        closing
+        closing,
+        over
     )
     .execute(&mut **tx)
     .await?;

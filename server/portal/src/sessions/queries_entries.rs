@@ -22,6 +22,7 @@ pub(super) enum Kind {
     TooMuch,
     Showed,
     Unmeasured,
+    Reach,
     Answered,
     Passed,
     Time,
@@ -55,6 +56,9 @@ pub(super) async fn replaced(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Resu
            SELECT 'unmeasured', way IS NOT NULL, EXISTS (SELECT FROM unmeasured n WHERE n.replaces = u.id)
            FROM unmeasured u WHERE id = $1 AND session_id = $2
            UNION ALL
+           SELECT 'reach', step IS NOT NULL, EXISTS (SELECT FROM reach_step n WHERE n.replaces = s.id)
+           FROM reach_step s WHERE id = $1 AND session_id = $2
+           UNION ALL
            SELECT kind, code IS NOT NULL, EXISTS (SELECT FROM hour_fact n WHERE n.replaces = h.id)
            FROM hour_fact h WHERE id = $1 AND session_id = $2
            UNION ALL
@@ -80,6 +84,7 @@ pub(super) async fn replaced(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Resu
             Some("too_much") => Some(Kind::TooMuch),
             Some("showed") => Some(Kind::Showed),
             Some("unmeasured") => Some(Kind::Unmeasured),
+            Some("reach") => Some(Kind::Reach),
             Some("answered") => Some(Kind::Answered),
             Some("passed") => Some(Kind::Passed),
             Some("time") => Some(Kind::Time),
@@ -95,6 +100,7 @@ pub(super) async fn kept_at(tx: &mut Tx, session: Uuid, id: Uuid) -> sqlx::Resul
         r#"SELECT at AS "at!" FROM rating WHERE id = $1 AND session_id = $2
            UNION ALL SELECT at FROM fact WHERE id = $1 AND session_id = $2 AND kind IN ('mark', 'saw', 'tried', 'scan', 'rehearsal', 'fits', 'belief', 'too_much', 'showed')
            UNION ALL SELECT at FROM unmeasured WHERE id = $1 AND session_id = $2
+           UNION ALL SELECT at FROM reach_step WHERE id = $1 AND session_id = $2
            UNION ALL SELECT at FROM hour_fact WHERE id = $1 AND session_id = $2
            UNION ALL SELECT at FROM process_note WHERE id = $1 AND session_id = $2"#,
         id,
@@ -161,12 +167,7 @@ pub(super) async fn add_rating(
 
 /// Writes a fact; no code: what it replaces is taken back. Answers of which target it is, if of any; `None`: its id, or what it replaces,
 /// has been used meanwhile.
-pub(super) async fn add_fact(
-    tx: &mut Tx,
-    place: &EntryContext,
-    entry: &Checked,
-    now: DateTime<Utc>,
-) -> sqlx::Result<Option<Option<Uuid>>> {
+pub(super) async fn add_fact(tx: &mut Tx, place: &EntryContext, entry: &Checked, now: DateTime<Utc>) -> sqlx::Result<Option<Option<Uuid>>> {
     let What::Fact { kind, code } = &entry.what else { return Ok(None) };
     sqlx::query_scalar!(
         "INSERT INTO fact (id, client_id, session_id, target_id, set_id, kind, code, moment, replaces, entered_by, at)
@@ -184,6 +185,24 @@ pub(super) async fn add_fact(
     )
     .fetch_optional(&mut **tx)
     .await
+}
+
+/// Writes a step on the way after a client who is gone. False: its id, or what it replaces, has been used meanwhile.
+pub(super) async fn add_reach(tx: &mut Tx, place: &EntryContext, entry: &Checked, now: DateTime<Utc>) -> sqlx::Result<bool> {
+    let What::Reach { step } = &entry.what else { return Ok(false) };
+    let done = sqlx::query!(
+        "INSERT INTO reach_step (id, client_id, session_id, step, replaces, entered_by, at) VALUES ($1, $2, $3, $4, $5, access.me(), $6)
+         ON CONFLICT DO NOTHING",
+        entry.id,
+        place.client,
+        place.session,
+        step.as_deref(),
+        entry.replaces,
+        now
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(done.rows_affected() == 1)
 }
 
 /// Writes work that no page paced. False: its id, or what it replaces, has been used meanwhile.
@@ -289,6 +308,8 @@ pub(super) async fn entries(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<Entr
              OR kind IN ('scan', 'rehearsal', 'fits', 'belief') AND target_id = (SELECT s.target_id FROM session s WHERE s.id = $1))
            UNION ALL SELECT id, NULL, NULL, replaces, 'after_set', 'unmeasured', NULL, way, NULL, NULL, NULL, false, NULL, false, at, seq
            FROM unmeasured WHERE session_id = $1
+           UNION ALL SELECT id, NULL, NULL, replaces, 'after_set', 'reach', NULL, step, NULL, NULL, NULL, false, NULL, false, at, seq
+           FROM reach_step WHERE session_id = $1
            UNION ALL SELECT id, NULL, NULL, replaces, 'opening', kind, NULL, NULL, NULL, code, because, again, NULL, false, at, seq
            FROM hour_fact WHERE session_id = $1
            UNION ALL SELECT id, set_id, NULL, replaces, moment, NULL, NULL, NULL, words, NULL, NULL, false, NULL, false, at, seq

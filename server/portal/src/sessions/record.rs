@@ -180,6 +180,7 @@ fn kind(value: &EntryValue) -> EntryKind {
         | EntryValue::Belief { .. }
         | EntryValue::TooMuch
         | EntryValue::Showed { .. }
+        | EntryValue::Reach { .. }
         | EntryValue::Unmeasured { .. } => EntryKind::Found,
         EntryValue::Sud { .. } | EntryValue::Voc { .. } => EntryKind::Rating,
     }
@@ -191,13 +192,16 @@ fn said(entry: &Standing) -> (&'static str, String) {
         EntryValue::Change { change } => ("Change", codes::change(*change).to_owned()),
         EntryValue::Saw { saw } => ("Seen", codes::saw(*saw).to_owned()),
         EntryValue::Tried { rung } => ("Tried", codes::rung(*rung).to_owned()),
-        EntryValue::Sud { value } => ("SUD", entry.segment.map_or_else(|| value.to_string(), |segment| format!("{value}, segment {segment}"))),
+        EntryValue::Sud { value } => {
+            ("SUD", entry.segment.map_or_else(|| value.to_string(), |segment| format!("{value}, segment {segment}")))
+        }
         EntryValue::Scan { .. }
         | EntryValue::Rehearsal { .. }
         | EntryValue::Fits { .. }
         | EntryValue::Belief { .. }
         | EntryValue::TooMuch
         | EntryValue::Showed { .. }
+        | EntryValue::Reach { .. }
         | EntryValue::Unmeasured { .. } => codes::found(&entry.value),
         EntryValue::Voc { value } => ("VOC", value.to_string()),
         EntryValue::Answered { answer, again } => {

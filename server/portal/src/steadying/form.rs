@@ -1,19 +1,14 @@
 //! Writing the three lines: what was typed, what is wrong with it, and keeping it.
 
-use askama::Template;
-use axum::extract::State;
-use axum::response::{IntoResponse, Response};
 use uuid::Uuid;
 
 use super::{LINES, Line, Steadying, change, steadying};
-use crate::clients;
-use crate::platform::forms::{Again, Fields, Id, Keyed, Lines, Need, Problems, SaveOutcome, answer, comes_back, list, version};
-use crate::platform::page::{Frame, page};
-use crate::platform::{App, Member};
+use crate::clients::one_form::{OneForm, one_page};
+use crate::platform::App;
+use crate::platform::forms::{Fields, Lines, Need, Problems};
 use crate::store::error::Error;
-use crate::store::once::Once;
-use crate::store::seal::{Opened, Private, SealError};
-use crate::store::subject::Act;
+use crate::store::seal::{ClientKey, Opened, Private, SealError};
+use crate::store::subject::Tx;
 
 /// Most characters of a line: it is read at a glance.
 const MOST: usize = 200;
@@ -47,12 +42,6 @@ impl LinesForm {
             _ => &self.first_words,
         }
     }
-
-    fn check(&self) -> Result<Steadying, Problems> {
-        let mut problems = Problems::default();
-        let lines = LINES.each_ref().map(|line| Private::new(problems.text(line.name, self.typed(line), MOST, Need::Optional, Lines::One)));
-        if problems.none() { Ok(Steadying { lines }) } else { Err(problems) }
-    }
 }
 
 impl Fields for LinesForm {
@@ -68,62 +57,24 @@ impl Fields for LinesForm {
     }
 }
 
-#[derive(Template)]
-#[template(path = "steadying/form.html")]
-struct FormPage {
-    frame: Frame,
-    client: Uuid,
-    /// The record's number; `None` when the database did not answer.
-    number: Option<i32>,
-    typed: LinesForm,
-    problems: Problems,
-    notice: &'static str,
-}
+one_page!(LinesForm, "steadying/form.html");
 
-impl FormPage {
-    fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
-        list::<LinesForm>(&self.problems)
+impl OneForm for LinesForm {
+    const ACTS: [&'static str; 2] = ["steadying.view", "steadying.change"];
+    const SHOWN: &'static str = "/steadying";
+    type Good = Steadying;
+
+    async fn filled(tx: &mut Tx, app: &App, client: Uuid) -> Result<Self, Error> {
+        Ok(Self::of(steadying(tx, app, client).await?)?)
     }
 
-    fn show(frame: Frame, client: Uuid, number: Option<i32>, again: Again<LinesForm>) -> Result<Response, Error> {
-        let frame = again.titled(frame);
-        let Again { typed, problems, notice, status } = again;
-        Ok((status, page(&Self { frame, client, number, typed, problems, notice })?).into_response())
+    fn check(&self) -> Result<Self::Good, Problems> {
+        let mut problems = Problems::default();
+        let lines = LINES.each_ref().map(|line| Private::new(problems.text(line.name, self.typed(line), MOST, Need::Optional, Lines::One)));
+        if problems.none() { Ok(Steadying { lines }) } else { Err(problems) }
     }
-}
 
-/// `GET /clients/{client}/steadying/edit`
-pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, Id(client): Id) -> Result<Response, Error> {
-    let mut tx = app.database.act(&member.subject, Act::new("steadying.view").client(client)).await?;
-    let typed = LinesForm::of(steadying(&mut tx, &app, client).await?)?;
-    let number = clients::row(&mut tx, client).await?.map(|row| row.number);
-    tx.commit().await?;
-    FormPage::show(frame, client, number, Again::first(typed))
-}
-
-/// `POST /clients/{client}/steadying/edit`
-pub(super) async fn save(
-    member: Member,
-    State(app): State<App>,
-    frame: Frame,
-    Id(client): Id,
-    Keyed(once, typed): Keyed<LinesForm>,
-) -> Result<Response, Error> {
-    let tried = try_save(&member, &app, client, &once, &typed).await;
-    let number = if comes_back(&tried) { clients::number_again(&app, &member, client).await } else { None };
-    answer(typed, tried, |again| FormPage::show(frame, client, number, again))
-}
-
-async fn try_save(member: &Member, app: &App, client: Uuid, once: &Once, typed: &LinesForm) -> Result<SaveOutcome<LinesForm>, Error> {
-    let mut tx = app.database.act_once(&member.subject, Act::new("steadying.change").client(client), once).await?;
-    // To those who do not treat the client, the form is not there at all.
-    let key = clients::key(&mut tx, app, client).await?;
-    let good = match typed.check() {
-        Ok(good) => good,
-        Err(problems) => return Ok(SaveOutcome::Refused(problems)),
-    };
-    if !change(&mut tx, app, &key, client, &good, version(&typed.version)?).await? {
-        return Ok(SaveOutcome::Changed(Box::new(LinesForm::of(steadying(&mut tx, app, client).await?)?)));
+    async fn change(tx: &mut Tx, app: &App, key: &ClientKey, client: Uuid, good: &Self::Good, version: i32) -> Result<bool, Error> {
+        change(tx, app, key, client, good, version).await
     }
-    Ok(SaveOutcome::Saved(tx.saved(format!("/clients/{client}/steadying")).await?))
 }

@@ -14,7 +14,7 @@ use uuid::Uuid;
 
 use crate::base::ids::new_id;
 use crate::base::named::named;
-use crate::clients;
+use crate::clients::{self, one_form};
 use crate::platform::{App, Routes, Rule};
 use crate::store::error::Error;
 use crate::store::seal::{ClientKey, Field, Opened, Private, SealError};
@@ -169,14 +169,8 @@ pub async fn save(app: &App, subject: &Subject, client: Uuid, lines: &Steadying,
 
 async fn change(tx: &mut Tx, app: &App, key: &ClientKey, client: Uuid, lines: &Steadying, version: i32) -> Result<bool, Error> {
     clients::must_be_open(tx, client).await?;
-    if let Some(before) = queries::steadying(tx, client).await? {
-        let (before, at) = before.open(key, client);
-        if at != version {
-            return Ok(false);
-        }
-        // The form showed all of it, or nothing is replaced.
-        before.whole()?;
-    } else if version != 0 {
+    let before = queries::steadying(tx, client).await?.map(|row| row.open(key, client));
+    if !one_form::may_replace(before.map(|(lines, at)| (lines.whole().map(drop), at)), version)? {
         return Ok(false);
     }
     let row = key.row(client, version + 1);
@@ -221,8 +215,8 @@ fn seal(app: &App, key: &ClientKey, id: Uuid, version: i32, resource: &Resource)
 pub(crate) fn routes(routes: Routes) -> Routes {
     routes
         .get("/clients/{client}/steadying", Rule::Care, get(show::show))
-        .get("/clients/{client}/steadying/edit", Rule::Care, get(form::show))
-        .post("/clients/{client}/steadying/edit", Rule::Care, post(form::save))
+        .get("/clients/{client}/steadying/edit", Rule::Care, get(one_form::show::<form::LinesForm>))
+        .post("/clients/{client}/steadying/edit", Rule::Care, post(one_form::save::<form::LinesForm>))
         .get("/clients/{client}/resources/new", Rule::Care, get(resources::new_form))
         .post("/clients/{client}/resources/new", Rule::Care, post(resources::save_new))
         .get("/clients/{client}/resources/{number}/edit", Rule::Care, get(resources::edit_form))

@@ -40,12 +40,7 @@ pub(super) struct SealedLines {
 }
 
 /// Keeps the lines at this version. False when the row is not at the one before any more.
-pub(super) async fn keep(
-    tx: &mut Tx,
-    client: Uuid,
-    sealed: &SealedLines,
-    (version, at): (i32, DateTime<Utc>),
-) -> Result<bool, Error> {
+pub(super) async fn keep(tx: &mut Tx, client: Uuid, sealed: &SealedLines, (version, at): (i32, DateTime<Utc>)) -> Result<bool, Error> {
     let done = sqlx::query!(
         "INSERT INTO steadying AS s (client_id, signs, way_back, first_words, written_at, version) VALUES ($1, $2, $3, $4, $5, $6)
          ON CONFLICT (client_id) DO UPDATE SET (signs, way_back, first_words, written_at, version)

@@ -14,6 +14,13 @@ use crate::store::error::Error;
 use crate::store::once::Once;
 use crate::store::subject::{Act, Tx};
 
+/// Whose resource, and which of theirs.
+#[derive(Clone, Copy, serde::Deserialize)]
+pub(super) struct Which {
+    client: Uuid,
+    number: i32,
+}
+
 /// `GET /clients/{client}/resources/new`
 pub(super) async fn new_form(member: Member, State(app): State<App>, frame: Frame, Id(client): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("steadying.view").client(client)).await?;
@@ -21,6 +28,20 @@ pub(super) async fn new_form(member: Member, State(app): State<App>, frame: Fram
     let record = clients::row(&mut tx, client).await?.map(|row| row.number);
     tx.commit().await?;
     FormPage::show(frame, (client, None, record), Again::first(ResourceForm::blank()))
+}
+
+/// `GET /clients/{client}/resources/{number}/edit`
+pub(super) async fn edit_form(
+    member: Member,
+    State(app): State<App>,
+    frame: Frame,
+    InPath(Which { client, number }): InPath<Which>,
+) -> Result<Response, Error> {
+    let mut tx = app.database.act(&member.subject, Act::new("steadying.view").client(client)).await?;
+    let (_, kept) = find(&mut tx, &app, client, number).await?;
+    let record = clients::row(&mut tx, client).await?.map(|row| row.number);
+    tx.commit().await?;
+    FormPage::show(frame, (client, Some(number), record), Again::first(ResourceForm::of(kept)?))
 }
 
 /// `POST /clients/{client}/resources/new`
@@ -48,44 +69,23 @@ async fn try_new(member: &Member, app: &App, client: Uuid, once: &Once, typed: &
     Ok(SaveOutcome::Saved(tx.saved(format!("/clients/{client}/steadying")).await?))
 }
 
-/// The one of this number.
-async fn find(tx: &mut Tx, app: &App, client: Uuid, number: i32) -> Result<(Uuid, KeptResource), Error> {
-    let key = clients::key(tx, app, client).await?;
-    let row = queries::resource(tx, client, number).await?.ok_or(Error::NotFound)?;
-    Ok((row.id, row.open(&key)?))
-}
-
-/// `GET /clients/{client}/resources/{number}/edit`
-pub(super) async fn edit_form(
-    member: Member,
-    State(app): State<App>,
-    frame: Frame,
-    InPath((client, number)): InPath<(Uuid, i32)>,
-) -> Result<Response, Error> {
-    let mut tx = app.database.act(&member.subject, Act::new("steadying.view").client(client)).await?;
-    let (_, kept) = find(&mut tx, &app, client, number).await?;
-    let record = clients::row(&mut tx, client).await?.map(|row| row.number);
-    tx.commit().await?;
-    FormPage::show(frame, (client, Some(number), record), Again::first(ResourceForm::of(kept)?))
-}
-
 /// `POST /clients/{client}/resources/{number}/edit`
 pub(super) async fn save_edit(
     member: Member,
     State(app): State<App>,
     frame: Frame,
-    InPath((client, number)): InPath<(Uuid, i32)>,
+    InPath(which): InPath<Which>,
     Keyed(once, typed): Keyed<ResourceForm>,
 ) -> Result<Response, Error> {
-    let tried = try_edit(&member, &app, (client, number), &once, &typed).await;
-    let record = if comes_back(&tried) { clients::number_again(&app, &member, client).await } else { None };
-    answer(typed, tried, |again| FormPage::show(frame, (client, Some(number), record), again))
+    let tried = try_edit(&member, &app, which, &once, &typed).await;
+    let record = if comes_back(&tried) { clients::number_again(&app, &member, which.client).await } else { None };
+    answer(typed, tried, |again| FormPage::show(frame, (which.client, Some(which.number), record), again))
 }
 
 async fn try_edit(
     member: &Member,
     app: &App,
-    (client, number): (Uuid, i32),
+    Which { client, number }: Which,
     once: &Once,
     typed: &ResourceForm,
 ) -> Result<SaveOutcome<ResourceForm>, Error> {
@@ -107,4 +107,11 @@ async fn try_edit(
         return Err(Error::NothingWritten("resource"));
     }
     Ok(SaveOutcome::Saved(tx.saved(format!("/clients/{client}/steadying")).await?))
+}
+
+/// The one of this number.
+async fn find(tx: &mut Tx, app: &App, client: Uuid, number: i32) -> Result<(Uuid, KeptResource), Error> {
+    let key = clients::key(tx, app, client).await?;
+    let row = queries::resource(tx, client, number).await?.ok_or(Error::NotFound)?;
+    Ok((row.id, row.open(&key)?))
 }

@@ -40,6 +40,8 @@ pub enum Field {
     ClientContactName = 13,
     ClientContactPhone = 14,
     ClientUsualLocation = 15,
+    ReachHelpFromHere = 16,
+    ReachHelpThere = 17,
     TargetLabel = 20,
     TargetPicture = 21,
     TargetNegativeBelief = 22,
@@ -54,6 +56,7 @@ pub enum Field {
     SessionNextContact = 35,
     SessionClientWords = 36,
     SessionNote = 37,
+    SessionDraft = 38,
     ProcessWords = 40,
     ClusterName = 50,
     ResourceCue = 56,
@@ -271,7 +274,19 @@ mod tests {
         use Field::*;
         let ranges: [(std::ops::RangeInclusive<u16>, &[Field]); 7] = [
             (1..=9, &[ClientKey, KeyCheck]),
-            (10..=19, &[ClientName, ClientAddressedAs, ClientPhone, ClientContactName, ClientContactPhone, ClientUsualLocation]),
+            (
+                10..=19,
+                &[
+                    ClientName,
+                    ClientAddressedAs,
+                    ClientPhone,
+                    ClientContactName,
+                    ClientContactPhone,
+                    ClientUsualLocation,
+                    ReachHelpFromHere,
+                    ReachHelpThere,
+                ],
+            ),
             (20..=29, &[TargetLabel, TargetPicture, TargetNegativeBelief, TargetPositiveBelief, TargetEmotions, TargetBodyLocation]),
             (
                 30..=39,
@@ -284,6 +299,7 @@ mod tests {
                     SessionNextContact,
                     SessionClientWords,
                     SessionNote,
+                    SessionDraft,
                 ],
             ),
             (40..=49, &[ProcessWords]),

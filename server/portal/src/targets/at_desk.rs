@@ -49,12 +49,15 @@ pub(super) async fn post(member: Member, State(app): State<App>, Id(id): Id, onc
         emotions: long(&mut problems, "emotions", &typed.emotions, 300),
         body_location: long(&mut problems, "body_location", &typed.body_location, 300),
     };
-    let ratings = Ratings { sud: rating(&mut problems, "sud", Sud::parse(&typed.sud)), voc: rating(&mut problems, "voc", Voc::parse(&typed.voc)) };
+    let ratings =
+        Ratings { sud: rating(&mut problems, "sud", Sud::parse(&typed.sud)), voc: rating(&mut problems, "voc", Voc::parse(&typed.voc)) };
     if !problems.none() {
         return Ok((StatusCode::UNPROCESSABLE_ENTITY, Json(serde_json::json!({ "errors": problems }))).into_response());
     }
     if !queries::change_target(&mut tx, id, typed.version, before.prong).await? {
-        return Err(Error::Conflict("This target was changed elsewhere meanwhile. What you typed is still here: open the target, look, then reload this desk."));
+        return Err(Error::Conflict(
+            "This target was changed elsewhere meanwhile. What you typed is still here: open the target, look, then reload this desk.",
+        ));
     }
     let key = clients::key(&mut tx, &app, before.client).await?;
     let next = queries::words_version(&mut tx, id).await? + 1;

@@ -5,7 +5,7 @@ mod messages;
 mod request;
 
 pub(crate) use edit::{Again, Fields, SaveOutcome, answer, comes_back};
-pub(crate) use messages::{list, notice};
+pub(crate) use messages::{differences, list, notice};
 pub(crate) use request::{Asks, Id, InPath, Keyed, RowChange, Sent, version};
 
 use std::collections::BTreeMap;
