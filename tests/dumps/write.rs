@@ -193,9 +193,14 @@ async fn a_session(scene: &mut Scene) {
         ("sud", "5"),
         ("note", "Written at the close."),
     ];
-    let typed: serde_json::Map<_, _> = closing.iter().map(|(name, value)| ((*name).to_owned(), json!(value))).collect();
-    asks(&mut scene.clinician, &format!("/sessions/{}/closing/draft", scene.session), json!({ "form": typed, "draft": 0 })).await;
-    assert_eq!(scene.clinician.fill_in(&close, &closing).await.status, 303);
+    let at_desk = format!("/sessions/{}/closing", scene.session);
+    let mut typed = scene.clinician.get(&at_desk).await.json()["form"].take();
+    for (name, value) in closing {
+        typed[name] = json!(value);
+    }
+    asks(&mut scene.clinician, &format!("{at_desk}/draft"), json!({ "form": typed, "draft": 0 })).await;
+    let closed = scene.clinician.fill_in(&close, &closing).await;
+    assert_eq!(closed.status, 303, "{}", closed.body);
     sends(&mut scene.clinician, &format!("/sessions/{}/check", scene.session), &[("outcome", "not_reached")]).await;
     let note = format!("/sessions/{}/note", scene.session);
     assert_eq!(scene.clinician.fill_in(&note, &[("note", "Written at the close. Read again on Monday.")]).await.status, 303);

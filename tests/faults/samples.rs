@@ -50,8 +50,9 @@ impl Sample {
 
     /// Something else under the same key: a field more.
     pub async fn send_another(&mut self) -> Answer {
-        if let Body::Form(fields) = &mut self.body {
-            fields.push(("more", "x".into()));
+        match &mut self.body {
+            Body::Form(fields) => fields.push(("more", "x".into())),
+            Body::Json(value) => value["more"] = json!("x"),
         }
         self.send().await
     }

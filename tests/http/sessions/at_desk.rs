@@ -92,7 +92,10 @@ async fn what_was_typed_outlives_the_browser_and_another_window_replaces_none_of
     let draft = path(&scene, "/draft");
     let kept = scene.clinician.post_json(&draft, &json!({ "form": form, "draft": 0 })).await;
     assert_eq!((kept.status, kept.json()["draft"].as_i64()), (200, Some(1)), "{}", kept.body);
-    assert_eq!(scene.clinician.post_json(&draft, &json!({ "form": form, "draft": 0 })).await.status, 409, "typed elsewhere meanwhile");
+    assert_eq!(scene.clinician.post_json(&draft, &json!({ "form": form, "draft": 0 })).await.json()["draft"], 1, "sent again, found again");
+    let mut elsewhere = form.clone();
+    elsewhere["note"] = json!("Typed elsewhere.");
+    assert_eq!(scene.clinician.post_json(&draft, &json!({ "form": elsewhere, "draft": 0 })).await.status, 409, "typed elsewhere meanwhile");
     // Another browser of theirs.
     scene.clinician = scene.house.sign_in(scene.clinician.member).await;
     let found = panel(&mut scene).await;

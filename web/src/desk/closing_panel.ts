@@ -6,6 +6,8 @@ import { ask, failureWords } from "./server";
 
 /** A draft is kept so long after the last key, ms. */
 const DRAFT_AFTER = 1000;
+/** When no answer came, the same draft is sent again after so long, ms. */
+const AGAIN_AFTER = 5000;
 /** The key that ended a line must not press the button that it led to, ms. */
 const NOT_BEFORE = 600;
 
@@ -16,6 +18,8 @@ const isRecord = (body: unknown): body is Record<string, unknown> => typeof body
 export class ClosingPanel {
   private closing: Closing | null = null;
   private draft = 0;
+  /** What was sent and not answered yet: it is sent again as it was, so that the server can find it. */
+  private sent: { form: Form; draft: number } | null = null;
   private timer: ReturnType<typeof setTimeout> | undefined;
   private unkept = false;
   private once: string | null = null;
@@ -70,19 +74,30 @@ export class ClosingPanel {
   private changed(): void {
     this.unkept = true;
     this.once = null;
+    this.keepIn(DRAFT_AFTER);
+  }
+
+  private keepIn(delay: number): void {
     clearTimeout(this.timer);
-    this.timer = setTimeout(() => void this.keepDraft(), DRAFT_AFTER);
+    this.timer = setTimeout(() => void this.keepDraft(), delay);
   }
 
   private async keepDraft(): Promise<void> {
     const { closing } = this;
     if (closing === null || this.busy) return;
-    const answer = await ask("POST", `/sessions/${this.session}/closing/draft`, { form: closing.form, draft: this.draft });
+    this.sent ??= { form: closing.form, draft: this.draft };
+    const { sent } = this;
+    const answer = await ask("POST", `/sessions/${this.session}/closing/draft`, sent);
+    // Sent twice, and answered before.
+    if (this.sent !== sent) return;
     const version = isRecord(answer.body) ? answer.body.draft : undefined;
+    if (answer.status === 0 || answer.status >= 500) this.keepIn(AGAIN_AFTER);
+    else this.sent = null;
     if (answer.status !== 200 || typeof version !== "number") return this.say(`What you typed is on this page only. ${failureWords(answer)}`);
     this.draft = version;
     // Something was typed meanwhile: that has a draft of its own to come.
-    if (this.closing?.form === closing.form) this.unkept = false;
+    if (this.closing?.form === sent.form) this.unkept = false;
+    else this.keepIn(DRAFT_AFTER);
     this.sayOpen();
   }
 

@@ -9,7 +9,7 @@ use crate::platform::forms::Fields;
 use crate::targets::Target;
 
 /// The form as it was typed.
-#[derive(Clone, Debug, Default, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(default)]
 pub(super) struct ClosingForm {
     pub(super) kind: String,

@@ -21,7 +21,8 @@ pub(super) async fn draft(tx: &mut Tx, key: &ClientKey, session: Uuid) -> Result
     Ok((typed, row.version))
 }
 
-/// Keeps what was typed against the version it was read at. `None`: somebody else has written on it meanwhile.
+/// Keeps what was typed against the version it was read at, and finds it again when it is sent again. `None`: somebody else has
+/// written on it meanwhile.
 pub(super) async fn keep(
     tx: &mut Tx,
     app: &App,
@@ -32,6 +33,9 @@ pub(super) async fn keep(
 ) -> Result<Option<i32>, Error> {
     let text = typed.map(serde_json::to_string).transpose().map_err(|fault| Error::Inner(format!("a draft: {fault}")))?;
     let sealed = key.row(session, version + 1).seal(&app.world, Field::SessionDraft, &Private::new(text.unwrap_or_default()))?;
-    let kept = queries::keep(tx, session, &sealed, (version + 1, app.world.now())).await?;
-    Ok(kept.then_some(version + 1))
+    if queries::keep(tx, session, &sealed, (version + 1, app.world.now())).await? {
+        return Ok(Some(version + 1));
+    }
+    let (now, at) = draft(tx, key, session).await?;
+    Ok((typed.is_some() && now.as_ref() == typed && at == version + 1).then_some(at))
 }

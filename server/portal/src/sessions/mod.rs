@@ -66,7 +66,7 @@ pub(crate) fn routes(routes: Routes) -> Routes {
         .post_repeated(
             "/sessions/{session}/closing/draft",
             Rule::Care,
-            Repeats::ByNature("a draft is kept against the version that it was read at"),
+            Repeats::ByNature("the same draft against the same version is kept once"),
             post(close_desk::keep),
         )
         .post("/sessions/{session}/check", Rule::Care, post(after::post))
