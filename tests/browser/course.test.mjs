@@ -95,8 +95,8 @@ async function agrees({ stands, closing, open, incomplete, complete, sessions })
   await records.goto(`/targets/${target}`);
   assert.equal(await records.locator('ul.flags li').first().innerText(), stands);
   await records.goto(`/sessions/${session}`);
-  await records.getByText('Closed as').waitFor();
-  assert.equal(await records.locator('dt:text-is("Closed as") + dd').innerText(), closing);
+  await records.locator('dt:text-is("Closed as")').first().waitFor();
+  assert.equal(await records.locator('dt:text-is("Closed as") + dd').first().innerText(), closing);
   await records.goto('/practice/caseload');
   const [line] = await table(records, 'By record number');
   const counts = ['Targets open', 'Targets incomplete', 'Targets complete', 'Sessions begun'].map((name) => Number(line[name]));
@@ -172,7 +172,7 @@ test('fifth, it rose again: looked at anew it is reopened, and nothing is overwr
   await begin(async () => {
     await page.locator('[data-part="opening-list"] [data-holds]').first().waitFor();
     for (;;) {
-      const current = await page.locator('[data-part="opening-list"] [aria-current] .matter').getAttribute('data-matter').catch(() => null);
+      const [current = null] = await page.locator('[data-part="opening-list"] [aria-current] .matter').evaluateAll((matters) => matters.map((one) => one.dataset.matter));
       const held = await page.locator('[data-part="opening-check"][data-met="yes"]').count();
       if (held > 0 || current === null) break;
       const before = await page.locator(`[data-part="opening-list"] [data-matter="${current}"]`).innerText();

@@ -86,7 +86,9 @@ export class Desk {
       }
       await at.waitFor();
       await this.press('1');
-      await page.locator(`[data-part="opening-list"] [data-matter="${matter}"]:not([data-holds])`).waitFor();
+      await page.locator(`[data-part="opening-list"] [data-matter="${matter}"][data-holds]`).waitFor({ state: 'detached' }).catch(async (fault) => {
+        throw new Error(`${fault.message}; ${await this.messages()}; ${await this.text('opening-list')}`);
+      });
     }
     await this.press('a');
   }
@@ -112,6 +114,8 @@ export class Desk {
     };
     const type = async (label, words) => {
       await at(label);
+      // Where something is offered by its number, Enter goes to the field.
+      if (await page.locator('[data-panel="closing"] li[aria-current] .answers button').count() > 0) await act('Enter');
       await page.locator('[data-panel="closing"] li[aria-current] :is(input, textarea):focus').waitFor();
       await page.keyboard.type(words);
       await this.press('Enter');

@@ -67,7 +67,7 @@ pub struct Known {
     pub sud: Option<Sud>,
     /// The SUD given last of each segment, by its number.
     pub segments: BTreeMap<u8, Sud>,
-    /// The VOC given last.
+    /// The VOC given last, of the belief that is wanted now and since the target was reopened.
     pub voc: Option<Voc>,
     /// The SUD that stands was said to fit.
     pub sud_fits: bool,
@@ -216,8 +216,9 @@ impl Course {
             Decision::Reduced => self.set_state(State::Reduced, None),
             Decision::Reopened => {
                 self.set_state(State::Reopened, None);
-                // Whatever was felt then has to be asked again.
+                // Whatever was felt or believed then has to be asked again, once it disturbs no more.
                 (self.known.scan, self.known.rehearsal) = (None, None);
+                (self.known.voc, self.known.voc_fits) = (None, false);
             }
         }
     }
@@ -280,7 +281,7 @@ mod tests {
         assert_eq!((risen.state, risen.held), (State::Complete, Some(Held::No)));
         let reopened = after(&[sud(4, Moment::Reevaluation), Said::Decided(Decision::Reopened, None)]);
         assert_eq!((reopened.state, reopened.held), (State::Reopened, None));
-        assert_eq!(reopened.open(), [End::Sud, End::Scan], "the scan of then says nothing of now");
+        assert_eq!(reopened.open(), [End::Sud, End::Voc, End::Scan], "belief and body of then say nothing of now");
         assert_eq!(reopened.first_sud.map(Sud::get), Some(8), "the history stays");
     }
 

@@ -99,6 +99,7 @@ pub(crate) fn reached_words(end: End, course: &Course) -> String {
     };
     match end {
         End::Sud => rated(known.sud.map(Sud::get), known.sud_fits),
+        End::Voc if known.voc.is_none() && course.first_voc.is_some() => "to be asked anew".to_owned(),
         End::Voc => rated(known.voc.map(Voc::get), known.voc_fits),
         End::Segments if known.segments.is_empty() => "none rated".to_owned(),
         End::Segments => {
