@@ -163,6 +163,9 @@ test('panels, an armed scale, and names that are hidden move nothing either', as
     await desk.press('a');
   }
   await desk.press('Delete');
+  // A stop is followed by a second of rest.
+  await desk.untilText('word', 'HOLD');
+  await desk.until('READY');
   await look('too much', { all: true, pictures: ['455x768-light', '1280x800-light', '320x568-light'] });
   await desk.press('a');
   for (const [key, name] of [['s', 'SUD armed'], ['v', 'VOC armed']]) {

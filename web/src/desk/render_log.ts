@@ -33,7 +33,8 @@ function drawChip(chip: Chip): HTMLLIElement {
 const latestEntry = (row: Row): Chip | undefined => row.chips.filter((chip) => chip.standing === "current" && !chip.unreadable && !chip.refused).at(-1);
 
 function undoButton({ id, text: entry, short }: Chip): HTMLButtonElement {
-  const words = short.length > UNDO_SHOWS ? `${short.slice(0, UNDO_SHOWS - 1)}…` : short;
+  // Between words, where there are two: what is seen is then part of what is read aloud.
+  const words = short.length > UNDO_SHOWS ? `${short.slice(0, UNDO_SHOWS).replace(/\s+\S*$/, "").slice(0, UNDO_SHOWS - 1)}…` : short;
   const undo = button("take_back", id, `undo “${words}”`, `undo: ${entry}`);
   undo.className = "undo";
   return undo;

@@ -255,7 +255,7 @@ export function foundWords(value: EntryValue): string {
     case "belief":
       return value.belief === "still" ? "the belief still fits" : "another belief fits better";
     case "too_much":
-      return "too much: stopped";
+      return "too much";
     case "showed":
       return { orient: "shown: here and now", resource: "shown: what has helped", nothing: "taken off the client's page" }[value.showed];
     case "reach":
