@@ -192,12 +192,23 @@ impl Work<'_> {
 
     fn installation(&mut self) -> Vec<SetPlan> {
         let mut sets = vec![];
+        if self.voc == 7 {
+            sets.push(self.asked_anew());
+        }
         while self.voc < 7 && sets.len() < 4 {
             self.voc = (self.voc + self.rng.random_range(1..=2)).min(7);
             let (plan, voc) = (self.plan, self.voc);
             sets.push(self.set(plan, Moment::Installation, Change::Settled, "the good thought fits", None, Some(voc)));
         }
         sets
+    }
+
+    /// The belief that was strong before, asked again. Nothing is drawn for it: a draw would change every course after it.
+    fn asked_anew(&self) -> SetPlan {
+        let Length::Cycles(cycles) = self.plan.length else { unreachable!("courses are drawn with counted sets") };
+        let ending = (Ending::Done, f64::from(cycles));
+        let (moment, mark) = (Moment::Installation, Change::Settled);
+        SetPlan { plan: self.plan, change: None, ending, moment, mark, words: "it fits as before", sud: None, voc: Some(self.voc) }
     }
 
     fn set(&mut self, plan: Plan, moment: Moment, mark: Change, words: &'static str, sud: Option<u8>, voc: Option<u8>) -> SetPlan {

@@ -121,6 +121,14 @@ export class ClosingPanel {
     this.say(answer.status === 409 ? "Not closed: the record has changed. Look at what it says now, then close again." : "Not closed yet: see what is marked.");
   }
 
+  /** The session is closed, maybe elsewhere: what is typed here and not kept stays in sight. */
+  over(): void {
+    if (this.closing === null || this.busy) return;
+    if (!this.unkept) return this.closed();
+    clearTimeout(this.timer);
+    this.say("The session was closed elsewhere. What you typed here is on this page only: copy what is missing to the session's note.");
+  }
+
   private closed(): void {
     this.closing = null;
     this.unkept = false;

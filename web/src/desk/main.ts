@@ -101,6 +101,7 @@ function happen(event: DeskEvent): void {
   socket.patience = isBusy(state) ? 3000 : 12000;
   for (const command of next.commands) carryOut(command);
   if (state.lower === "closing" && lower !== "closing") void closing.show();
+  if (state.view?.state === "closed") closing.over();
   draw();
 }
 

@@ -35,7 +35,8 @@ const PROMPTS: Record<Phase, string> = {
 };
 
 /** In the head of the desk: the phase, and what the target's end still asks for. Empty until the log was read. */
-export function phaseWords({ log, logRead }: DeskState): string {
+export function phaseWords({ log, logRead, view }: DeskState): string {
+  if (view?.state === "closed") return PHASE_WORDS.closed;
   if (!logRead) return "";
   const open = log.asks.filter((one) => one.open).map((one) => END_WORDS[one.end]);
   const rest = log.asks.length === 0 || open.length === 0 || log.phase === "closed" ? "" : `, open: ${open.join(", ")}`;

@@ -32,9 +32,15 @@ function drawChip(chip: Chip): HTMLLIElement {
 /** The latest entry that stands and can be taken back, of the latest line. */
 const latestEntry = (row: Row): Chip | undefined => row.chips.filter((chip) => chip.standing === "current" && !chip.unreadable && !chip.refused).at(-1);
 
+/** Cut between words, where there are two: what is seen is then part of what is read aloud. */
+function cut(short: string): string {
+  if (short.length <= UNDO_SHOWS) return short;
+  const whole = short.slice(0, UNDO_SHOWS).replace(/\s+\S*$/, "");
+  return `${whole.slice(0, UNDO_SHOWS - 1)}…`;
+}
+
 function undoButton({ id, text: entry, short }: Chip): HTMLButtonElement {
-  // Between words, where there are two: what is seen is then part of what is read aloud.
-  const words = short.length > UNDO_SHOWS ? `${short.slice(0, UNDO_SHOWS).replace(/\s+\S*$/, "").slice(0, UNDO_SHOWS - 1)}…` : short;
+  const words = cut(short);
   const undo = button("take_back", id, `undo “${words}”`, `undo: ${entry}`);
   undo.className = "undo";
   return undo;

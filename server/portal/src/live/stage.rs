@@ -48,7 +48,7 @@ struct LeftPage {
 
 /// `GET /j`: the same for every link, and for none.
 pub(super) async fn link(frame: Frame) -> Result<Response, Error> {
-    quiet(&JoinPage { nonce: frame.nonce, assets: frame.assets, words: words::json(), once: frame.once })
+    quiet(&JoinPage { nonce: frame.nonce, assets: frame.assets, words: words::json(words::Page::Join), once: frame.once })
 }
 
 /// `GET /stage`
@@ -57,7 +57,7 @@ pub(super) async fn show(seat: Seat, State(app): State<App>, frame: Frame) -> Re
     let rehearsal = queries::seat_rehearses(&mut tx).await?;
     let meets = if seat.taken { queries::whom_we_meet(&mut tx).await? } else { None };
     tx.commit().await?;
-    quiet(&StagePage { nonce: frame.nonce, assets: frame.assets, words: words::json(), meets, rehearsal })
+    quiet(&StagePage { nonce: frame.nonce, assets: frame.assets, words: words::json(words::Page::Stage), meets, rehearsal })
 }
 
 /// `GET /left`
@@ -122,7 +122,7 @@ mod tests {
 
     fn stage(meets: Option<&str>) -> Result<String, askama::Error> {
         let meets = meets.map(str::to_owned);
-        StagePage { nonce: String::new(), assets: Assets, words: words::json(), meets, rehearsal: false }.render()
+        StagePage { nonce: String::new(), assets: Assets, words: words::json(words::Page::Stage), meets, rehearsal: false }.render()
     }
 
     #[test]

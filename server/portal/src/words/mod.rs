@@ -20,9 +20,20 @@ pub fn get(id: &str) -> Option<&'static str> {
     CLIENT.iter().find(|(known, _)| *known == id).map(|(_, words)| *words)
 }
 
-/// The whole catalogue as a JSON object; a template escapes it like any other text.
-pub fn json() -> String {
-    let object: serde_json::Map<String, serde_json::Value> = CLIENT.iter().map(|(id, words)| ((*id).to_owned(), (*words).into())).collect();
+/// A client's page whose script says something.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Page {
+    /// Where the numbers are typed.
+    Join,
+    /// All that follows.
+    Stage,
+}
+
+/// What the script of `page` may say, as a JSON object; a template escapes it like any other text.
+pub fn json(page: Page) -> String {
+    let of = |id: &str| if id.starts_with("join_") { Page::Join } else { Page::Stage };
+    let object: serde_json::Map<String, serde_json::Value> =
+        CLIENT.iter().filter(|(id, _)| of(id) == page).map(|(id, words)| ((*id).to_owned(), (*words).into())).collect();
     serde_json::Value::Object(object).to_string()
 }
 
@@ -38,10 +49,11 @@ mod tests {
     }
 
     #[test]
-    fn the_json_is_the_catalogue() -> Result<(), serde_json::Error> {
-        let parsed: BTreeMap<String, String> = serde_json::from_str(&json())?;
-        assert_eq!(parsed.len(), CLIENT.len());
-        assert_eq!(parsed["stop"], "Stop");
+    fn the_pages_share_the_catalogue_out() -> Result<(), serde_json::Error> {
+        let parsed = |page| serde_json::from_str::<BTreeMap<String, String>>(&json(page));
+        let (join, stage) = (parsed(Page::Join)?, parsed(Page::Stage)?);
+        assert_eq!(join.len() + stage.len(), CLIENT.len());
+        assert_eq!((stage["stop"].as_str(), join["join_busy"].as_str()), ("Stop", "One moment."));
         Ok(())
     }
 
