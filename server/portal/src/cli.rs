@@ -153,14 +153,20 @@ pub async fn run(cli: Cli) -> Result<(), String> {
     }
 }
 
-/// Migrates, and waits for a database that is not there yet.
+/// Migrates, and waits for a database that is not there yet; then what is folded follows the rules of this version.
 async fn bring_up(owner_url: &str) -> Result<(), String> {
     start_log(tracing::Level::INFO);
     let migrated = waiting::for_database(async || Ok(migrate(owner_url).await?)).await;
     migrated.map_err(|unfit| match unfit {
         Unfit::Unreachable(fault) => format!("migrate: {fault}"),
         unfit => format!("migrate: {unfit}"),
-    })
+    })?;
+    let folded =
+        course::bring_up_to_rules(owner_url).await.map_err(|fault| format!("migrate: {fault}. Run it again: what was folded stays."))?;
+    if folded > 0 {
+        tracing::info!(targets = folded, "folded by newer rules");
+    }
+    Ok(())
 }
 
 /// Fails when lists had something otherwise though the rules are the same: it is mended then, and somebody should ask why.

@@ -20,7 +20,7 @@ use queries::SaidRow;
 
 pub use hour::{holding, opened_before};
 pub use queries::Row;
-pub use rebuild::{Rebuilt, rebuild};
+pub use rebuild::{Rebuilt, bring_up_to_rules, rebuild};
 pub(crate) use words::{
     BECAUSE, PROCEDURES, answer_words, because_words, decision_words, end_words, matter_words, procedure_words, reached_words, state_words,
 };

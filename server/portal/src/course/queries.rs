@@ -128,6 +128,11 @@ pub(super) async fn add(
     Ok(())
 }
 
+/// Every target whose row was folded by other rules than these, as the owner.
+pub(super) async fn outdated(db: &mut PgConnection, rules: i16) -> sqlx::Result<Vec<Uuid>> {
+    sqlx::query_scalar!("SELECT target_id FROM target_course WHERE rules <> $1 ORDER BY target_id", rules).fetch_all(db).await
+}
+
 /// Every target there is, as the owner.
 pub(super) async fn all(db: &mut PgConnection) -> sqlx::Result<Vec<Uuid>> {
     sqlx::query_scalar!("SELECT target_id FROM target_course ORDER BY target_id").fetch_all(db).await

@@ -23,8 +23,23 @@ pub struct Rebuilt {
 /// [`Error::Database`], also when `url` is not the owner's: what was made anew until then stays.
 pub async fn rebuild(url: &str) -> Result<Rebuilt, Error> {
     let mut db = PgConnection::connect(url).await?;
+    let all = queries::all(&mut db).await?;
+    fold(&mut db, &all).await
+}
+
+/// Folds what was folded by other rules, which is nothing but after an update. How many there were.
+///
+/// # Errors
+/// As [`rebuild`].
+pub async fn bring_up_to_rules(url: &str) -> Result<usize, Error> {
+    let mut db = PgConnection::connect(url).await?;
+    let outdated = queries::outdated(&mut db, RULES).await?;
+    Ok(fold(&mut db, &outdated).await?.targets)
+}
+
+async fn fold(db: &mut PgConnection, targets: &[Uuid]) -> Result<Rebuilt, Error> {
     let mut rebuilt = Rebuilt::default();
-    for target in queries::all(&mut db).await? {
+    for &target in targets {
         let mut tx = db.begin().await?;
         let before = queries::locked(&mut tx, target).await?.ok_or(Error::NothingWritten("target_course"))?;
         let now = Stand::of(&of(&mut tx, target).await?);
