@@ -5,6 +5,7 @@
 
 use leeward::sessions::ClosingKind;
 use leeward::targets::Prong;
+use leeward_core::course::Procedure;
 use leeward_core::safety;
 use leeward_core::wire::{Answer, Change, Ending, Length, Moment, Path, Plan};
 use rand::Rng;
@@ -12,7 +13,7 @@ use rand::seq::IndexedRandom;
 use rand_chacha::ChaCha8Rng;
 
 use crate::people::{CLUSTERS, EARLY, LATER, MEMORIES, RESOURCES, SETTLED};
-use crate::plan::{SessionPlan, SetPlan, TargetPlan};
+use crate::plan::{End, SessionPlan, SetPlan, TargetPlan};
 
 /// What kind of course a client has.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -96,8 +97,9 @@ impl Work<'_> {
         self.stuck_for = 0;
         // Out of what was drawn already: another draw would change every course after it.
         let age = i16::try_from(5 + (at * 7 + usize::from(self.sud) * 3) % 38).ok().filter(|_| prong == Prong::Past);
+        let procedure = if prong == Prong::Future { Procedure::Future } else { Procedure::Standard };
         let cluster = CLUSTERS[at % CLUSTERS.len()];
-        self.course.targets.push(TargetPlan { memory: &MEMORIES[at], prong, age, cluster, sud: self.sud, voc: self.voc });
+        self.course.targets.push(TargetPlan { memory: &MEMORIES[at], prong, age, procedure, cluster, sud: self.sud, voc: self.voc });
     }
 
     /// The first session: short and slow sets for the calm place, no reprocessing.
@@ -274,11 +276,13 @@ impl Work<'_> {
             minute,
             target,
             opening,
+            passed: None,
             reevaluation,
             sets,
             closing,
             closing_sud,
             reopened,
+            end: End::Closed,
             note,
         });
     }

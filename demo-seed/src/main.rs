@@ -5,6 +5,7 @@
 
 mod course;
 mod ground;
+mod odd;
 mod people;
 mod plan;
 mod practice;

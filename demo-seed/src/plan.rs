@@ -5,7 +5,8 @@ use leeward::comfort::Sheet;
 use leeward::platform::Role;
 use leeward::sessions::ClosingKind;
 use leeward::targets::Prong;
-use leeward_core::wire::{Answer, Change, Ending, Moment, Plan};
+use leeward_core::course::{Because, Procedure};
+use leeward_core::wire::{Answer, Change, Ending, Matter, Moment, Plan};
 
 use crate::people::Memory;
 
@@ -65,6 +66,8 @@ pub struct TargetPlan {
     pub prong: Prong,
     /// How old the client was, of a memory.
     pub age: Option<i16>,
+    /// How it is worked on.
+    pub procedure: Procedure,
     /// What it shares with others.
     pub cluster: &'static str,
     /// Baseline, 0 to 10.
@@ -73,7 +76,22 @@ pub struct TargetPlan {
     pub voc: u8,
 }
 
-/// A session that took place.
+/// What became of an hour.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum End {
+    /// Closed, the client settled.
+    Closed,
+    /// Closed, the client not settled: somebody calls.
+    Unsteady,
+    /// Nobody closed it.
+    Left,
+    /// The line was lost, and the client has not been heard of since.
+    NotReached,
+    /// The client did not come.
+    DidNotAttend,
+}
+
+/// A session as it went.
 pub struct SessionPlan {
     /// Days before the day of seeding.
     pub days_ago: i64,
@@ -83,6 +101,8 @@ pub struct SessionPlan {
     pub target: Option<usize>,
     /// What its opening found beyond place and privacy, and whether as last time.
     pub opening: Vec<(Answer, bool)>,
+    /// What its opening went past, and why.
+    pub passed: Option<(Matter, Because)>,
     /// The first rating, of the target worked on last time.
     pub reevaluation: Option<u8>,
     /// The sets.
@@ -93,6 +113,8 @@ pub struct SessionPlan {
     pub closing_sud: Option<u8>,
     /// The target had been at its end, and was reopened.
     pub reopened: bool,
+    /// What became of the hour.
+    pub end: End,
     /// The note.
     pub note: String,
 }

@@ -3,11 +3,13 @@
 use leeward::clients::Asked;
 use leeward::comfort::Sheet;
 use leeward::platform::Role;
+use leeward_core::course::Procedure;
 use leeward_core::wire::{Colours, Comfort, Path, Plan, Timbre};
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
 use crate::course::{self, Kind};
+use crate::odd;
 use crate::people::{ADMINISTRATOR, CLINICIANS, FAMILY, FIRST, LEAD, STAYING_SAFE, STREETS};
 use crate::plan::{ClientPlan, MemberPlan, Practice};
 
@@ -61,7 +63,11 @@ fn client(rng: &mut ChaCha8Rng, at: usize) -> ClientPlan {
         // Another path to begin with is chosen on the comfort sheet.
         plan.path = Path::Across;
     }
-    let course = course::draw(rng, kind, sessions, last, plan);
+    let mut course = course::draw(rng, kind, sessions, last, plan);
+    course.sessions.extend(odd::hour(at, &course, plan));
+    if let (7, Some(first)) = (at, course.targets.first_mut()) {
+        first.procedure = Procedure::Restricted;
+    }
     let (first, family) = (FIRST[(at * 7 + 3) % FIRST.len()], FAMILY[(at * 11 + 5) % FAMILY.len()]);
     ClientPlan {
         clinician: at % CLINICIANS.len(),

@@ -15,15 +15,15 @@ use leeward::sessions::{self, Closing, ClosingKind, NewSession};
 use leeward::signin;
 use leeward::steadying::{self, Helped, Resource, Steadying};
 use leeward::store::seal::Private;
-use leeward::store::subject::{Act, Subject};
+use leeward::store::subject::{Act, Subject, Tx};
 use leeward::targets::{self, Belongs, NewTarget, Prong, Wanted, Words};
-use leeward_core::course::{Decision, Scan};
+use leeward_core::course::{Decision, Procedure, Rehearsal, Scan};
 use leeward_core::scale::{Sud, Voc};
-use leeward_core::wire::{Entry, EntryValue, Moment};
+use leeward_core::wire::{Entry, EntryValue, Moment, ReachStep};
 use uuid::Uuid;
 
 use crate::people::{STEADIED_BY, STEADYING};
-use crate::plan::{ClientPlan, SessionPlan, SetPlan, TargetPlan};
+use crate::plan::{ClientPlan, End, SessionPlan, SetPlan, TargetPlan};
 use crate::sets;
 use crate::world::SeedWorld;
 
@@ -105,6 +105,10 @@ impl Writer {
         let target = self.target(client, plan, &subject).await?;
         let session = sessions::open(&self.app, &subject, NewSession { client: client.id, target }).await?;
         self.world.set(start);
+        if plan.end == End::DidNotAttend {
+            self.world.set(start + Duration::minutes(20));
+            return Ok(sessions::close(&self.app, &subject, session, closing(plan, plan.closing)?).await?);
+        }
         if let (Some(target), true) = (target, plan.reopened) {
             self.say(&subject, client.id, target, Saying::Decided(Decision::Reopened, None)).await?;
         }
@@ -115,11 +119,38 @@ impl Writer {
         let end = self.write_entries(session, plan, &sets, &subject, start).await?;
         // The first sign-in has been idle for too long by now: the seeder sends no sign of life meanwhile.
         let subject = self.sign_in(clinician, end + Duration::minutes(8)).await?;
+        match plan.end {
+            End::Left => return Ok(()),
+            End::NotReached => return self.not_reached(session, &subject).await,
+            _ => {}
+        }
+        let procedure = plan.target.and_then(|at| client.plan.targets.get(at)).map(|target| target.procedure);
+        let mut kind = plan.closing;
         if let (Some(target), ClosingKind::Complete) = (target, plan.closing) {
             self.say(&subject, client.id, target, Saying::Scan(Scan::Clear)).await?;
+            match procedure {
+                Some(Procedure::Future) => self.say(&subject, client.id, target, Saying::Rehearsal(Rehearsal::Undisturbed)).await?,
+                Some(Procedure::Restricted) => kind = ClosingKind::Reduced,
+                _ => {}
+            }
         }
-        sessions::close(&self.app, &subject, session, closing(plan)?).await?;
-        Ok(())
+        Ok(sessions::close(&self.app, &subject, session, closing(plan, kind)?).await?)
+    }
+
+    /// Two calls and a message, and no answer.
+    async fn not_reached(&self, session: Uuid, subject: &Subject) -> Result<(), Fault> {
+        let steps = [ReachStep::NoAnswer, ReachStep::Messaged, ReachStep::NoAnswer];
+        let mut tx = self.app.database.act(subject, Act::new("entry.keep").object(session)).await?;
+        for step in steps {
+            self.world.set(self.app.world.now() + Duration::minutes(3));
+            self.keep(&mut tx, session, &self.entry(None, Moment::AfterSet, EntryValue::Reach { step })).await?;
+        }
+        Ok(tx.commit().await?)
+    }
+
+    async fn keep(&self, tx: &mut Tx, session: Uuid, entry: &Entry) -> Result<(), Fault> {
+        let kept = sessions::save_entry(tx, &self.app, session, entry).await?;
+        Ok(kept.map(drop).map_err(|problems| format!("an entry was refused: {problems:?}"))?)
     }
 
     /// Writes down what is said about a target beside its ratings.
@@ -137,6 +168,9 @@ impl Writer {
             let target = client.plan.targets.get(client.targets.len()).ok_or("a session without its target")?;
             let id = targets::create(&self.app, subject, new_target(client.id, target)?).await?;
             targets::arrange(&self.app, subject, id, &wanted(client.targets.len(), target)).await?;
+            if target.procedure != Procedure::Standard {
+                self.say(subject, client.id, id, Saying::Procedure(target.procedure)).await?;
+            }
             client.targets.push(id);
         }
         Ok(client.targets.get(at).copied())
@@ -177,6 +211,9 @@ impl Writer {
             let value = EntryValue::Answered { answer: *answer, again: *again };
             entries.push((start + Duration::seconds(30 + 12 * nth), self.entry(None, Moment::Opening, value)));
         }
+        entries.extend(plan.passed.map(|(matter, because)| {
+            (start + Duration::minutes(2), self.entry(None, Moment::Opening, EntryValue::Passed { matter, because }))
+        }));
         if let Some(value) = plan.reevaluation {
             entries.push((start + Duration::minutes(3), self.entry(None, Moment::Reevaluation, EntryValue::Sud { value })));
         }
@@ -191,9 +228,7 @@ impl Writer {
         let last = entries.last().map_or(start, |(at, _)| *at);
         for (at, entry) in entries {
             self.world.set(at);
-            sessions::save_entry(&mut tx, &self.app, session, &entry)
-                .await?
-                .map_err(|problems| format!("an entry was refused: {problems:?}"))?;
+            self.keep(&mut tx, session, &entry).await?;
         }
         tx.commit().await?;
         Ok(last)
@@ -269,18 +304,21 @@ fn wanted(at: usize, plan: &TargetPlan) -> Wanted {
     Wanted { age: plan.age, year: None, belongs, parent: (plan.prong == Prong::Present).then_some(1) }
 }
 
-fn closing(plan: &SessionPlan) -> Result<Closing, Fault> {
+fn closing(plan: &SessionPlan, kind: ClosingKind) -> Result<Closing, Fault> {
     let sud = plan.closing_sud.map(Sud::new).transpose().map_err(|fault| fault.to_string())?;
+    let unsteady = plan.end == End::Unsteady;
+    // Of what did not take place only the next contact is written down.
+    let of_hour = |words: &str| Private::new(if kind.took_place() { words } else { "" });
     Ok(Closing {
         over: None,
-        kind: plan.closing,
+        kind,
         because: None,
-        unsteady: false,
-        resource: Private::new(plan.note.split("Used: ").nth(1).unwrap_or("calm place").trim_end_matches('.')),
-        leaving_state: Private::new("Oriented and settled"),
-        companion: Private::new("Somebody at home in the evening"),
+        unsteady,
+        resource: of_hour(plan.note.split("Used: ").nth(1).unwrap_or("calm place").trim_end_matches('.')),
+        leaving_state: of_hour(if unsteady { "Still unsettled, safe to leave, plan agreed" } else { "Oriented and settled" }),
+        companion: of_hour("Somebody at home in the evening"),
         next_contact: Private::new("Same time next week; by telephone before that if needed"),
-        client_words: Private::new("Thank you for today. Be kind to yourself this evening."),
+        client_words: of_hour("Thank you for today. Be kind to yourself this evening."),
         note: Private::new(&plan.note),
         sud,
     })

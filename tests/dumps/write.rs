@@ -62,9 +62,10 @@ async fn the_house(scene: &Scene) {
     scene.house.member(&[Role::Lead]).await;
     let mut administrator = scene.house.member(&[Role::Administrator]).await;
     sends(&mut administrator, "/members/invite", &[("name", "Somebody New"), ("lead", "on")]).await;
-    let settings = [("day_order", "month_first"), ("clock", "12"), ("tells_whom", "yes"), ("shown", "day_first 24 no 50 10 24 72 2")];
+    let settings = [("day_order", "month_first"), ("clock", "12"), ("tells_whom", "yes"), ("shown", "day_first 24 no 50 10 24 72 2 t= t=")];
     let numbers = [("minutes", "90"), ("reserve", "15"), ("check_from", "12"), ("check_until", "48"), ("stuck_after", "3")];
-    sends(&mut administrator, "/practice/settings", &[&settings[..], &numbers].concat()).await;
+    let words = [("places", "Fjordgata"), ("crisis_words", "The night line of the practice.")];
+    sends(&mut administrator, "/practice/settings", &[&settings[..], &numbers, &words].concat()).await;
     let mut clinician = scene.clinician.clone();
     for name in ["Evening", "Given up"] {
         let fields = [("owner", "mine"), ("purpose", "processing"), ("eyes", "on"), ("rate", "0.9"), ("width", "16"), ("cycles", "30")];
@@ -127,6 +128,8 @@ async fn the_record(scene: &mut Scene, target: &str) {
     sends(who, &format!("/clients/{client}/reach"), &numbers).await;
     let quay = [("cue", "Quay"), ("image", "The quay at six"), ("helped", "yes"), ("on_offer", "yes")];
     sends(who, &format!("/clients/{client}/resources/new"), &quay).await;
+    let event = [("kind", "panic"), ("day", "2026-01-02"), ("time", "09:30"), ("done", "called"), ("account", "on the stairs")];
+    sends(who, &format!("/clients/{client}/events/new"), &event).await;
     scene.house.clock.advance(Duration::minutes(1));
     let edit = format!("{target}/edit");
     sends(who, &edit, &[&words[..], &[("sud", "7"), ("voc", "3"), ("version", "1")]].concat()).await;

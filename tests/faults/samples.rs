@@ -185,6 +185,7 @@ async fn of_client(sample: &mut Sample, route: &str) {
         "/clients/{client}/safety-plan/edit" => sample.typed(&[("signs", "not eating"), ("version", "0")]),
         "/clients/{client}/reach" => sample.typed(&[("phone_use", "call"), ("contact_use", "never"), ("version", "0")]),
         "/clients/{client}/steadying/edit" => sample.typed(&[("signs", "eyes go still"), ("version", "0")]),
+        "/clients/{client}/events/new" => sample.typed(&[("kind", "panic"), ("day", "2026-01-05"), ("time", "09:30"), ("done", "called")]),
         "/clients/{client}/resources/new" => sample.typed(&[("cue", "Quay"), ("helped", "yes")]),
         "/clients/{client}/resources/{number}/edit" => {
             let quay = Resource { cue: Private::new("Quay"), ..Resource::default() };
@@ -245,6 +246,11 @@ async fn of_session(sample: &mut Sample, route: &str) {
             sample.json(serde_json::to_value(entry).unwrap());
         }
         "/sessions/{session}/close" => sample.typed(&CLOSING),
+        "/sessions/{session}/target" => {
+            let other = crate::scene::target(sample.house(), &sample.who, sample.scene.client).await;
+            let from = sample.scene.target;
+            sample.json(json!({ "target": other, "from": from }));
+        }
         "/sessions/{session}/closing" => sample.json(closing_json()),
         "/sessions/{session}/closing/draft" => sample.json(json!({ "form": closing_json(), "draft": 0 })),
         "/sessions/{session}/note" => sample.typed(&[("note", "A few words."), V1]),

@@ -136,6 +136,8 @@ async fn record(scene: &Scene) -> String {
         "closing_draft",
         "reach_step",
         "client_reach",
+        "adverse_event",
+        "adverse_account",
         "stimulus_set",
         "comfort",
         "preset",
@@ -261,7 +263,7 @@ async fn seen(scene: &Scene, subject: &Subject, table: &str) -> i64 {
 }
 
 /// Tables with words about a person or what opens them, and what only concerns those who treat.
-const WORDS: [&str; 14] = [
+const WORDS: [&str; 15] = [
     "client_key",
     "client_details",
     "target_words",
@@ -276,6 +278,7 @@ const WORDS: [&str; 14] = [
     "resource",
     "closing_draft",
     "client_reach",
+    "adverse_account",
 ];
 
 /// What is nobody's record.

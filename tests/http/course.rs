@@ -37,7 +37,7 @@ async fn voc(scene: &mut Scene, moment: Moment, value: u8) -> String {
     scene.kept(None, None, moment, EntryValue::Voc { value }).await
 }
 
-fn owner(database: &TestDatabase) -> String {
+pub fn owner(database: &TestDatabase) -> String {
     database.owner().to_url_lossy().to_string()
 }
 

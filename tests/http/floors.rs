@@ -15,7 +15,7 @@ const FLOORS: [&[&str]; 11] = [
     &["signin"],
     &["clients", "handover", "practice"],
     &["course"],
-    &["comfort", "presets", "safety_plan", "steadying", "reach", "outcomes"],
+    &["comfort", "presets", "safety_plan", "steadying", "reach", "events", "outcomes"],
     &["targets"],
     &["sessions"],
     &["live"],

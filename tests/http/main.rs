@@ -4,6 +4,7 @@
 mod access;
 mod after;
 mod course;
+mod events;
 mod floors;
 mod habits;
 mod opening;

@@ -2,6 +2,7 @@
 
 mod at_desk;
 mod closing;
+mod turn;
 
 use leeward::platform::Role;
 use leeward::sessions::{self, NewSession};

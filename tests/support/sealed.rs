@@ -21,7 +21,7 @@ pub struct SealedTable {
 }
 
 /// All of them. A test compares this list with the columns that there are.
-pub const SEALED: [SealedTable; 10] = [
+pub const SEALED: [SealedTable; 11] = [
     SealedTable {
         table: "client_details",
         row: "client_id",
@@ -96,6 +96,7 @@ pub const SEALED: [SealedTable; 10] = [
         version: "version",
         columns: &[("cue", Field::ResourceCue), ("image", Field::ResourceImage), ("body_feeling", Field::ResourceBodyFeeling)],
     },
+    SealedTable { table: "adverse_account", row: "event_id", version: "1", columns: &[("account", Field::EventAccount)] },
     // An entry is never changed, so there is but one version of it.
     SealedTable { table: "process_note", row: "id", version: "1", columns: &[("words", Field::ProcessWords)] },
 ];

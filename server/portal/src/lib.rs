@@ -14,6 +14,7 @@ mod caseload;
 pub mod clients;
 pub mod comfort;
 pub mod course;
+pub mod events;
 pub(crate) mod handover;
 pub mod live;
 pub mod outcomes;

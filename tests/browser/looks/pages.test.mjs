@@ -110,6 +110,7 @@ test('a clinician\'s pages', async () => {
   ]);
   await lookAt(page, 'clinician', [
     ['/clients/{client}/steadying', `/clients/${clients[0]}/steadying`], ['/clients/{client}/steadying/edit', `/clients/${clients[0]}/steadying/edit`],
+    ['/clients/{client}/events', `/clients/${clients[0]}/events`], ['/clients/{client}/events/new', `/clients/${clients[0]}/events/new`],
     ['/clients/{client}/reach', `/clients/${clients[0]}/reach`], ['/clients/{client}/resources/new', `/clients/${clients[0]}/resources/new`],
     ['/clients/{client}/resources/{number}/edit', `/clients/${clients[0]}/resources/1/edit`],
   ]);
@@ -122,7 +123,7 @@ test('a clinician\'s pages', async () => {
   await lookAt(page, 'clinician', [['/sessions/{session}/close', `/sessions/${open}/close`]]);
   await lookAt(page, 'clinician', [['/sessions/{session}/desk', `/sessions/${open}/desk`]], DESK);
   await rehearse(page);
-  sound(34);
+  sound(36);
 });
 
 /** Makes a preset of one's own by the form, and looks at its page. */

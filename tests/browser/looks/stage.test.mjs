@@ -4,7 +4,7 @@
 import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
 import { accessibilityViolations, launch } from '../support/chromium.mjs';
-import { APPEARANCES, keepPicture, PAPER } from '../support/layout.mjs';
+import { APPEARANCES, keepPicture, painted, PAPER } from '../support/layout.mjs';
 import { closeSession } from '../support/practice.mjs';
 import { CLOSING, openScene, Scene } from '../support/scene.mjs';
 import { Stage } from '../support/stage.mjs';
@@ -29,7 +29,7 @@ async function openStage(options) {
 /** The page hears of its new size with the next frame. */
 async function resize(page, [width, height]) {
   await page.setViewportSize({ width, height });
-  await page.evaluate(() => new Promise((done) => { requestAnimationFrame(() => requestAnimationFrame(done)); }));
+  await painted(page);
 }
 
 /** Holds the page against every size, with Help closed and open. */

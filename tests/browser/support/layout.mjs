@@ -46,7 +46,7 @@ export async function faultsAt(page, name, sizes, appearances, { act = () => {},
       if (appearance === 'large' && width < LEAST_FOR_LARGE) continue;
       await page.setViewportSize({ width, height });
       // The page hears of its new size with the next frame.
-      await page.evaluate(() => new Promise((done) => { requestAnimationFrame(() => requestAnimationFrame(done)); }));
+      await painted(page);
       found.push(...(await page.evaluate(faultsHere)).map((fault) => `${name} ${look}: ${fault}`));
       await act(look);
       if (pictures.includes(look)) await keepPicture(page, `${name}-${look}`);
@@ -136,3 +136,9 @@ function faultsHere() {
   }
   return [...new Set(faults)];
 }
+
+/** Two frames later, or a second: a window that the browser does not paint for a while has no frames, and is laid out all the same. */
+export const painted = (page) => page.evaluate(() => new Promise((done) => {
+  requestAnimationFrame(() => requestAnimationFrame(done));
+  setTimeout(done, 1000);
+}));

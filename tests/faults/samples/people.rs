@@ -37,7 +37,8 @@ pub(super) async fn of_member(sample: &mut Sample, route: &str) {
             sample.path = sample.path.replace("{signin}", &other.to_string());
         }
         "/practice/settings" => {
-            let wanted = [("day_order", "month_first"), ("clock", "12"), ("tells_whom", "yes"), ("shown", "day_first 24 no 50 10 24 72 2")];
+            let wanted =
+                [("day_order", "month_first"), ("clock", "12"), ("tells_whom", "yes"), ("shown", "day_first 24 no 50 10 24 72 2 t= t=")];
             let numbers = [("minutes", "90"), ("reserve", "10"), ("check_from", "24"), ("check_until", "72"), ("stuck_after", "3")];
             sample.typed(&[&wanted[..], &numbers].concat());
         }

@@ -33,6 +33,11 @@ async fn an_administrator_changes_the_settings_and_nobody_else() {
     let changed = administrator.fill_in("/practice/settings", &AMERICAN).await;
     assert_eq!((changed.status, changed.place()), (303, "/practice/settings"), "{}", changed.body);
     assert!(administrator.get(&changed.location).await.body.contains(">Saved "));
+    let said = [("places", "Ternhaven\r\nNorth Skerry"), ("crisis_words", "The night line of the practice.")];
+    let with_words = administrator.fill_in("/practice/settings", &[&AMERICAN[..], &said[..]].concat()).await;
+    assert_eq!(with_words.status, 303, "{}", with_words.body);
+    let places: String = sqlx::query_scalar("SELECT places FROM practice").fetch_one(&house.database.superuser).await.unwrap();
+    assert_eq!(places, "Ternhaven\nNorth Skerry");
     let kept: (String, i16, bool, i16, i16, i16, i16) =
         sqlx::query_as("SELECT day_order, clock, tells_whom, minutes, reserve, check_from, check_until FROM practice")
             .fetch_one(&house.database.superuser)
@@ -57,7 +62,7 @@ async fn an_administrator_changes_the_settings_and_nobody_else() {
         .fetch_one(&house.database.superuser)
         .await
         .unwrap();
-    assert_eq!(acts, 1);
+    assert_eq!(acts, 2);
     for role in [Role::Clinician, Role::Lead] {
         let mut other = house.member(&[role]).await;
         assert_eq!(other.get("/practice/settings").await.status, 403, "{role:?}");
@@ -71,14 +76,17 @@ async fn what_somebody_else_changed_meanwhile_is_not_replaced() {
     let mut one = house.member(&[Role::Administrator]).await;
     let mut two = house.member(&[Role::Administrator]).await;
     assert_eq!(one.fill_in("/practice/settings", &AMERICAN).await.status, 303);
-    let late = [("day_order", "year_first"), ("clock", "24"), ("tells_whom", "no"), ("shown", "day_first 24 no 50 10 24 72 2")];
+    let late = [("day_order", "year_first"), ("clock", "24"), ("tells_whom", "no"), ("shown", "day_first 24 no 50 10 24 72 2 t= t=")];
     let answer = two.post_form("/practice/settings", &[&late[..], &USUAL].concat()).await;
     assert_eq!(answer.status, 409);
     assert!(answer.body.contains("The record now says “month first”"), "{}", answer.body);
-    assert!(answer.body.contains("name=\"shown\" value=\"month_first 12 yes 90 15 12 48 3\""), "sent again, it replaces what was shown");
+    assert!(
+        answer.body.contains("name=\"shown\" value=\"month_first 12 yes 90 15 12 48 3 t= t=\""),
+        "sent again, it replaces what was shown"
+    );
     let order: String = sqlx::query_scalar("SELECT day_order FROM practice").fetch_one(&house.database.superuser).await.unwrap();
     assert_eq!(order, "month_first");
-    for shown in ["", "sideways 24 no 50 10 24 72 2", "day_first 24 no"] {
+    for shown in ["", "sideways 24 no 50 10 24 72 2 t= t=", "day_first 24 no", "day_first 24 no 50 10 24 72 2"] {
         let torn = [("day_order", "year_first"), ("clock", "24"), ("tells_whom", "no"), ("shown", shown)];
         assert_eq!(two.post_form("/practice/settings", &[&torn[..], &USUAL].concat()).await.status, 400, "{shown:?}");
     }
@@ -99,7 +107,15 @@ async fn the_database_lets_administrators_change_these_columns_alone() {
         assert!(fault.to_string().contains("permission denied"), "{denied}: {fault}");
     }
     let mut owner = sqlx::PgConnection::connect_with(&house.database.owner()).await.unwrap();
-    for wrong in ["day_order = 'sideways'", "clock = 13", "clock = NULL", "day_order = NULL", "tells_whom = NULL"] {
+    for wrong in [
+        "day_order = 'sideways'",
+        "clock = 13",
+        "clock = NULL",
+        "day_order = NULL",
+        "tells_whom = NULL",
+        "places = NULL",
+        "crisis_words = repeat('x', 601)",
+    ] {
         let fault = sqlx::query(sqlx::AssertSqlSafe(format!("UPDATE practice SET {wrong}"))).execute(&mut owner).await.unwrap_err();
         let code = fault.as_database_error().and_then(|fault| fault.code()).unwrap_or_default().into_owned();
         assert!(matches!(code.as_str(), "23514" | "23502"), "{wrong}: {fault}");

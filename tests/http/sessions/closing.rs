@@ -225,7 +225,7 @@ async fn an_appointment_that_did_not_take_place_is_no_session() {
         let record = scene.clinician.get(&format!("/clients/{}", scene.client)).await.body;
         assert!(record.contains(words), "{record}");
         let caseload = scene.clinician.get("/clients").await.body;
-        assert!(caseload.contains("no session yet") && !caseload.contains("Call due"), "{caseload}");
+        assert!(caseload.contains("no SUD yet") && !caseload.contains("Call due"), "{caseload}");
         let counted: (i64, i64) =
             sqlx::query_as("SELECT sessions, open FROM client_count").fetch_one(&scene.house.database.superuser).await.unwrap();
         assert_eq!(counted, (0, 1));

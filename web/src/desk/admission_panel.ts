@@ -54,7 +54,7 @@ export class AdmissionPanel {
 
   constructor(
     private readonly session: string,
-    private readonly onAdmitted: (location: string, callBack: string) => void,
+    private readonly onAdmitted: (admitted: { location: string; callBack: string; caution: string }) => void,
   ) {
     part("admission").addEventListener("submit", (event) => {
       event.preventDefault();
@@ -105,8 +105,9 @@ export class AdmissionPanel {
     const body = admissionBody(form, atTheDoor);
     const answer = await ask("POST", `/sessions/${this.session}/admit`, body);
     if (answer.status >= 200 && answer.status < 300) {
-      text(part("admission-status"), "Admitted.");
-      return this.onAdmitted(body.location, body.call_back);
+      const caution = readText(answer.body, "caution") ?? "";
+      text(part("admission-status"), `Admitted.${caution === "" ? "" : ` ${caution}`}`);
+      return this.onAdmitted({ location: body.location, callBack: body.call_back, caution });
     }
     const refused = answer.status === 422 ? readFieldErrors(answer.body) : {};
     showErrors(refused);

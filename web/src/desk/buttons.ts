@@ -79,6 +79,7 @@ export function buttonAction(data: Data, shift: boolean): Action | null {
     case "phase_digit":
     case "steady_digit":
     case "reach_digit":
+    case "turn":
       return data.value === undefined ? null : { kind: data.act, value: Number(data.value) };
     case "between_digit":
       return data.value === undefined ? null : { kind: "between_digit", value: Number(data.value) };

@@ -27,6 +27,8 @@ const offer = (more: Partial<Offer> = {}): Offer => ({
   settled: null,
   left: null,
   form: { kind: "", note: "", version: "1" },
+  short: false,
+  crisis: "",
   draft: 0,
   ...more,
 });

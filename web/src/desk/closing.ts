@@ -15,6 +15,10 @@ export interface Offer {
   asked: readonly (readonly [string, string, boolean])[];
   settled: readonly [string, string] | null;
   left: string | null;
+  /** Risk turned the hour: nothing is asked about settling, and the safety plan comes first. */
+  short: boolean;
+  /** Whom they can call between sessions, in the practice's words. */
+  crisis: string;
   form: Form;
   draft: number;
 }
@@ -146,7 +150,7 @@ function drafts(closing: Closing): Draft[] {
     name: "next_contact",
     step: 3,
     label: "Next contact",
-    why: "When, how, and who gets in touch. Say whom to call before that.",
+    why: `When, how, and who gets in touch. Say whom to call before that${offer.crisis === "" ? "." : `: ${offer.crisis}`}`,
     text: "line",
     needed: of(closing, "kind") !== "by_mistake",
   };
@@ -159,6 +163,16 @@ function drafts(closing: Closing): Draft[] {
   };
   const note: Draft = { name: "note", step: 3, label: "Note", why: "What was done and agreed. You can go on writing later.", text: "lines" };
   if (none) return [kind, next, words, note];
+  if (offer.short)
+    return [
+      { ...kind, why: `Risk comes first: the safety plan is one key away ('). ${kind.why}` },
+      state,
+      ...(isUnsteady(closing) ? [support] : []),
+      companion,
+      next,
+      words,
+      note,
+    ];
   return [
     kind,
     ...(needsCode(closing) ? [because] : []),

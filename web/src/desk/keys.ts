@@ -129,6 +129,8 @@ function panelKey(key: string, panel: Lower): Action | null {
       return { kind: "reach_digit", value };
     case "closing":
       return { kind: "closing_digit", value };
+    case "target":
+      return { kind: "turn", value };
     case "mechanics":
       return value === 0 ? null : { kind: "preset", index: value - 1 };
     default:

@@ -10,6 +10,7 @@ import { AdmissionPanel } from "./admission_panel";
 import { AssessPanel } from "./assess_panel";
 import { buttonAction } from "./buttons";
 import { ClosingPanel } from "./closing_panel";
+import { TurnPanel } from "./turn";
 import { part, text } from "./dom";
 import { hasUnsaved } from "./entries";
 import { keyAction, swallowsRelease, type KeyState, type Place } from "./keys";
@@ -60,18 +61,23 @@ const preview = new Preview(part("preview"), (pageNow) => {
   return view === null || room === null || !state.preview || view.state === "closed" || isUnknown(state, pageNow) ? null : { view, room };
 });
 
-const admission = new AdmissionPanel(session, (location, callBack) => {
+const admission = new AdmissionPanel(session, ({ location, callBack, caution }) => {
   desk.dataset.callBack = callBack;
   text(part("card-location"), location);
   text(part("who-place"), `at ${location}`);
   for (const name of ["card-call-back", "who-call-back"]) text(part(name), callBack);
-  text(part("card-confirmed"), `confirmed ${clockMinute(new Date())}`);
+  text(part("card-confirmed"), `confirmed ${clockMinute(new Date())}${caution === "" ? "" : `. ${caution}`}`);
   draw();
 });
 
 const closing = new ClosingPanel(session, () =>
   happen({ kind: "action", action: { kind: "lower", shown: "log" }, id: crypto.randomUUID(), words: words.value }),
 );
+const turn = new TurnPanel(session, () => {
+  if (state.view?.state === "closed") return "The session is closed.";
+  if (isBusy(state)) return "A set runs. Turn to another target between sets.";
+  return leavesSomething() ? "Something is not saved yet. Wait until it is." : "";
+});
 const assessment = new AssessPanel((words) => happen({ kind: "assessed", words }));
 
 function draw(): void {
@@ -171,6 +177,7 @@ function cameBack(): void {
 function act(action: Action): void {
   if (action.kind === "closing_digit") return closing.digit(action.value);
   if (action.kind === "closing_enter") return closing.enter();
+  if (action.kind === "turn") return void turn.press(action.value);
   happen({ kind: "action", action, id: crypto.randomUUID(), words: words.value });
 }
 const keyState = (): KeyState => ({
@@ -227,13 +234,14 @@ document.addEventListener("click", (event) => {
   if (action !== null) act(action);
 });
 
+const leavesSomething = (): boolean => hasUnsaved(state.queue) || words.value.trim() !== "" || assessment.unsaved || closing.unsaved;
 words.addEventListener("input", () => happen({ kind: "words_typed", empty: words.value === "" }));
 addEventListener("focus", cameBack);
 addEventListener("blur", () => happen({ kind: "page_focus", here: false }));
 document.addEventListener("visibilitychange", draw);
 wide.addEventListener("change", () => happen({ kind: "window", wide: wide.matches }));
 addEventListener("beforeunload", (event) => {
-  if (!hasUnsaved(state.queue) && words.value.trim() === "" && !assessment.unsaved && !closing.unsaved) return;
+  if (!leavesSomething()) return;
   event.preventDefault();
   // Browsers before 2024 ask only when this is set as well.
   event.returnValue = true;

@@ -24,7 +24,7 @@ import type { Taps } from "./rhythm";
 /** What is open below the controls, or beside them in a wide window, where target and card have places of their own. */
 export type Lower = "log" | "join" | "opening" | "phase" | "between" | "steady" | "safety" | "closing" | "card" | "target" | "mechanics" | "keys";
 /** Panels that stand over the entries and take the digits while they show. */
-export const TAKE_DIGITS: readonly Lower[] = ["mechanics", "opening", "phase", "between", "steady", "closing", "card"];
+export const TAKE_DIGITS: readonly Lower[] = ["mechanics", "opening", "phase", "between", "steady", "closing", "card", "target"];
 export type Scale = "sud" | "voc";
 
 /** What the clinician does, by key or by button. */
@@ -71,6 +71,7 @@ export type Action =
   | { kind: "assess" }
   /** Of the closing, which its own panel carries out. */
   | { kind: "closing_digit"; value: number }
+  | { kind: "turn"; value: number }
   | { kind: "closing_enter" }
   | { kind: "as_before" }
   | { kind: "toggle_pass" }

@@ -142,7 +142,9 @@ export function digit(state: DeskState, value: number, id: string, now: number):
   if (matter === "reevaluation" || matter === "assessment") return rateAt(settled(state), "sud", value, matter, id, now);
   const answer = ASKED.find((one) => one.matter === matter)?.answers[value - 1]?.[0];
   if (answer === undefined) return say(state, "This number has no answer here.", now);
-  return writeOpening(settled(state), id, { kind: "answered", answer, again: false }, now);
+  // Risk comes first: the safety plan is in front, and the opening one key away.
+  const front = answer === "acute" ? ({ ...settled(state), lower: "safety" } as const) : settled(state);
+  return writeOpening(front, id, { kind: "answered", answer, again: false }, now);
 }
 
 /** The line stays at hand: more and less are often pressed more than once. */

@@ -103,7 +103,7 @@ export const ASKED: readonly Asked[] = [
   {
     matter: "arrival",
     name: "How they are",
-    why: "As they arrive. Holds nothing.",
+    why: "As they arrive. No set waits for it.",
     answers: [
       ["steady", "steady"],
       ["unsteady", "unsteady"],
@@ -112,7 +112,7 @@ export const ASKED: readonly Asked[] = [
   {
     matter: "agreed",
     name: "What was agreed",
-    why: "Last time, for between the sessions. Holds nothing.",
+    why: "Last time, for between the sessions. No set waits for it.",
     answers: [
       ["kept", "kept"],
       ["partly_kept", "in part"],
@@ -135,7 +135,7 @@ export const ASKED: readonly Asked[] = [
 ];
 
 /** Said beside the answers. */
-export const TIME = { name: "Time", why: "How long this hour is, and what of it is kept for closing. Holds nothing." };
+export const TIME = { name: "Time", why: "How long this hour is, and what of it is kept for closing. No set waits for it." };
 
 /** Rated, not answered: with the scale's own digits. */
 export const RATED: Partial<Record<Matter, { name: string; why: string }>> = {

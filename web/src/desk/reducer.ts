@@ -246,6 +246,7 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
     case "segment":
       return toSegment(state, action.to);
     case "closing_digit":
+    case "turn":
     case "closing_enter":
       return unchanged(state);
     case "assess":

@@ -45,7 +45,7 @@ export function renderOpening(state: DeskState): void {
   const again = focused === null ? null : JSON.stringify(focused);
   list.replaceChildren(...all.map(row));
   const done = all.every((line) => !line.holds);
-  text(part("opening-hint"), done ? "Nothing of it holds a start." : "One key a line. Underlined: it holds a start.");
+  text(part("opening-hint"), done ? "No set waits for any of it." : "One key a line. Underlined: a set waits for it.");
   list.querySelector("[aria-current]")?.scrollIntoView({ block: "nearest" });
   if (again !== null) for (const one of list.querySelectorAll<HTMLElement>("button")) if (JSON.stringify(one.dataset) === again) one.focus();
 }

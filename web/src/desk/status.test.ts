@@ -157,6 +157,8 @@ test("where nothing is to be said the keys at hand are, for the eye alone", () =
   assert.deepEqual(usualWords(deskWith(aView()), 0), ["Space starts set 1."]);
   assert.deepEqual(usualWords(deskWith(aView({ state: "running", set: aSet() })), 0), ["e ends at the next turn, Esc stops at once."]);
   assert.deepEqual(usualWords(deskWith(aView({ state: "hold" })), 0), []);
+  const away = step(deskWith(aView()), { kind: "page_focus", here: false }, 0).state;
+  assert.deepEqual(usualWords(away, 0), [], "no key is named that does nothing");
 });
 
 test("signed out and view-only are said in the strip", () => {

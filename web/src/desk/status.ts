@@ -177,6 +177,7 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
 
 /** Where nothing else is to be said: what the keys at hand do. For the eye alone: a reader has the state word. */
 export function usualWords(state: DeskState, now: number): string[] {
+  if (keysOff(state) || !state.shortcuts) return [];
   switch (stateWord(state, now)) {
     case "READY":
       return [`Space starts set ${(state.view?.set?.number ?? state.log.sets.at(-1)?.number ?? 0) + 1}.`];

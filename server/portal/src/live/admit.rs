@@ -64,6 +64,17 @@ pub async fn admit(app: &App, subject: &Subject, session: Uuid, seat: Uuid, admi
     tx.commit().await
 }
 
+/// What is said of a client at `location` when the practice may treat at `places`, one a line; empty when one of them stands in the
+/// address, or nothing is said about it.
+pub(super) fn outside(places: &str, location: &str) -> String {
+    let places: Vec<&str> = places.lines().map(str::trim).filter(|place| !place.is_empty()).collect();
+    let location = location.to_lowercase();
+    if places.is_empty() || places.iter().any(|place| location.contains(&place.to_lowercase())) {
+        return String::new();
+    }
+    format!("None of the practice\u{2019}s places ({}): check that you may treat there.", places.join(", "))
+}
+
 #[derive(Deserialize)]
 struct AdmissionForm {
     #[serde(default)]
@@ -93,8 +104,15 @@ pub(super) async fn post(State(app): State<App>, member: Member, Id(session): Id
     let typed: AdmissionForm = super::read(&body)?;
     match typed.check() {
         Ok(admission) => {
+            let location = admission.location.clone();
             admit(&app, &member.subject, session, typed.seat, admission).await?;
-            Ok(StatusCode::NO_CONTENT.into_response())
+            let mut tx = app.database.look(&member.subject).await?;
+            let caution = outside(&queries::places(&mut tx).await?, location.reveal());
+            Ok(if caution.is_empty() {
+                StatusCode::NO_CONTENT.into_response()
+            } else {
+                Json(serde_json::json!({ "caution": caution })).into_response()
+            })
         }
         Err(problems) => {
             // Whether there is such a session is not told to others by the sort of answer.
@@ -153,4 +171,20 @@ pub(super) async fn decide(State(app): State<App>, member: Member, Id(session): 
     }
     tx.commit().await?;
     Ok(StatusCode::NO_CONTENT)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::outside;
+
+    // That a client must be where the clinician may treat: telehealth guidance (clinical reference 1.1, source 3).
+    #[test]
+    fn a_place_outside_the_practices_list_is_said() {
+        let places = "Ternhaven\n North Skerry \n\n";
+        for inside in ["12 Fjordgata, ternhaven", "North Skerry, the yellow house"] {
+            assert_eq!(outside(places, inside), "");
+        }
+        assert!(outside(places, "a hotel in Porto").contains("(Ternhaven, North Skerry)"));
+        assert_eq!(outside("\n ", "a hotel in Porto"), "", "a practice that says nothing is never warned");
+    }
 }

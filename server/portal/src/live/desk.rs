@@ -7,6 +7,8 @@ use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{Preset, Purpose};
 use uuid::Uuid;
 
+use super::admit::outside;
+use super::desk_turns::{self, Turn};
 use super::queries::{self, SessionRow};
 use crate::clients::{self, Details};
 use crate::platform::App;
@@ -47,6 +49,8 @@ struct DeskPage {
     client: String,
     cautions: Vec<String>,
     target: Option<TargetCard>,
+    /// What else may be worked on, linked targets first; as many as there are digits.
+    turns: Vec<Turn>,
     card: EmergencyCard,
     /// Where the client was last time, to be confirmed anew.
     last_location: Option<String>,
@@ -110,6 +114,8 @@ struct EmergencyCard {
     location: Option<String>,
     /// When, in the session's zone.
     confirmed_at: Option<String>,
+    /// It is none of the places where the practice may treat, in words; empty: nothing speaks against it.
+    outside: String,
     /// What the client dials.
     emergency_number: String,
     /// Dialled from the clinician's seat.
@@ -161,8 +167,9 @@ pub(super) async fn show(State(app): State<App>, member: Member, Id(session): Id
         client: addressed(&details),
         cautions: clients::cautions(&mut tx, row.client).await?.flags(),
         assess: target.as_ref().and_then(AssessForm::of),
-        target: target.as_ref().map(TargetCard::of),
+        turns: desk_turns::turns(&mut tx, &app, row.client, target.as_ref()).await?,
         card: emergency_card(&mut tx, &app, &key, session, &row, &details, &when).await?,
+        target: target.as_ref().map(TargetCard::of),
         last_location: last_location(&mut tx, &key, &row).await?,
         presets_json: json(&presets)?,
         presets,
@@ -201,7 +208,7 @@ async fn safety_lines(tx: &mut Tx, app: &App, client: Uuid) -> Result<Vec<(&'sta
     Ok(written.map(|(part, words)| (part.words, text(words).lines().collect::<Vec<_>>().join("; "))).collect())
 }
 
-fn text(read: &Opened) -> String {
+pub(super) fn text(read: &Opened) -> String {
     read.shown().to_owned()
 }
 
@@ -245,9 +252,12 @@ async fn emergency_card(
     let (words, _) = sessions::words(tx, key, session).await?;
     let known = reach::reach(tx, app, row.client).await?.map(|(known, _)| known);
     let known = known.unwrap_or_else(Reach::nothing);
+    let location = row.admitted_at.map(|_| text(&words.location));
+    let places = queries::places(tx).await?;
     let call_back = if words.call_back.is_empty() { &details.phone } else { &words.call_back };
     Ok(EmergencyCard {
-        location: row.admitted_at.map(|_| text(&words.location)),
+        outside: location.as_deref().map(|location| outside(&places, location)).unwrap_or_default(),
+        location,
         confirmed_at: row.admitted_at.map(|at| when.time(&at)),
         emergency_number: if known.help_there.is_empty() { queries::emergency_number(tx).await? } else { text(&known.help_there) },
         help_from_here: text(&known.help_from_here),

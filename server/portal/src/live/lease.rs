@@ -144,10 +144,16 @@ impl Lease {
             let words = key.row(self.session, row.version).open(Field::SessionClientWords, &row.words).text()?;
             Ok::<_, Error>(Some(words.reveal().to_owned()).filter(|words| !words.is_empty()))
         };
-        opened.await.unwrap_or_else(|fault| {
+        let own = opened.await.unwrap_or_else(|fault| {
             tracing::error!(%fault, "the last words of a session could not be read");
             None
-        })
+        });
+        let crisis = queries::crisis_words(tx).await.unwrap_or_else(|fault| {
+            tracing::error!(%fault, "whom to call between sessions could not be read");
+            String::new()
+        });
+        let said: Vec<String> = own.into_iter().chain(Some(crisis).filter(|words| !words.is_empty())).collect();
+        Some(said.join("\n\n")).filter(|words| !words.is_empty())
     }
 
     /// Writes a new set and says what became of it; nothing while that is not known.

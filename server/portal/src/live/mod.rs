@@ -4,6 +4,7 @@ mod admit;
 mod code;
 mod crowd;
 mod desk;
+mod desk_turns;
 mod history;
 mod hub;
 mod join;

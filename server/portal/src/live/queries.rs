@@ -205,3 +205,8 @@ pub async fn appointment(db: &mut PgConnection) -> Result<(i16, i16), Error> {
 pub async fn emergency_number(db: &mut PgConnection) -> Result<String, Error> {
     Ok(sqlx::query_scalar!("SELECT emergency_number FROM practice").fetch_one(db).await?)
 }
+
+/// Where the practice may treat, a place a line; empty: nothing is said about it.
+pub async fn places(db: &mut PgConnection) -> Result<String, Error> {
+    Ok(sqlx::query_scalar!("SELECT places FROM practice").fetch_one(db).await?)
+}

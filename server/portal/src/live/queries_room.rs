@@ -71,6 +71,11 @@ pub async fn last_words(db: &mut PgConnection) -> Result<Option<LastWordsRow>, E
     Ok(row.fetch_optional(db).await?)
 }
 
+/// Whom a client can call between sessions, in the practice's words; empty: it says nothing.
+pub async fn crisis_words(db: &mut PgConnection) -> Result<String, Error> {
+    Ok(sqlx::query_scalar!("SELECT crisis_words FROM practice").fetch_one(db).await?)
+}
+
 /// A set of this session, and its plan as last ordered.
 pub struct PastSet {
     /// Its id.

@@ -5,7 +5,7 @@ use axum::extract::State;
 use axum::response::{IntoResponse, Response};
 
 use super::{Settings, queries};
-use crate::platform::forms::{Again, Fields, Keyed, Problems, SaveOutcome, answer};
+use crate::platform::forms::{Again, Fields, Keyed, Lines, Need, Problems, SaveOutcome, answer};
 use crate::platform::page::{Frame, page};
 use crate::platform::when::{Clock, DayOrder, Style, When};
 use crate::platform::{App, Member, Role};
@@ -25,6 +25,8 @@ pub(super) struct SettingsForm {
     check_from: String,
     check_until: String,
     stuck_after: String,
+    places: String,
+    crisis_words: String,
     /// The settings that the form showed, each by its name: nothing else is replaced.
     shown: String,
 }
@@ -40,10 +42,13 @@ impl SettingsForm {
         let names = [settings.style.order.name(), settings.style.clock.name(), TELLS_WHOM[usize::from(settings.tells_whom)].0];
         let numbers = [settings.minutes, settings.reserve, settings.check_from, settings.check_until, settings.stuck_after]
             .map(|number| number.to_string());
-        let shown = [&names.map(str::to_owned)[..], &numbers[..]].concat().join(" ");
+        // Each without a space of its own.
+        let texts = [&settings.places, &settings.crisis_words].map(|text| written(text));
+        let shown = [&names.map(str::to_owned)[..], &numbers[..], &texts[..]].concat().join(" ");
         let [day_order, clock, tells_whom] = names.map(str::to_owned);
         let [minutes, reserve, check_from, check_until, stuck_after] = numbers;
-        Self { day_order, clock, tells_whom, minutes, reserve, check_from, check_until, stuck_after, shown }
+        let Settings { places, crisis_words, .. } = settings;
+        Self { day_order, clock, tells_whom, minutes, reserve, check_from, check_until, stuck_after, places, crisis_words, shown }
     }
 
     fn check(&self, problems: &mut Problems) -> Option<Settings> {
@@ -62,6 +67,8 @@ impl SettingsForm {
         if check_from.zip(check_until).is_some_and(|(from, until)| from >= until) {
             problems.add("check_until", "This must be later than the first of the two.");
         }
+        let places = problems.text("places", &self.places, 1000, Need::Optional, Lines::Many);
+        let crisis_words = problems.text("crisis_words", &self.crisis_words, 600, Need::Optional, Lines::Many);
         let style = Style { order: order?, clock: clock? };
         let settings = Settings {
             style,
@@ -71,6 +78,8 @@ impl SettingsForm {
             check_from: check_from?,
             check_until: check_until?,
             stuck_after: if stuck_after? == 0 { 2 } else { 3 },
+            places,
+            crisis_words,
         };
         problems.none().then_some(settings)
     }
@@ -88,13 +97,25 @@ impl SettingsForm {
             check_from: part(),
             check_until: part(),
             stuck_after: part(),
-            shown: String::new(),
+            ..Self::default()
         };
-        shown
-            .check(&mut Problems::default())
-            .ok_or(Error::BadRequest("The form did not arrive whole, so nothing was saved. Open it again and send it again."))
+        let (places, crisis_words) = (read(&part()).ok_or(NOT_WHOLE)?, read(&part()).ok_or(NOT_WHOLE)?);
+        Self { places, crisis_words, ..shown }.check(&mut Problems::default()).ok_or(NOT_WHOLE)
     }
 }
+
+/// A text in one word of letters, digits and marks that no page escapes.
+fn written(text: &str) -> String {
+    let bytes: String = form_urlencoded::byte_serialize(text.as_bytes()).collect();
+    format!("t={bytes}")
+}
+
+/// What [`written`] made; `None`: it is none of that.
+fn read(word: &str) -> Option<String> {
+    word.starts_with("t=").then(|| form_urlencoded::parse(word.as_bytes()).next().map(|(_, text)| text.into_owned()))?
+}
+
+const NOT_WHOLE: Error = Error::BadRequest("The form did not arrive whole, so nothing was saved. Open it again and send it again.");
 
 impl Fields for SettingsForm {
     const LABELS: &'static [(&'static str, &'static str)] = &[
@@ -106,6 +127,8 @@ impl Fields for SettingsForm {
         ("check_from", "Call after, hours"),
         ("check_until", "And before, hours"),
         ("stuck_after", "Stuck after"),
+        ("places", "Where the practice may treat"),
+        ("crisis_words", "Whom a client can call between sessions"),
     ];
 
     fn shown(&self, name: &str) -> String {
@@ -117,6 +140,7 @@ impl Fields for SettingsForm {
             "check_from" => &self.check_from,
             "check_until" => &self.check_until,
             "stuck_after" => &self.stuck_after,
+            "places" | "crisis_words" => return if name == "places" { self.places.clone() } else { self.crisis_words.clone() },
             _ => &self.tells_whom,
         };
         field.replace('_', " ")
@@ -196,7 +220,7 @@ async fn try_save(app: &App, member: &Member, once: &Once, typed: &SettingsForm)
     let mut tx = app.database.act_once(&member.subject, Act::new("practice.settings.change"), once).await?;
     let mut problems = Problems::default();
     let Some(wanted) = typed.check(&mut problems) else { return Ok(SaveOutcome::Refused(problems)) };
-    if !queries::change(&mut tx, typed.was()?, wanted).await? {
+    if !queries::change(&mut tx, &typed.was()?, &wanted).await? {
         return Ok(SaveOutcome::Changed(Box::new(kept(&mut tx).await?)));
     }
     Ok(SaveOutcome::Saved(tx.saved("/practice/settings").await?))

@@ -9,7 +9,7 @@ use crate::platform::when::Style;
 use crate::platform::{Role, Routes, Rule};
 
 /// What an administrator may change.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 struct Settings {
     /// Of days and times.
     style: Style,
@@ -23,6 +23,10 @@ struct Settings {
     check_until: i16,
     /// How many sets alike in a row are called stuck: 2 or 3.
     stuck_after: i16,
+    /// Where the practice may treat, a place a line; empty: nothing is said about it.
+    places: String,
+    /// Whom a client can call between sessions, in the practice's own words.
+    crisis_words: String,
 }
 
 /// Adds this feature's routes.

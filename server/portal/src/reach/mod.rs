@@ -88,8 +88,8 @@ impl Reach<Opened> {
             (false, false) => format!("{}, {more}", text.shown()),
         };
         vec![
-            ("Their number is", self.phone.words().to_owned()),
-            ("The contact\u{2019}s is", self.contact.words().to_owned()),
+            ("Use of their number", self.phone.words().to_owned()),
+            ("Use of the contact\u{2019}s", self.contact.words().to_owned()),
             ("Help, from your seat", number(&self.help_from_here, self.tried(when))),
             ("What they dial", number(&self.help_there, String::new())),
         ]

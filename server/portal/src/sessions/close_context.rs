@@ -2,6 +2,7 @@
 
 use chrono::{DateTime, TimeDelta, Utc};
 use leeward_core::course::{Course, Procedure};
+use leeward_core::wire::{Hold, Matter};
 use uuid::Uuid;
 
 use super::close_choices::{Choice, KINDS};
@@ -42,6 +43,10 @@ pub(super) struct Context {
     pub(super) left_at: Option<DateTime<Utc>>,
     pub(super) now: DateTime<Utc>,
     pub(super) when: When,
+    /// Risk has turned it into an hour without reprocessing: its closing is short, and the safety plan comes first.
+    pub(super) turned: bool,
+    /// Whom the client can call between sessions, in the practice's words; empty: it says nothing.
+    pub(super) crisis: String,
 }
 
 impl Context {
@@ -114,6 +119,9 @@ pub(super) async fn context(tx: &mut Tx, app: &App, session: Uuid, row: &Session
     let now = app.world.now();
     let left_at = queries_draft::last_sign(tx, session).await?.filter(|at| now - *at >= LEFT);
     let known = known(tx, &key, session, row, target.as_ref()).await?;
+    let reprocessed = queries_draft::has_reprocessed(tx, session).await?;
+    let against = |hold: &Hold| hold.against && hold.matter == Matter::Risk;
+    let turned = !reprocessed && course::holding(tx, session).await?.processing.iter().any(against);
     let context = Context {
         client: row.client_id,
         record: row.client_number,
@@ -124,7 +132,9 @@ pub(super) async fn context(tx: &mut Tx, app: &App, session: Uuid, row: &Session
         ended: row.ended_at.is_some(),
         began: row.admitted_at.is_some(),
         rehearsal: row.rehearsal,
-        reprocessed: queries_draft::has_reprocessed(tx, session).await?,
+        reprocessed,
+        turned,
+        crisis: queries_draft::crisis_words(tx).await?,
         opened_at: row.opened_at,
         left_at,
         now,

@@ -38,6 +38,10 @@ struct AtDesk {
     settled: Option<(String, String)>,
     /// How long ago anything was written down last, where the session was left: a sentence.
     left: Option<String>,
+    /// Risk turned the hour: nothing is asked about settling, and the safety plan comes first.
+    short: bool,
+    /// Whom the client can call between sessions, in the practice's words.
+    crisis: String,
     form: ClosingForm,
     draft: i32,
 }
@@ -69,6 +73,8 @@ fn at_desk(context: &Context, form: ClosingForm, draft: i32) -> AtDesk {
         asked: context.asked(),
         settled: context.known.settled.as_ref().map(|settled| (settled.when.clone(), settled.used.reveal().to_owned())),
         left: context.left(),
+        short: context.turned,
+        crisis: context.crisis.clone(),
         form,
         draft,
     }

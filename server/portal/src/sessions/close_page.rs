@@ -17,6 +17,7 @@ use super::words::{self, Words};
 use crate::course::BECAUSE;
 use crate::platform::App;
 use crate::platform::Member;
+use crate::platform::codes::ClosingKind;
 use crate::platform::forms::{Again, Id, Keyed, Problems, SaveOutcome, answer};
 use crate::platform::page::{Frame, page};
 use crate::store::error::Error;
@@ -101,6 +102,11 @@ pub(super) fn prefilled(words: &Words, version: i32, context: &Context, typed: O
     match typed {
         // It keeps the version it was typed against, so that what was written meanwhile is not replaced unseen.
         Some(typed) => ClosingForm { target_was: begun.target_was, ..typed },
+        // Nothing was stirred up that would have to settle.
+        None if context.turned => {
+            let [kind, effect] = [ClosingKind::NoReprocessing.name(), "not_needed"].map(str::to_owned);
+            ClosingForm { kind, effect, ..begun }
+        }
         None => begun,
     }
 }

@@ -55,8 +55,13 @@ pub async fn save_entry(tx: &mut Tx, app: &App, session: Uuid, entry: &Entry) ->
 }
 
 async fn write(tx: &mut Tx, app: &App, session: Uuid, row: &SessionRow, entry: &Checked, now: DateTime<Utc>) -> Result<bool, Error> {
-    let place =
-        EntryContext { session, client: row.client_id, target: rated_target(tx, row, codes::read(&entry.moment, "rating.moment")?).await? };
+    let moment = codes::read(&entry.moment, "rating.moment")?;
+    let target = match entry.set {
+        // The session may have turned to another target since that set.
+        Some(set) if moment != Moment::Reevaluation => queries::target_of_set(tx, set).await?,
+        _ => rated_target(tx, row, moment).await?,
+    };
+    let place = EntryContext { session, client: row.client_id, target };
     let sealed = match &entry.what {
         What::Rating { .. } => return rate(tx, &place, entry, now).await,
         What::Opening { .. } => return Ok(queries_entries::add_opening(tx, &place, entry, now).await?),

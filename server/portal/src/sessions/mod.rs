@@ -27,6 +27,7 @@ mod set_page;
 mod sets;
 mod standing;
 mod steps;
+mod turn;
 mod words;
 
 use axum::routing::{get, post};
@@ -69,6 +70,7 @@ pub(crate) fn routes(routes: Routes) -> Routes {
             Repeats::ByNature("the same draft against the same version is kept once"),
             post(close_desk::keep),
         )
+        .post("/sessions/{session}/target", Rule::Care, post(turn::post))
         .post("/sessions/{session}/check", Rule::Care, post(after::post))
         .get("/sessions/{session}/note", Rule::Care, get(note::get))
         .post("/sessions/{session}/note", Rule::Care, post(note::post))

@@ -34,6 +34,8 @@ struct SessionPage {
     when: When,
     client_name: Opened,
     target: Option<targets::Target>,
+    /// What else was worked on, with its sets.
+    others: Vec<(targets::Target, String)>,
     closing: &'static str,
     words: Words<Opened>,
     check: Option<Check>,
@@ -115,6 +117,7 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
         Some(target) => Some(targets::find(tx, app, target).await?),
         None => None,
     };
+    let others = others(tx, app, id).await?;
     let (words, _) = words::words(tx, &key, id).await?;
     let check = after::check(tx, id).await?;
     let moments = record::moment_lines(queries::moments(tx, id).await?, when);
@@ -131,6 +134,7 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
         when,
         client_name,
         target,
+        others,
         closing: closing_words(row.ended_at.is_some(), row.closing.as_deref()),
         words,
         check,
@@ -143,6 +147,17 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
         print_notes,
         row,
     })
+}
+
+/// What else was worked on in `session`, each with the numbers of its sets in words.
+async fn others(tx: &mut Tx, app: &App, session: Uuid) -> Result<Vec<(targets::Target, String)>, Error> {
+    let mut all = vec![];
+    for (target, sets) in queries::other_targets(tx, session).await? {
+        let numbers: Vec<String> = sets.iter().map(ToString::to_string).collect();
+        let words = format!("set{} {}", if sets.len() == 1 { "" } else { "s" }, numbers.join(", "));
+        all.push((targets::find(tx, app, target).await?, words));
+    }
+    Ok(all)
 }
 
 fn alike(sets: &[SetLine]) -> Option<String> {

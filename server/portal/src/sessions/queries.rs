@@ -216,3 +216,39 @@ pub(super) async fn insert_words(tx: &mut Tx, session: Uuid, words: &SealedWords
     .await?;
     if done.rows_affected() == 1 { Ok(()) } else { Err(sqlx::Error::RowNotFound) }
 }
+
+/// Whether a set of reprocessing was begun on `target` in `session`.
+pub(super) async fn reprocessed_on(tx: &mut Tx, session: Uuid, target: Uuid) -> sqlx::Result<bool> {
+    sqlx::query_scalar!(
+        r#"SELECT EXISTS (SELECT FROM stimulus_set WHERE session_id = $1 AND target_id = $2
+             AND coalesce(plan->>'purpose', 'processing') = 'processing') AS "so!""#,
+        session,
+        target
+    )
+    .fetch_one(&mut **tx)
+    .await
+}
+
+/// Turns `session` to `target`. False when its target is not `from` any more, or it has ended.
+pub(super) async fn turn(tx: &mut Tx, session: Uuid, target: Uuid, from: Option<Uuid>) -> sqlx::Result<bool> {
+    sqlx::query_scalar!(r#"SELECT access.turn_session($1, $2, $3) AS "turned!""#, session, target, from as Option<Uuid>)
+        .fetch_one(&mut **tx)
+        .await
+}
+
+/// The target that a set was of.
+pub(super) async fn target_of_set(tx: &mut Tx, set: Uuid) -> sqlx::Result<Option<Uuid>> {
+    sqlx::query_scalar!("SELECT target_id FROM stimulus_set WHERE id = $1", set).fetch_one(&mut **tx).await
+}
+
+/// The other targets that sets of `session` were of, with the numbers of their sets.
+pub(super) async fn other_targets(tx: &mut Tx, session: Uuid) -> sqlx::Result<Vec<(Uuid, Vec<i32>)>> {
+    let rows = sqlx::query!(
+        r#"SELECT x.target_id AS "target!", array_agg(x.number ORDER BY x.number) AS "sets!" FROM stimulus_set x JOIN session s ON s.id = x.session_id
+           WHERE s.id = $1 AND x.target_id IS DISTINCT FROM s.target_id AND x.target_id IS NOT NULL GROUP BY x.target_id ORDER BY min(x.number)"#,
+        session
+    )
+    .fetch_all(&mut **tx)
+    .await?;
+    Ok(rows.into_iter().map(|row| (row.target, row.sets)).collect())
+}

@@ -56,3 +56,8 @@ pub(super) async fn last_sign(tx: &mut Tx, session: Uuid) -> sqlx::Result<Option
     .fetch_one(&mut **tx)
     .await
 }
+
+/// Whom a client can call between sessions, in the practice's words.
+pub(super) async fn crisis_words(tx: &mut Tx) -> sqlx::Result<String> {
+    sqlx::query_scalar!("SELECT crisis_words FROM practice").fetch_one(&mut **tx).await
+}

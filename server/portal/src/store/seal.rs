@@ -71,6 +71,7 @@ pub enum Field {
     SteadyingSigns = 66,
     SteadyingWayBack = 67,
     SteadyingFirstWords = 68,
+    EventAccount = 69,
 }
 
 /// Why a value did not open.
@@ -316,6 +317,7 @@ mod tests {
                     SteadyingSigns,
                     SteadyingWayBack,
                     SteadyingFirstWords,
+                    EventAccount,
                 ],
             ),
         ];
