@@ -4,10 +4,9 @@
 import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
 import { Desk } from './support/desk.mjs';
-import { newClient, newTarget, signOut, startSession } from './support/practice.mjs';
+import { newClient, newTarget, startSession } from './support/practice.mjs';
 import { table, written } from './support/record.mjs';
 import { CLIENT, LOCATION, openScene, TARGET } from './support/scene.mjs';
-import { Stage } from './support/stage.mjs';
 import { story } from './support/story.mjs';
 
 /** The desk beside a video call. */
@@ -192,47 +191,8 @@ test('fifth, it rose again: looked at anew it is reopened, and nothing is overwr
   await agrees({ stands: 'incomplete', closing: 'incomplete', open: 1, incomplete: 1, complete: 0, sessions: 5 });
 });
 
-/** Opens the last session from the sign-in on, by as few actions as it takes; what the opening asks is not counted. @returns how many */
-async function fromTheSignIn() {
-  let actions = 0;
-  const press = async (button) => {
-    actions += 1;
-    await button.click();
-  };
-  await page.setViewportSize({ width: 1280, height: 800 });
-  await page.goto('/clients');
-  await signOut(page);
-  await press(page.getByRole('button', { name: 'Sign in with a passkey' }));
-  await page.waitForURL('**/clients');
-  await press(page.getByRole('link', { name: CLIENT.name }).first());
-  await press(page.getByRole('button', { name: /^Start session/ }));
-  await page.waitForURL('**/desk');
-  session = new URL(page.url()).pathname.split('/')[2];
-  desk = new Desk(page);
-  scene.desk = desk;
-  await desk.until('WAITING');
-  await press(page.getByRole('button', { name: 'New link' }));
-  await page.waitForFunction(() => /^\d{6}$/.test(document.querySelector('[data-part="join-code"]').textContent));
-  await scene.far?.close();
-  scene.far = undefined;
-  stage = scene.stage = new Stage(await scene.clientPage({ width: 390, height: 844 }));
-  await stage.join({ link: await page.locator('#join-link').inputValue(), code: await desk.text('join-code') });
-  await stage.skipCheck();
-  await desk.untilText('seat-state', /^Somebody waits/);
-  await press(page.locator('[data-join="last"]'));
-  await press(page.locator('#location-confirmed'));
-  await press(page.locator('#private'));
-  await press(page.getByRole('button', { name: 'Admit' }));
-  await desk.untilText('seat-state', 'The client is admitted.');
-  return actions;
-}
-
-test('last, final: from the sign-in to admitting in eight actions at most, and at its end again', async () => {
-  const actions = await fromTheSignIn();
-  console.log(`from the sign-in to admitting a known client: ${actions} actions, three of them confirmations of the opening`);
-  assert.ok(actions <= 8, `${actions} actions`);
-  await page.setViewportSize(NARROW);
-  await desk.opening();
+test('last, final: at its end again', async () => {
+  await begin();
   await desk.sight();
   await toItsEnd();
   await close('Complete');

@@ -53,9 +53,8 @@ test('the clinician signs in, enters client and target, and starts a session', a
   await desk.until('WAITING');
 });
 
-test('the client joins, and the clinician admits', async () => {
-  await enter(page, 'button', 'New link');
-  await desk.untilText('join-code', /^\d{6}$/);
+/** The client opens the link, types the code and passes over the check. */
+async function joins() {
   await client.goto(await page.locator('#join-link').inputValue());
   stage = scene.stage = new Stage(client);
   await tabTo(client, client.getByLabel('Six numbers'));
@@ -65,6 +64,12 @@ test('the client joins, and the clinician admits', async () => {
   await enter(client, 'button', 'Skip all');
   await stage.until('Please wait');
   await desk.untilText('seat-state', /^Somebody waits/);
+}
+
+test('the client joins, and the clinician admits', async () => {
+  await enter(page, 'button', 'New link');
+  await desk.untilText('join-code', /^\d{6}$/);
+  await joins();
   await fillByKeys(page, { location: LOCATION, confirmed: true });
   await tabTo(page, page.locator('#private'));
   await page.keyboard.press('Space');
@@ -114,6 +119,39 @@ test('the clinician closes the session at the desk by keys, and the client, whos
   await stage.until('The meeting has ended.');
   const endings = (await setRows(scene.house, scene.session)).map((row) => row.ending);
   assert.deepEqual(endings, ['done', 'stopped_by_client', 'stopped_by_client']);
+});
+
+test('from the sign-in on, a known client is let in by eight actions at most', async () => {
+  let actions = 0;
+  const press = async (role, name) => {
+    actions += 1;
+    await enter(page, role, name);
+  };
+  await page.goto('/clients');
+  await enter(page, 'button', 'Sign out');
+  await page.waitForURL('**/signin**');
+  await press('button', 'Sign in with a passkey');
+  await page.waitForURL('**/clients');
+  await press('link', CLIENT.name);
+  await page.waitForURL(/\/clients\/[0-9a-f-]{36}$/);
+  await press('button', 'Start session 2');
+  await page.waitForURL('**/desk');
+  desk = scene.desk = new Desk(page);
+  await desk.until('WAITING');
+  await press('button', 'New link');
+  await desk.untilText('join-code', /^\d{6}$/);
+  await joins();
+  await press('button', 'Same as last time');
+  for (const confirmation of ['#location-confirmed', '#private']) {
+    actions += 1;
+    await tabTo(page, page.locator(confirmation));
+    await page.keyboard.press('Space');
+  }
+  actions += 1;
+  await page.keyboard.press('Enter');
+  await desk.untilText('seat-state', 'The client is admitted.');
+  console.log(`from the sign-in to admitting a known client: ${actions} actions, three of them confirmations`);
+  assert.ok(actions <= 8, `${actions} actions`);
 });
 
 test('no pointer was used, and no page had any trouble', () => scene.calm({ lost: [client] }));
