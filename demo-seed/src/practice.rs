@@ -3,6 +3,7 @@
 use leeward::clients::Asked;
 use leeward::comfort::Sheet;
 use leeward::platform::Role;
+use leeward::sessions::ClosingKind;
 use leeward_core::course::Procedure;
 use leeward_core::wire::{Colours, Comfort, Path, Plan, Timbre};
 use rand::{Rng, SeedableRng};
@@ -65,8 +66,12 @@ fn client(rng: &mut ChaCha8Rng, at: usize) -> ClientPlan {
     }
     let mut course = course::draw(rng, kind, sessions, last, plan);
     course.sessions.extend(odd::hour(at, &course, plan));
-    if let (7, Some(first)) = (at, course.targets.first_mut()) {
-        first.procedure = Procedure::Restricted;
+    let is_finished = course.sessions.iter().any(|session| session.target == Some(0) && session.closing == ClosingKind::Complete);
+    match (at, course.targets.first_mut()) {
+        (10, Some(first)) => first.procedure = Procedure::Restricted,
+        // Its end asks for segments, which no course of the demo has.
+        (14, Some(first)) if !is_finished => first.procedure = Procedure::RecentEvent,
+        _ => {}
     }
     let (first, family) = (FIRST[(at * 7 + 3) % FIRST.len()], FAMILY[(at * 11 + 5) % FAMILY.len()]);
     ClientPlan {
