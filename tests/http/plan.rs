@@ -92,7 +92,7 @@ async fn the_picture_and_the_pages_say_what_belongs_together_and_what_came_from_
     let (trigger, _) = three(&scene).await;
     let page = plan(&mut scene).await;
     // One target has an age and a year, so the other's year is an age: 9 + (2004 - 1998).
-    assert!(page.contains("2 memories from age 9 to 15 and 1 trigger of now. None is at its end."), "{page}");
+    assert!(page.contains("2 memories from age 9 to 15 and 1 present trigger. None has reached its end."), "{page}");
     assert!(page.contains("may be a year out"));
     let table = rows(&page, "The plan by age");
     let second = format!("2. harbour bell|now|On the water|1. {LABEL}|planned");

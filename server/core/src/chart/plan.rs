@@ -183,7 +183,7 @@ fn caption(marks: &[PlanMark]) -> String {
     let count = |of: fn(LifeTime) -> bool| marks.iter().filter(|mark| of(mark.at)).count();
     let many = |count: usize, one: &str, more: &str| (count > 0).then(|| format!("{count} {}", if count == 1 { one } else { more }));
     let memories = many(count(|at| matches!(at, LifeTime::Past(_))), "memory", "memories").map(|memories| memories + &between(marks));
-    let triggers = many(count(|at| at == LifeTime::Now), "trigger of now", "triggers of now");
+    let triggers = many(count(|at| at == LifeTime::Now), "present trigger", "present triggers");
     let coming = many(count(|at| at == LifeTime::ToCome), "situation to come", "situations to come");
     let parts: Vec<String> = [memories, triggers, coming].into_iter().flatten().collect();
     let held = match parts.split_last() {
@@ -193,10 +193,10 @@ fn caption(marks: &[PlanMark]) -> String {
     };
     let over = marks.iter().filter(|mark| mark.over).count();
     let done = match over {
-        0 => "None is at its end.".to_owned(),
-        1 => "One is at its end.".to_owned(),
-        over if over == marks.len() => "All are at their end.".to_owned(),
-        over => format!("{over} are at their end."),
+        0 => "None has reached its end.".to_owned(),
+        1 => "One has reached its end.".to_owned(),
+        over if over == marks.len() => "All have reached their end.".to_owned(),
+        over => format!("{over} have reached their end."),
     };
     format!("{held}. {done}")
 }
@@ -236,7 +236,7 @@ mod tests {
         (marks[0].over, marks[1].parent) = (true, Some(0));
         let chart = plan(&marks, &groups(), None);
         assert_eq!((drawn(&chart, "mark disc"), drawn(&chart, "mark ring"), drawn(&chart, "join"), drawn(&chart, "name")), (1, 2, 1, 2));
-        assert_eq!(chart.caption, "1 memory from age 6, 1 trigger of now and 1 situation to come. One is at its end.");
+        assert_eq!(chart.caption, "1 memory from age 6, 1 present trigger and 1 situation to come. One has reached its end.");
         assert_eq!(chart.rows.len(), 3);
     }
 
