@@ -150,6 +150,8 @@ test('third, stuck and helped: twice the same, something was seen, and what is o
   await desk.press('Delete', '1');
   await stage.until('Here and now');
   await desk.press('0', 'a');
+  await scene.settle();
+  await desk.untilText('messages', /It was too much here\. Not started/);
   await set({ mark: 'changing', sud: 4, from: ['b'] });
   await close('Incomplete');
   await agrees({ stands: 'incomplete', closing: 'incomplete', open: 1, incomplete: 1, complete: 0, sessions: 3 });

@@ -70,6 +70,19 @@ test('without the database the desk still stops, starts nothing, and keeps each 
   assert.deepEqual(await written(() => scene.house.rows(ended), (sets) => sets.length >= 2), [{ number: 1, ending: 'stopped_by_clinician' }, { number: 2, ending: 'stopped_by_clinician' }]);
 });
 
+test('a desk whose closing does not come says so, has the list, and tries again when asked', async () => {
+  scene.excuse(page, /closing\.js|ERR_FAILED|Failed to (load|fetch)/);
+  await page.route('**/closing.js*', (route) => route.abort());
+  await page.reload();
+  await desk.until('WAITING');
+  await desk.press('#');
+  await desk.untilText('closing-status', /The closing did not come/);
+  await page.getByRole('link', { name: 'closing list' }).waitFor();
+  await page.unroute('**/closing.js*');
+  await desk.press('#', '#');
+  await desk.untilText('closing-status', /One key a line/);
+});
+
 /** Another device comes with a new link: it is at the door, in the band and in the tab's title, and nothing else has changed. */
 async function secondDeviceAsks(both) {
   const { link, code } = await both.mint();

@@ -2,7 +2,7 @@
 
 use chrono::Duration;
 use leeward::platform::Role;
-use leeward_core::wire::Ending;
+use leeward_core::wire::{Answer, Ending, EntryValue, Moment};
 
 use crate::scene::Scene;
 
@@ -67,6 +67,38 @@ async fn the_most_urgent_reason_counts_and_a_calm_end_without_reprocessing_asks_
         close(&mut scene, kind, state).await;
         assert_eq!(reason(&scene).await.as_deref(), expected, "{kind}, {state}");
     }
+}
+
+/// Answers a line of the opening.
+async fn answers(scene: &mut Scene, answer: Answer) {
+    scene.kept(None, None, Moment::Opening, EntryValue::Answered { answer, again: false }).await;
+}
+
+// That a call for safety does not wait for the usual window is a practitioner's judgement, from memory.
+#[tokio::test]
+async fn where_risk_was_present_a_call_is_due_at_once_and_the_record_says_so_until_it_is_asked_anew() {
+    let mut scene = Scene::build().await;
+    answers(&mut scene, Answer::Acute).await;
+    let record = format!("/clients/{}", scene.client);
+    assert!(scene.clinician.get(&record).await.body.contains("Risk was said to be present"));
+    let offer = scene.clinician.get(&format!("/sessions/{}/closing", scene.session)).await.body;
+    assert!(offer.contains("A call is due 0 to 24 hours after this: for their safety."), "{offer}");
+    // The short closing asks nothing about settling.
+    let short = [("kind", "no_reprocessing"), ("state", "calm"), ("companion", "nobody"), ("next_contact", "Friday")];
+    let answer = scene.clinician.fill_in(&format!("/sessions/{}/close", scene.session), &short).await;
+    assert_eq!(answer.status, 303, "{}", answer.body);
+    assert_eq!(reason(&scene).await.as_deref(), Some("safety"));
+    let session = scene.clinician.get(&format!("/sessions/{}", scene.session)).await.body;
+    assert!(session.contains("<dt>To settle</dt><dd>not asked</dd>"), "{session}");
+    assert!(caseload(&mut scene).await.contains("Session 1: for their safety, to be called until"));
+    let page = scene.clinician.get(&record).await.body;
+    assert!(page.contains("A call is agreed") && page.contains("Risk was said to be present"), "{page}");
+    assert_eq!(scene.clinician.post_form(&format!("/sessions/{}/check", scene.session), &[("outcome", "well")]).await.status, 303);
+    assert!(!scene.clinician.get(&record).await.body.contains("A call is agreed"));
+    let opened = scene.clinician.post_form(&format!("{record}/sessions"), &[]).await;
+    scene.session = opened.place().split('/').nth(2).unwrap().parse().unwrap();
+    answers(&mut scene, Answer::PlanStands).await;
+    assert!(!scene.clinician.get(&record).await.body.contains("Risk was said to be present"), "asked anew");
 }
 
 #[tokio::test]

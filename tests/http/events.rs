@@ -32,7 +32,10 @@ async fn an_event_is_written_down_and_its_correction_stands_beside_it() {
     assert!(again.contains("woke twice") && again.contains("name=\"corrects\" value=\"1\""), "{again}");
     let corrected = [("kind", "panic"), ("session", "1"), ("corrects", "1")];
     let right: Vec<_> = TYPED.into_iter().filter(|(name, _)| !corrected.iter().any(|(field, _)| field == name)).chain(corrected).collect();
-    assert_eq!(scene.clinician.fill_in(&new, &right).await.status, 303);
+    let of_session = format!("/sessions/{}", scene.session);
+    let saved = scene.clinician.fill_in(&new, &right).await;
+    assert_eq!((saved.status, saved.place()), (303, of_session.as_str()), "back to the session");
+    assert!(scene.clinician.get(&of_session).await.body.contains(&format!("<a href=\"{path}#event-2\">Panic</a>")), "which shows it");
     let page = scene.clinician.get(&path).await.body;
     let lines = rows(&page, "Adverse events by the time");
     assert_eq!(lines.len(), 2, "{lines:?}");

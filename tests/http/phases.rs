@@ -151,7 +151,7 @@ async fn what_was_found_and_done_is_on_the_sessions_page_with_who_gave_it() {
     let found = rows(&page, "Found and done");
     assert_eq!(found.len(), 4, "{found:?}");
     assert!(
-        found[0].contains("Too much|the clinician stopped") && found[3].contains("Not measured|the client\u{2019}s own tapping"),
+        found[0].contains("Too much|it was too much here") && found[3].contains("Not measured|the client\u{2019}s own tapping"),
         "{found:?}"
     );
     assert!(rows(&page, "Ratings by time")[0].ends_with("by the client, on their page"), "{page}");

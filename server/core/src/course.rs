@@ -35,6 +35,7 @@ pub const RULES: i16 = 2;
 
 /// How a target is worked on. It says what its end asks for, and may be changed at any time.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[cfg_attr(test, derive(ts_rs::TS), ts(export))]
 #[serde(rename_all = "snake_case")]
 pub enum Procedure {
     /// SUD 0, or 1 where that fits; VOC 7, or lower where that fits; a clear scan.

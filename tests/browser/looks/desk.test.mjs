@@ -163,9 +163,9 @@ test('panels, an armed scale, and names that are hidden move nothing either', as
     await desk.press('a');
   }
   await desk.press('Delete');
-  // A stop is followed by a second of rest.
-  await desk.untilText('word', 'HOLD');
-  await desk.until('READY');
+  // Not READY until going on was asked for twice.
+  await desk.until('HOLD');
+  await desk.untilText('progress', 'was too much: asks twice');
   await look('too much', { all: true, pictures: ['455x768-light', '1280x800-light', '320x568-light'] });
   await desk.press('a');
   for (const [key, name] of [['s', 'SUD armed'], ['v', 'VOC armed']]) {
@@ -205,6 +205,7 @@ test('a picture of the client has its room: everything else still fits', async (
 });
 
 test('the client stops, the line is lost, the client leaves', async () => {
+  await scene.settle();
   await desk.start();
   await desk.untilCycle(1);
   await stage.press('Space');

@@ -47,6 +47,8 @@ export async function closingList(desk, open = () => toTheList(desk)) {
 async function toTheList(desk) {
   const link = desk.getByRole('link', { name: 'closing list' });
   if (!(await link.isVisible())) await desk.keyboard.press('#');
+  // What the record says comes in above the link.
+  await desk.waitForFunction(() => !['', 'The record is being read.'].includes(document.querySelector('[data-part="closing-status"]').textContent));
   await link.click();
 }
 

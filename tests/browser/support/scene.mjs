@@ -182,7 +182,7 @@ export class Scene {
     await this.house.mend();
   }
 
-  /** Does what the last set left for the two to do, until the next one may start: the client's Ready, the clinician's sight. */
+  /** Does what the last set left for the two to do, until the next one may start: the client's Ready, the clinician's sight, the first of two presses. */
   async settle() {
     const may = this.desk.page.locator('[data-part="start"]:not([aria-disabled])');
     const sight = this.desk.page.locator('[data-part="sight"]:not([aria-disabled])');
@@ -191,6 +191,7 @@ export class Scene {
       assert.ok(Date.now() - since < PATIENCE, `nothing may start: ${await this.desk.word()}, ${await this.desk.messages()}; ${await this.stage.heading()}`);
       if (await ready.isVisible()) await this.stage.ready();
       else if (await sight.isVisible()) await this.desk.press('i');
+      else if ((await this.desk.text('progress')).includes('asks twice')) await this.desk.press('Space');
       await this.desk.page.waitForTimeout(100);
     }
   }

@@ -80,7 +80,7 @@ async fn an_hour_that_risk_turned_has_a_short_closing() {
     scene.kept(None, None, Moment::Opening, EntryValue::Answered { answer: Answer::Acute, again: false }).await;
     let panel = scene.clinician.get_json(&format!("/sessions/{}/closing", scene.session)).await.json();
     assert_eq!((panel["short"].as_bool(), panel["crisis"].as_str()), (Some(true), Some("The night line of the practice.")));
-    assert_eq!((panel["form"]["kind"].as_str(), panel["form"]["effect"].as_str()), (Some("no_reprocessing"), Some("not_needed")));
+    assert_eq!((panel["form"]["kind"].as_str(), panel["form"]["effect"].as_str()), (Some("no_reprocessing"), Some("")));
     let mut form = panel["form"].clone();
     for (name, value) in [("state", "calm"), ("companion", "Edwin"), ("next_contact", "tomorrow at nine")] {
         form[name] = json!(value);

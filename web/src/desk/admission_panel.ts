@@ -5,6 +5,7 @@ import type { SeatState } from "../wire/SeatState";
 import { attribute, part, text } from "./dom";
 import { codeIn, codeWords, whyGone, type SpokenCode } from "./spoken_code";
 import { ask, failureWords } from "./server";
+import { clockMinute } from "./words";
 
 const field = (id: string): HTMLInputElement => {
   const found = document.getElementById(id);
@@ -94,6 +95,19 @@ export class AdmissionPanel {
     text(part("admission-status"), "");
   }
 
+  /** The focus goes to what is to be confirmed next; when all is, to the button. */
+  lead(): void {
+    const { location, confirmed, callBack, alone } = filledIn();
+    const last = document.querySelector<HTMLElement>('[data-join="last"]');
+    const next = [
+      location.trim() === "" ? (last ?? field("location")) : null,
+      confirmed ? null : field("location-confirmed"),
+      callBack.trim() === "" ? field("call-back") : null,
+      alone ? null : field("private"),
+    ].find((one) => one !== null);
+    (next ?? part<HTMLElement>("admit")).focus();
+  }
+
   private async admit(): Promise<void> {
     const form = filledIn();
     const errors = checkAdmission(form);
@@ -145,8 +159,7 @@ export class AdmissionPanel {
     this.code = made;
     text(part("join-code"), made.digits);
     if (link !== null) part<HTMLInputElement>("join-link").value = link;
-    const time = (at: number): string => new Date(at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
-    text(part("join-status"), `${what === "link" ? "Send the link. " : ""}${codeWords(made, time)}`);
+    text(part("join-status"), `${what === "link" ? "Send the link. " : ""}${codeWords(made, (at) => clockMinute(new Date(at)))}`);
   }
 
   private async copy(): Promise<void> {

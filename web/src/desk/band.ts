@@ -97,7 +97,7 @@ export function showingWords(state: DeskState, now: number): string {
 /** A set begins slower than it was ordered: its first cycles are no fault. */
 function isComing({ view }: DeskState, rate: number, phase: number): boolean {
   const ordered = view?.set?.plan.rate ?? rate;
-  return phase < EASES_IN && rate < ordered - 0.005;
+  return view?.state !== "easing" && phase < EASES_IN && rate < ordered - 0.005;
 }
 
 /** Second line: what was asked for, with the peak speed it amounts to; of a session that is closed, what the ratings did. */

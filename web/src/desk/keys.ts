@@ -159,12 +159,16 @@ export function keyAction(press: Press, place: Place, state: KeyState): Outcome 
   if (press.key === "Enter" && state.tapped && state.shortcuts) return { action: press.repeat ? null : { kind: "set_tapped" }, prevent: true };
   if (press.key === "Enter" && state.panel === "closing" && place === "keys" && state.shortcuts)
     return { action: press.repeat ? null : { kind: "closing_enter" }, prevent: true };
+  if (press.key === "Enter" && state.panel === "join" && place === "keys" && state.shortcuts)
+    return { action: press.repeat ? null : { kind: "to_admission" }, prevent: true };
   if (press.key === " ") {
     if (!state.shortcuts) return LEFT_ALONE;
     return press.repeat ? SWALLOWED : { action: { kind: "start" }, prevent: true };
   }
   // No character, so it works with the single keys off too: it must not have to be found first.
   if (press.key === "Delete" || press.key === "Backspace") return { action: press.repeat ? null : { kind: "too_much" }, prevent: true };
+  const line = ({ ArrowUp: -1, ArrowDown: 1 } as const)[press.key];
+  if (line !== undefined && state.panel === "closing") return { action: { kind: "closing_move", by: line }, prevent: true };
   const arrow = ARROWS[press.key];
   if (arrow !== undefined) return { action: arrow, prevent: true };
   return characterKey(press, state);

@@ -100,6 +100,13 @@ export function presentSet(state: DeskState): string | null {
   return state.view?.set?.id ?? state.log.sets.at(-1)?.id ?? null;
 }
 
+/** That it was too much in the present set, or before the first: the entry that says so last. Null: nothing says so. */
+export function tooMuchHere(state: DeskState): string | null {
+  const set = presentSet(state);
+  const said = standing(written(state.log, state.queue)).filter((entry) => entry.set === set && entry.value.kind === "too_much");
+  return said.at(-1)?.id ?? null;
+}
+
 /** Change marks that stand, set by set, latest set first; null where none was made. */
 export function currentChanges(state: DeskState): (Change | null)[] {
   const entries = standing(written(state.log, state.queue));
@@ -120,8 +127,10 @@ export function lastRating(state: DeskState, scale: "sud" | "voc"): number | nul
 const inShort = ({ value, segment }: Entry): string =>
   "value" in value ? `${value.kind.toUpperCase()}${segment === null ? "" : ` of ${segment}:`} ${value.value}` : "";
 
-function valueWords(entry: Entry): string {
-  const asked = ` (${entry.segment === null ? MOMENT_WORDS[entry.moment] : `segment ${entry.segment}`})`;
+/** `other`: the label of another target that a re-evaluation is of; "": it is of this one. */
+function valueWords(entry: Entry, other: string): string {
+  const moment = `${MOMENT_WORDS[entry.moment]}${entry.moment === "reevaluation" && other !== "" ? ` of ${other}` : ""}`;
+  const asked = ` (${entry.segment === null ? moment : `segment ${entry.segment}`})`;
   switch (entry.value.kind) {
     case "words":
       return entry.value.words;
@@ -161,7 +170,7 @@ function statusOf(one: Written, now: number): { saving: Saving; status: string }
   return { saving, status: words };
 }
 
-function chipOf(one: Written, all: Written[], now: number): Chip | null {
+function chipOf(one: Written, all: Written[], now: number, other: string): Chip | null {
   if (one.entry.value.kind === "taken_back") return null;
   const next = corrections(links(all));
   const later = next.get(one.entry.id)?.one;
@@ -170,8 +179,8 @@ function chipOf(one: Written, all: Written[], now: number): Chip | null {
   const chip = {
     id: one.entry.id,
     rating,
-    text: valueWords(one.entry),
-    short: inShort(one.entry) || valueWords(one.entry),
+    text: valueWords(one.entry, other),
+    short: inShort(one.entry) || valueWords(one.entry, other),
     refused: isRefused(one),
     unreadable,
     ...statusOf(one, now),
@@ -191,9 +200,9 @@ function notTakenBack(one: Written, all: Written[], now: number): Partial<Chip> 
   return { saving, status: `not taken back, ${status}` };
 }
 
-const chipsFor = (set: string | null, all: Written[], now: number): Chip[] =>
+const chipsFor = (set: string | null, all: Written[], now: number, other: string): Chip[] =>
   // What the opening found stands in its own panel.
-  all.filter((one) => one.entry.set === set && one.entry.moment !== "opening").flatMap((one) => chipOf(one, all, now) ?? []);
+  all.filter((one) => one.entry.set === set && one.entry.moment !== "opening").flatMap((one) => chipOf(one, all, now, other) ?? []);
 
 function doneWords(set: LogSet): string {
   const done = set.cycles === null ? "?" : String(Math.floor(set.cycles + 0.01));
@@ -212,12 +221,10 @@ function orderWords({ plan }: LogSet): string {
 /** What a line says of its entries: what stands, and what is true of the saving of all. */
 function line(chips: Chip[]): Pick<Row, "said" | "rated" | "saving" | "status"> {
   const current = chips.filter(({ standing }) => standing === "current");
+  const undone = chips.filter(({ standing }) => standing === "taken_back").map(({ text }) => `taken back: ${text}`);
   const worst = chips.find(({ saving }) => saving === "failed") ?? chips.find(({ saving }) => saving === "queued") ?? chips.at(-1);
   return {
-    said: current
-      .filter(({ rating }) => !rating)
-      .map(({ text }) => text)
-      .join(" · "),
+    said: (current.length === 0 ? undone : current.filter(({ rating }) => !rating).map(({ text }) => text)).join(" · "),
     rated: current
       .filter(({ rating }) => rating)
       .map(({ short }) => short)
@@ -232,13 +239,14 @@ export function rows(log: SessionLog, queue: Queue, now: number, running: string
   // After a restart of the server the record has the end of a set no sooner than the session's.
   const endOf = (set: LogSet): Ending | null => set.ending ?? (set.id === running ? null : "unknown");
   const all = written(log, queue);
+  const other = log.other_reevaluated ? (log.reevaluates ?? "") : "";
   const ofSets = [...log.sets].reverse().map((set): Row => {
     const end = endOf(set);
-    const chips = chipsFor(set.id, all, now);
+    const chips = chipsFor(set.id, all, now, other);
     const ending = end === null ? "running" : ENDING_WORDS[end];
     return { set: set.id, number: String(set.number), done: doneWords(set), order: orderWords(set), ending, broken: isBrokenOff(end), ...line(chips), chips };
   });
-  const chips = chipsFor(null, all, now);
+  const chips = chipsFor(null, all, now, other);
   if (chips.length === 0) return ofSets;
   return [...ofSets, { set: null, number: "", done: "before set 1", order: "before the first set", ending: "", broken: false, ...line(chips), chips }];
 }

@@ -9,7 +9,7 @@ import type { ToDesk } from "../wire/ToDesk";
 import { AdmissionPanel } from "./admission_panel";
 import { AssessPanel } from "./assess_panel";
 import { buttonAction } from "./buttons";
-import { ClosingPanel } from "./closing_panel";
+import { Closing } from "./closing_later";
 import { TurnPanel } from "./turn";
 import { part, text } from "./dom";
 import { hasUnsaved } from "./entries";
@@ -70,7 +70,7 @@ const admission = new AdmissionPanel(session, ({ location, callBack, caution }) 
   draw();
 });
 
-const closing = new ClosingPanel(session, () =>
+const closing = new Closing(desk.dataset.closing ?? "", session, () =>
   happen({ kind: "action", action: { kind: "lower", shown: "log" }, id: crypto.randomUUID(), words: words.value }),
 );
 const turn = new TurnPanel(session, () => {
@@ -88,6 +88,7 @@ function draw(): void {
     room: roomNow(now),
     clock: clock.error(now),
     callBack,
+    phoneUse: desk.dataset.phoneUse ?? "",
     page: title,
   });
   admission.follow(state.view?.seat, { atTheDoor: state.view?.seat_id ?? null, asking: state.view?.asking ?? null });
@@ -177,6 +178,8 @@ function cameBack(): void {
 function act(action: Action): void {
   if (action.kind === "closing_digit") return closing.digit(action.value);
   if (action.kind === "closing_enter") return closing.enter();
+  if (action.kind === "closing_move") return closing.move(action.by);
+  if (action.kind === "to_admission") return admission.lead();
   if (action.kind === "turn") return void turn.press(action.value);
   happen({ kind: "action", action, id: crypto.randomUUID(), words: words.value });
 }

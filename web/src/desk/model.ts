@@ -69,10 +69,13 @@ export type Action =
   | { kind: "arm_at"; scale: Scale; moment: Moment; segment: number | null }
   | { kind: "segment"; to: number }
   | { kind: "assess" }
+  /** To what is to be confirmed next before somebody is let in. */
+  | { kind: "to_admission" }
   /** Of the closing, which its own panel carries out. */
   | { kind: "closing_digit"; value: number }
   | { kind: "turn"; value: number }
   | { kind: "closing_enter" }
+  | { kind: "closing_move"; by: 1 | -1 }
   | { kind: "as_before" }
   | { kind: "toggle_pass" }
   | { kind: "choose"; matter: Matter }
@@ -170,6 +173,8 @@ export interface DeskState {
   resources: readonly string[];
   /** Asked of the room and not yet seen there: what the client's page is to show, and the entry that will say so. */
   putting: { id: string; showed: Showed; steadying: Steadying | null } | null;
+  /** After it was too much: the entry that said so, and when going on was asked for once. */
+  goOn: { after: string; at: number } | null;
   /** The last rating from the client's page that was heard here. */
   heardRating: string | null;
   lower: Lower;
@@ -204,6 +209,7 @@ export const EMPTY_LOG: SessionLog = {
   entries: [],
   start: { sud: null, voc: null },
   other_reevaluated: false,
+  procedure: null,
   next: null,
   reevaluates: null,
   opened_before: [],
@@ -238,6 +244,7 @@ export function freshDesk(now: number): DeskState {
     segment: 1,
     resources: [],
     putting: null,
+    goOn: null,
     heardRating: null,
     lower: "log",
     opening: { chosen: null, passing: false },

@@ -3,6 +3,7 @@ import type { DeskView } from "../wire/DeskView";
 import type { Order } from "../wire/Order";
 import type { Plan } from "../wire/Plan";
 import type { Refusal } from "../wire/Refusal";
+import { tooMuchHere } from "./log";
 import { isBusy, isLive, shownPlan, type DeskState, type Step } from "./model";
 import { sameButRate, samePlan, stepPlan, toggleOpen, withPreset, type Direction, type Setting } from "./plan";
 import { offeredRate } from "./rhythm";
@@ -10,6 +11,9 @@ import { holdsWords, isOfPlan, needsWords, orderName, RECORD_REFUSES, RECORD_WAI
 
 /** No set starts sooner than this after a stop, ms. */
 export const PAUSE_AFTER_STOP = 1000;
+/** After it was too much a start is asked twice; the second press counts so long after the first, ms. */
+const ASKED_AGAIN = 8000;
+export const WAS_TOO_MUCH = "It was too much here. Not started: Space once more when they are steady and want to go on.";
 /** Steps of one setting closer together than this are undone together, ms. */
 const ONE_CHANGE = 2000;
 /** A stop so soon after one without an answer is the same press, ms. */
@@ -87,7 +91,15 @@ export function whyNoStart(state: DeskState, now: number): string | null {
   if (missed !== null) return missed;
   if (view.refused?.kind === "not_saved") return view.record_refuses ? RECORD_REFUSES : RECORD_WAITS;
   // The room counts from when it heard of a stop, which is later when the client's line was down.
-  return view.needs.pause || now - state.stoppedAt < PAUSE_AFTER_STOP ? "Not within a second of a stop. Press again." : null;
+  if (view.needs.pause || now - state.stoppedAt < PAUSE_AFTER_STOP) return "Not within a second of a stop. Press again.";
+  return isHeldByTooMuch(state, now) ? WAS_TOO_MUCH : null;
+}
+
+/** It was too much, and nobody has said since that they want to go on. A calm place may be what steadies them. */
+export function isHeldByTooMuch(state: DeskState, now: number): boolean {
+  const much = tooMuchHere(state);
+  const { goOn } = state;
+  return much !== null && shownPlan(state)?.purpose !== "calm_place" && !(goOn?.after === much && now - goOn.at < ASKED_AGAIN);
 }
 
 /** What a start still needs, sentence by sentence. What the room has against its plan counts for nothing when another is on its way. */
@@ -109,6 +121,7 @@ export function missingWords(view: DeskView, otherPlan = false): string | null {
 /** Starts the next set, the newest plan first. */
 export function start(state: DeskState, now: number): Step {
   const why = whyNoStart(state, now);
+  if (why === WAS_TOO_MUCH) return say({ ...state, goOn: { after: tooMuchHere(state) ?? "", at: now } }, why, now);
   if (why !== null) return why === "" ? unchanged(state) : say(state, why, now, state.view !== null && why === missingWords(state.view));
   const asked = [...state.pending].reverse().find((pending) => pending.order.kind === "plan")?.order;
   const wanted = state.wanted;

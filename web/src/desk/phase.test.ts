@@ -5,7 +5,7 @@ import type { Asks } from "../wire/Asks";
 import type { Entry } from "../wire/Entry";
 import type { Phase } from "../wire/Phase";
 import { Desk, kinds, orders, running } from "./desk.fixture";
-import { offers, phaseWords } from "./phase";
+import { offers, phaseWords, promptWords } from "./phase";
 import { aSet, aView } from "./sample.fixture";
 import { stripWords } from "./status";
 
@@ -129,4 +129,18 @@ test("a rating from the client's page is kept once under the id that it brought,
 test("that the client needs longer is said in the strip", () => {
   const desk = Desk.with(aView({ state: "stopped_by_client", longer: true }));
   assert.ok(stripWords(desk.state, 0, null).some((words) => words.startsWith("The client needs longer")));
+});
+
+test("how the target is worked on is said where it bears on what is asked", () => {
+  const desk = at("desensitisation", [{ end: "rehearsal", open: true }]);
+  desk.reads({ phase: "desensitisation", procedure: "future" });
+  assert.match(promptWords(desk.state), /A step to come: rehearse it/);
+  desk.reads({ phase: "desensitisation", procedure: "standard" });
+  assert.ok(!promptWords(desk.state).includes("A step to come"));
+});
+
+test("a digit that takes a scale up says so", () => {
+  const desk = at("installation");
+  desk.does({ kind: "phase_digit", value: 2 });
+  assert.match(desk.notice(), /^VOC: press its number now, 1 to 7/);
 });

@@ -2,6 +2,7 @@
 import type { End } from "../wire/End";
 import type { EntryValue } from "../wire/EntryValue";
 import type { Phase } from "../wire/Phase";
+import type { Procedure } from "../wire/Procedure";
 import { lastRating, presentSet, standing, written } from "./log";
 import type { Action, DeskState, Step } from "./model";
 import { say, unchanged } from "./orders";
@@ -34,16 +35,29 @@ const PROMPTS: Record<Phase, string> = {
   closed: "The session is closed.",
 };
 
+/** How the target is worked on, where that is not the usual way. */
+const PROCEDURES: Record<Procedure, string> = {
+  standard: "",
+  resource: "A resource: no SUD, no VOC.",
+  restricted: "Restricted work: it ends reduced, never complete.",
+  recent_event: "A recent event: SUD segment by segment; belief and body once, over the whole.",
+  future: "A step to come: rehearse it, then the belief. No SUD, no scan.",
+};
+const OF_A_TARGET: readonly Phase[] = ["preparation", "assessment", "desensitisation", "installation", "scan", "closing"];
+
 /** In the head of the desk: the phase, and what the target's end still asks for. Empty until the log was read. */
 export function phaseWords({ log, logRead, view }: DeskState): string {
   if (view?.state === "closed") return PHASE_WORDS.closed;
   if (!logRead) return "";
   const open = log.asks.filter((one) => one.open).map((one) => END_WORDS[one.end]);
-  const rest = log.asks.length === 0 || open.length === 0 || log.phase === "closed" ? "" : `, open: ${open.join(", ")}`;
+  const rest = log.asks.length === 0 || open.length === 0 || log.phase === "closed" ? "" : `, to reach: ${open.join(", ")}`;
   return PHASE_WORDS[log.phase] + rest;
 }
 
-export const promptWords = (state: DeskState): string => PROMPTS[state.log.phase];
+export function promptWords({ log: { phase, procedure } }: DeskState): string {
+  const how = procedure === null || !OF_A_TARGET.includes(phase) ? "" : PROCEDURES[procedure];
+  return how === "" ? PROMPTS[phase] : `${PROMPTS[phase]} ${how}`;
+}
 
 /** What a digit does while the panel shows. */
 export interface Offer {

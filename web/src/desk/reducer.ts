@@ -37,7 +37,9 @@ function enterState(state: DeskState, view: DeskView, now: number): DeskState {
   // Who has left is called; the log says how far they came.
   const joins = view.state === "waiting" || view.state === "at_the_door";
   // Who has been let in is asked what has to be asked.
-  const lower: Lower = joins ? "join" : state.lower !== "join" ? state.lower : view.holds.length > 0 ? "opening" : "log";
+  const left = state.lower === "join" ? (view.holds.length > 0 ? "opening" : "log") : state.lower;
+  // What comes up in a set is written down: the opening must not lie over that.
+  const lower: Lower = joins ? "join" : begins && left === "opening" ? "log" : left;
   // The room of a session that is closed answers nothing more.
   const pending = closed ? [] : state.pending;
   const begun = state.begun ?? (isLive({ ...state, view }) ? now : null);
@@ -242,12 +244,14 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
     case "found":
       return writeOffer(state, action.value, id, now);
     case "arm_at":
-      return armAt(showEntries(state), action.scale, action.moment, action.segment);
+      return askedFor(armAt(showEntries(state), action.scale, action.moment, action.segment), action.scale, now);
     case "segment":
       return toSegment(state, action.to);
     case "closing_digit":
     case "turn":
     case "closing_enter":
+    case "closing_move":
+    case "to_admission":
       return unchanged(state);
     case "assess":
       return { state: { ...state, lower: "phase" }, commands: [{ kind: "focus", on: "assessment" }] };
@@ -268,6 +272,11 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
     case "toggle_shortcuts":
       return unchanged({ ...state, shortcuts: !state.shortcuts });
   }
+}
+
+/** The digits mean another thing from now on: that is said. */
+function askedFor({ state }: Step, scale: "sud" | "voc", now: number): Step {
+  return say(state, scale === "sud" ? "SUD: press its number now, 0 to 9, t for 10." : "VOC: press its number now, 1 to 7.", now);
 }
 
 function phaseDigit(state: DeskState, value: number, id: string, words: string, now: number): Step {

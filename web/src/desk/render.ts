@@ -25,6 +25,8 @@ export interface Surroundings {
   /** How well this page knows the room's time: what to expect and what it cannot exceed, ms. */
   clock: ClockError | null;
   callBack: string;
+  /** How that number may be used, in words. */
+  phoneUse: string;
   /** What the page is called, for the tab's title. */
   page: string;
 }
@@ -47,7 +49,8 @@ function renderBand(state: DeskState, around: Surroundings): void {
   shown(part("call-known"), around.callBack !== "");
   shown(part("call-unknown"), around.callBack === "");
   shown(part("copy-number"), around.callBack !== "");
-  text(part("call-words"), lostWords(state, around.now));
+  const lostNow = lostWords(state, around.now);
+  text(part("call-words"), lostNow === "" ? "" : `${lostNow} The number: ${around.phoneUse}.`);
   const closed = word === "CLOSED";
   shown(part("showing-name"), !closed);
   shown(part("ordered-name"), !closed);
@@ -58,6 +61,7 @@ function renderBand(state: DeskState, around: Surroundings): void {
   const done = progressPart(state);
   part("bar").style.transform = `scaleX(${done === null ? 0 : done.toFixed(3)})`;
   attribute(part("private"), "aria-pressed", String(state.private));
+  text(part("private-word"), state.private ? "hidden" : "hide");
 }
 
 function renderNotes(state: DeskState, around: Surroundings): void {

@@ -2,6 +2,7 @@
 import { attribute, part, text } from "./dom";
 import { hasSet, isBusy, isLive, shownPlan, type DeskState } from "./model";
 import { whyNoStart } from "./orders";
+import { isViewOnly } from "./status";
 import { channelWords, degrees, hertz, lengthWords, PATH_WORDS, PURPOSE_WORDS } from "./words";
 
 const off = (element: Element, unavailable: boolean): void => attribute(element, "aria-disabled", unavailable ? "true" : null);
@@ -29,11 +30,14 @@ function renderChecks(state: DeskState): void {
 /** `now`: page time, ms. */
 export function renderControls(state: DeskState, now: number): void {
   const closed = state.view?.state === "closed";
-  for (const control of document.querySelectorAll(".main .stop, .mech [data-act=step], .steps [data-act], .ratings [data-act=arm]")) off(control, closed);
+  for (const control of document.querySelectorAll(".main .stop, .ratings [data-act=arm]")) off(control, closed);
+  // Whoever looks on can always stop, and changes nothing else.
+  const looksOn = isViewOnly(state);
+  for (const control of document.querySelectorAll(".mech [data-act=step], .steps [data-act]")) off(control, closed || looksOn);
   renderChecks(state);
   off(part("start"), whyNoStart(state, now) !== null);
-  off(part("end"), !hasSet(state));
-  off(part("extend"), !hasSet(state) || shownPlan(state)?.length.kind === "open");
+  off(part("end"), !hasSet(state) || looksOn);
+  off(part("extend"), !hasSet(state) || looksOn || shownPlan(state)?.length.kind === "open");
   const last = state.view?.set?.number ?? state.log.sets.at(-1)?.number ?? 0;
   text(part("next-set"), `SET ${isBusy(state) ? last : last + 1}`);
 }

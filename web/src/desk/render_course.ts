@@ -89,7 +89,7 @@ function table(points: Point[], scale: Scale): HTMLElement {
 /** Redraws the figure when the course changed; a scale that was not asked about has no drawing, and VOC then no words either. */
 export function renderCourse(figure: HTMLElement, log: SessionLog, standing: Entry[], scale: Scale): void {
   const points = course(log, standing, scale);
-  const key = JSON.stringify(points);
+  const key = JSON.stringify([points, log.other_reevaluated]);
   if (drawn.get(figure) === key) return;
   drawn.set(figure, key);
   const asked = points.some((point) => point.value !== null);
@@ -97,7 +97,8 @@ export function renderCourse(figure: HTMLElement, log: SessionLog, standing: Ent
   const says = caption(points, scale);
   const words = make("figcaption", "");
   const heading = findingOf(points, scale);
-  words.append(make("strong", heading), make("span", says.slice(heading.length)));
+  const other = !asked && log.other_reevaluated ? " What was rated is of the target before." : "";
+  words.append(make("strong", heading), make("span", says.slice(heading.length) + other));
   if (!asked) return figure.replaceChildren(words);
   const svg = makeSvg("svg", { viewBox: `0 0 ${SIZE.width} ${wholeHeight(points, scale)}`, role: "img", "aria-label": says, class: "chart" });
   svg.append(

@@ -1,7 +1,7 @@
 // Draws what is given between sets: where the words belong, the mark that stands, and the numbers of the armed scale.
 import type { Moment } from "../wire/Moment";
 import { attribute, part, text } from "./dom";
-import { currentChanges, lastRating, presentSet } from "./log";
+import { currentChanges, lastRating, presentSet, tooMuchHere } from "./log";
 import { isBusy, type DeskState, type Scale } from "./model";
 
 const SCALES: readonly Scale[] = ["sud", "voc"];
@@ -45,6 +45,7 @@ export function renderEntries(state: DeskState): void {
   text(part("words-for"), placeWords(state));
   const mark = state.log.sets.at(-1)?.id === presentSet(state) ? currentChanges(state)[0] : null;
   for (const button of document.querySelectorAll<HTMLElement>("[data-act=mark]")) attribute(button, "aria-pressed", String(button.dataset.change === mark));
+  attribute(part("too-much"), "aria-pressed", String(tooMuchHere(state) !== null));
   for (const scale of SCALES) {
     const last = lastRating(state, scale);
     text(part(`last-${scale}`), last === null ? "" : String(last));

@@ -3,7 +3,7 @@ import { nextWords } from "./between";
 import { isSignedOut } from "./entries";
 import { isAtTheDoor, isBusy, isLive, type DeskState } from "./model";
 import { rhythmWords } from "./rhythm";
-import { canSend, isOnItsWay, missing, missingWords, whyNoStart } from "./orders";
+import { canSend, isHeldByTooMuch, isOnItsWay, missing, missingWords, whyNoStart } from "./orders";
 import { timeWords } from "./time";
 import type { RoomState } from "../wire/RoomState";
 import { holdsInShort, needsInShort, orderName, otherPlanInShort, RECORD_REFUSES, RECORD_WAITS } from "./words";
@@ -73,7 +73,8 @@ export function holdWords(state: DeskState, now: number): string {
   const { refused } = view;
   const record = refused?.kind === "not_saved" ? ["the record"] : [];
   const words = [...needsInShort(view.needs), ...holdsInShort(view.holds), ...record, ...(refused === null ? [] : otherPlanInShort(refused))];
-  return `needs ${words.length === 0 ? "a second" : words.join(", ")}`;
+  if (words.length > 0) return `needs ${words.join(", ")}`;
+  return isHeldByTooMuch(state, now) ? "was too much: asks twice" : "needs a second";
 }
 
 /** The tab's title: the state first, since a narrow tab shows no more; `page` is what the page is called. */
@@ -165,6 +166,8 @@ export function stripWords(state: DeskState, now: number, roomNow: number | null
   if (isViewOnly(state)) words.push("View only: another desk has control.");
   if (state.view?.state === "at_the_door" && !notReadyAtTheDoor) words.push("Somebody waits. Ask who it is and where, then admit (c).");
   if (notReadyAtTheDoor) words.push('They pressed Stop: they must tap "I am ready" before a set.');
+  if (state.view?.holds.some(({ matter, against }) => against && matter === "risk"))
+    words.push("Risk comes first: safety plan ('), card (m); then a short closing (#).");
   if (state.view !== null && idle && notice !== missingWords(state.view) && ["hold", "ready", "stopped", "stopped_by_client"].includes(state.view.state)) {
     words.push(...missing(state.view));
   }

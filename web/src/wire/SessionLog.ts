@@ -4,6 +4,7 @@ import type { Asks } from "./Asks";
 import type { LogSet } from "./LogSet";
 import type { Next } from "./Next";
 import type { Phase } from "./Phase";
+import type { Procedure } from "./Procedure";
 import type { SavedEntry } from "./SavedEntry";
 import type { Start } from "./Start";
 
@@ -46,4 +47,8 @@ phase: Phase,
 /**
  * What the end of today's target asks for, in the order of the work.
  */
-asks: Array<Asks>, };
+asks: Array<Asks>, 
+/**
+ * How today's target is worked on; `None`: there is none.
+ */
+procedure: Procedure | null, };

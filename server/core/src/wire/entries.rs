@@ -4,7 +4,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::{Answer, Ending, Matter, Plan, Scale};
-use crate::course::{Because, Belief, End, Phase, Rehearsal, Scan};
+use crate::course::{Because, Belief, End, Phase, Procedure, Rehearsal, Scan};
 
 /// When in the protocol a rating was asked.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -334,6 +334,9 @@ pub struct SessionLog {
     /// What the end of today's target asks for, in the order of the work.
     #[serde(default)]
     pub asks: Vec<Asks>,
+    /// How today's target is worked on; `None`: there is none.
+    #[serde(default)]
+    pub procedure: Option<Procedure>,
 }
 
 /// One thing that a target's end asks for.

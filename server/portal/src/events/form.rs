@@ -131,11 +131,11 @@ struct FormPage {
 
 impl FormPage {
     fn kinds(&self) -> Vec<(&'static str, &'static str)> {
-        Kind::ALL.iter().map(|kind| (kind.name(), kind.words())).collect()
+        [("", "Choose")].into_iter().chain(Kind::ALL.iter().map(|kind| (kind.name(), kind.words()))).collect()
     }
 
     fn dones(&self) -> Vec<(&'static str, &'static str)> {
-        Done::ALL.iter().map(|done| (done.name(), done.words())).collect()
+        [("", "Choose")].into_iter().chain(Done::ALL.iter().map(|done| (done.name(), done.words()))).collect()
     }
 
     fn messages(&self) -> Vec<(&'static str, &'static str, String)> {
@@ -200,7 +200,9 @@ async fn try_save(member: &Member, app: &App, client: Uuid, once: &Once, typed: 
         Ok((event, corrects)) => match add_in(&mut tx, app, client, &event, corrects).await {
             Err(Error::Conflict(why)) => Ok(SaveOutcome::TooLate(why)),
             Err(fault) => Err(fault),
-            Ok(()) => Ok(SaveOutcome::Saved(tx.saved(format!("/clients/{client}/events")).await?)),
+            // Back to where it was written: its session shows it.
+            Ok(Some(session)) => Ok(SaveOutcome::Saved(tx.saved(format!("/sessions/{session}")).await?)),
+            Ok(None) => Ok(SaveOutcome::Saved(tx.saved(format!("/clients/{client}/events")).await?)),
         },
     }
 }

@@ -155,7 +155,8 @@ pub async fn add(app: &App, subject: &Subject, client: Uuid, event: &Event, corr
     tx.commit().await
 }
 
-async fn add_in(tx: &mut Tx, app: &App, client: Uuid, event: &Event, corrects: Option<i32>) -> Result<(), Error> {
+/// Answers the session in which it was.
+async fn add_in(tx: &mut Tx, app: &App, client: Uuid, event: &Event, corrects: Option<i32>) -> Result<Option<Uuid>, Error> {
     clients::must_be_open(tx, client).await?;
     let key = clients::key(tx, app, client).await?;
     let session = match event.session {
@@ -173,7 +174,8 @@ async fn add_in(tx: &mut Tx, app: &App, client: Uuid, event: &Event, corrects: O
     }
     let id = new_id(&app.world);
     let account = key.row(id, ONLY_VERSION).seal(&app.world, Field::EventAccount, &event.account)?;
-    queries::add(tx, (id, client, session, replaces.map(|one| one.id)), event, &account, app.world.now()).await
+    queries::add(tx, (id, client, session, replaces.map(|one| one.id)), event, &account, app.world.now()).await?;
+    Ok(session)
 }
 
 /// An account never changes: a correction is a row of its own.

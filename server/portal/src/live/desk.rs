@@ -75,8 +75,10 @@ struct TargetCard {
     positive: String,
     emotions: String,
     body: String,
-    sud: Option<u8>,
-    voc: Option<u8>,
+    /// SUD and VOC at its assessment.
+    assessed: String,
+    /// The same as the page came, where they are others by now.
+    before: Option<String>,
 }
 
 /// The assessment as it stands, to be typed on. Ratings are asked anew.
@@ -227,6 +229,12 @@ fn addressed(details: &Details<Opened>) -> String {
 impl TargetCard {
     fn of(target: &Target) -> Self {
         let words = &target.words;
+        let rated = |sud: Option<Sud>, voc: Option<Voc>| {
+            let value = |value: Option<u8>| value.map_or_else(|| "not asked".to_owned(), |value| value.to_string());
+            format!("SUD {}, VOC {}", value(sud.map(Sud::get)), value(voc.map(Voc::get)))
+        };
+        let assessed = rated(target.assessed_sud, target.assessed_voc);
+        let before = Some(rated(target.latest_sud, target.latest_voc)).filter(|before| *before != assessed);
         Self {
             label: text(&words.label),
             picture: text(&words.picture),
@@ -234,8 +242,8 @@ impl TargetCard {
             positive: text(&words.positive_belief),
             emotions: text(&words.emotions),
             body: text(&words.body_location),
-            sud: target.assessed_sud.map(Sud::get),
-            voc: target.assessed_voc.map(Voc::get),
+            assessed,
+            before,
         }
     }
 }

@@ -23,7 +23,8 @@ pub(super) struct Turn {
     pub(super) said: String,
 }
 
-/// The targets of `client` that are not at their end, but for `now`: linked ones first, then in the order of the plan.
+/// The targets of `client` but for `now`: linked ones first, those at their end last, since one may have come up again; else in the order of
+/// the plan.
 pub(super) async fn turns(tx: &mut Tx, app: &App, client: Uuid, now: Option<&Target>) -> Result<Vec<Turn>, Error> {
     let linked = |one: &Target| {
         now.is_some_and(|now| {
@@ -31,15 +32,20 @@ pub(super) async fn turns(tx: &mut Tx, app: &App, client: Uuid, now: Option<&Tar
             kin || one.planned.cluster.is_some() && one.planned.cluster == now.planned.cluster
         })
     };
-    let open = |one: &Target| one.archived_at.is_none() && !one.stand.state.is_over() && now.is_none_or(|now| now.id != one.id);
+    let open = |one: &Target| one.archived_at.is_none() && now.is_none_or(|now| now.id != one.id);
     let mut all: Vec<Target> = targets::list(tx, app, client).await?.into_iter().filter(open).collect();
-    all.sort_by_key(|one| !linked(one));
+    all.sort_by_key(|one| (one.stand.state.is_over(), !linked(one)));
     all.truncate(MOST_TURNS);
     let of = |one: &Target| Turn {
         target: one.id,
         from: now.map(|now| now.id.to_string()).unwrap_or_default(),
         label: text(&one.words.label),
-        what: format!("{}{}", if linked(one) { "linked, " } else { "" }, one.prong.words().to_lowercase()),
+        what: format!(
+            "{}{}{}",
+            if linked(one) { "linked, " } else { "" },
+            one.prong.words().to_lowercase(),
+            if one.stand.state.is_over() { ", at its end" } else { "" }
+        ),
         said: match now {
             Some(now) => {
                 format!("Sets \u{201c}{}\u{201d} aside and turns to \u{201c}{}\u{201d}.", text(&now.words.label), text(&one.words.label))

@@ -40,11 +40,12 @@ impl Assets {
 /// The names that a complete build has; what of them is missing.
 #[must_use]
 pub fn missing() -> Vec<&'static str> {
-    const ALL: [&str; 12] = [
+    const ALL: [&str; 13] = [
         "records.css",
         "desk.css",
         "stage.css",
         "desk.js",
+        "closing.js",
         "stage.js",
         "join.js",
         "passkey.js",

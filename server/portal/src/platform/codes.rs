@@ -123,7 +123,7 @@ pub(crate) fn found(value: &EntryValue) -> (&'static str, String) {
         EntryValue::Fits { scale: Scale::Voc } => ("VOC", "what is there fits the facts"),
         EntryValue::Belief { belief: Belief::Still } => ("Wanted belief", "still the one that fits"),
         EntryValue::Belief { belief: Belief::Another } => ("Wanted belief", "another one fits better"),
-        EntryValue::TooMuch => ("Too much", "the clinician stopped"),
+        EntryValue::TooMuch => ("Too much", "it was too much here"),
         EntryValue::Showed { showed: Showed::Orient } => ("On the client\u{2019}s page", "words about here and now"),
         EntryValue::Showed { showed: Showed::Resource } => ("On the client\u{2019}s page", "something that has helped"),
         EntryValue::Showed { showed: Showed::Nothing } => ("On the client\u{2019}s page", "nothing any more"),

@@ -54,6 +54,25 @@ struct Record {
     reach: Vec<(&'static str, String)>,
     /// The comfort sheet in words, once it was filled.
     comfort: Option<Vec<(&'static str, String)>>,
+    /// Risk was present when it was asked last.
+    risk: Option<Risk>,
+    /// The call that is agreed after a session and not made yet.
+    call: Option<CallDue>,
+}
+
+/// Risk was said to be present at the opening of an hour, and nobody has said otherwise since.
+struct Risk {
+    session: Uuid,
+    number: i32,
+    when: String,
+}
+
+struct CallDue {
+    session: Uuid,
+    number: i32,
+    reason: &'static str,
+    from: String,
+    until: String,
 }
 
 /// What the next hour starts from.
@@ -138,6 +157,8 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
     };
     let when = When::in_practice(&mut tx).await?;
     let reach = reach::reach(&mut tx, &app, id).await?.map_or_else(Reach::nothing, |(known, _)| known).in_words(when);
+    let risk = queries::risk(&mut tx, id).await?;
+    let call = sessions::agreed(&mut tx, id).await?;
     let last = match sessions.iter().find(|session| session.ended_at.is_some() && session.took_place) {
         Some(session) => Some(last_closing(session, &sessions::words(&mut tx, &key, session.id).await?.0, &all, &spans, when)),
         None => None,
@@ -145,6 +166,14 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
     tx.commit().await?;
     let open = sessions.iter().find(|session| session.ended_at.is_none());
     let open = open.map(|session| OpenSession { id: session.id, number: session.number, when: when.moment(&session.opened_at) });
+    let risk = risk.filter(|row| row.present).map(|row| Risk { session: row.session, number: row.number, when: when.moment(&row.at) });
+    let call = call.map(|call| CallDue {
+        session: call.session.0,
+        number: call.session.1,
+        reason: call.reason.words(),
+        from: when.moment(&call.due_from),
+        until: when.moment(&call.due_until),
+    });
     let in_order: Vec<Uuid> = sessions.iter().rev().map(|session| session.id).collect();
     let (archived_targets, targets): (Vec<_>, Vec<_>) = all.iter().partition(|target| target.archived_at.is_some());
     let line = |target: &Target| target_line(target, &spans, &in_order);
@@ -169,6 +198,8 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
         sessions: sessions.iter().map(|session| session_line(session, &all, &spans, when)).collect(),
         reach,
         comfort,
+        risk,
+        call,
     })
 }
 
@@ -219,11 +250,13 @@ fn choices(targets: &[&Target], last: Option<Uuid>) -> Vec<Choice> {
 
 fn finding(targets: &[&Target]) -> String {
     let complete = targets.iter().filter(|target| target.stand.state == Stands::Complete).count();
+    let again = targets.iter().filter(|target| target.stand.state == Stands::Reopened).count();
+    let again = if again == 0 { String::new() } else { format!(", {again} came up again") };
     match (targets.len(), complete) {
         (0, _) => "none yet".to_owned(),
         (all, complete) if all == complete => format!("{all}, all complete"),
-        (all, 0) => format!("{all}, none complete"),
-        (all, complete) => format!("{all}, {complete} complete"),
+        (all, 0) => format!("{all}, none complete{again}"),
+        (all, complete) => format!("{all}, {complete} complete{again}"),
     }
 }
 

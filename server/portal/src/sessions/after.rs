@@ -19,6 +19,8 @@ use crate::store::subject::{Act, Tx};
 #[derive(Clone, Copy, Debug, PartialEq, Eq, EnumString, IntoStaticStr, VariantArray)]
 #[strum(serialize_all = "snake_case")]
 pub enum Reason {
+    /// Risk was present: the call is made soon. Its name says no more than a lead may read.
+    Safety,
     /// They left unsteady, or before that could be seen.
     Unsteady,
     /// In the session it was too much.
@@ -36,6 +38,7 @@ impl Reason {
     #[must_use]
     pub const fn words(self) -> &'static str {
         match self {
+            Self::Safety => "for their safety",
             Self::Unsteady => "left unsteady",
             Self::TooMuch => "it was too much",
             Self::Incomplete => "closed as incomplete",
@@ -109,23 +112,99 @@ pub(super) async fn check(tx: &mut Tx, session: Uuid) -> Result<Option<Check>, E
     Ok(Some(Check { reason, by, due_from, due_until, tries: tries.collect::<Result<_, Error>>()? }))
 }
 
-/// Agrees a call after `session` where its closing asks for one: the most urgent reason counts.
+/// A call that is agreed and not made.
+pub struct Agreed {
+    /// After which session: its id and number.
+    pub session: (Uuid, i32),
+    /// Why.
+    pub reason: Reason,
+    /// From when.
+    pub due_from: DateTime<Utc>,
+    /// Until when.
+    pub due_until: DateTime<Utc>,
+}
+
+/// The call that is to be made next of those agreed with `client`.
+///
+/// # Errors
+/// [`Error::Inconsistent`] when a row does not say what it must.
+pub async fn agreed(tx: &mut Tx, client: Uuid) -> Result<Option<Agreed>, Error> {
+    let Some(row) = queries::agreed(tx, client).await? else { return Ok(None) };
+    let reason = Reason::parse(&row.reason).ok_or(Error::Inconsistent("after_check.reason"))?;
+    Ok(Some(Agreed { session: (row.session, row.number), reason, due_from: row.due_from, due_until: row.due_until }))
+}
+
+/// What of a session bears on the call after it, and within which hours that is made.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Calls {
+    /// At its opening risk was said to be present.
+    pub risk: bool,
+    /// It was too much in it.
+    pub too_much: bool,
+    /// It was the first reprocessing of its client.
+    pub first: bool,
+    /// From so many hours after its closing.
+    pub from: i16,
+    /// Until so many hours after it.
+    pub until: i16,
+}
+
+impl Calls {
+    /// Why a call is agreed when the session is closed so: the most urgent reason counts. `None`: none is.
+    #[must_use]
+    pub fn reason(self, kind: ClosingKind, unsteady: bool) -> Option<Reason> {
+        if !kind.took_place() {
+            None
+        } else if self.risk {
+            Some(Reason::Safety)
+        } else if unsteady {
+            Some(Reason::Unsteady)
+        } else if self.too_much {
+            Some(Reason::TooMuch)
+        } else if kind == ClosingKind::Incomplete {
+            Some(Reason::Incomplete)
+        } else {
+            (kind != ClosingKind::NoReprocessing && self.first).then_some(Reason::FirstReprocessing)
+        }
+    }
+
+    /// Within which hours it is made. That risk does not wait for the usual window is a practitioner's judgement.
+    const fn hours(self, reason: Reason) -> (i16, i16) {
+        if matches!(reason, Reason::Safety) { (0, self.from) } else { (self.from, self.until) }
+    }
+
+    /// The same as a sentence; empty: none is agreed.
+    #[must_use]
+    pub fn words(self, kind: ClosingKind, unsteady: bool) -> String {
+        let Some(reason) = self.reason(kind, unsteady) else { return String::new() };
+        let (from, until) = self.hours(reason);
+        format!("A call is due {from} to {until} hours after this: {}.", reason.words())
+    }
+}
+
+/// What bears on the call after `session`.
+///
+/// # Errors
+/// [`Error::Database`].
+pub(super) async fn calls(tx: &mut Tx, session: Uuid) -> Result<Calls, Error> {
+    let (from, until) = queries::window(tx).await?;
+    Ok(Calls {
+        risk: queries::was_risk(tx, session).await?,
+        too_much: queries::was_too_much(tx, session).await?,
+        first: queries::is_first(tx, session).await?,
+        from,
+        until,
+    })
+}
+
+/// Agrees a call after `session` where its closing asks for one.
 ///
 /// # Errors
 /// [`Error::Database`].
 pub(super) async fn agree(tx: &mut Tx, session: Uuid, kind: ClosingKind, unsteady: bool, now: DateTime<Utc>) -> Result<(), Error> {
-    let reason = if unsteady {
-        Reason::Unsteady
-    } else if queries::was_too_much(tx, session).await? {
-        Reason::TooMuch
-    } else if kind == ClosingKind::Incomplete {
-        Reason::Incomplete
-    } else if kind != ClosingKind::NoReprocessing && queries::is_first(tx, session).await? {
-        Reason::FirstReprocessing
-    } else {
-        return Ok(());
-    };
-    let (from, until) = queries::window(tx).await?;
+    let calls = calls(tx, session).await?;
+    let Some(reason) = calls.reason(kind, unsteady) else { return Ok(()) };
+    let (from, until) = calls.hours(reason);
     let at = |hours: i16| now + TimeDelta::hours(hours.into());
     Ok(queries::agree(tx, session, reason.name(), at(from), at(until)).await?)
 }

@@ -1,10 +1,13 @@
 //! What the record knows of a session that is about to be closed, and what may be said of it.
 
+use std::collections::BTreeMap;
+
 use chrono::{DateTime, TimeDelta, Utc};
 use leeward_core::course::{Course, Procedure};
 use leeward_core::wire::{Hold, Matter};
 use uuid::Uuid;
 
+use super::after::{self, Calls};
 use super::close_choices::{Choice, KINDS};
 use super::close_known::{Known, known};
 use super::queries::SessionRow;
@@ -47,6 +50,8 @@ pub(super) struct Context {
     pub(super) turned: bool,
     /// Whom the client can call between sessions, in the practice's words; empty: it says nothing.
     pub(super) crisis: String,
+    /// What bears on the call afterwards.
+    pub(super) calls: Calls,
 }
 
 impl Context {
@@ -86,6 +91,12 @@ impl Context {
             _ => true,
         };
         KINDS.iter().copied().filter(|(name, _)| offered(name)).collect()
+    }
+
+    /// Of each kind: what is said of the call afterwards where they leave steady, and where they do not; empty: none is agreed.
+    pub(super) fn call_words(&self) -> BTreeMap<&'static str, [String; 2]> {
+        let words = |kind: ClosingKind| [false, true].map(|unsteady| self.calls.words(kind, unsteady));
+        self.kinds().into_iter().filter_map(|(name, _)| Some((name, words(ClosingKind::parse(name)?)))).collect()
     }
 
     /// What the target's end asks for, how far it is, and whether it is open.
@@ -137,6 +148,7 @@ pub(super) async fn context(tx: &mut Tx, app: &App, session: Uuid, row: &Session
         crisis: queries_draft::crisis_words(tx).await?,
         opened_at: row.opened_at,
         left_at,
+        calls: after::calls(tx, session).await?,
         now,
         when: When::in_practice(tx).await?.in_zone(&row.zone),
     };

@@ -1,5 +1,7 @@
 //! Closing from the desk in three short steps, with the client still there; and what was typed of it so far.
 
+use std::collections::BTreeMap;
+
 use axum::Json;
 use axum::body::Bytes;
 use axum::extract::State;
@@ -42,6 +44,8 @@ struct AtDesk {
     short: bool,
     /// Whom the client can call between sessions, in the practice's words.
     crisis: String,
+    /// Of each kind: what is said of the call afterwards where they leave steady, and where they do not.
+    calls: BTreeMap<&'static str, [String; 2]>,
     form: ClosingForm,
     draft: i32,
 }
@@ -75,6 +79,7 @@ fn at_desk(context: &Context, form: ClosingForm, draft: i32) -> AtDesk {
         left: context.left(),
         short: context.turned,
         crisis: context.crisis.clone(),
+        calls: context.call_words(),
         form,
         draft,
     }

@@ -69,6 +69,20 @@ impl ClosePage {
         self.context.as_ref().and_then(Context::left)
     }
 
+    /// When a call afterwards is agreed, and within which hours.
+    fn calls(&self) -> String {
+        let Some(Context { calls, .. }) = &self.context else { return String::new() };
+        let whatever = calls.words(ClosingKind::NoReprocessing, false);
+        if whatever.is_empty() {
+            format!(
+                "After an incomplete closing, or where they do not leave steady, a call is due {} to {} hours from now.",
+                calls.from, calls.until
+            )
+        } else {
+            whatever
+        }
+    }
+
     fn effects(&self) -> &'static [Choice] {
         &EFFECTS
     }
@@ -102,11 +116,7 @@ pub(super) fn prefilled(words: &Words, version: i32, context: &Context, typed: O
     match typed {
         // It keeps the version it was typed against, so that what was written meanwhile is not replaced unseen.
         Some(typed) => ClosingForm { target_was: begun.target_was, ..typed },
-        // Nothing was stirred up that would have to settle.
-        None if context.turned => {
-            let [kind, effect] = [ClosingKind::NoReprocessing.name(), "not_needed"].map(str::to_owned);
-            ClosingForm { kind, effect, ..begun }
-        }
+        None if context.turned => ClosingForm { kind: ClosingKind::NoReprocessing.name().to_owned(), ..begun },
         None => begun,
     }
 }

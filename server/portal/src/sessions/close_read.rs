@@ -23,7 +23,7 @@ pub(super) fn read(typed: &ClosingForm, context: &Context, problems: &mut Proble
         return no_session(typed, context, kind, problems);
     }
     let leaving_state = state(typed, problems);
-    let resource = settled(typed, problems);
+    let resource = settled(typed, context, problems);
     let mut line = |name, typed: &str, need| Private::new(problems.text(name, typed, 200, need, Lines::One));
     let companion = line("companion", &typed.companion, Need::Required);
     let next_contact = line("next_contact", &typed.next_contact, Need::Required);
@@ -94,7 +94,11 @@ fn state(typed: &ClosingForm, problems: &mut Problems) -> Private {
     Private::new(if more.is_empty() { state.to_owned() } else { format!("{state}. {more}") })
 }
 
-fn settled(typed: &ClosingForm, problems: &mut Problems) -> Private {
+fn settled(typed: &ClosingForm, context: &Context, problems: &mut Problems) -> Private {
+    // Nothing was stirred up that would have to settle; what was done about the risk stands with the state and in the note.
+    if context.turned && typed.effect.is_empty() && typed.resource.trim().is_empty() {
+        return Private::default();
+    }
     let effect = choose(problems, "effect", &typed.effect, &EFFECTS);
     let need = if typed.effect == "not_needed" { Need::Optional } else { Need::Required };
     let used = problems.text("resource", &typed.resource, 300, need, Lines::One);

@@ -2,7 +2,7 @@
 
 use axum::Json;
 use axum::extract::State;
-use leeward_core::course::{Course, Hour, Phase, phase as course_phase};
+use leeward_core::course::{Course, Hour, Phase, Procedure, phase as course_phase};
 use leeward_core::wire::{Asks, Entry, EntryValue, LogSet, Moment, SavedEntry, SessionLog};
 use serde::de::DeserializeOwned;
 use uuid::Uuid;
@@ -36,7 +36,7 @@ pub async fn log(tx: &mut Tx, app: &App, session: Uuid) -> Result<SessionLog, Er
     let start = steps::start(tx, session).await?;
     let standing = standing::standing(&rows, &key)?;
     let next = next::next(tx, &row, &sets, &standing, start).await?;
-    let (phase, asks) = phase(tx, session, &row, &standing).await?;
+    let (phase, asks, procedure) = phase(tx, session, &row, &standing).await?;
     let entries = rows.into_iter().map(|row| entry(row, &key)).collect::<Result<_, _>>()?;
     let reevaluated = rated_target(tx, &row, Moment::Reevaluation).await?;
     let other_reevaluated = reevaluated != row.target_id;
@@ -46,11 +46,11 @@ pub async fn log(tx: &mut Tx, app: &App, session: Uuid) -> Result<SessionLog, Er
     };
     let opened_before = course::opened_before(tx, session).await?;
     let sets = sets.into_iter().map(log_set).collect();
-    Ok(SessionLog { sets, entries, start, other_reevaluated, next, reevaluates, opened_before, phase, asks })
+    Ok(SessionLog { sets, entries, start, other_reevaluated, next, reevaluates, opened_before, phase, asks, procedure })
 }
 
-/// Where the hour stands, and what the end of its target asks for. A rating that was asked at the close says that closing was begun.
-async fn phase(tx: &mut Tx, session: Uuid, row: &SessionRow, entries: &[Standing]) -> Result<(Phase, Vec<Asks>), Error> {
+/// Where the hour stands, what the end of its target asks for, and how that is worked on. A rating that was asked at the close says that closing was begun.
+async fn phase(tx: &mut Tx, session: Uuid, row: &SessionRow, entries: &[Standing]) -> Result<(Phase, Vec<Asks>, Option<Procedure>), Error> {
     let holds = course::holding(tx, session).await?;
     let target = match row.target_id {
         Some(target) => Some(course::of(tx, target).await?),
@@ -60,7 +60,8 @@ async fn phase(tx: &mut Tx, session: Uuid, row: &SessionRow, entries: &[Standing
     let now = course_phase(Hour { holds: &holds, course: target.as_ref(), closing, ended: row.ended_at.is_some() });
     let open = target.as_ref().map(Course::open).unwrap_or_default();
     let asked = target.as_ref().map(Course::asks).unwrap_or_default();
-    Ok((now, asked.iter().map(|end| Asks { end: *end, open: open.contains(end) }).collect()))
+    let procedure = target.as_ref().map(|target| target.known.procedure);
+    Ok((now, asked.iter().map(|end| Asks { end: *end, open: open.contains(end) }).collect(), procedure))
 }
 
 fn log_set(set: sets::Set) -> LogSet {

@@ -36,7 +36,7 @@ use crate::platform::Role;
 use crate::platform::{Repeats, Routes, Rule};
 
 pub use crate::platform::codes::ClosingKind;
-pub use after::Reason;
+pub use after::{Agreed, Reason, agreed};
 pub use close::{Closing, close};
 pub use entries::save_entry;
 pub use log::log;

@@ -14,6 +14,7 @@ use super::queries::{self, SessionRow};
 use super::record::{self, EntryKind, EntryLine, SetLine};
 use super::{Words, queries_entries, queries_sets, sets, standing, steps, words};
 use crate::clients;
+use crate::events::{self, KeptEvent};
 use crate::platform::App;
 use crate::platform::Member;
 use crate::platform::codes::closing_words;
@@ -39,6 +40,8 @@ struct SessionPage {
     closing: &'static str,
     words: Words<Opened>,
     check: Option<Check>,
+    /// What went wrong in it; what was corrected is left to its own page.
+    events: Vec<KeptEvent>,
     moments: Vec<(String, String)>,
     sets: Vec<SetLine>,
     entries: Vec<EntryLine>,
@@ -120,6 +123,8 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
     let others = others(tx, app, id).await?;
     let (words, _) = words::words(tx, &key, id).await?;
     let check = after::check(tx, id).await?;
+    let events = events::events(tx, app, row.client_id).await?;
+    let events = events.into_iter().filter(|one| one.event.session == Some(row.number) && one.corrected_by.is_none()).collect();
     let moments = record::moment_lines(queries::moments(tx, id).await?, when);
     let entries = standing::standing(&queries_entries::entries(tx, id).await?, &key)?;
     let sets = sets::of_session(tx, id).await?;
@@ -138,6 +143,7 @@ async fn load(tx: &mut Tx, app: &App, frame: Frame, id: Uuid, print_notes: bool)
         closing: closing_words(row.ended_at.is_some(), row.closing.as_deref()),
         words,
         check,
+        events,
         moments,
         alike: alike(&sets),
         figures: figures(&row, &sets, &steps),
@@ -166,8 +172,10 @@ fn alike(sets: &[SetLine]) -> Option<String> {
 }
 
 fn figures(row: &SessionRow, sets: &[SetLine], steps: &[SetStep]) -> Vec<(String, &'static str)> {
-    let lasted =
-        row.over_at.or(row.ended_at).map_or_else(|| "open".to_owned(), |ended| format!("{} min", (ended - row.opened_at).num_minutes()));
+    let lasted = row
+        .over_at
+        .or(row.ended_at)
+        .map_or_else(|| "open".to_owned(), |ended| format!("{} min", (ended - row.admitted_at.unwrap_or(row.opened_at)).num_minutes()));
     let otherwise = sets.iter().filter(|set| set.ending != "as planned").count();
     let rated = |of: fn(&SetStep) -> Option<u8>| {
         let mut values = steps.iter().filter_map(of);

@@ -25,6 +25,30 @@ pub(super) async fn check(tx: &mut Tx, session: Uuid) -> sqlx::Result<Option<Che
     .await
 }
 
+/// A call that is agreed and not made, with its session.
+pub(super) struct AgreedRow {
+    pub session: Uuid,
+    pub number: i32,
+    pub reason: String,
+    pub due_from: DateTime<Utc>,
+    pub due_until: DateTime<Utc>,
+}
+
+/// The call that is to be made next of those agreed with `client`. Whoever was in a session since was seen.
+pub(super) async fn agreed(tx: &mut Tx, client: Uuid) -> sqlx::Result<Option<AgreedRow>> {
+    sqlx::query_as!(
+        AgreedRow,
+        r#"SELECT a.session_id AS session, e.number, a.reason, a.due_from, a.due_until FROM after_check a JOIN session e ON e.id = a.session_id
+           WHERE a.client_id = $1
+             AND NOT EXISTS (SELECT FROM after_check_try y WHERE y.session_id = a.session_id AND y.outcome <> 'not_reached')
+             AND NOT EXISTS (SELECT FROM session later WHERE later.client_id = a.client_id AND later.seq > e.seq AND later.admitted_at IS NOT NULL)
+           ORDER BY a.due_until LIMIT 1"#,
+        client
+    )
+    .fetch_optional(&mut **tx)
+    .await
+}
+
 /// A row of `after_check_try`.
 pub(super) struct TryRow {
     pub outcome: String,
@@ -49,6 +73,17 @@ pub(super) async fn was_too_much(tx: &mut Tx, session: Uuid) -> sqlx::Result<boo
     sqlx::query_scalar!(r#"SELECT EXISTS (SELECT FROM standing_fact WHERE session_id = $1 AND kind = 'too_much') AS "so!""#, session)
         .fetch_one(&mut **tx)
         .await
+}
+
+/// Whether risk was said to be present at the opening of `session`: what was said last counts.
+pub(super) async fn was_risk(tx: &mut Tx, session: Uuid) -> sqlx::Result<bool> {
+    sqlx::query_scalar!(
+        r#"SELECT coalesce((SELECT code = 'acute' FROM standing_hour_fact
+             WHERE session_id = $1 AND kind = 'answered' AND code IN ('nothing_new', 'plan_stands', 'acute') ORDER BY seq DESC LIMIT 1), false) AS "so!""#,
+        session
+    )
+    .fetch_one(&mut **tx)
+    .await
 }
 
 /// Whether `session` reprocessed, and no session of its client did before.

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { digit, choose, lines, openLines, opened, put, refused, SUPPORT, type Closing, type Offer } from "./closing";
+import { digit, choose, emptyLines, lines, neighbour, openLines, opened, put, refused, SUPPORT, type Closing, type Offer } from "./closing";
 
 const offer = (more: Partial<Offer> = {}): Offer => ({
   kinds: [
@@ -29,6 +29,7 @@ const offer = (more: Partial<Offer> = {}): Offer => ({
   form: { kind: "", note: "", version: "1" },
   short: false,
   crisis: "",
+  calls: { incomplete: ["", "A call is due."], complete: ["", ""] },
   draft: 0,
   ...more,
 });
@@ -85,4 +86,24 @@ test("what the server refuses is marked and taken up first, and typing on it cle
 test("a session that was left asks when it was over", () => {
   assert.ok(names(opened(offer({ left: "Mon 2 Mar, 14:05" }))).includes("over"));
   assert.equal(digit(opened(offer()), 9), null);
+});
+
+test("arrows lead to every line, those too that may stay empty, and what is empty is said", () => {
+  const closing = choose(press(opened(offer()), 2), "next_contact");
+  assert.equal(neighbour(closing, 1), "client_words");
+  assert.equal(neighbour(closing, -1), "companion");
+  assert.equal(neighbour(choose(closing, "note"), 1), null);
+  const done = put(
+    put(put(put(put(press(opened(offer()), 2), "effect", "not_needed"), "state", "calm"), "companion", "nobody"), "next_contact", "Monday"),
+    "note",
+    "x",
+  );
+  assert.deepEqual([openLines(done), neighbour(done, -1), emptyLines(done)], [0, "note", ["last words on their page"]]);
+});
+
+test("the call afterwards is said before it is agreed", () => {
+  const call = (closing: Closing): string => lines(closing).find((line) => line.name === "next_contact")?.why ?? "";
+  const closing = press(opened(offer()), 2);
+  assert.ok(!call(closing).startsWith("A call"));
+  assert.ok(call(put(closing, "state", "unsettled")).startsWith("A call is due. When"));
 });

@@ -1,8 +1,8 @@
-// The closing at the desk: draws its lines, keeps what was typed as a draft, and closes. What is asked is in closing.ts.
-import { readText } from "./admission";
-import { choose, digit, lines, openLines, opened, put, refused, STEPS, type Closing, type Form, type Line, type Offer } from "./closing";
-import { attribute, make, part, text } from "./dom";
-import { ask, failureWords } from "./server";
+// The closing at the desk, a script of its own: draws its lines, keeps what was typed as a draft, and closes. What is asked is in closing.ts.
+import { readText } from "../desk/admission";
+import { attribute, make, part, text } from "../desk/dom";
+import { ask, failureWords } from "../desk/server";
+import { choose, digit, emptyLines, lines, neighbour, openLines, opened, put, refused, STEPS, type Closing, type Form, type Line, type Offer } from "./closing";
 
 /** A draft is kept so long after the last key, ms. */
 const DRAFT_AFTER = 1000;
@@ -61,6 +61,15 @@ export class ClosingPanel {
     const field = part("closing-list").querySelector<HTMLElement>("li[aria-current] :is(input, textarea)");
     if (field === null) part("close-now").focus();
     else field.focus();
+  }
+
+  /** To the next line, or the one before: those too that may stay empty. */
+  move(by: 1 | -1): void {
+    const name = this.closing === null ? null : neighbour(this.closing, by);
+    if (name === null || this.closing === null) return;
+    this.closing = { ...this.closing, chosen: name };
+    this.render();
+    this.enter();
   }
 
   private take(next: Closing): void {
@@ -145,7 +154,10 @@ export class ClosingPanel {
     if (this.closing === null) return;
     const open = openLines(this.closing);
     const kept = this.unkept ? "" : " What you typed is kept.";
-    this.say(open === 0 ? `Nothing is open: Enter leads to the button.${kept}` : `One key a line; ${open} open.${kept}`);
+    const risk = this.closing.offer.short ? "Risk was said to be present: the safety plan (') comes first. " : "";
+    const empty = emptyLines(this.closing);
+    const left = empty.length === 0 ? "" : ` Empty: ${empty.join(", ")} (\u2191).`;
+    this.say(risk + (open === 0 ? `Nothing is open: Enter leads to the button.${left}${kept}` : `One key a line; ${open} open.${kept}`));
   }
 
   private render(): void {
@@ -219,10 +231,12 @@ export class ClosingPanel {
       this.changed();
     });
     field.addEventListener("keydown", (event) => {
-      if (!(event instanceof KeyboardEvent)) return;
-      if (event.key !== "Enter" || event.isComposing || line.text === "lines") return;
+      if (!(event instanceof KeyboardEvent) || event.isComposing || line.text === "lines") return;
+      const by = ({ ArrowUp: -1, ArrowDown: 1 } as const)[event.key];
+      if (by === undefined && event.key !== "Enter") return;
       event.preventDefault();
-      if (this.closing !== null) this.take({ ...this.closing, chosen: null });
+      if (by !== undefined) this.move(by);
+      else if (this.closing !== null) this.take({ ...this.closing, chosen: null });
     });
     return [field];
   }

@@ -19,6 +19,8 @@ export interface Offer {
   short: boolean;
   /** Whom they can call between sessions, in the practice's words. */
   crisis: string;
+  /** Of each kind: what is said of the call afterwards where they leave steady, and where they do not; "": none is agreed. */
+  calls: Readonly<Record<string, readonly [string, string]>>;
   form: Form;
   draft: number;
 }
@@ -146,11 +148,12 @@ function drafts(closing: Closing): Draft[] {
     text: "line",
     needed: true,
   };
+  const call = offer.calls[of(closing, "kind")]?.[isUnsteady(closing) ? 1 : 0] ?? "";
   const next: Draft = {
     name: "next_contact",
     step: 3,
     label: "Next contact",
-    why: `When, how, and who gets in touch. Say whom to call before that${offer.crisis === "" ? "." : `: ${offer.crisis}`}`,
+    why: `${call === "" ? "" : `${call} `}When, how, and who gets in touch. Say whom to call before that${offer.crisis === "" ? "." : `: ${offer.crisis}`}`,
     text: "line",
     needed: of(closing, "kind") !== "by_mistake",
   };
@@ -204,6 +207,17 @@ function currentName(closing: Closing, all: readonly Draft[]): string | null {
   if (closing.chosen !== null && all.some(({ name }) => name === closing.chosen)) return closing.chosen;
   const wrong = all.find(({ name }) => closing.errors[name] !== undefined);
   return (wrong ?? all.find(({ name, needed }) => needed === true && of(closing, name).trim() === ""))?.name ?? null;
+}
+
+/** Texts that may stay empty, and are. */
+export const emptyLines = (closing: Closing): string[] =>
+  lines(closing).flatMap((line) => (line.text === "lines" && line.said.trim() === "" ? [line.label.toLowerCase()] : []));
+
+/** The line after the one at hand, or before it; from none at hand the last one. Null: there is none. */
+export function neighbour(closing: Closing, by: 1 | -1): string | null {
+  const all = lines(closing);
+  const at = all.findIndex((line) => line.current);
+  return (at === -1 ? all.at(-1) : all[at + by])?.name ?? null;
 }
 
 /** How many lines are still open. */
