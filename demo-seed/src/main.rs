@@ -4,6 +4,7 @@
 //! gives the same practice, with dates counted back from the day of seeding.
 
 mod course;
+mod forms;
 mod ground;
 mod odd;
 mod people;
@@ -77,7 +78,7 @@ async fn run(args: Args) -> Result<(), Fault> {
     let writer = Writer { app: portal(&args, world.clone()).await?, world, today };
     for (at, client) in practice.clients.iter().enumerate() {
         let clinician = members.get(client.clinician).ok_or("a client without a clinician")?;
-        writer.client(client, *clinician).await?;
+        writer.client(at, client, *clinician).await?;
         if at % 16 == 15 {
             println!("{} of {} invented clients", at + 1, practice.clients.len());
         }

@@ -7,7 +7,9 @@ use leeward::base::ids::new_id;
 use leeward::clients::{self, Cautions, Details, NewClient};
 use leeward::comfort;
 use leeward::course::{self, Saying};
+use leeward::episodes;
 use leeward::live::{self, Admission};
+use leeward::measures::{self, Done, Filled, Occasion};
 use leeward::platform::App;
 use leeward::reach::{self, Reach, Use};
 use leeward::safety_plan::{self, SafetyPlan};
@@ -22,6 +24,7 @@ use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{Entry, EntryValue, Moment, ReachStep};
 use uuid::Uuid;
 
+use crate::forms;
 use crate::people::{STEADIED_BY, STEADYING};
 use crate::plan::{ClientPlan, End, SessionPlan, SetPlan, TargetPlan};
 use crate::sets;
@@ -48,11 +51,11 @@ struct Written<'a> {
 }
 
 impl Writer {
-    /// Writes a client with the whole course, treated by `clinician`.
+    /// Writes a client with the whole course, treated by `clinician`; `place`: in the practice.
     ///
     /// # Errors
     /// Whatever the portal refused; the client is then unfinished.
-    pub async fn client(&self, plan: &ClientPlan, clinician: Uuid) -> Result<(), Fault> {
+    pub async fn client(&self, place: usize, plan: &ClientPlan, clinician: Uuid) -> Result<(), Fault> {
         let first = plan.sessions.first().ok_or("a client without a session")?;
         let came = self.time(first.days_ago + 3, first.minute);
         let subject = self.sign_in(clinician, came).await?;
@@ -66,16 +69,56 @@ impl Writer {
             safety_plan::save(&self.app, &subject, id, &plan, 0).await?;
             self.steady(&subject, id).await?;
         }
+        let baseline = plan.targets.first().map_or(6, |target| target.sud);
+        self.fill_in(&subject, id, forms::sheets(place, Occasion::Intake, baseline, self.app.world.now())?).await?;
         let mut written = Written { plan, id, targets: vec![] };
-        for session in &plan.sessions {
+        for (number, session) in plan.sessions.iter().enumerate() {
             self.session(&mut written, session, clinician).await?;
+            if let (true, Some(disturbed)) = (number > 0 && number.is_multiple_of(forms::EVERY), forms::disturbed(session)) {
+                let subject = self.sign_in(clinician, self.app.world.now() + Duration::minutes(20)).await?;
+                self.fill_in(&subject, id, forms::sheets(place, Occasion::Regular, disturbed, self.app.world.now())?).await?;
+            }
         }
+        self.flag(place, plan, id, clinician).await?;
+        self.end(place, plan, id, clinician).await?;
         if plan.archived {
             let last = plan.sessions.last().map_or(0, |session| session.days_ago);
             let subject = self.sign_in(clinician, self.time(last - 40, first.minute)).await?;
             clients::archive_client(&self.app, &subject, id, 1).await?;
         }
         Ok(())
+    }
+
+    async fn fill_in(&self, subject: &Subject, client: Uuid, all: Vec<Filled>) -> Result<(), Fault> {
+        for filled in all {
+            measures::enter(&self.app, subject, client, &filled).await?;
+        }
+        Ok(())
+    }
+
+    /// Two answers about death: one that was looked at the same day, one that nobody has looked at yet.
+    async fn flag(&self, place: usize, plan: &ClientPlan, client: Uuid, clinician: Uuid) -> Result<(), Fault> {
+        let Some(last) = plan.sessions.last().filter(|last| matches!(place, 1 | 12) && last.end == End::Closed) else { return Ok(()) };
+        let subject = self.sign_in(clinician, self.time(last.days_ago, last.minute) + Duration::hours(3)).await?;
+        let number = measures::enter(&self.app, &subject, client, &forms::with_a_flag(self.app.world.now())?).await?;
+        if place == 1 {
+            measures::close_flag(&self.app, &subject, client, number, Done::PlanStands).await?;
+        }
+        Ok(())
+    }
+
+    /// Who has not been seen for long has ended, each in a way of their own; half of those who completed filled in forms at the end.
+    async fn end(&self, place: usize, plan: &ClientPlan, client: Uuid, clinician: Uuid) -> Result<(), Fault> {
+        let (Some(days), Some(last)) = (forms::ended(plan), plan.sessions.last()) else { return Ok(()) };
+        if matches!(last.end, End::Left | End::NotReached) {
+            return Ok(());
+        }
+        let subject = self.sign_in(clinician, self.time(days, last.minute) + Duration::hours(2)).await?;
+        let reason = episodes::Reason::ALL[place % episodes::Reason::ALL.len()];
+        if let (true, Some(disturbed)) = (place.is_multiple_of(2), forms::disturbed(last)) {
+            self.fill_in(&subject, client, forms::sheets(place, Occasion::End, disturbed, self.app.world.now())?).await?;
+        }
+        Ok(episodes::end(&self.app, &subject, client, self.app.world.now(), reason).await?)
     }
 
     /// Writes what steadies a client.

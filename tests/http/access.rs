@@ -82,7 +82,12 @@ impl Try {
         ] {
             path = path.replace(place, &id.to_string());
         }
-        path = path.replace("{role}", "clinician").replace("{hash}", "0").replace("{name}", "x.js").replace("{number}", "1");
+        path = path
+            .replace("{role}", "clinician")
+            .replace("{hash}", "0")
+            .replace("{name}", "x.js")
+            .replace("{number}", "1")
+            .replace("{measure}", "phq9");
         assert!(!path.contains('{'), "{path}: this test does not know what stands there; tell it");
         path
     }
@@ -138,6 +143,12 @@ async fn record(scene: &Scene) -> String {
         "client_reach",
         "adverse_event",
         "adverse_account",
+        "episode",
+        "response",
+        "response_answers",
+        "episode_measure",
+        "risk_flag",
+        "risk_told",
         "stimulus_set",
         "comfort",
         "preset",
@@ -263,7 +274,7 @@ async fn seen(scene: &Scene, subject: &Subject, table: &str) -> i64 {
 }
 
 /// Tables with words about a person or what opens them, and what only concerns those who treat.
-const WORDS: [&str; 15] = [
+const WORDS: [&str; 18] = [
     "client_key",
     "client_details",
     "target_words",
@@ -279,6 +290,9 @@ const WORDS: [&str; 15] = [
     "closing_draft",
     "client_reach",
     "adverse_account",
+    "response_answers",
+    "risk_flag",
+    "risk_told",
 ];
 
 /// What is nobody's record.

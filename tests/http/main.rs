@@ -4,9 +4,11 @@
 mod access;
 mod after;
 mod course;
+mod episodes;
 mod events;
 mod floors;
 mod habits;
+mod measures;
 mod opening;
 mod outcomes;
 mod phases;

@@ -21,7 +21,7 @@ pub struct SealedTable {
 }
 
 /// All of them. A test compares this list with the columns that there are.
-pub const SEALED: [SealedTable; 11] = [
+pub const SEALED: [SealedTable; 12] = [
     SealedTable {
         table: "client_details",
         row: "client_id",
@@ -95,6 +95,12 @@ pub const SEALED: [SealedTable; 11] = [
         row: "id",
         version: "version",
         columns: &[("cue", Field::ResourceCue), ("image", Field::ResourceImage), ("body_feeling", Field::ResourceBodyFeeling)],
+    },
+    SealedTable {
+        table: "response_answers",
+        row: "response_id",
+        version: "1",
+        columns: &[("answers", Field::ResponseAnswers), ("event", Field::ResponseEvent)],
     },
     SealedTable { table: "adverse_account", row: "event_id", version: "1", columns: &[("account", Field::EventAccount)] },
     // An entry is never changed, so there is but one version of it.

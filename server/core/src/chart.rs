@@ -4,6 +4,7 @@
 //! y down; the stylesheet gives the classes ink, dash and size. With it come the words a figure
 //! needs: title, description, a caption that says the finding, and the data for a table below.
 
+mod by_measure;
 mod by_second;
 mod by_session;
 mod by_set;
@@ -16,6 +17,7 @@ mod layout;
 mod plan;
 mod words;
 
+pub use by_measure::{AskedTotal, Came, totals_over_time};
 pub use by_second::{Heard, LONG_GAP_MS, SetCourse, ShownStretch, Stretch, set_by_second, stretches};
 pub use by_session::{Occasion, SessionSpan, course_over_sessions};
 pub use by_set::{SetStep, ratings_by_set};

@@ -7,7 +7,9 @@
 
 pub mod chart;
 pub mod course;
+pub mod measures;
 pub mod optics;
+pub mod outcome;
 pub mod path;
 pub mod room;
 pub mod safety;

@@ -18,8 +18,8 @@ use crate::platform::{App, Parts, Route, Routes, assets, in_turn, members_only, 
 use crate::store::database::Database;
 use crate::store::error::Error;
 use crate::{
-    caseload, clients, comfort, events, handover, live, outcomes, practice, presets, reach, record, safety_plan, sessions, signin,
-    steadying, targets,
+    caseload, clients, comfort, episodes, events, handover, live, measures, outcomes, practice, presets, reach, record, safety_plan,
+    sessions, signin, steadying, targets,
 };
 
 /// THE route list. Handlers of member routes also take `Member`, those of client routes `Seat`, and the
@@ -36,6 +36,8 @@ fn routes(demo: bool) -> Routes {
     let routes = steadying::routes(routes);
     let routes = reach::routes(routes);
     let routes = events::routes(routes);
+    let routes = episodes::routes(routes);
+    let routes = measures::routes(routes);
     let routes = targets::routes(routes);
     let routes = presets::routes(routes);
     let routes = sessions::routes(routes);

@@ -20,7 +20,7 @@ use crate::signin::{Invitation, Newcomer, agree_replacement_as_owner, ask_replac
 use crate::store::database::{Database, Unfit, migrate};
 use crate::store::key_check;
 use crate::store::patience::GRACE;
-use crate::{connections, course, demo, log, notify, upkeep, waiting};
+use crate::{connections, course, demo, episodes, log, notify, upkeep, waiting};
 
 /// Leeward: a portal for remote EMDR sessions, for trained and licensed clinicians.
 #[derive(Parser, Debug)]
@@ -38,7 +38,7 @@ pub enum Command {
     Serve(ServeArgs),
     /// Bring the database to this version's shape (as its owner).
     Migrate(OwnerDatabase),
-    /// Fold how every target stands anew from its record (as the database's owner), and say where lists had it otherwise.
+    /// Fold how every target and every treatment stands anew from its record (as the database's owner), and say where lists had it otherwise.
     Course(OwnerDatabase),
     /// The practice's key.
     #[command(subcommand)]
@@ -174,15 +174,15 @@ async fn rebuild_courses(owner_url: &str) -> Result<(), String> {
     let course::Rebuilt { targets, outdated, different } = course::rebuild(owner_url)
         .await
         .map_err(|fault| format!("course: {fault}. Is LEEWARD_OWNER_URL the database's owner, and has `leeward migrate` been run?"))?;
+    let treatments =
+        episodes::rebuild(owner_url).await.map_err(|fault| format!("course: {fault}. Run it again: what was folded stays."))?;
     println!("{targets} targets folded, {outdated} of them by newer rules, {} different", different.len());
-    if different.is_empty() {
+    println!("{} treatments folded, {} different", treatments.episodes, treatments.different.len());
+    if different.is_empty() && treatments.different.is_empty() {
         return Ok(());
     }
-    let ids: Vec<String> = different.iter().map(ToString::to_string).collect();
-    Err(format!(
-        "course: lists had these targets otherwise than their record says. They are made anew; tell the makers: {}",
-        ids.join(", ")
-    ))
+    let ids: Vec<String> = different.iter().chain(&treatments.different).map(ToString::to_string).collect();
+    Err(format!("course: lists had these otherwise than their record says. They are made anew; tell the makers: {}", ids.join(", ")))
 }
 
 async fn invite(args: &InviteArgs, world: &World) -> Result<(), String> {

@@ -117,14 +117,33 @@ test('a clinician\'s pages', async () => {
   await lookAt(page, 'clinician', [
     ['/clients/{client}/comfort', `/clients/${clients[0]}/comfort`], ['/sessions/{session}/sets/{number}', `/sessions/${session}/sets/1`],
   ]);
+  await formWithAFlag(page, clients[0]);
+  await lookAt(page, 'clinician', [
+    ['/clients/{client}/measures', `/clients/${clients[0]}/measures`], ['/clients/{client}/measures/new/{measure}', `/clients/${clients[0]}/measures/new/phq9`],
+    ['/clients/{client}/episodes/{number}', `/clients/${clients[0]}/episodes/1`], ['/clients/{client}', `/clients/${clients[0]}`], ['/clients'],
+  ]);
   await ownPreset(page);
   await refusedPreset(page);
   const open = ID.exec(links.desk)[0];
   await lookAt(page, 'clinician', [['/sessions/{session}/close', `/sessions/${open}/close`]]);
   await lookAt(page, 'clinician', [['/sessions/{session}/desk', `/sessions/${open}/desk`]], DESK);
   await rehearse(page);
-  sound(36);
+  sound(42);
 });
+
+/** Enters a form by keys alone, one an item, which raises a flag; and looks at its page. */
+async function formWithAFlag(page, client) {
+  await page.goto(`/clients/${client}/measures/new/phq9`);
+  await page.locator('[name="item_1"]').first().focus();
+  await page.keyboard.press('9');
+  assert.equal(await page.locator('[name="item_1"]:checked').count(), 0, '9 is no answer');
+  for (const key of ['2', '1', '-', 'Backspace', '3', '0', '1', '2', '1', '0', '1']) await page.keyboard.press(key);
+  assert.deepEqual(await page.locator('.items :checked').evaluateAll((all) => all.map(({ value }) => value)), ['2', '1', '3', '0', '1', '2', '1', '0', '1']);
+  await page.keyboard.press('Enter');
+  await page.getByText('was answered with 1 or more').waitFor();
+  const path = new URL(page.url()).pathname;
+  await lookAt(page, 'clinician', [['/clients/{client}/measures/{number}', path]]);
+}
 
 /** Makes a preset of one's own by the form, and looks at its page. */
 async function ownPreset(page) {

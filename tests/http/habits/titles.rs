@@ -4,10 +4,12 @@ use std::collections::BTreeMap;
 
 use leeward::app::route_list;
 use leeward::live;
+use leeward::measures::{Filled, Occasion, Sheet};
 use leeward::platform::{Role, Rule};
 use leeward::steadying::{self, Resource};
 use leeward::store::seal::Private;
 use leeward::targets::{self, Belongs, Wanted};
+use leeward_core::measures::Measure;
 use leeward_core::wire::{Ending, Preset, Purpose};
 use leeward_tests::Browser;
 use uuid::Uuid;
@@ -68,7 +70,16 @@ async fn no_two_pages_share_a_title_and_none_names_anybody() {
     ] {
         ids.insert(place, id.to_string());
     }
-    ids.extend([("{number}", "1".to_owned()), ("{role}", "clinician".to_owned())]);
+    let sheet = Sheet::new(Measure::Phq9.form(), vec![Some(1); 9]).unwrap();
+    let filled = Filled {
+        measure: Measure::Phq9,
+        occasion: Occasion::Intake,
+        answered_at: scene.house.app.world.now(),
+        sheet,
+        event: Private::default(),
+    };
+    leeward::measures::enter(&scene.house.app, &subject, scene.client, &filled).await.unwrap();
+    ids.extend([("{number}", "1".to_owned()), ("{measure}", "phq9".to_owned()), ("{role}", "clinician".to_owned())]);
     let mut seen: BTreeMap<String, String> = BTreeMap::new();
     let mut faults = Vec::new();
     let pages: Vec<_> = route_list().into_iter().filter(|route| route.method == "GET" && !NO_PAGES.contains(&route.path)).collect();

@@ -1,5 +1,6 @@
 /** What pages of records do better with a script. All of it is there without one. */
 import { copies } from "./copy";
+import { answersByKey } from "./keypad";
 import { liveSearch } from "./live_search";
 import { putsInOrder } from "./order";
 import { sayOnce } from "./saved";
@@ -11,5 +12,6 @@ for (const form of document.querySelectorAll<HTMLFormElement>("form[data-asks]")
 for (const table of document.querySelectorAll<HTMLTableElement>("table[data-order]")) putsInOrder(table);
 for (const button of document.querySelectorAll<HTMLButtonElement>("button[data-copy]")) copies(button);
 for (const button of document.querySelectorAll<HTMLButtonElement>("button[data-into]")) takesWords(button);
+for (const form of document.querySelectorAll<HTMLFormElement>("form[data-keypad]")) answersByKey(form);
 beginAtTheSummary();
 sayOnce();

@@ -8,6 +8,8 @@ use crate::outcomes::LONG;
 /// Why somebody is on the list, in the order of the list.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) enum Why {
+    /// A form raised a flag, and nobody has written down what was done.
+    Flag,
     /// A client is gone, and nobody has heard of them.
     Gone,
     /// A session is open.
@@ -25,6 +27,7 @@ pub(super) enum Why {
 impl Why {
     pub(super) const fn words(self) -> &'static str {
         match self {
+            Self::Flag => "Flag open",
             Self::Gone => "Not reached",
             Self::Open => "Open session",
             Self::Call => "Call due",
@@ -37,6 +40,7 @@ impl Why {
     /// Its shape, as the `d` attributes of what is filled and of what is drawn in outline, in a box of 24 by 24.
     pub(super) const fn shape(self) -> (&'static str, &'static str) {
         match self {
+            Self::Flag => ("M5 3h14l-4 5 4 5H7v9H5Z", ""),
             Self::Gone => ("", "M12 2.5 22 21H2ZM12 9v6M12 17.2v2"),
             Self::Open => ("M4 2 21 12 4 22Z", ""),
             Self::Call => (
@@ -70,6 +74,10 @@ pub(super) fn duties(cases: &[Case], today: NaiveDate) -> Vec<Duty> {
 fn duty(case: &Case, today: NaiveDate) -> Option<Duty> {
     let (why, reason) = reason(case, today)?;
     let (to, act) = match (why, &case.open) {
+        (Why::Flag, _) => {
+            let number = case.flag.as_ref().map(|flag| flag.number).unwrap_or_default();
+            (format!("/clients/{}/measures/{number}", case.id), "Look, and write it down")
+        }
         (Why::Gone, _) => {
             let gone = case.gone.as_ref();
             let page = gone.map(|gone| format!("/sessions/{}{}", gone.session, if gone.open { "/desk" } else { "" }));
@@ -86,6 +94,9 @@ fn duty(case: &Case, today: NaiveDate) -> Option<Duty> {
 }
 
 fn reason(case: &Case, today: NaiveDate) -> Option<(Why, String)> {
+    if let Some(flag) = &case.flag {
+        return Some((Why::Flag, format!("{}, {}.", flag.says, flag.when)));
+    }
     if let Some(gone) = &case.gone {
         return Some((Why::Gone, format!("Session {}: {}, {}. Nothing was heard since.", gone.number, gone.step, gone.when)));
     }
@@ -132,7 +143,7 @@ fn ago(days: i64) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::caseload::page::{Gone, Open};
+    use crate::caseload::page::{Flag, Gone, Open};
     use uuid::Uuid;
 
     fn case() -> Case {
@@ -153,6 +164,8 @@ mod tests {
         let open = Some(Open { id: Uuid::nil(), number: 6, when: "today at 11:05".into() });
         assert_eq!(why(&Case { open: open.clone(), unfinished: true, ..case() }), Some(Why::Open));
         let gone = Some(Gone { session: Uuid::nil(), number: 6, step: "called, no answer", when: "today at 11:30".into(), open: true });
-        assert_eq!(why(&Case { gone, open, ..case() }), Some(Why::Gone), "somebody who is gone comes before everything");
+        assert_eq!(why(&Case { gone, open, ..case() }), Some(Why::Gone), "somebody who is gone comes before sessions");
+        let flag = Some(Flag { number: 2, says: "item 9".into(), when: "today at 11:30".into() });
+        assert_eq!(why(&Case { flag, unfinished: true, ..case() }), Some(Why::Flag), "and a flag before everything");
     }
 }

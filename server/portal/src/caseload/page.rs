@@ -13,6 +13,7 @@ use uuid::Uuid;
 use super::duties::{Duty, duties};
 use super::queries::{self, CaseRow, CheckDue};
 use crate::clients::{Asked, Cautions, my_rehearsal};
+use crate::measures::open_flags;
 use crate::outcomes::{self, ClientRow, Spans};
 use crate::platform::App;
 use crate::platform::Member;
@@ -54,10 +55,21 @@ struct Caseload {
     page: usize,
     pages: usize,
     duties: Vec<Duty>,
+    /// Flags of clients whom others treat, for the member whom the practice named: a sentence each.
+    told_too: Vec<String>,
     lines: Vec<Case>,
     /// The pretend client, once there is one.
     rehearsal: Option<Uuid>,
     today: NaiveDate,
+}
+
+/// A form raised it, and it is open.
+pub(super) struct Flag {
+    /// The form's number in the record.
+    pub(super) number: i32,
+    pub(super) says: String,
+    /// Such as "today at 11:05".
+    pub(super) when: String,
 }
 
 /// A client who is gone, of whom nobody has heard.
@@ -101,6 +113,7 @@ pub(super) struct Case {
     pub(super) flags: Vec<String>,
     /// Which cautions were not asked about.
     pub(super) not_asked: Vec<&'static str>,
+    pub(super) flag: Option<Flag>,
     pub(super) gone: Option<Gone>,
     pub(super) open: Option<Open>,
     pub(super) check: Option<Check>,
@@ -144,11 +157,23 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     let rows = queries::cases(&mut tx, archived).await?;
     let spans = outcomes::spans(&mut tx, None).await?;
     let rehearsal = my_rehearsal(&mut tx).await?;
-    tx.commit().await?;
     let now = app.world.now();
+    let flags = open_flags(&mut tx, now).await?;
+    tx.commit().await?;
     let reader =
         Reader { app: &app, when, today: when.date(&now), now, numbers: numbers.into_iter().map(|row| (row.id, row)).collect(), spans };
     let mut cases = rows.into_iter().map(|row| reader.read(row)).collect::<Result<Vec<Case>, Error>>()?;
+    let mut told_too = vec![];
+    for flag in flags {
+        let when = reader.moment(&flag.raised_at);
+        match (flag.form, cases.iter_mut().find(|case| case.id == flag.client)) {
+            // Of several the oldest is shown: it waits longest.
+            (Some((number, says)), Some(case)) if case.flag.is_none() => case.flag = Some(Flag { number, says, when }),
+            (Some(_), _) => {}
+            (None, _) => told_too
+                .push(format!("A form in record {} raised a flag {when}. Treated by {}: see that they know.", flag.record, flag.treats)),
+        }
+    }
     // Names are sealed, so the database cannot sort by them.
     cases.sort_by_cached_key(|case| (case.name.to_lowercase(), case.number));
     let duties = if archived { Vec::new() } else { duties(&cases, reader.today) };
@@ -172,6 +197,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
         page: number,
         pages,
         duties,
+        told_too,
         lines,
         rehearsal,
         today: reader.today,
@@ -207,6 +233,7 @@ impl Reader<'_> {
             flags: row.cautions.flags(),
             not_asked: not_asked(row.cautions),
             check: row.check.filter(|check| check.from <= self.now).map(|check| self.check(&check)).transpose()?,
+            flag: None,
             gone: row.gone.as_ref().map(|gone| self.gone(gone, row.open.as_ref())).transpose()?,
             open: row.open.map(|open| Open { id: open.id, number: open.number, when: self.moment(&open.opened_at) }),
             unfinished: last.is_some_and(|last| last.closing.as_deref() == Some("incomplete")),

@@ -13,6 +13,8 @@ use uuid::Uuid;
 
 use crate::clients::{self, Cautions, Details, details, is_rehearsal};
 use crate::comfort;
+use crate::episodes::{self, Episode};
+use crate::measures::open_flags;
 use crate::outcomes::{self, Spans};
 use crate::platform::Member;
 use crate::platform::codes::closing_words;
@@ -58,6 +60,20 @@ struct Record {
     risk: Option<Risk>,
     /// The call that is agreed after a session and not made yet.
     call: Option<CallDue>,
+    treatments: Vec<Treatment>,
+    /// Flags that are open: the number of the form, what its item says, since when.
+    flags: Vec<(i32, String, String)>,
+    /// None is open, and one may be begun.
+    may_begin: bool,
+    /// Nobody was seen for so many weeks that the end of this treatment is proposed.
+    quiet: Option<(i64, i32)>,
+}
+
+/// A course of treatment in a line.
+struct Treatment {
+    number: i32,
+    words: String,
+    ended: bool,
 }
 
 /// Risk was said to be present at the opening of an hour, and nobody has said otherwise since.
@@ -159,6 +175,9 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
     let reach = reach::reach(&mut tx, &app, id).await?.map_or_else(Reach::nothing, |(known, _)| known).in_words(when);
     let risk = queries::risk(&mut tx, id).await?;
     let call = sessions::agreed(&mut tx, id).await?;
+    let treatments = episodes::episodes(&mut tx, id).await?;
+    let weeks = episodes::weeks_without(&mut tx).await?;
+    let flags = open_flags(&mut tx, app.world.now()).await?;
     let last = match sessions.iter().find(|session| session.ended_at.is_some() && session.took_place) {
         Some(session) => Some(last_closing(session, &sessions::words(&mut tx, &key, session.id).await?.0, &all, &spans, when)),
         None => None,
@@ -200,7 +219,27 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
         comfort,
         risk,
         call,
+        may_begin: !rehearsal && row.archived_at.is_none() && treatments.iter().all(|one| one.end.is_some()),
+        quiet: treatments.iter().find_map(|one| Some((one.quiet_for(weeks, app.world.now())?, one.number))),
+        flags: flags
+            .into_iter()
+            .filter(|flag| flag.client == id)
+            .filter_map(|flag| flag.form.map(|(number, says)| (number, says, when.moment(&flag.raised_at))))
+            .collect(),
+        treatments: treatments.iter().map(|one| treatment(one, when)).collect(),
     })
+}
+
+fn treatment(episode: &Episode, when: When) -> Treatment {
+    let sessions = match (episode.started_at, episode.sessions) {
+        (Some(at), 1) => format!("one session, {}", when.day(&at)),
+        (Some(at), count) => format!("{count} sessions since {}", when.day(&at)),
+        (None, _) => format!("begun {}, no session attended yet", when.day(&episode.begun_at)),
+    };
+    let first = episode.reprocessed_at.map(|at| format!("; reprocessing since {}", when.day(&at))).unwrap_or_default();
+    let end = episode.end.as_ref();
+    let end = end.map(|end| format!("; {}, {} ({})", end.reason.words(), when.day(&end.at), end.judged_by)).unwrap_or_default();
+    Treatment { number: episode.number, words: format!("{sessions}{first}{end}"), ended: episode.end.is_some() }
 }
 
 fn last_closing(session: &queries::SessionRow, words: &Words<Opened>, targets: &[Target], spans: &Spans, practice: When) -> LastClosing {

@@ -72,6 +72,8 @@ pub enum Field {
     SteadyingWayBack = 67,
     SteadyingFirstWords = 68,
     EventAccount = 69,
+    ResponseAnswers = 70,
+    ResponseEvent = 71,
 }
 
 /// Why a value did not open.

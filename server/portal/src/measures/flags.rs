@@ -1,0 +1,155 @@
+//! Flags: an answer that is a sign of risk to life, or a blank where one was asked for. Each stays open until a person writes down what was
+//! done. The software suggests no level of risk; that no flag was raised says nothing.
+
+use axum::extract::State;
+use chrono::{DateTime, Utc};
+use leeward_core::measures::Measure;
+use strum::{EnumString, IntoStaticStr, VariantArray};
+use uuid::Uuid;
+
+use super::queries::{self, FlagRow, OpenRow};
+use crate::base::named::named;
+use crate::clients;
+use crate::platform::forms::{InPath, Keyed};
+use crate::platform::{App, Member};
+use crate::store::error::Error;
+use crate::store::once::Answer;
+use crate::store::subject::{Act, Subject, Tx};
+
+/// What was done about a flag. Common practice, no source.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, EnumString, IntoStaticStr, VariantArray)]
+#[strum(serialize_all = "snake_case")]
+pub enum Done {
+    /// It was known; it was looked at, and the plan stands.
+    PlanStands,
+    /// Asked by voice, and a plan made or changed.
+    Asked,
+    /// Met, and a plan made or changed.
+    Seen,
+    /// Somebody near them, or another professional, was called.
+    OthersCalled,
+    /// Sent on to other care.
+    SentOn,
+    /// Emergency help was called.
+    Emergency,
+}
+
+named!(Done);
+
+impl Done {
+    /// As a person reads it.
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::PlanStands => "known, looked at today, the plan stands",
+            Self::Asked => "asked by voice, the plan made or changed",
+            Self::Seen => "met, the plan made or changed",
+            Self::OthersCalled => "somebody near them or another professional called",
+            Self::SentOn => "sent on to other care",
+            Self::Emergency => "emergency help called",
+        }
+    }
+}
+
+/// A flag that is open and for the asker.
+pub struct OpenFlag {
+    /// Whose.
+    pub client: Uuid,
+    /// The number of their record.
+    pub record: i32,
+    /// The number of the form and what its item says; `None`: the asker does not treat the client, and learns no more than that there is one.
+    pub form: Option<(i32, String)>,
+    /// Since when.
+    pub raised_at: DateTime<Utc>,
+    /// Who treats the client.
+    pub treats: String,
+}
+
+/// The flags that are open and for the asker, the oldest first. That the asker has them on screen now is written down.
+///
+/// # Errors
+/// [`Error::Inconsistent`] when a row does not say what it must.
+pub async fn open_flags(tx: &mut Tx, now: DateTime<Utc>) -> Result<Vec<OpenFlag>, Error> {
+    let mut all = vec![];
+    for row in queries::open_flags(tx).await? {
+        queries::told(tx, row.response, row.client, now).await?;
+        let OpenRow { client, record, number, measure, says, raised_at, treats, .. } = row;
+        let form = match (number, measure, says) {
+            (Some(number), Some(measure), Some(says)) => {
+                let form = Measure::parse(&measure).ok_or(Error::Inconsistent("response.measure"))?.form();
+                Some((number, says_words(form.name, form.risk.unwrap_or_default(), &says)))
+            }
+            _ => None,
+        };
+        all.push(OpenFlag { client, record, form, raised_at, treats });
+    }
+    Ok(all)
+}
+
+/// What an item says, in words.
+fn says_words(form: &str, item: usize, says: &str) -> String {
+    match says {
+        "unknown" => format!("{form}, item {item} (thoughts of death or self-harm) was left blank: ask"),
+        _ => format!("{form}, item {item} (thoughts of death or self-harm) was answered with 1 or more"),
+    }
+}
+
+/// A flag as the page of its form shows it.
+pub(super) struct Flag {
+    pub(super) says: String,
+    pub(super) raised_at: DateTime<Utc>,
+    /// What was done, when, and by whom.
+    pub(super) done: Option<(&'static str, DateTime<Utc>, String)>,
+}
+
+impl Flag {
+    pub(super) fn of(row: FlagRow, measure: Measure) -> Result<Self, Error> {
+        let form = measure.form();
+        let done = match (row.done, row.done_at, row.done_by) {
+            (Some(done), Some(at), by) => {
+                let done = Done::parse(&done).ok_or(Error::Inconsistent("risk_flag.done"))?;
+                Some((done.words(), at, by.unwrap_or_default()))
+            }
+            _ => None,
+        };
+        Ok(Self { says: says_words(form.name, form.risk.unwrap_or_default(), &row.says), raised_at: row.raised_at, done })
+    }
+}
+
+/// Writes down what was done about the flag of form `number`.
+///
+/// # Errors
+/// [`Error::NothingWritten`] when it is closed already, or the one who asks does not treat the client.
+pub async fn close_flag(app: &App, subject: &Subject, client: Uuid, number: i32, done: Done) -> Result<(), Error> {
+    let mut tx = app.database.act(subject, Act::new("flag.close").client(client)).await?;
+    if !queries::close(&mut tx, client, number, done.name(), app.world.now()).await? {
+        return Err(Error::NothingWritten("risk_flag"));
+    }
+    tx.commit().await
+}
+
+/// What the form sends.
+#[derive(Default, serde::Deserialize)]
+#[serde(default)]
+pub(super) struct Closing {
+    done: String,
+    /// "yes": by the button that closes it in one action, whatever the list shows.
+    known: String,
+}
+
+/// `POST /clients/{client}/measures/{number}/flag`
+pub(super) async fn close(
+    member: Member,
+    State(app): State<App>,
+    InPath((client, number)): InPath<(Uuid, i32)>,
+    Keyed(once, typed): Keyed<Closing>,
+) -> Result<Answer, Error> {
+    let mut tx = app.database.act_once(&member.subject, Act::new("flag.close").client(client), &once).await?;
+    clients::key(&mut tx, &app, client).await?;
+    let done = if typed.known == "yes" { Some(Done::PlanStands) } else { Done::parse(&typed.done) };
+    let done = done.ok_or(Error::BadRequest("Choose what was done from the list on the form\u{2019}s page."))?;
+    if !queries::close(&mut tx, client, number, done.name(), app.world.now()).await? {
+        return Err(Error::Conflict("This flag is closed already, or this form has none. Open its page and look."));
+    }
+    tx.saved(format!("/clients/{client}/measures/{number}")).await
+}

@@ -1,0 +1,138 @@
+//! All that came of forms for one client: each measure over time, what the last change of it comes to, and the forms one by one.
+
+use askama::Template;
+use axum::extract::State;
+use axum::response::Html;
+use chrono::NaiveDate;
+use leeward_core::chart::{AskedTotal, Came, Chart, totals_over_time};
+use leeward_core::measures::{Measure, Threshold};
+use leeward_core::outcome::change::{Rule, classify};
+use uuid::Uuid;
+
+use super::{Response, responses, threshold};
+use crate::clients::{self, details};
+use crate::platform::forms::Id;
+use crate::platform::page::{Frame, page};
+use crate::platform::when::When;
+use crate::platform::{App, Member};
+use crate::store::error::Error;
+use crate::store::seal::Opened;
+use crate::store::subject::{Act, Tx};
+
+#[derive(Template)]
+#[template(path = "measures/overview.html")]
+struct OverviewPage {
+    frame: Frame,
+    client: Uuid,
+    name: Opened,
+    record: i32,
+    archived: bool,
+    courses: Vec<Course>,
+    /// The forms one by one, the latest first.
+    lines: Vec<Line>,
+}
+
+/// One measure over time.
+struct Course {
+    measure: Measure,
+    chart: Chart,
+    /// What the change from the first to the last comes to in this treatment, and by what it is judged; empty: there is none to judge.
+    verdict: String,
+}
+
+struct Line {
+    number: i32,
+    name: &'static str,
+    day: String,
+    total: String,
+    occasion: &'static str,
+    by: String,
+}
+
+impl OverviewPage {
+    /// The forms that may be entered.
+    fn offered(&self) -> impl Iterator<Item = (&'static str, &'static str)> {
+        Measure::ALL.into_iter().filter(|measure| measure.form().by_topics).map(|measure| (measure.name(), measure.form().name))
+    }
+}
+
+/// `GET /clients/{client}/measures`
+pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, Id(client): Id) -> Result<Html<String>, Error> {
+    let mut tx = app.database.act(&member.subject, Act::new("measure.view").client(client)).await?;
+    let row = clients::row(&mut tx, client).await?.ok_or(Error::NotFound)?;
+    let name = details(&mut tx, &app, client).await?.name;
+    let all = responses(&mut tx, &app, client).await?;
+    let when = When::in_practice(&mut tx).await?;
+    let courses = courses(&mut tx, &all, when).await?;
+    tx.commit().await?;
+    let lines = all.iter().rev().map(|one| line(one, when)).collect();
+    page(&OverviewPage { frame, client, name, record: row.number, archived: row.archived_at.is_some(), courses, lines })
+}
+
+fn line(one: &Response, when: When) -> Line {
+    Line {
+        number: one.number,
+        name: one.measure.form().name,
+        day: when.day(&one.answered_at),
+        total: total_words(one),
+        occasion: one.occasion.words(),
+        by: one.by.clone(),
+    }
+}
+
+/// A total as pages say it.
+pub(super) fn total_words(one: &Response) -> String {
+    let filled = if one.prorated { ", filled up for blanks" } else { "" };
+    one.total.map_or_else(|| "none, for blanks".to_owned(), |total| format!("{}{filled}", figure(total)))
+}
+
+/// To a tenth, where it is not whole.
+pub(super) fn figure(total: f64) -> String {
+    let tenths = (total * 10.0).round() / 10.0;
+    if tenths.fract() == 0.0 { format!("{tenths:.0}") } else { format!("{tenths:.1}") }
+}
+
+async fn courses(tx: &mut Tx, all: &[Response], when: When) -> Result<Vec<Course>, Error> {
+    let mut courses = vec![];
+    for measure in Measure::ALL {
+        let own: Vec<&Response> = all.iter().filter(|one| one.measure == measure).collect();
+        let Some(first) = own.first() else { continue };
+        let threshold = threshold(tx, measure).await?;
+        let begun = when.date(&first.answered_at);
+        let asked: Vec<AskedTotal> = own.iter().map(|one| asked(one, begun, when)).collect();
+        let chart = totals_over_time(measure.form(), threshold, &asked);
+        courses.push(Course { measure, chart, verdict: verdict(&own, threshold) });
+    }
+    Ok(courses)
+}
+
+fn asked(one: &Response, begun: NaiveDate, when: When) -> AskedTotal {
+    let day = when.date(&one.answered_at);
+    let came = match one.total {
+        Some(total) if one.prorated => Came::Filled(total),
+        Some(total) => Came::Total(total),
+        None => Came::Blank,
+    };
+    AskedTotal { day: u32::try_from((day - begun).num_days()).unwrap_or_default(), label: when.brief(day), came }
+}
+
+/// What the change within the latest treatment comes to (Jacobson & Truax). The threshold of the last form counts: it is the one that was in
+/// force when that was kept.
+fn verdict(own: &[&Response], threshold: Option<Threshold>) -> String {
+    let Some(last) = own.last() else { return String::new() };
+    let form = last.measure.form();
+    let within: Vec<&&Response> = own.iter().filter(|one| one.episode == last.episode && one.total.is_some()).collect();
+    let (Some(first), Some(latest)) = (within.first(), within.last().filter(|_| within.len() > 1)) else { return String::new() };
+    let (Some(points), Some(before), Some(after)) = (latest.points, first.total, latest.total) else { return String::new() };
+    let rule = Rule { points: points.into(), cut: form.cut.map(|cut| cut.at.into()), better: form.better };
+    let Ok(class) = classify(before, after, rule) else { return String::new() };
+    let source =
+        form.reliable.iter().find(|one| i16::try_from(one.points) == Ok(points)).or(threshold.as_ref()).map_or("", |one| one.source);
+    let cut = form.cut.map(|cut| format!("; cut {}: {}", cut.at, cut.source)).unwrap_or_default();
+    format!(
+        "In this treatment, from {} to {}: {} (from {points} points on: {source}{cut}).",
+        figure(before),
+        figure(after),
+        class.words(form.better)
+    )
+}
