@@ -114,7 +114,8 @@ ALTER TABLE episode ENABLE ROW LEVEL SECURITY;
 ALTER TABLE episode FORCE ROW LEVEL SECURITY;
 CREATE POLICY read ON episode FOR SELECT USING (client_id IN (SELECT access.my_clients()) OR (SELECT access.has_role('lead')));
 CREATE POLICY add ON episode FOR INSERT WITH CHECK (client_id IN (SELECT access.my_clients()));
-CREATE POLICY change ON episode FOR UPDATE USING (client_id IN (SELECT access.my_clients()));
+CREATE POLICY change ON episode FOR UPDATE USING (client_id IN (SELECT access.my_clients()))
+  WITH CHECK (judged_by IS NULL OR judged_by = (SELECT access.me()));
 -- The functions above run as the owner, and so does the command that rebuilds.
 CREATE POLICY upkeep ON episode FOR SELECT USING ((SELECT access.is_owner()));
 CREATE POLICY upkeep_add ON episode FOR INSERT WITH CHECK ((SELECT access.is_owner()));

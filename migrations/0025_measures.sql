@@ -16,7 +16,6 @@ CREATE TABLE response (
   answered_at timestamptz NOT NULL CONSTRAINT answered_at_is_a_time CHECK (isfinite(answered_at)),
   total double precision CHECK (total BETWEEN 0 AND 100),   -- null: it cannot be told, for blanks
   prorated boolean NOT NULL,
-  blank smallint NOT NULL CHECK (blank >= 0),
   points smallint CHECK (points > 0),           -- from so many on a change was reliable then; null: no change of it is judged
   by_client boolean NOT NULL DEFAULT false,
   replaces uuid UNIQUE REFERENCES response,
@@ -52,7 +51,7 @@ CREATE TABLE episode_measure (
   client_id uuid NOT NULL,
   first_total double precision NOT NULL,
   first_at timestamptz NOT NULL CONSTRAINT first_at_is_a_time CHECK (isfinite(first_at)),
-  last_total double precision NOT NULL,         -- of those before its end; the first where there is no other
+  last_total double precision NOT NULL,         -- before its end; the first where there is no other
   last_at timestamptz NOT NULL CONSTRAINT last_at_is_a_time CHECK (isfinite(last_at)),
   end_total double precision,                   -- null: it was not asked at the end
   end_at timestamptz CONSTRAINT end_at_is_a_time CHECK (isfinite(end_at)),
@@ -64,16 +63,17 @@ CREATE TABLE episode_measure (
 CREATE INDEX ON episode_measure (client_id);
 CREATE INDEX ON episode_measure (measure, first_at);
 
--- The rows as they should be: what is asked after the end is no part of the treatment.
+-- The rows as they should be: what is asked after the end is no part of the treatment, and of what was asked at its end alone no change is known.
 CREATE VIEW episode_measure_fold WITH (security_invoker = true) AS
 SELECT episode_id, measure, (array_agg(client_id))[1] AS client_id,
-  (array_agg(total ORDER BY answered_at, number))[1] AS first_total, min(answered_at) AS first_at,
-  coalesce((array_agg(total ORDER BY answered_at DESC, number DESC) FILTER (WHERE occasion <> 'end'))[1],
-    (array_agg(total ORDER BY answered_at, number))[1]) AS last_total,
-  coalesce(max(answered_at) FILTER (WHERE occasion <> 'end'), min(answered_at)) AS last_at,
+  (array_agg(total ORDER BY answered_at, number) FILTER (WHERE occasion <> 'end'))[1] AS first_total,
+  min(answered_at) FILTER (WHERE occasion <> 'end') AS first_at,
+  (array_agg(total ORDER BY answered_at DESC, number DESC) FILTER (WHERE occasion <> 'end'))[1] AS last_total,
+  max(answered_at) FILTER (WHERE occasion <> 'end') AS last_at,
   (array_agg(total ORDER BY answered_at DESC, number DESC) FILTER (WHERE occasion = 'end'))[1] AS end_total,
   max(answered_at) FILTER (WHERE occasion = 'end') AS end_at, count(*)::integer AS totals
-FROM standing_response WHERE total IS NOT NULL AND occasion <> 'follow_up' GROUP BY episode_id, measure;
+FROM standing_response WHERE total IS NOT NULL AND occasion <> 'follow_up' GROUP BY episode_id, measure
+HAVING count(*) FILTER (WHERE occasion <> 'end') > 0;
 GRANT SELECT ON standing_response, episode_measure_fold TO leeward_app;
 
 CREATE FUNCTION access.fold_measure() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
@@ -112,6 +112,7 @@ CREATE TABLE risk_flag (
   done_at timestamptz CONSTRAINT done_at_is_a_time CHECK (isfinite(done_at)),
   done_by uuid REFERENCES access.member,
   CHECK ((done IS NULL) = (done_at IS NULL) AND (done IS NULL) = (done_by IS NULL)),
+  UNIQUE (response_id, client_id),
   FOREIGN KEY (response_id, client_id) REFERENCES response (id, client_id)
 );
 CREATE INDEX ON risk_flag (client_id);
@@ -119,11 +120,12 @@ CREATE INDEX ON risk_flag (raised_at) WHERE done IS NULL;
 
 -- Who has had a flag on screen, and when first.
 CREATE TABLE risk_told (
-  response_id uuid NOT NULL REFERENCES risk_flag,
+  response_id uuid NOT NULL,
   client_id uuid NOT NULL,
   member_id uuid NOT NULL REFERENCES access.member,
   at timestamptz NOT NULL CONSTRAINT at_is_a_time CHECK (isfinite(at)),
-  PRIMARY KEY (response_id, member_id)
+  PRIMARY KEY (response_id, member_id),
+  FOREIGN KEY (response_id, client_id) REFERENCES risk_flag (response_id, client_id)
 );
 CREATE INDEX ON risk_told (client_id);
 
@@ -145,7 +147,7 @@ ALTER TABLE response FORCE ROW LEVEL SECURITY;
 CREATE POLICY read ON response FOR SELECT USING (client_id IN (SELECT access.my_clients()) OR (SELECT access.has_role('lead')));
 CREATE POLICY add ON response FOR INSERT WITH CHECK (client_id IN (SELECT access.my_clients()) AND entered_by = (SELECT access.me()));
 CREATE POLICY upkeep ON response FOR SELECT USING ((SELECT access.is_owner()));
-GRANT SELECT, INSERT (id, client_id, episode_id, number, measure, rules, occasion, answered_at, total, prorated, blank, points, by_client, replaces,
+GRANT SELECT, INSERT (id, client_id, episode_id, number, measure, rules, occasion, answered_at, total, prorated, points, by_client, replaces,
   withdrawn, entered_by, kept_at) ON response TO leeward_app;
 
 ALTER TABLE response_answers ENABLE ROW LEVEL SECURITY;
@@ -170,13 +172,6 @@ CREATE POLICY change ON risk_flag FOR UPDATE USING (client_id IN (SELECT access.
 CREATE POLICY upkeep ON risk_flag FOR SELECT USING ((SELECT access.is_owner()));
 GRANT SELECT, INSERT (response_id, client_id, says, raised_at), UPDATE (done, done_at, done_by) ON risk_flag TO leeward_app;
 
-ALTER TABLE risk_told ENABLE ROW LEVEL SECURITY;
-ALTER TABLE risk_told FORCE ROW LEVEL SECURITY;
-CREATE POLICY read ON risk_told FOR SELECT USING (client_id IN (SELECT access.my_clients()) OR member_id = (SELECT access.me()));
-CREATE POLICY add ON risk_told FOR INSERT WITH CHECK (member_id = (SELECT access.me()));
-CREATE POLICY upkeep ON risk_told FOR SELECT USING ((SELECT access.is_owner()));
-GRANT SELECT, INSERT (response_id, client_id, member_id, at) ON risk_told TO leeward_app;
-
 -- Flags that are open and that are for the asker: of those whom they treat, and all for the member whom the practice named. That member learns
 -- that there is one, of which record, and who treats them; not what it says.
 CREATE FUNCTION access.flags_to_me() RETURNS TABLE (response_id uuid, client_id uuid, record integer, number integer, measure text, says text,
@@ -191,17 +186,26 @@ BEGIN
         WHERE l.client_id = f.client_id AND l.since <= access.now() AND (l.until IS NULL OR l.until > access.now()))
     FROM public.risk_flag f JOIN public.response r ON r.id = f.response_id JOIN public.client c ON c.id = f.client_id,
       LATERAL (SELECT f.client_id IN (SELECT access.my_clients())) o(own)
-    WHERE f.done IS NULL AND (own OR named IS TRUE) ORDER BY f.raised_at;
+    WHERE f.done IS NULL AND (own OR named IS TRUE) AND f.client_id NOT IN (SELECT x.client_id FROM access.rehearsal x) ORDER BY f.raised_at;
 END $$;
 REVOKE ALL ON FUNCTION access.flags_to_me() FROM PUBLIC;
 GRANT EXECUTE ON FUNCTION access.flags_to_me() TO leeward_app;
 
--- Flags that are open for longer than the practice wants, for its leads: whose record, since when, how many were told; never what it says.
-CREATE FUNCTION access.flags_past_time() RETURNS TABLE (client_id uuid, raised_at timestamptz, told bigint)
+ALTER TABLE risk_told ENABLE ROW LEVEL SECURITY;
+ALTER TABLE risk_told FORCE ROW LEVEL SECURITY;
+CREATE POLICY read ON risk_told FOR SELECT USING (client_id IN (SELECT access.my_clients()) OR member_id = (SELECT access.me()));
+CREATE POLICY add ON risk_told FOR INSERT WITH CHECK (
+  member_id = (SELECT access.me()) AND response_id IN (SELECT f.response_id FROM access.flags_to_me() f));
+CREATE POLICY upkeep ON risk_told FOR SELECT USING ((SELECT access.is_owner()));
+GRANT SELECT, INSERT (response_id, client_id, member_id, at) ON risk_told TO leeward_app;
+
+-- Flags that are open for longer than the practice wants, for its leads: whose record, how many whole days late, how many were told; never what it
+-- says, nor a moment by which the form could be found that raised it.
+CREATE FUNCTION access.flags_past_time() RETURNS TABLE (client_id uuid, days_late integer, told bigint)
 LANGUAGE plpgsql STABLE SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
 BEGIN
   IF access.has_role('lead') IS NOT TRUE THEN RETURN; END IF;
-  RETURN QUERY SELECT f.client_id, f.raised_at, (SELECT count(*) FROM public.risk_told t WHERE t.response_id = f.response_id)
+  RETURN QUERY SELECT f.client_id, extract(day FROM access.now() - f.raised_at - make_interval(hours => p.flag_hours))::integer, (SELECT count(*) FROM public.risk_told t WHERE t.response_id = f.response_id)
     FROM public.risk_flag f, public.practice p WHERE f.done IS NULL AND f.raised_at < access.now() - make_interval(hours => p.flag_hours);
 END $$;
 REVOKE ALL ON FUNCTION access.flags_past_time() FROM PUBLIC;

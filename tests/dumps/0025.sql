@@ -3,7 +3,7 @@
 -- PostgreSQL database dump
 --
 
-\restrict FYwopBH3ualylnCbEol8pUNc0J20oc0n01QBO7p6z598IkXRy8LbTAx9YIxL0hM
+\restrict 7ookTffgRfTERJa8GxFbotyail0OfTXixLxGzgfFdIXHjnIReAfDJDHgpQd2c3L
 
 -- Dumped from database version 15.18 (Debian 15.18-0+deb12u1)
 -- Dumped by pg_dump version 15.18 (Debian 15.18-0+deb12u1)
@@ -495,13 +495,13 @@ ALTER FUNCTION access.end_membership(who uuid) OWNER TO leeward_owner;
 -- Name: flags_past_time(); Type: FUNCTION; Schema: access; Owner: leeward_owner
 --
 
-CREATE FUNCTION access.flags_past_time() RETURNS TABLE(client_id uuid, raised_at timestamp with time zone, told bigint)
+CREATE FUNCTION access.flags_past_time() RETURNS TABLE(client_id uuid, days_late integer, told bigint)
     LANGUAGE plpgsql STABLE SECURITY DEFINER
     SET search_path TO 'pg_catalog', 'pg_temp'
     AS $$
 BEGIN
   IF access.has_role('lead') IS NOT TRUE THEN RETURN; END IF;
-  RETURN QUERY SELECT f.client_id, f.raised_at, (SELECT count(*) FROM public.risk_told t WHERE t.response_id = f.response_id)
+  RETURN QUERY SELECT f.client_id, extract(day FROM access.now() - f.raised_at - make_interval(hours => p.flag_hours))::integer, (SELECT count(*) FROM public.risk_told t WHERE t.response_id = f.response_id)
     FROM public.risk_flag f, public.practice p WHERE f.done IS NULL AND f.raised_at < access.now() - make_interval(hours => p.flag_hours);
 END $$;
 
@@ -525,7 +525,7 @@ BEGIN
         WHERE l.client_id = f.client_id AND l.since <= access.now() AND (l.until IS NULL OR l.until > access.now()))
     FROM public.risk_flag f JOIN public.response r ON r.id = f.response_id JOIN public.client c ON c.id = f.client_id,
       LATERAL (SELECT f.client_id IN (SELECT access.my_clients())) o(own)
-    WHERE f.done IS NULL AND (own OR named IS TRUE) ORDER BY f.raised_at;
+    WHERE f.done IS NULL AND (own OR named IS TRUE) AND f.client_id NOT IN (SELECT x.client_id FROM access.rehearsal x) ORDER BY f.raised_at;
 END $$;
 
 
@@ -2813,7 +2813,6 @@ CREATE TABLE public.response (
     answered_at timestamp with time zone NOT NULL,
     total double precision,
     prorated boolean NOT NULL,
-    blank smallint NOT NULL,
     points smallint,
     by_client boolean DEFAULT false NOT NULL,
     replaces uuid,
@@ -2822,7 +2821,6 @@ CREATE TABLE public.response (
     kept_at timestamp with time zone NOT NULL,
     CONSTRAINT answered_at_is_a_time CHECK (isfinite(answered_at)),
     CONSTRAINT kept_at_is_a_time CHECK (isfinite(kept_at)),
-    CONSTRAINT response_blank_check CHECK ((blank >= 0)),
     CONSTRAINT response_check CHECK (((entered_by IS NOT NULL) OR by_client)),
     CONSTRAINT response_check1 CHECK (((NOT withdrawn) OR (replaces IS NOT NULL))),
     CONSTRAINT response_measure_check CHECK ((measure = ANY (ARRAY['pcl5'::text, 'itq'::text, 'iesr'::text, 'phq9'::text, 'gad7'::text, 'anxiety5'::text, 'who5'::text, 'des2'::text]))),
@@ -2853,7 +2851,6 @@ CREATE VIEW public.standing_response WITH (security_invoker='true') AS
     r.answered_at,
     r.total,
     r.prorated,
-    r.blank,
     r.points,
     r.by_client,
     r.replaces,
@@ -2876,16 +2873,17 @@ CREATE VIEW public.episode_measure_fold WITH (security_invoker='true') AS
  SELECT standing_response.episode_id,
     standing_response.measure,
     (array_agg(standing_response.client_id))[1] AS client_id,
-    (array_agg(standing_response.total ORDER BY standing_response.answered_at, standing_response.number))[1] AS first_total,
-    min(standing_response.answered_at) AS first_at,
-    COALESCE((array_agg(standing_response.total ORDER BY standing_response.answered_at DESC, standing_response.number DESC) FILTER (WHERE (standing_response.occasion <> 'end'::text)))[1], (array_agg(standing_response.total ORDER BY standing_response.answered_at, standing_response.number))[1]) AS last_total,
-    COALESCE(max(standing_response.answered_at) FILTER (WHERE (standing_response.occasion <> 'end'::text)), min(standing_response.answered_at)) AS last_at,
+    (array_agg(standing_response.total ORDER BY standing_response.answered_at, standing_response.number) FILTER (WHERE (standing_response.occasion <> 'end'::text)))[1] AS first_total,
+    min(standing_response.answered_at) FILTER (WHERE (standing_response.occasion <> 'end'::text)) AS first_at,
+    (array_agg(standing_response.total ORDER BY standing_response.answered_at DESC, standing_response.number DESC) FILTER (WHERE (standing_response.occasion <> 'end'::text)))[1] AS last_total,
+    max(standing_response.answered_at) FILTER (WHERE (standing_response.occasion <> 'end'::text)) AS last_at,
     (array_agg(standing_response.total ORDER BY standing_response.answered_at DESC, standing_response.number DESC) FILTER (WHERE (standing_response.occasion = 'end'::text)))[1] AS end_total,
     max(standing_response.answered_at) FILTER (WHERE (standing_response.occasion = 'end'::text)) AS end_at,
     (count(*))::integer AS totals
    FROM public.standing_response
   WHERE ((standing_response.total IS NOT NULL) AND (standing_response.occasion <> 'follow_up'::text))
-  GROUP BY standing_response.episode_id, standing_response.measure;
+  GROUP BY standing_response.episode_id, standing_response.measure
+ HAVING (count(*) FILTER (WHERE (standing_response.occasion <> 'end'::text)) > 0);
 
 
 ALTER TABLE public.episode_measure_fold OWNER TO leeward_owner;
@@ -3731,7 +3729,7 @@ member	flag.close	f
 --
 
 COPY access.audit_head (singleton, seq, hash) FROM stdin;
-t	62	\\x82075efc6f43fc78ad73f4cc1badc7c0fd95cc2f0261fc5e17478584dc182ffe
+t	62	\\x4454b4879ee5aad012878b69d43063e21757941410000ae08b43cdf684588ed4
 \.
 
 
@@ -3740,9 +3738,9 @@ t	62	\\x82075efc6f43fc78ad73f4cc1badc7c0fd95cc2f0261fc5e17478584dc182ffe
 --
 
 COPY access.care_link (id, member_id, client_id, since, until) FROM stdin;
-5dc4c5e5-0060-4033-8c95-e4987f38d94f	ba420369-3d88-4706-9235-0f9ba990a1d3	59ce18d2-c19a-4950-b4e0-479361fe91bb	2026-03-03 09:00:00+00	\N
-4e3b6882-f085-4790-b2f8-efb00a2fd1bf	ba420369-3d88-4706-9235-0f9ba990a1d3	cbbe0df4-1116-4b88-9814-ae8e5b39cb4c	2026-03-10 09:04:22+00	\N
-5aa9ee15-ea20-4ba5-b5b4-a150d1810e0d	ba420369-3d88-4706-9235-0f9ba990a1d3	b9babab7-c9a7-46c4-bc48-31ca5e94f26e	2026-03-10 09:04:22+00	\N
+64449dab-41c5-48d5-9c90-45e0ca049f3a	072ce82b-c588-45cd-9a00-9988b3f75896	044cb0de-c701-4a42-aec2-9aa1025c579f	2026-03-03 09:00:00+00	\N
+c5183eaf-b5ce-4e32-b786-0a8dafd483e8	072ce82b-c588-45cd-9a00-9988b3f75896	96a205d3-0ef5-4eff-8869-96a37a9d700b	2026-03-10 09:04:22+00	\N
+084eb977-8acb-424d-a1cf-30427baf8072	072ce82b-c588-45cd-9a00-9988b3f75896	b181524d-118d-48c6-9ab0-edd40889fbb3	2026-03-10 09:04:22+00	\N
 \.
 
 
@@ -3768,9 +3766,9 @@ t	00:00:00	1000 years
 --
 
 COPY access.gate (session_id, client_id, ended_at) FROM stdin;
-aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	2026-03-03 09:04:22+00
-cc352fed-23cd-4c04-a570-346a6ed924cc	59ce18d2-c19a-4950-b4e0-479361fe91bb	\N
-c39177cb-611a-4a38-b3d4-8f44e757429b	cbbe0df4-1116-4b88-9814-ae8e5b39cb4c	\N
+5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	2026-03-03 09:04:22+00
+b0a225ed-d779-46b7-8d49-44ac3c51b9aa	044cb0de-c701-4a42-aec2-9aa1025c579f	\N
+07dcb125-6c15-44f6-9bbd-9d06cea54626	96a205d3-0ef5-4eff-8869-96a37a9d700b	\N
 \.
 
 
@@ -3779,7 +3777,7 @@ c39177cb-611a-4a38-b3d4-8f44e757429b	cbbe0df4-1116-4b88-9814-ae8e5b39cb4c	\N
 --
 
 COPY access.invitation (token_hash, member_id, name, roles, made_by, made_at, ends_at, spent_at, made_in, replacement) FROM stdin;
-\\x505a37cb9ab186d29da1bf21c4e7a95e0a8a0e4e822b860915a2d6461a64f4c2	\N	Somebody New	{lead}	e57b4325-91de-45f4-bbba-79d5f489af2d	2026-03-03 09:01:00+00	2026-03-06 09:01:00+00	\N	993c46c2-f159-4960-b9ef-dd0256a1bae5	\N
+\\x041189c1a9834b236de837bdfea127c7be89cde49f1215dcfb57e30ef1846c0c	\N	Somebody New	{lead}	bb496a14-abb8-49db-86ff-f586040fdfa0	2026-03-03 09:01:00+00	2026-03-06 09:01:00+00	\N	a65e8ef2-89a1-41a9-8e7c-03e13deba760	\N
 \.
 
 
@@ -3788,7 +3786,7 @@ COPY access.invitation (token_hash, member_id, name, roles, made_by, made_at, en
 --
 
 COPY access.join_link (id, token_hash, session_id, made_at, ends_at, revoked_at, code_phc, code_ends_at, code_tries, code_spent_at) FROM stdin;
-68cab185-fb5d-4fce-9d17-949c5d6de8a2	\\x881234338439d9a03c2ee43a6a4377751f162794f51e2d492d9c0709c0fdeb69	cc352fed-23cd-4c04-a570-346a6ed924cc	2026-03-10 09:04:22+00	2026-03-10 13:04:22+00	\N	$argon2id$v=19$m=19456,t=2,p=1$++fkCX4lize9HJd2QCJdRA$HExusJS0g1+GirdpVaKyFys+2G0zFg5vcXjDth/CLxM	2026-03-10 09:14:22+00	1	2026-03-10 09:04:22+00
+4bb7efbc-d7dc-454e-b1f9-8390a5192421	\\x3e8e6f2223ddf0d2da2890398530458f48017c1b0fa8e1e72c95dd229b45be2f	b0a225ed-d779-46b7-8d49-44ac3c51b9aa	2026-03-10 09:04:22+00	2026-03-10 13:04:22+00	\N	$argon2id$v=19$m=19456,t=2,p=1$3+NZVfKJzsZPAyE8P82djw$Eaax1xihMfmYj1vr8NKBacDEh3hS8F/7kugHk+60x8I	2026-03-10 09:14:22+00	1	2026-03-10 09:04:22+00
 \.
 
 
@@ -3797,7 +3795,7 @@ COPY access.join_link (id, token_hash, session_id, made_at, ends_at, revoked_at,
 --
 
 COPY access.key_check (key_id, sealed) FROM stdin;
-1	\\x016064155f8ddda1417bb97ffec3abbde24219e1c4f9124af08434daa05451a77f97abe383dc76e41258d2cbe1a7
+1	\\x015f1b75b9cbee317ee54c3b1e3a5a27a3329395ebd5491b83616f173500e8f96eef3663c513ce02a533e407b681
 \.
 
 
@@ -3806,9 +3804,9 @@ COPY access.key_check (key_id, sealed) FROM stdin;
 --
 
 COPY access.member (id, name, roles, joined_at, left_at, roles_since) FROM stdin;
-ba420369-3d88-4706-9235-0f9ba990a1d3	Member ba4203	{clinician}	2026-03-03 09:00:00+00	\N	\N
-366c38a0-47a5-44ad-85ee-7f90c300501c	Member 366c38	{lead}	2026-03-03 09:01:00+00	\N	\N
-e57b4325-91de-45f4-bbba-79d5f489af2d	Member e57b43	{administrator}	2026-03-03 09:01:00+00	\N	\N
+072ce82b-c588-45cd-9a00-9988b3f75896	Member 072ce8	{clinician}	2026-03-03 09:00:00+00	\N	\N
+e4987c89-1c49-458d-bbf6-989e9e4414b9	Member e4987c	{lead}	2026-03-03 09:01:00+00	\N	\N
+bb496a14-abb8-49db-86ff-f586040fdfa0	Member bb496a	{administrator}	2026-03-03 09:01:00+00	\N	\N
 \.
 
 
@@ -3841,7 +3839,7 @@ COPY access.refused_look (signin_id, hour, looks) FROM stdin;
 --
 
 COPY access.rehearsal (member_id, client_id) FROM stdin;
-ba420369-3d88-4706-9235-0f9ba990a1d3	cbbe0df4-1116-4b88-9814-ae8e5b39cb4c
+072ce82b-c588-45cd-9a00-9988b3f75896	96a205d3-0ef5-4eff-8869-96a37a9d700b
 \.
 
 
@@ -3858,32 +3856,32 @@ COPY access.replacement (id, member_id, asked_by, asked_at, agreed_by, agreed_at
 --
 
 COPY access.request_key (member_id, key, act, body, answer, kept_at) FROM stdin;
-e57b4325-91de-45f4-bbba-79d5f489af2d	0316a48f-c804-cccb-d49d-a03ec4b879de	member.invite	\\xe2363b47c16ec24771f466dcafefd75b082e8e3016e2f9e70ec7728212875a63	{"json":"2026-03-06T09:01:00Z"}	2026-03-03 09:01:00+00
-e57b4325-91de-45f4-bbba-79d5f489af2d	bebb5676-8253-b4ba-fade-f916c29b8cbb	practice.settings.change	\\x79ad68e107e0a890f79e286d96e38040d2702dc48edc35e19ca85e653e8e7999	{"see":"/practice/settings?saved=bebb5676-8253-b4ba-fade-f916c29b8cbb"}	2026-03-03 09:01:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	14b34258-7919-1140-ac6a-9724f9cbad73	preset.create	\\x67f8aa3b84c8869b415acfe4c1f6e316f15397a9a65a578df07867f203fe5edd	{"see":"/presets?saved=14b34258-7919-1140-ac6a-9724f9cbad73"}	2026-03-03 09:01:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	8c518840-e45d-fc27-5980-6aa92260a1e4	preset.create	\\x953d427bf0820728e80909e2230864766d0a7b14539231a9a15be4eec05db0a0	{"see":"/presets?saved=8c518840-e45d-fc27-5980-6aa92260a1e4"}	2026-03-03 09:01:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	c3297823-ee7c-9c44-495c-5c04ea946ab8	preset.put_away	\\x7d4f828a583b92a24935f7fa152dfed5f6a19b69aa3c05c9abcdcda703bd04d5	{"see":"/presets"}	2026-03-03 09:01:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	55b8468f-2d63-51dc-c8fd-7c214ccda5c0	client.change	\\xc70acaf2e505d55bdfc378b96f53987b1bf2c7d5cb10b1e3486b3a3e09b72d10	{"see":"/clients/59ce18d2-c19a-4950-b4e0-479361fe91bb?saved=55b8468f-2d63-51dc-c8fd-7c214ccda5c0"}	2026-03-03 09:01:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	d73de4f0-4edd-3c4a-7b66-69e12568510d	comfort.change	\\xcdf68b7f9738e1cc63937dde20bd88482de3684c3b17c2d058b282ed2688f9fa	{"see":"/clients/59ce18d2-c19a-4950-b4e0-479361fe91bb?saved=d73de4f0-4edd-3c4a-7b66-69e12568510d"}	2026-03-03 09:01:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	7d84c87b-eff1-cddd-c02f-4ae6e78b903c	safety_plan.change	\\x01240058e659a4e96d39a74031c5224f56ee275a8d16cc6e10bee64fb065de8f	{"see":"/clients/59ce18d2-c19a-4950-b4e0-479361fe91bb/safety-plan?saved=7d84c87b-eff1-cddd-c02f-4ae6e78b903c"}	2026-03-03 09:01:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	7b6385b8-3e4b-c3b7-1528-3486171a29ef	steadying.change	\\x1c23db7e4f950da7c95ae9ea82929bcab46e3107ddac48b0283291ad21ec2da2	{"see":"/clients/59ce18d2-c19a-4950-b4e0-479361fe91bb/steadying?saved=7b6385b8-3e4b-c3b7-1528-3486171a29ef"}	2026-03-03 09:01:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	2aa8d741-8322-b0c3-7b41-ce7c9f0d8ad7	reach.change	\\x287ae8447a74b192840984907efcde273ecdccdc920251c7a91ff3008c19427e	{"see":"/clients/59ce18d2-c19a-4950-b4e0-479361fe91bb?saved=2aa8d741-8322-b0c3-7b41-ce7c9f0d8ad7"}	2026-03-03 09:01:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	724cb14a-627b-817a-0a10-bd2bd2a91885	resource.create	\\xbbc3c6075eb07e50d0d7ad8476064591c9a691561fff915bffbbdbab2a5ddad1	{"see":"/clients/59ce18d2-c19a-4950-b4e0-479361fe91bb/steadying?saved=724cb14a-627b-817a-0a10-bd2bd2a91885"}	2026-03-03 09:01:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	7975dc0b-2f3a-3eec-f76a-962d7603f88c	event.create	\\x9aee00580bf8e7d0a83d448cd4592e69521965435271bb4962d6df3073554dbb	{"see":"/clients/59ce18d2-c19a-4950-b4e0-479361fe91bb/events?saved=7975dc0b-2f3a-3eec-f76a-962d7603f88c"}	2026-03-03 09:01:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	6d7a8941-c5fa-d994-89ba-9a0986aa2c9f	target.change	\\x605fe58e9ab21e948530f42eb2ceb51b9a5189c05075ea3a2434b4c8770a2fde	{"see":"/targets/1ae83df6-4692-4ab9-8fdf-d387121ea431?saved=6d7a8941-c5fa-d994-89ba-9a0986aa2c9f"}	2026-03-03 09:02:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	7039b79a-f886-67eb-84aa-d07494a8a05e	target.change	\\xf738ac459be4764ba6165606f88c0422ba3eeafcbfecfc87e7475370c415c5de	{"see":"/targets/1ae83df6-4692-4ab9-8fdf-d387121ea431?saved=7039b79a-f886-67eb-84aa-d07494a8a05e"}	2026-03-03 09:02:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	08f8ef2e-79a5-cb7e-b47d-85c70eb0d603	plan.cluster	\\x196cb957c3794713eb0584f4b4d46281e8fbaa5674ed5b4777ff3f8e485e44e8	{"see":"/clients/59ce18d2-c19a-4950-b4e0-479361fe91bb/plan?saved=08f8ef2e-79a5-cb7e-b47d-85c70eb0d603"}	2026-03-03 09:02:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	2231e3ac-f4f0-e493-168d-6193e0497703	target.create	\\xc911ea42fb3c7a25e783bd8eac41e52db2fdab5ec9678fcee5f2a11b75b78c9f	{"see":"/targets/749e6316-1ed0-4aa1-99b8-48250d8ecc88?saved=2231e3ac-f4f0-e493-168d-6193e0497703"}	2026-03-03 09:02:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	da18140e-7a87-6ff3-f0c3-f0065775b524	plan.move	\\x73519ecab28a5b2cf703544dd4ae9d666c84b2acfa594445b0293408a79a56e1	{"see":"/clients/59ce18d2-c19a-4950-b4e0-479361fe91bb/plan#target-2"}	2026-03-03 09:02:00+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	cf6a3071-311f-cb45-9f71-3bc86590f6ce	target.fact	\\x47aa79fb9932d04cf6c05cded96db5c0d813189be2afc45255d40dd57afde951	{"see":"/targets/1ae83df6-4692-4ab9-8fdf-d387121ea431?saved=cf6a3071-311f-cb45-9f71-3bc86590f6ce"}	2026-03-03 09:03:41+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	3b7d521f-5c90-5653-28dd-5a3d63c8012c	target.fact	\\x02d977337be7ceedd72fe074f2707b4757a94294ac98e60d2594ba39f5b9c88e	{"see":"/targets/1ae83df6-4692-4ab9-8fdf-d387121ea431?saved=3b7d521f-5c90-5653-28dd-5a3d63c8012c"}	2026-03-03 09:03:41+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	453827d7-5d96-2618-282b-6a367e8ecaff	target.fact	\\x9559030edbc97588cdefa756bfa2d7bbe3db2248933f618d9a8dee68711efa34	{"see":"/targets/1ae83df6-4692-4ab9-8fdf-d387121ea431?saved=453827d7-5d96-2618-282b-6a367e8ecaff"}	2026-03-03 09:03:41+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	6ca20fec-a6d2-9325-4a3f-9dbfea83416b	session.close	\\xba4a9859768c0e3347863e78b0d61b629ff06f9822d73b35760077e763de72c2	{"see":"/sessions/aa53b705-2c95-4a24-b680-9ee99bab847f?saved=6ca20fec-a6d2-9325-4a3f-9dbfea83416b"}	2026-03-03 09:04:22+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	c2d0ed95-2e1f-df50-04bc-0a269d12fa06	session.check	\\x64c1ee0c96e640065be94c12c27ef1d1bb4eb025501597f8942f082ae89b421d	{"see":"/sessions/aa53b705-2c95-4a24-b680-9ee99bab847f?saved=c2d0ed95-2e1f-df50-04bc-0a269d12fa06"}	2026-03-03 09:04:22+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	41374330-10eb-86a1-1bb6-c38e46a43947	session.note.save	\\xd4c7e7611f7a25059bfc6c5049a4befb857b2382ec243f65541d2ccb433abf99	{"see":"/sessions/aa53b705-2c95-4a24-b680-9ee99bab847f?saved=41374330-10eb-86a1-1bb6-c38e46a43947#note"}	2026-03-03 09:04:22+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	9ca058e2-8609-23f6-8958-f42767f38798	link.make	\\x44136fa355b3678a1146ad16f7e8649e94fb4fc21fe77e8310c060f61caaff8a	{"json":"2026-03-10T09:14:22Z"}	2026-03-10 09:04:22+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	0182af54-a329-8a4b-c37a-65bba863d923	code.make	\\x44136fa355b3678a1146ad16f7e8649e94fb4fc21fe77e8310c060f61caaff8a	{"json":"2026-03-10T09:14:22Z"}	2026-03-10 09:04:22+00
-ba420369-3d88-4706-9235-0f9ba990a1d3	5ed23b70-4191-ff3c-43ec-78dfcf1470bb	client.archive	\\x7d4f828a583b92a24935f7fa152dfed5f6a19b69aa3c05c9abcdcda703bd04d5	{"see":"/clients/b9babab7-c9a7-46c4-bc48-31ca5e94f26e"}	2026-03-10 09:04:22+00
+bb496a14-abb8-49db-86ff-f586040fdfa0	2f31440e-efa9-34b9-8958-0a79e38d1ca4	member.invite	\\xe2363b47c16ec24771f466dcafefd75b082e8e3016e2f9e70ec7728212875a63	{"json":"2026-03-06T09:01:00Z"}	2026-03-03 09:01:00+00
+bb496a14-abb8-49db-86ff-f586040fdfa0	20ae57a1-2c90-65c5-6b49-dbd61cbc7595	practice.settings.change	\\x79ad68e107e0a890f79e286d96e38040d2702dc48edc35e19ca85e653e8e7999	{"see":"/practice/settings?saved=20ae57a1-2c90-65c5-6b49-dbd61cbc7595"}	2026-03-03 09:01:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	dc7633dc-bd72-0875-6c44-03107ec4ef63	preset.create	\\x67f8aa3b84c8869b415acfe4c1f6e316f15397a9a65a578df07867f203fe5edd	{"see":"/presets?saved=dc7633dc-bd72-0875-6c44-03107ec4ef63"}	2026-03-03 09:01:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	151f6d06-814a-7f11-5fe2-e896f80dae61	preset.create	\\x953d427bf0820728e80909e2230864766d0a7b14539231a9a15be4eec05db0a0	{"see":"/presets?saved=151f6d06-814a-7f11-5fe2-e896f80dae61"}	2026-03-03 09:01:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	0cb8919c-14a5-f686-490d-c868d94e2a5b	preset.put_away	\\x7d4f828a583b92a24935f7fa152dfed5f6a19b69aa3c05c9abcdcda703bd04d5	{"see":"/presets"}	2026-03-03 09:01:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	122815e8-c4ce-edd8-8dd7-7ffbe7865ebc	client.change	\\xc70acaf2e505d55bdfc378b96f53987b1bf2c7d5cb10b1e3486b3a3e09b72d10	{"see":"/clients/044cb0de-c701-4a42-aec2-9aa1025c579f?saved=122815e8-c4ce-edd8-8dd7-7ffbe7865ebc"}	2026-03-03 09:01:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	1ab0d335-b40c-644c-7043-1b1f210247bd	comfort.change	\\xcdf68b7f9738e1cc63937dde20bd88482de3684c3b17c2d058b282ed2688f9fa	{"see":"/clients/044cb0de-c701-4a42-aec2-9aa1025c579f?saved=1ab0d335-b40c-644c-7043-1b1f210247bd"}	2026-03-03 09:01:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	9cdc771d-f995-960c-63f6-878ca454e1b0	safety_plan.change	\\x01240058e659a4e96d39a74031c5224f56ee275a8d16cc6e10bee64fb065de8f	{"see":"/clients/044cb0de-c701-4a42-aec2-9aa1025c579f/safety-plan?saved=9cdc771d-f995-960c-63f6-878ca454e1b0"}	2026-03-03 09:01:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	6bc948fa-89cb-6f67-017f-edb3c07e9d29	steadying.change	\\x1c23db7e4f950da7c95ae9ea82929bcab46e3107ddac48b0283291ad21ec2da2	{"see":"/clients/044cb0de-c701-4a42-aec2-9aa1025c579f/steadying?saved=6bc948fa-89cb-6f67-017f-edb3c07e9d29"}	2026-03-03 09:01:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	2be14f83-53b4-8c56-4bf8-ebe6061acdd9	reach.change	\\x287ae8447a74b192840984907efcde273ecdccdc920251c7a91ff3008c19427e	{"see":"/clients/044cb0de-c701-4a42-aec2-9aa1025c579f?saved=2be14f83-53b4-8c56-4bf8-ebe6061acdd9"}	2026-03-03 09:01:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	e01014fc-e06d-6ea2-300d-3b7329e5aa84	resource.create	\\xbbc3c6075eb07e50d0d7ad8476064591c9a691561fff915bffbbdbab2a5ddad1	{"see":"/clients/044cb0de-c701-4a42-aec2-9aa1025c579f/steadying?saved=e01014fc-e06d-6ea2-300d-3b7329e5aa84"}	2026-03-03 09:01:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	0895ed35-5065-f1c4-4608-db94dfe23d31	event.create	\\x9aee00580bf8e7d0a83d448cd4592e69521965435271bb4962d6df3073554dbb	{"see":"/clients/044cb0de-c701-4a42-aec2-9aa1025c579f/events?saved=0895ed35-5065-f1c4-4608-db94dfe23d31"}	2026-03-03 09:01:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	89d4da92-ce92-f69e-0a5a-52e2912ccd01	target.change	\\x605fe58e9ab21e948530f42eb2ceb51b9a5189c05075ea3a2434b4c8770a2fde	{"see":"/targets/66228bd8-c47f-46fa-8cb5-1a1e82c1fd11?saved=89d4da92-ce92-f69e-0a5a-52e2912ccd01"}	2026-03-03 09:02:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	4e5654f8-cbce-2e40-b43d-18d1048ba35a	target.change	\\x1425f7100407d7cdbb8c03986e20afd94c978df814502ac65854f99e9d8ce93d	{"see":"/targets/66228bd8-c47f-46fa-8cb5-1a1e82c1fd11?saved=4e5654f8-cbce-2e40-b43d-18d1048ba35a"}	2026-03-03 09:02:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	0b669367-b78d-1e52-38a1-3602bca83310	plan.cluster	\\x196cb957c3794713eb0584f4b4d46281e8fbaa5674ed5b4777ff3f8e485e44e8	{"see":"/clients/044cb0de-c701-4a42-aec2-9aa1025c579f/plan?saved=0b669367-b78d-1e52-38a1-3602bca83310"}	2026-03-03 09:02:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	02cef801-c225-08b2-052d-f2b55e53c592	target.create	\\xc911ea42fb3c7a25e783bd8eac41e52db2fdab5ec9678fcee5f2a11b75b78c9f	{"see":"/targets/9c4c97b5-dd64-45c3-b87e-f558fe714136?saved=02cef801-c225-08b2-052d-f2b55e53c592"}	2026-03-03 09:02:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	be9d8e68-204a-f2e7-9c78-45d29ba32532	plan.move	\\x73519ecab28a5b2cf703544dd4ae9d666c84b2acfa594445b0293408a79a56e1	{"see":"/clients/044cb0de-c701-4a42-aec2-9aa1025c579f/plan#target-2"}	2026-03-03 09:02:00+00
+072ce82b-c588-45cd-9a00-9988b3f75896	fba84c7b-400e-81a5-28b3-72704a4081e2	target.fact	\\x47aa79fb9932d04cf6c05cded96db5c0d813189be2afc45255d40dd57afde951	{"see":"/targets/66228bd8-c47f-46fa-8cb5-1a1e82c1fd11?saved=fba84c7b-400e-81a5-28b3-72704a4081e2"}	2026-03-03 09:03:41+00
+072ce82b-c588-45cd-9a00-9988b3f75896	966daf8d-fe1e-7666-2ed0-b09a521ed6c0	target.fact	\\x02d977337be7ceedd72fe074f2707b4757a94294ac98e60d2594ba39f5b9c88e	{"see":"/targets/66228bd8-c47f-46fa-8cb5-1a1e82c1fd11?saved=966daf8d-fe1e-7666-2ed0-b09a521ed6c0"}	2026-03-03 09:03:41+00
+072ce82b-c588-45cd-9a00-9988b3f75896	80da6697-6e26-3105-ff53-0a94910407d9	target.fact	\\x9559030edbc97588cdefa756bfa2d7bbe3db2248933f618d9a8dee68711efa34	{"see":"/targets/66228bd8-c47f-46fa-8cb5-1a1e82c1fd11?saved=80da6697-6e26-3105-ff53-0a94910407d9"}	2026-03-03 09:03:41+00
+072ce82b-c588-45cd-9a00-9988b3f75896	6582f6ef-f0f5-42a3-cec9-88f92452f0c8	session.close	\\xba4a9859768c0e3347863e78b0d61b629ff06f9822d73b35760077e763de72c2	{"see":"/sessions/5ef81d4e-dc00-4936-b105-32be438e6d58?saved=6582f6ef-f0f5-42a3-cec9-88f92452f0c8"}	2026-03-03 09:04:22+00
+072ce82b-c588-45cd-9a00-9988b3f75896	08f7929d-1bdc-570f-ceec-d2ddb195cc2d	session.check	\\x64c1ee0c96e640065be94c12c27ef1d1bb4eb025501597f8942f082ae89b421d	{"see":"/sessions/5ef81d4e-dc00-4936-b105-32be438e6d58?saved=08f7929d-1bdc-570f-ceec-d2ddb195cc2d"}	2026-03-03 09:04:22+00
+072ce82b-c588-45cd-9a00-9988b3f75896	de5fffa2-015a-3052-be1b-a5e1d00ed4dd	session.note.save	\\xd4c7e7611f7a25059bfc6c5049a4befb857b2382ec243f65541d2ccb433abf99	{"see":"/sessions/5ef81d4e-dc00-4936-b105-32be438e6d58?saved=de5fffa2-015a-3052-be1b-a5e1d00ed4dd#note"}	2026-03-03 09:04:22+00
+072ce82b-c588-45cd-9a00-9988b3f75896	7b66d210-f502-c0fd-d847-5b29ee881abb	link.make	\\x44136fa355b3678a1146ad16f7e8649e94fb4fc21fe77e8310c060f61caaff8a	{"json":"2026-03-10T09:14:22Z"}	2026-03-10 09:04:22+00
+072ce82b-c588-45cd-9a00-9988b3f75896	70927939-c978-e129-987f-b413c17692b4	code.make	\\x44136fa355b3678a1146ad16f7e8649e94fb4fc21fe77e8310c060f61caaff8a	{"json":"2026-03-10T09:14:22Z"}	2026-03-10 09:04:22+00
+072ce82b-c588-45cd-9a00-9988b3f75896	16a4013e-d05f-ad45-d22a-7f4d4ad9727f	client.archive	\\x7d4f828a583b92a24935f7fa152dfed5f6a19b69aa3c05c9abcdcda703bd04d5	{"see":"/clients/b181524d-118d-48c6-9ab0-edd40889fbb3"}	2026-03-10 09:04:22+00
 \.
 
 
@@ -3892,10 +3890,10 @@ ba420369-3d88-4706-9235-0f9ba990a1d3	5ed23b70-4191-ff3c-43ec-78dfcf1470bb	client
 --
 
 COPY access.room_token (token_hash, session_id, ends_at) FROM stdin;
-\\x743e2c6a43bcb10dd2ca085d45d529a92e06d71e8a5f02b691ebc25f62ad328e	aa53b705-2c95-4a24-b680-9ee99bab847f	2026-03-04 09:02:01+00
-\\xfac1d75e67f166997e308b6ec0c79ce5e3eb1a0244862bf86a1ea148c6b77138	aa53b705-2c95-4a24-b680-9ee99bab847f	2026-03-04 09:02:35+00
-\\xb61b3b5ee4d1b0568cf2c6ed5a1f876ae7b097b347c0414a877add94d66aec6b	aa53b705-2c95-4a24-b680-9ee99bab847f	2026-03-04 09:03:07+00
-\\x731a45bf3946f249cf01dbb69996e2ae69eaa195fcf5ee9d9f5863a7047da142	aa53b705-2c95-4a24-b680-9ee99bab847f	2026-03-04 09:03:41+00
+\\xb896f8c4e84c48d07570fd763cc0849e863053a63a061fef5be10badf6e18c94	5ef81d4e-dc00-4936-b105-32be438e6d58	2026-03-04 09:02:01+00
+\\x474f3f67f89a7690b0a024727efcb8d45a9f4a368ea66402cd67beaa568ef108	5ef81d4e-dc00-4936-b105-32be438e6d58	2026-03-04 09:02:35+00
+\\x288d4cd828a587fb0a05f46702b1828d3aa0f4e9431827d1078b2f4d6acbb45a	5ef81d4e-dc00-4936-b105-32be438e6d58	2026-03-04 09:03:07+00
+\\x0015caf8e7d01008ca5a4b4624ead036fa352db997dd2ed226dff7499117c901	5ef81d4e-dc00-4936-b105-32be438e6d58	2026-03-04 09:03:41+00
 \.
 
 
@@ -3904,8 +3902,8 @@ COPY access.room_token (token_hash, session_id, ends_at) FROM stdin;
 --
 
 COPY access.seat (id, token_hash, link_id, session_id, device, asked_at, taken_at, closed_at, asked_no, admitted_at, closed_why) FROM stdin;
-663c2d78-d935-445f-9f76-17c8e1bbc93f	\\x3f84ce27500816a3504b481adba55b0fdcfb07d4e4d8b2ebe11164c76fdd7672	68cab185-fb5d-4fce-9d17-949c5d6de8a2	cc352fed-23cd-4c04-a570-346a6ed924cc	device	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	\N	1	2026-03-10 09:04:22+00	\N
-5380b9a7-593f-4a76-9a61-cb99892ac756	\\xa78f05bb00910779c2254970241d923d17187277fbd917e8df188739560c3f44	68cab185-fb5d-4fce-9d17-949c5d6de8a2	cc352fed-23cd-4c04-a570-346a6ed924cc	device	2026-03-10 09:04:22+00	\N	\N	2	\N	\N
+4138b7d4-2d61-4b0b-a837-bb90e54ccad9	\\xcacb1d82b723a7dfa78c9e73a83324c96b9bf873e7b8150779ea1d6e4099f0e7	4bb7efbc-d7dc-454e-b1f9-8390a5192421	b0a225ed-d779-46b7-8d49-44ac3c51b9aa	device	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	\N	1	2026-03-10 09:04:22+00	\N
+fab21e67-62bc-47ce-a1c9-483dd506aeee	\\x331eb90eb496524ef90f2f4a1ca3302d7271135b766b19ae41eb802e2c96f7cf	4bb7efbc-d7dc-454e-b1f9-8390a5192421	b0a225ed-d779-46b7-8d49-44ac3c51b9aa	device	2026-03-10 09:04:22+00	\N	\N	2	\N	\N
 \.
 
 
@@ -3914,10 +3912,10 @@ COPY access.seat (id, token_hash, link_id, session_id, device, asked_at, taken_a
 --
 
 COPY access.signin (id, token_hash, member_id, device, opened_at, seen_at, ends_at, closed_at, shown_at) FROM stdin;
-04bc3f04-ce09-47d8-821d-68d9a752759f	\\x9ef4b4e6aa102c81e64a13e18982cdda8fe11e59856f97796489e6be12737f58	366c38a0-47a5-44ad-85ee-7f90c300501c	a test	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 21:01:00+00	\N	2026-03-03 09:01:00+00
-993c46c2-f159-4960-b9ef-dd0256a1bae5	\\x82c6e50fd30fb453cfff5bc0ec168dc7886def355e80e98a01d8b34a17dfc26d	e57b4325-91de-45f4-bbba-79d5f489af2d	a test	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 21:01:00+00	\N	2026-03-03 09:01:00+00
-8e015cd8-c55c-4102-a834-dda3de94a3be	\\xd36950c9f30c22c4e629d468b7960e27d0157d40a56cf29e5ed0a2b106e31185	ba420369-3d88-4706-9235-0f9ba990a1d3	a test	2026-03-03 09:00:00+00	2026-03-03 09:04:12+00	2026-03-03 21:00:00+00	\N	2026-03-03 09:00:00+00
-be0ea452-adbb-4b10-9475-a6d9823725ab	\\xaf4f12a0a4f578e3633d63291c2eacbdf6a3f89622270e40ac0449a2deb8eac6	ba420369-3d88-4706-9235-0f9ba990a1d3	a test	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	2026-03-10 21:04:22+00	\N	2026-03-10 09:04:22+00
+0a199728-63b2-4ea6-927c-c05de0eec2a9	\\xb203a311cf77c507114ae6f6eafa9a6425eb5aedac2d52c7c1163162930ad2e1	e4987c89-1c49-458d-bbf6-989e9e4414b9	a test	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 21:01:00+00	\N	2026-03-03 09:01:00+00
+a65e8ef2-89a1-41a9-8e7c-03e13deba760	\\x7618c49b949dbd58ab81b70c519c8f9079b18950e491aa2fbcc34899735c5002	bb496a14-abb8-49db-86ff-f586040fdfa0	a test	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 21:01:00+00	\N	2026-03-03 09:01:00+00
+b8cfdbd0-209a-41c9-b6e9-8aae56063a3d	\\x61f32da9d7a03f3827ae1817fdb62a4f14bd7e85f20493fbabf17fa23a135837	072ce82b-c588-45cd-9a00-9988b3f75896	a test	2026-03-03 09:00:00+00	2026-03-03 09:04:12+00	2026-03-03 21:00:00+00	\N	2026-03-03 09:00:00+00
+8ba2936d-f2a2-49ee-99e1-c4634410279f	\\x41e51a32fd17706ce7c8f4ce02d8a83fb0e1139956725b641fdc398360c2b4e9	072ce82b-c588-45cd-9a00-9988b3f75896	a test	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	2026-03-10 21:04:22+00	\N	2026-03-10 09:04:22+00
 \.
 
 
@@ -3926,31 +3924,31 @@ be0ea452-adbb-4b10-9475-a6d9823725ab	\\xaf4f12a0a4f578e3633d63291c2eacbdf6a3f896
 --
 
 COPY public._sqlx_migrations (version, description, installed_on, success, checksum, execution_time) FROM stdin;
-1	access	2026-11-29 14:58:32.734659+00	t	\\xee58a96d68f93385e2e3af6d4390382fcafdadee1b3238242b344c60c94a8a4273a40010f4ba1d66f24207ad6aa82776	30559760
-2	acts	2026-11-29 14:58:32.765989+00	t	\\x0f1c508e40ba3792e8e2c58fc8d185e11836f9b1edbc9ee5e6fc9a92df9e176255b3f22d035b99a39cacc5519227d601	5185965
-3	audit	2026-11-29 14:58:32.771489+00	t	\\x2dcb585f14b456aae15b0d06e9e436a1575c0781ae10803bee3b70623ac409a8962de276d2dcd3a58ef61135aed43953	6653878
-4	records	2026-11-29 14:58:32.778505+00	t	\\x9c4ec09ed84e6bff571cb8c4e9522c0282f285dad35065f146b0b53be2e4bac359f321e4dcfa97ba7635f5070af5291c	10633398
-5	sessions	2026-11-29 14:58:32.789574+00	t	\\x3013bebd83db0d46eca7767511705f52abb32a744ff204f5bdcb3afb063c1a18464207dd188aa4c42cd742db6aff73a7	25767587
-6	standing ratings	2026-11-29 14:58:32.815935+00	t	\\xa43c139ae2899d8e1dc400509333c23cb35febf1c311c95315c815ad8f5786811785868cfde2df96ad491c1e641366e6	1688869
-7	preparation	2026-11-29 14:58:32.81798+00	t	\\x4039cb17dce2ac0b1a5c9987dfad7b5d9423a5d32f43e2faaf08827b835146f0e59d31276bd09283dad5a4c90562ba0b	8551356
-8	kept once	2026-11-29 14:58:32.826894+00	t	\\xe127621eaa8d28ce25c37396363f914cbc8bf50c61eb3e086ca8f6f279ee945eb2403ea2402783472868733728cbc2f5	13794466
-9	assessments	2026-11-29 14:58:32.841189+00	t	\\x5bf0696b51deb48ebfb71a27a4779e2da2efaf85174c4c7b8b0b88f67c867051a235ae6a038426b2cf9714b07de370d5	13004047
-10	upkeep	2026-11-29 14:58:32.854744+00	t	\\x3f4a71c2e96ccf63581bbe1594408bc7672b13212d73c6347be4c10e049e853222b107f9a5cd31e2d60284bb9445afb4	3601250
-11	known endings	2026-11-29 14:58:32.85862+00	t	\\x0a97a58fbc94f4dd07219030a06389d787aa440be152804e2a07da2545acf733ac66f06c456acba078caf09dba984cf9	1315427
-12	second wall	2026-11-29 14:58:32.86018+00	t	\\xf2b839c5ed136915edd9a3b5082421152ff644aa35c788cc4b55ffd93fee695d696210983c475948599bf94dfa4ff539	10881330
-13	nobody stranded	2026-11-29 14:58:32.871488+00	t	\\x14f8e04a51d086fbaab1b3f6845afc067d25ffcdd89dc5a3652defe3c568c12141846c15a94cdee63511346587aa0e3e	8917293
-14	stays open	2026-11-29 14:58:32.88083+00	t	\\xbce641e43ef5e0a37f25030aa8d2da5628e88f328a4d46878446cf4ef20fa7db69a7cd2d0b7e66f503d1ef5004e8a710	1181398
-15	two at once	2026-11-29 14:58:32.882351+00	t	\\x6f2a8632031128d32d81d4dd3eec3afc45deb68c1f16f7e143b018e44e8d9a00c505c026c575835e9587cf861c582fac	17552528
-16	how it is written	2026-11-29 14:58:32.900373+00	t	\\x76aae8e7a2d18d6f2f5f65227d5f5a5865bf26fe68b97b1d1cb74bc59f6299d8dbe7689172a944793865827bbd38bd66	2275538
-17	course	2026-11-29 14:58:32.90301+00	t	\\xa6254301cb4d15288063fe66b8a02baa70a3925524c246e747736d986981e46e74715411e206af41f1b599e4cef99e12	17009369
-18	opening	2026-11-29 14:58:32.920306+00	t	\\xec2d5896e3cabcf441991fedb5b6ef7c462b59ed2e2a4d339766d3daa9067a2d72250bffbda5645b9c0a9d4eafda4d70	18525950
-19	plan	2026-11-29 14:58:32.939344+00	t	\\xba1afbb9b61f7e89c65231c839f2edede3bd4c82d1b2ef548d676cd47f34247a72fdf379b5a54a99bb49baa43fefd7d6	10206135
-20	safety plan	2026-11-29 14:58:32.949864+00	t	\\x661fdedd23a5f1e2b96fd0538d32407e3d2efe1750893a2174a824ffb12ba9fb7ee7ae190d36377151f0f5816e8029c0	2653693
-21	hour	2026-11-29 14:58:32.952809+00	t	\\x21ba20d76eea6e42b7171d17d12dccbfd565d47b2f65d4068699502c8c9cab0159f3aadf5f4acf2f4d3245fd3b2b57d7	19574361
-22	events	2026-11-29 14:58:32.972767+00	t	\\x7f252014b7699a5b0c0bdd5c30bd3c4e1798b52b2a2076c152d7e178209a9ec0daae5055c05e17e644f520482901d6f0	8415465
-23	safety	2026-11-29 14:58:32.981578+00	t	\\x4893ee25fbe357773f5af9c82ee6c3a70c299c9de4d4f58d0c917e9de811ce4297cee7ba335edfa265c6b7532c9eb4ae	902295
-24	episodes	2026-11-29 14:58:32.982769+00	t	\\x96d8ff65ad18f525a370a9cc9ab6d67b6c92b545aa59da7b135bd6ba76b24891173cad536af695b5e3701188f14082e8	11404404
-25	measures	2026-11-29 14:58:32.994492+00	t	\\x37a82a425bf5caa4fbee5d38f1d14c3f073c9de7b54a33c92d701f0e90506c3d16942e9e42f026e98b152fdd1fe1a0d6	19643518
+1	access	2026-11-29 15:32:02.714251+00	t	\\xee58a96d68f93385e2e3af6d4390382fcafdadee1b3238242b344c60c94a8a4273a40010f4ba1d66f24207ad6aa82776	23421655
+2	acts	2026-11-29 15:32:02.738467+00	t	\\x0f1c508e40ba3792e8e2c58fc8d185e11836f9b1edbc9ee5e6fc9a92df9e176255b3f22d035b99a39cacc5519227d601	5915776
+3	audit	2026-11-29 15:32:02.744774+00	t	\\x2dcb585f14b456aae15b0d06e9e436a1575c0781ae10803bee3b70623ac409a8962de276d2dcd3a58ef61135aed43953	6784111
+4	records	2026-11-29 15:32:02.751924+00	t	\\x9c4ec09ed84e6bff571cb8c4e9522c0282f285dad35065f146b0b53be2e4bac359f321e4dcfa97ba7635f5070af5291c	11000231
+5	sessions	2026-11-29 15:32:02.76337+00	t	\\x3013bebd83db0d46eca7767511705f52abb32a744ff204f5bdcb3afb063c1a18464207dd188aa4c42cd742db6aff73a7	26226041
+6	standing ratings	2026-11-29 15:32:02.790168+00	t	\\xa43c139ae2899d8e1dc400509333c23cb35febf1c311c95315c815ad8f5786811785868cfde2df96ad491c1e641366e6	1545618
+7	preparation	2026-11-29 15:32:02.792032+00	t	\\x4039cb17dce2ac0b1a5c9987dfad7b5d9423a5d32f43e2faaf08827b835146f0e59d31276bd09283dad5a4c90562ba0b	8744417
+8	kept once	2026-11-29 15:32:02.801204+00	t	\\xe127621eaa8d28ce25c37396363f914cbc8bf50c61eb3e086ca8f6f279ee945eb2403ea2402783472868733728cbc2f5	14304697
+9	assessments	2026-11-29 15:32:02.815891+00	t	\\x5bf0696b51deb48ebfb71a27a4779e2da2efaf85174c4c7b8b0b88f67c867051a235ae6a038426b2cf9714b07de370d5	9317691
+10	upkeep	2026-11-29 15:32:02.82564+00	t	\\x3f4a71c2e96ccf63581bbe1594408bc7672b13212d73c6347be4c10e049e853222b107f9a5cd31e2d60284bb9445afb4	3504267
+11	known endings	2026-11-29 15:32:02.829442+00	t	\\x0a97a58fbc94f4dd07219030a06389d787aa440be152804e2a07da2545acf733ac66f06c456acba078caf09dba984cf9	1296399
+12	second wall	2026-11-29 15:32:02.830968+00	t	\\xf2b839c5ed136915edd9a3b5082421152ff644aa35c788cc4b55ffd93fee695d696210983c475948599bf94dfa4ff539	10482625
+13	nobody stranded	2026-11-29 15:32:02.841828+00	t	\\x14f8e04a51d086fbaab1b3f6845afc067d25ffcdd89dc5a3652defe3c568c12141846c15a94cdee63511346587aa0e3e	8649201
+14	stays open	2026-11-29 15:32:02.850813+00	t	\\xbce641e43ef5e0a37f25030aa8d2da5628e88f328a4d46878446cf4ef20fa7db69a7cd2d0b7e66f503d1ef5004e8a710	951048
+15	two at once	2026-11-29 15:32:02.852045+00	t	\\x6f2a8632031128d32d81d4dd3eec3afc45deb68c1f16f7e143b018e44e8d9a00c505c026c575835e9587cf861c582fac	12327936
+16	how it is written	2026-11-29 15:32:02.864721+00	t	\\x76aae8e7a2d18d6f2f5f65227d5f5a5865bf26fe68b97b1d1cb74bc59f6299d8dbe7689172a944793865827bbd38bd66	1675239
+17	course	2026-11-29 15:32:02.866676+00	t	\\xa6254301cb4d15288063fe66b8a02baa70a3925524c246e747736d986981e46e74715411e206af41f1b599e4cef99e12	17629202
+18	opening	2026-11-29 15:32:02.884692+00	t	\\xec2d5896e3cabcf441991fedb5b6ef7c462b59ed2e2a4d339766d3daa9067a2d72250bffbda5645b9c0a9d4eafda4d70	18886072
+19	plan	2026-11-29 15:32:02.905127+00	t	\\xba1afbb9b61f7e89c65231c839f2edede3bd4c82d1b2ef548d676cd47f34247a72fdf379b5a54a99bb49baa43fefd7d6	15080616
+20	safety plan	2026-11-29 15:32:02.92057+00	t	\\x661fdedd23a5f1e2b96fd0538d32407e3d2efe1750893a2174a824ffb12ba9fb7ee7ae190d36377151f0f5816e8029c0	3013851
+21	hour	2026-11-29 15:32:02.92392+00	t	\\x21ba20d76eea6e42b7171d17d12dccbfd565d47b2f65d4068699502c8c9cab0159f3aadf5f4acf2f4d3245fd3b2b57d7	20399888
+22	events	2026-11-29 15:32:02.944706+00	t	\\x7f252014b7699a5b0c0bdd5c30bd3c4e1798b52b2a2076c152d7e178209a9ec0daae5055c05e17e644f520482901d6f0	8330520
+23	safety	2026-11-29 15:32:02.953422+00	t	\\x4893ee25fbe357773f5af9c82ee6c3a70c299c9de4d4f58d0c917e9de811ce4297cee7ba335edfa265c6b7532c9eb4ae	851710
+24	episodes	2026-11-29 15:32:02.954514+00	t	\\x6eecf5746cf428275f63c5026520fc1f62032d3c5d2b1c9e698680542137a479c442416b461e915e1c2768045e3ce133	12543170
+25	measures	2026-11-29 15:32:02.967446+00	t	\\x3beafd1c2f0e7548b538e159de11717ae16e5aafa16a9fc5f755f55a99c55116240dbe76ae44edc6c9b240cb987db2a2	21037762
 \.
 
 
@@ -3959,7 +3957,7 @@ COPY public._sqlx_migrations (version, description, installed_on, success, check
 --
 
 COPY public.adverse_account (event_id, client_id, account) FROM stdin;
-a0ac5596-68de-4cc5-bf92-9ce702bfe062	59ce18d2-c19a-4950-b4e0-479361fe91bb	\\x016b7020a7ceebff314021503dd28c866eb0ff4e7fa001f235a562c47de01938c164e8cd07171f9be7b9
+84edc98a-94ae-41a4-a0e1-7db955582e3c	044cb0de-c701-4a42-aec2-9aa1025c579f	\\x017643176f1baa45aacd92033c3dd3975e60efc7a22ea57d3e5c25ac58aacd2d09ddbbebc4e530ca76c7
 \.
 
 
@@ -3968,7 +3966,7 @@ a0ac5596-68de-4cc5-bf92-9ce702bfe062	59ce18d2-c19a-4950-b4e0-479361fe91bb	\\x016
 --
 
 COPY public.adverse_event (id, client_id, session_id, number, kind, happened_at, done, replaces, written_by, written_at) FROM stdin;
-a0ac5596-68de-4cc5-bf92-9ce702bfe062	59ce18d2-c19a-4950-b4e0-479361fe91bb	\N	1	panic	2026-01-02 09:30:00+00	called	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:01:00+00
+84edc98a-94ae-41a4-a0e1-7db955582e3c	044cb0de-c701-4a42-aec2-9aa1025c579f	\N	1	panic	2026-01-02 09:30:00+00	called	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:01:00+00
 \.
 
 
@@ -3977,7 +3975,7 @@ a0ac5596-68de-4cc5-bf92-9ce702bfe062	59ce18d2-c19a-4950-b4e0-479361fe91bb	\N	1	p
 --
 
 COPY public.after_check (session_id, client_id, member_id, reason, due_from, due_until) FROM stdin;
-aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	ba420369-3d88-4706-9235-0f9ba990a1d3	too_much	2026-03-03 21:04:22+00	2026-03-05 09:04:22+00
+5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	072ce82b-c588-45cd-9a00-9988b3f75896	too_much	2026-03-03 21:04:22+00	2026-03-05 09:04:22+00
 \.
 
 
@@ -3986,7 +3984,7 @@ aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	ba4203
 --
 
 COPY public.after_check_try (id, session_id, client_id, outcome, entered_by, at, seq) FROM stdin;
-937ec340-5e70-4f6d-b44b-c6535aa1ea7e	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	not_reached	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:22+00	38
+1ecacc59-0153-460b-b5df-23ef9a5bf1cc	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	not_reached	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:22+00	38
 \.
 
 
@@ -3995,68 +3993,68 @@ COPY public.after_check_try (id, session_id, client_id, outcome, entered_by, at,
 --
 
 COPY public.audit (seq, at, kind, member_id, act, client_id, object_id, previous, hash) FROM stdin;
-1	2026-03-03 09:00:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	client.create	59ce18d2-c19a-4950-b4e0-479361fe91bb	\N	\\x1049f89a5ef4bff11e67b37b9945096f203ea0c09e92a8bc7dc4a04461f6529f	\\x8d50aa47010c253211d1437c164baf8fc13e855f882fb502d52dff3a7834682f
-2	2026-03-03 09:00:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	target.create	59ce18d2-c19a-4950-b4e0-479361fe91bb	1ae83df6-4692-4ab9-8fdf-d387121ea431	\\x8d50aa47010c253211d1437c164baf8fc13e855f882fb502d52dff3a7834682f	\\x143f80e4641728ea57f93b6393879f45b8ed11d691e8c9674136689fcd5022c4
-3	2026-03-03 09:01:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	session.open	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x143f80e4641728ea57f93b6393879f45b8ed11d691e8c9674136689fcd5022c4	\\x82c563ee42f6f251327f8a62c263fb1bb96187a826cd98df7d8c4a8d108482d1
-4	2026-03-03 09:01:00+00	member	e57b4325-91de-45f4-bbba-79d5f489af2d	member.invite	\N	\N	\\x82c563ee42f6f251327f8a62c263fb1bb96187a826cd98df7d8c4a8d108482d1	\\xbfee13ee03818603354d1f6157832e5828ff75bd6ecb1926fb62d7991caf3505
-5	2026-03-03 09:01:00+00	member	e57b4325-91de-45f4-bbba-79d5f489af2d	practice.settings.change	\N	\N	\\xbfee13ee03818603354d1f6157832e5828ff75bd6ecb1926fb62d7991caf3505	\\x0a21db2ce512a173609080d4ad78aca9122514cea1b942175cb8305005cd169d
-6	2026-03-03 09:01:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	preset.create	\N	fdb1fba9-a371-418f-8163-02dbc1508caa	\\x0a21db2ce512a173609080d4ad78aca9122514cea1b942175cb8305005cd169d	\\x52549de70203a9ae1b06219ceae6351ba7c3301002c2609e0a222d68d2504045
-7	2026-03-03 09:01:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	preset.create	\N	2a50251e-07b2-4df6-ad26-aa86dcbadd9d	\\x52549de70203a9ae1b06219ceae6351ba7c3301002c2609e0a222d68d2504045	\\xaf2a3efe3e25e9dbae1e22e5b9ddc3485c1224f24657d98ef941951bc8ce69f9
-8	2026-03-03 09:01:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	preset.put_away	\N	2a50251e-07b2-4df6-ad26-aa86dcbadd9d	\\xaf2a3efe3e25e9dbae1e22e5b9ddc3485c1224f24657d98ef941951bc8ce69f9	\\x47ac08e5f021c13b052dc1064acdf35ac7b6cff66caf3024af13f466046b87b3
-9	2026-03-03 09:01:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	client.change	59ce18d2-c19a-4950-b4e0-479361fe91bb	\N	\\x47ac08e5f021c13b052dc1064acdf35ac7b6cff66caf3024af13f466046b87b3	\\x5b47f74bcfa2bd043c1208fc9ecd480b3ce0763e16c5a036e79dcbd9c7dd0947
-10	2026-03-03 09:01:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	comfort.change	59ce18d2-c19a-4950-b4e0-479361fe91bb	\N	\\x5b47f74bcfa2bd043c1208fc9ecd480b3ce0763e16c5a036e79dcbd9c7dd0947	\\x4af1e7530667c457de6c2d59d13de088924f0b785b2c0b25a4210a3d87249b5c
-11	2026-03-03 09:01:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	safety_plan.change	59ce18d2-c19a-4950-b4e0-479361fe91bb	\N	\\x4af1e7530667c457de6c2d59d13de088924f0b785b2c0b25a4210a3d87249b5c	\\x603910972a39e7034dfdef8ef4c85da334495ffbf7c7631a05175ad3e4a8b110
-12	2026-03-03 09:01:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	steadying.change	59ce18d2-c19a-4950-b4e0-479361fe91bb	\N	\\x603910972a39e7034dfdef8ef4c85da334495ffbf7c7631a05175ad3e4a8b110	\\xc91ff6a4befc2bdcd6c068ff390ef89f7151a93edca37948ae26ea600caf94d6
-13	2026-03-03 09:01:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	reach.change	59ce18d2-c19a-4950-b4e0-479361fe91bb	\N	\\xc91ff6a4befc2bdcd6c068ff390ef89f7151a93edca37948ae26ea600caf94d6	\\xd65420df64112f6b8a253d76b3b565a3e50f912ecc84e74f82350441b60e3c05
-14	2026-03-03 09:01:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	resource.create	59ce18d2-c19a-4950-b4e0-479361fe91bb	\N	\\xd65420df64112f6b8a253d76b3b565a3e50f912ecc84e74f82350441b60e3c05	\\x37afc28984de625dece4e902c49c6c1a5fc6c28f8f04cf79be67161d06f4c8de
-15	2026-03-03 09:01:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	event.create	59ce18d2-c19a-4950-b4e0-479361fe91bb	\N	\\x37afc28984de625dece4e902c49c6c1a5fc6c28f8f04cf79be67161d06f4c8de	\\x8d19f6ef0625b803d7c64752a1f961d139c091d1e073c07831f7a27f0f42d168
-16	2026-03-03 09:02:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	target.change	59ce18d2-c19a-4950-b4e0-479361fe91bb	1ae83df6-4692-4ab9-8fdf-d387121ea431	\\x8d19f6ef0625b803d7c64752a1f961d139c091d1e073c07831f7a27f0f42d168	\\x1bc34f54c515940afd79aba87c0c36ed16c3bf72fe792a630a9a68097734e143
-17	2026-03-03 09:02:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	target.change	59ce18d2-c19a-4950-b4e0-479361fe91bb	1ae83df6-4692-4ab9-8fdf-d387121ea431	\\x1bc34f54c515940afd79aba87c0c36ed16c3bf72fe792a630a9a68097734e143	\\xaf3e31247e0f5183a0d0d588d356b76caca7f30cec59d70ee9985933839e9d11
-18	2026-03-03 09:02:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	plan.cluster	59ce18d2-c19a-4950-b4e0-479361fe91bb	\N	\\xaf3e31247e0f5183a0d0d588d356b76caca7f30cec59d70ee9985933839e9d11	\\xc9b2f24bfa999b0be378d8fc572a7cc07a7c1d837c9f1328b85f8d0f229e9ae3
-19	2026-03-03 09:02:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	target.create	59ce18d2-c19a-4950-b4e0-479361fe91bb	749e6316-1ed0-4aa1-99b8-48250d8ecc88	\\xc9b2f24bfa999b0be378d8fc572a7cc07a7c1d837c9f1328b85f8d0f229e9ae3	\\xb8be88912327e0c9dcf9f3ff29675707f239967920ea87d6ce932046f6a24cde
-20	2026-03-03 09:02:00+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	plan.move	59ce18d2-c19a-4950-b4e0-479361fe91bb	\N	\\xb8be88912327e0c9dcf9f3ff29675707f239967920ea87d6ce932046f6a24cde	\\xbae9523c53d8f8953140914e585c0eaca8ff1c45caf8637a248653669bc414e1
-21	2026-03-03 09:02:01+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\xbae9523c53d8f8953140914e585c0eaca8ff1c45caf8637a248653669bc414e1	\\x6ab65946f35fd239f8e84e8e953bdb8333d1102503fda58538a2a85ba6717ab3
-22	2026-03-03 09:02:32+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x6ab65946f35fd239f8e84e8e953bdb8333d1102503fda58538a2a85ba6717ab3	\\x7929a25fc3687f059f99b856e4a55d7b6fdaf81993695977d0f8ca7af3af1075
-23	2026-03-03 09:02:33+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x7929a25fc3687f059f99b856e4a55d7b6fdaf81993695977d0f8ca7af3af1075	\\xd1cf6b5c030f45198ea07cc62ab9baf1308bb3e975cd8be393b6f0b21d663fd2
-24	2026-03-03 09:02:34+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\xd1cf6b5c030f45198ea07cc62ab9baf1308bb3e975cd8be393b6f0b21d663fd2	\\x7b176504f2032cbe7b8f3e018be690759eb0e8d43f705ce76ee3b430302c33e4
-25	2026-03-03 09:02:35+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x7b176504f2032cbe7b8f3e018be690759eb0e8d43f705ce76ee3b430302c33e4	\\x803b00494da817b8d99c5748d7abcec5cf7e59e3ae7adee20b88ee7fd6ae8411
-26	2026-03-03 09:03:06+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x803b00494da817b8d99c5748d7abcec5cf7e59e3ae7adee20b88ee7fd6ae8411	\\x41c520afd8955919e586fb184ddd3cbda1ffdc7fff6cceb38b03e39a935fc0c9
-27	2026-03-03 09:03:07+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x41c520afd8955919e586fb184ddd3cbda1ffdc7fff6cceb38b03e39a935fc0c9	\\xb5b10308bfc6efb37368d0f1ab950b4e4768a9f726f7f4a3f9a4758de64994fa
-28	2026-03-03 09:03:38+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\xb5b10308bfc6efb37368d0f1ab950b4e4768a9f726f7f4a3f9a4758de64994fa	\\xc30f9ab994bf6dd187d918f38ea85d3c7df0fdeeb0f72c60e6bf4405e58af7ed
-29	2026-03-03 09:03:39+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\xc30f9ab994bf6dd187d918f38ea85d3c7df0fdeeb0f72c60e6bf4405e58af7ed	\\xd1e93d62a6a76441cfa7339976e4b331f859fb3f0ea4761967a47430605b4a98
-30	2026-03-03 09:03:40+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\xd1e93d62a6a76441cfa7339976e4b331f859fb3f0ea4761967a47430605b4a98	\\xe4223603161fb9d86da62184ef9b4183e46e647f5710e50007b673cb80f5e448
-31	2026-03-03 09:03:41+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\xe4223603161fb9d86da62184ef9b4183e46e647f5710e50007b673cb80f5e448	\\x96d980e01dfb12d8ede2555f0d7c118b260acd6d294d8c3a24331ac9c994185d
-32	2026-03-03 09:03:41+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	target.fact	59ce18d2-c19a-4950-b4e0-479361fe91bb	1ae83df6-4692-4ab9-8fdf-d387121ea431	\\x96d980e01dfb12d8ede2555f0d7c118b260acd6d294d8c3a24331ac9c994185d	\\x7a507dfc2570e0cb03dd15a3b5654197a6237d815ca8a5e64e802a369808479f
-33	2026-03-03 09:03:41+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	target.fact	59ce18d2-c19a-4950-b4e0-479361fe91bb	1ae83df6-4692-4ab9-8fdf-d387121ea431	\\x7a507dfc2570e0cb03dd15a3b5654197a6237d815ca8a5e64e802a369808479f	\\x3d3181c4c1f4ee433e46372d948637047d36856f03d99e288d29c776cf41b3e0
-34	2026-03-03 09:03:41+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	target.fact	59ce18d2-c19a-4950-b4e0-479361fe91bb	1ae83df6-4692-4ab9-8fdf-d387121ea431	\\x3d3181c4c1f4ee433e46372d948637047d36856f03d99e288d29c776cf41b3e0	\\x6825699a44312b243d124426b75189047cc587a9c800e807f7220ef793202836
-35	2026-03-03 09:04:12+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x6825699a44312b243d124426b75189047cc587a9c800e807f7220ef793202836	\\xbc88c699a479f805d1b79f26afeb98f382b755b254feb067c5ff74d497238f9f
-36	2026-03-03 09:04:13+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\xbc88c699a479f805d1b79f26afeb98f382b755b254feb067c5ff74d497238f9f	\\x6126547141983aa9578f7b680bbd7aa9d1820e541338046c7b3c6368885c7143
-37	2026-03-03 09:04:14+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x6126547141983aa9578f7b680bbd7aa9d1820e541338046c7b3c6368885c7143	\\xdf61c2eeca136eb87b329844c1327f5cb00ba9e800c5065b1e205f9079dc9b7f
-38	2026-03-03 09:04:15+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\xdf61c2eeca136eb87b329844c1327f5cb00ba9e800c5065b1e205f9079dc9b7f	\\x6337123a781eca37d70902b3f08beb6c0f341aa86c248e49ad006977853da058
-39	2026-03-03 09:04:16+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x6337123a781eca37d70902b3f08beb6c0f341aa86c248e49ad006977853da058	\\xa7546a75db3ce1295915d974bbfd8babcb221fdf4b428e60a876b4ffcbb9edcf
-40	2026-03-03 09:04:17+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\xa7546a75db3ce1295915d974bbfd8babcb221fdf4b428e60a876b4ffcbb9edcf	\\xc987bcfa65d3a17169f1c635d3ca244aa49c4e0d6dda4f49c51112979dd84066
-41	2026-03-03 09:04:18+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\xc987bcfa65d3a17169f1c635d3ca244aa49c4e0d6dda4f49c51112979dd84066	\\x78fd7bc40c9f3193458fa328a4644ed7b31642e0533bccedfad023f0cea3629e
-42	2026-03-03 09:04:19+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x78fd7bc40c9f3193458fa328a4644ed7b31642e0533bccedfad023f0cea3629e	\\x50c1f49a1b653bc3e65bea31a9cbbd6a8c544d6c0d266893e2b26b5b6819fe77
-43	2026-03-03 09:04:20+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x50c1f49a1b653bc3e65bea31a9cbbd6a8c544d6c0d266893e2b26b5b6819fe77	\\x6762c4a0809bc6c763c825b2c85637436075d0594a6e7979263f5f3166e2e719
-44	2026-03-03 09:04:21+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x6762c4a0809bc6c763c825b2c85637436075d0594a6e7979263f5f3166e2e719	\\xfe312d97f6e16f0ab52987558858253c489c0f437ac8013e7e0fa872d4bf8774
-45	2026-03-03 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	entry.keep	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\xfe312d97f6e16f0ab52987558858253c489c0f437ac8013e7e0fa872d4bf8774	\\x33394b8663cf2d332febdc32262b7710f3e3b40033cb7f8ba7172ce889bd6ab1
-46	2026-03-03 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	session.view	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x33394b8663cf2d332febdc32262b7710f3e3b40033cb7f8ba7172ce889bd6ab1	\\xb0af0822200b2b27421680880d1456ad40feb57c4f34d6e76bce66d5b0697397
-47	2026-03-03 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	session.draft	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\xb0af0822200b2b27421680880d1456ad40feb57c4f34d6e76bce66d5b0697397	\\x357e199b75433cc7923c65da68d772f4f74e016eaf48888b58d35b774acbffb3
-48	2026-03-03 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	session.view	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x357e199b75433cc7923c65da68d772f4f74e016eaf48888b58d35b774acbffb3	\\x6c2e13e0fadbf8ed12a77cd0bb7c5b6dd8049fdd0ec8a475e6899a38f602f153
-49	2026-03-03 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	session.close	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x6c2e13e0fadbf8ed12a77cd0bb7c5b6dd8049fdd0ec8a475e6899a38f602f153	\\xb210f9b1b1000b545526d5f50629f2dcbb57511177554a64498c1cbb3eec0eb1
-50	2026-03-03 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	session.check	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\xb210f9b1b1000b545526d5f50629f2dcbb57511177554a64498c1cbb3eec0eb1	\\x6398cabeddb7785b522bbdaaf127af058ee3a58884611166061fd37bdb442592
-51	2026-03-03 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	session.note.view	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x6398cabeddb7785b522bbdaaf127af058ee3a58884611166061fd37bdb442592	\\x6a5697ac6f6865018f9103dde43628b9188a78e7257eab183f67fe635c0b2857
-52	2026-03-03 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	session.note.save	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	\\x6a5697ac6f6865018f9103dde43628b9188a78e7257eab183f67fe635c0b2857	\\x5d99bfa28fa5519ce02a84dfe9a587a2c9e58fb73aeea86d7a0624f184b9996b
-57	2026-03-10 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	code.make	59ce18d2-c19a-4950-b4e0-479361fe91bb	cc352fed-23cd-4c04-a570-346a6ed924cc	\\x5744a8cc503a4ee6eee9c0057aef2b7e952df720f1595bab809a3395b2a9e5f4	\\x062b946663c2d11881af45286a9944a76395c2563f519971f09812d44d8a2482
-58	2026-03-10 09:04:22+00	visitor	\N	seat.claim	\N	cc352fed-23cd-4c04-a570-346a6ed924cc	\\x062b946663c2d11881af45286a9944a76395c2563f519971f09812d44d8a2482	\\x5d4596f634441d454881c1b98f4297e8df0480596deb0037900d286199aa7d02
-59	2026-03-10 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	rehearsal.prepare	cbbe0df4-1116-4b88-9814-ae8e5b39cb4c	\N	\\x5d4596f634441d454881c1b98f4297e8df0480596deb0037900d286199aa7d02	\\xd967f5879ba7950cf51f9eb7578188e11f9b7f81abc2b856b125ebf4cb15475f
-61	2026-03-10 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	client.create	b9babab7-c9a7-46c4-bc48-31ca5e94f26e	\N	\\x5cb867cfecf92c576f7d742a37d697e6fd29fe33e2184f6978d2a507c8841764	\\x5f3f8daaa30b82f93915d50b55ade75a5082ceaac0723ce0904ade4843fc0bb0
-62	2026-03-10 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	client.archive	b9babab7-c9a7-46c4-bc48-31ca5e94f26e	\N	\\x5f3f8daaa30b82f93915d50b55ade75a5082ceaac0723ce0904ade4843fc0bb0	\\x82075efc6f43fc78ad73f4cc1badc7c0fd95cc2f0261fc5e17478584dc182ffe
-53	2026-03-10 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	session.open	59ce18d2-c19a-4950-b4e0-479361fe91bb	cc352fed-23cd-4c04-a570-346a6ed924cc	\\x5d99bfa28fa5519ce02a84dfe9a587a2c9e58fb73aeea86d7a0624f184b9996b	\\x046324f11d687bfd9d7780af211758980ec11649ec9b58feb877fa289735d51f
-54	2026-03-10 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	link.make	59ce18d2-c19a-4950-b4e0-479361fe91bb	cc352fed-23cd-4c04-a570-346a6ed924cc	\\x046324f11d687bfd9d7780af211758980ec11649ec9b58feb877fa289735d51f	\\xd7d5e127176ec7c5d0004dddb9bef41501526e52c2885b2aa26360fce471aab5
-55	2026-03-10 09:04:22+00	visitor	\N	seat.claim	\N	cc352fed-23cd-4c04-a570-346a6ed924cc	\\xd7d5e127176ec7c5d0004dddb9bef41501526e52c2885b2aa26360fce471aab5	\\xe4184201543936c7bb084e4c8f1ad4416456b7b353f8729595f8e1077ed018fa
-56	2026-03-10 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	session.admit	59ce18d2-c19a-4950-b4e0-479361fe91bb	cc352fed-23cd-4c04-a570-346a6ed924cc	\\xe4184201543936c7bb084e4c8f1ad4416456b7b353f8729595f8e1077ed018fa	\\x5744a8cc503a4ee6eee9c0057aef2b7e952df720f1595bab809a3395b2a9e5f4
-60	2026-03-10 09:04:22+00	member	ba420369-3d88-4706-9235-0f9ba990a1d3	session.open	cbbe0df4-1116-4b88-9814-ae8e5b39cb4c	c39177cb-611a-4a38-b3d4-8f44e757429b	\\xd967f5879ba7950cf51f9eb7578188e11f9b7f81abc2b856b125ebf4cb15475f	\\x5cb867cfecf92c576f7d742a37d697e6fd29fe33e2184f6978d2a507c8841764
+1	2026-03-03 09:00:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	client.create	044cb0de-c701-4a42-aec2-9aa1025c579f	\N	\\x1049f89a5ef4bff11e67b37b9945096f203ea0c09e92a8bc7dc4a04461f6529f	\\x14cadf2e675e00e78fd762e1d99075e7252a1246ea3c0e02d57e39bac200c0f4
+2	2026-03-03 09:00:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	target.create	044cb0de-c701-4a42-aec2-9aa1025c579f	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\\x14cadf2e675e00e78fd762e1d99075e7252a1246ea3c0e02d57e39bac200c0f4	\\x3999f7fc74326d9a4dac7d3d1ed3153f4b72c4e23c07e8bd036b1d83eec27faf
+3	2026-03-03 09:01:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	session.open	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x3999f7fc74326d9a4dac7d3d1ed3153f4b72c4e23c07e8bd036b1d83eec27faf	\\x43880be08c3bd34b6ab0c1ac954db0c093b8bbd66578ffba5c4b73a101a8624e
+4	2026-03-03 09:01:00+00	member	bb496a14-abb8-49db-86ff-f586040fdfa0	member.invite	\N	\N	\\x43880be08c3bd34b6ab0c1ac954db0c093b8bbd66578ffba5c4b73a101a8624e	\\xabe7450b06c7e8f45ebdfb2263a27afa1f2bc23c3abc16f856ba4094b1596aa8
+5	2026-03-03 09:01:00+00	member	bb496a14-abb8-49db-86ff-f586040fdfa0	practice.settings.change	\N	\N	\\xabe7450b06c7e8f45ebdfb2263a27afa1f2bc23c3abc16f856ba4094b1596aa8	\\xc0b505e3c7d055bff5d4a69e6d1b431344dda9a5cf0ca94a05fd89aa6d5c152d
+6	2026-03-03 09:01:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	preset.create	\N	793bce48-a38a-4785-b994-13201445426a	\\xc0b505e3c7d055bff5d4a69e6d1b431344dda9a5cf0ca94a05fd89aa6d5c152d	\\x178aa5ed2d80f7c67b96c4f1036d00030eed997c87aec5b552aaeeac73ffefb3
+7	2026-03-03 09:01:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	preset.create	\N	73bdb248-12aa-46c9-a36a-a860243147b4	\\x178aa5ed2d80f7c67b96c4f1036d00030eed997c87aec5b552aaeeac73ffefb3	\\xda6fd04432d989e256d1dea2a1a1ad26852874f3e43d9b4a2c8cc15b2eaa50e5
+8	2026-03-03 09:01:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	preset.put_away	\N	73bdb248-12aa-46c9-a36a-a860243147b4	\\xda6fd04432d989e256d1dea2a1a1ad26852874f3e43d9b4a2c8cc15b2eaa50e5	\\x18b3627c499df2a3959fb2779cc2f899e6e080396a642902353dd24f319d5f28
+9	2026-03-03 09:01:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	client.change	044cb0de-c701-4a42-aec2-9aa1025c579f	\N	\\x18b3627c499df2a3959fb2779cc2f899e6e080396a642902353dd24f319d5f28	\\x0f96cf0bb368bc099472a6988d85f0c786cf954a755b59302357a23954cbdd02
+10	2026-03-03 09:01:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	comfort.change	044cb0de-c701-4a42-aec2-9aa1025c579f	\N	\\x0f96cf0bb368bc099472a6988d85f0c786cf954a755b59302357a23954cbdd02	\\xdf579904030691e6c60b6408edc66debd02acd6424e035453005fbef604f5e82
+11	2026-03-03 09:01:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	safety_plan.change	044cb0de-c701-4a42-aec2-9aa1025c579f	\N	\\xdf579904030691e6c60b6408edc66debd02acd6424e035453005fbef604f5e82	\\xbb8e2162acecc237b3087e164ac8648fbb81604c1c811261d606d51d974eea4f
+12	2026-03-03 09:01:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	steadying.change	044cb0de-c701-4a42-aec2-9aa1025c579f	\N	\\xbb8e2162acecc237b3087e164ac8648fbb81604c1c811261d606d51d974eea4f	\\x97f6e47f067936f11b79ab949f077bb8a46c3622a08f8062afc219dcb500d471
+13	2026-03-03 09:01:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	reach.change	044cb0de-c701-4a42-aec2-9aa1025c579f	\N	\\x97f6e47f067936f11b79ab949f077bb8a46c3622a08f8062afc219dcb500d471	\\xa8afeee7710ea8ab14fa2c81892cdcf35dab0772b6e4123cf7f1e025ae51f0e2
+14	2026-03-03 09:01:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	resource.create	044cb0de-c701-4a42-aec2-9aa1025c579f	\N	\\xa8afeee7710ea8ab14fa2c81892cdcf35dab0772b6e4123cf7f1e025ae51f0e2	\\xe801df481402a3320f9707c54325f591999e30cba0dae9fc17d2d43fff7a5865
+15	2026-03-03 09:01:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	event.create	044cb0de-c701-4a42-aec2-9aa1025c579f	\N	\\xe801df481402a3320f9707c54325f591999e30cba0dae9fc17d2d43fff7a5865	\\xf03143898c9ba4d71f886952e362df68641ce9edac458b1b74027fda7c2413af
+16	2026-03-03 09:02:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	target.change	044cb0de-c701-4a42-aec2-9aa1025c579f	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\\xf03143898c9ba4d71f886952e362df68641ce9edac458b1b74027fda7c2413af	\\xaaef3b031e9684d13ac4ad1b25f8134ca57da4d1fd3d0991909bb7a7c848ddbf
+17	2026-03-03 09:02:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	target.change	044cb0de-c701-4a42-aec2-9aa1025c579f	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\\xaaef3b031e9684d13ac4ad1b25f8134ca57da4d1fd3d0991909bb7a7c848ddbf	\\xbe0c9630a1fabc9b1e23640d67be25a6a2b72e69042233bef1a00b7ec4374966
+18	2026-03-03 09:02:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	plan.cluster	044cb0de-c701-4a42-aec2-9aa1025c579f	\N	\\xbe0c9630a1fabc9b1e23640d67be25a6a2b72e69042233bef1a00b7ec4374966	\\x0352aa8b9d662cf84cc5970be6789047826889eab945be5cb59b9ff1f7652435
+19	2026-03-03 09:02:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	target.create	044cb0de-c701-4a42-aec2-9aa1025c579f	9c4c97b5-dd64-45c3-b87e-f558fe714136	\\x0352aa8b9d662cf84cc5970be6789047826889eab945be5cb59b9ff1f7652435	\\x9d85055f1036c221c9579e2ccfd4a7fd0af84a024d2b39cbfaf175125be385fc
+20	2026-03-03 09:02:00+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	plan.move	044cb0de-c701-4a42-aec2-9aa1025c579f	\N	\\x9d85055f1036c221c9579e2ccfd4a7fd0af84a024d2b39cbfaf175125be385fc	\\xfb3308408317a380e4ccf9713133131ef5c0003b387e13394c6b6135617d63d8
+21	2026-03-03 09:02:01+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\xfb3308408317a380e4ccf9713133131ef5c0003b387e13394c6b6135617d63d8	\\x4177cf3db9d08796f1fbbed69eca704c0b75d96ba6dc65083ea1f7e189fc6ef6
+22	2026-03-03 09:02:32+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x4177cf3db9d08796f1fbbed69eca704c0b75d96ba6dc65083ea1f7e189fc6ef6	\\x03e297fba527f9001d776d7530827159a1ef49e569fbf8c4104428242f3a335e
+23	2026-03-03 09:02:33+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x03e297fba527f9001d776d7530827159a1ef49e569fbf8c4104428242f3a335e	\\xcc2f46833f89c37ee819a4563f607017ccffbbaa4f68de5ac74ab04bca7e075c
+24	2026-03-03 09:02:34+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\xcc2f46833f89c37ee819a4563f607017ccffbbaa4f68de5ac74ab04bca7e075c	\\x45c3def80ed93787938ae3257a82e40dbef12a9bd6f2287da8af0a7c1802554d
+25	2026-03-03 09:02:35+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x45c3def80ed93787938ae3257a82e40dbef12a9bd6f2287da8af0a7c1802554d	\\x88deae6396ffa681ff17369dd0f89ec5f35b09e33da9788c180f765e85e051f2
+26	2026-03-03 09:03:06+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x88deae6396ffa681ff17369dd0f89ec5f35b09e33da9788c180f765e85e051f2	\\xa8795ef52ef03495fb60dcac56157b6b56112c77ff370c148243ca92a76e277c
+27	2026-03-03 09:03:07+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\xa8795ef52ef03495fb60dcac56157b6b56112c77ff370c148243ca92a76e277c	\\x27efb9b3d8656424bd56006b781147decfeda30f45265738fc198383c396f496
+28	2026-03-03 09:03:38+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x27efb9b3d8656424bd56006b781147decfeda30f45265738fc198383c396f496	\\x09943a5a0fce1f84fbb7b1a98336070ac84ae3bd97eb0c50db95d946e3d8ca2e
+29	2026-03-03 09:03:39+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x09943a5a0fce1f84fbb7b1a98336070ac84ae3bd97eb0c50db95d946e3d8ca2e	\\xa7d2a2af0c06c6b8fa66764ce9977655b2abe2ea89ba6c4e881366e399234ce6
+30	2026-03-03 09:03:40+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\xa7d2a2af0c06c6b8fa66764ce9977655b2abe2ea89ba6c4e881366e399234ce6	\\xde0ca99a2131f8f39a812284978ad7558df016b80e1df7481289967360c5d3a5
+31	2026-03-03 09:03:41+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\xde0ca99a2131f8f39a812284978ad7558df016b80e1df7481289967360c5d3a5	\\x03e5da7b1a7d8dfc7724704152128d02b4ab3f11f6f6b0bbc033110f0171390d
+32	2026-03-03 09:03:41+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	target.fact	044cb0de-c701-4a42-aec2-9aa1025c579f	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\\x03e5da7b1a7d8dfc7724704152128d02b4ab3f11f6f6b0bbc033110f0171390d	\\x8abc7e155027b869d6b2f0f4286d197ec80aa682329cc6499ae92985ef92d721
+33	2026-03-03 09:03:41+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	target.fact	044cb0de-c701-4a42-aec2-9aa1025c579f	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\\x8abc7e155027b869d6b2f0f4286d197ec80aa682329cc6499ae92985ef92d721	\\x9bf6fd704e9b6db0dac1f9897c00698f7938e6813354ee2d32cac03eba7a5423
+34	2026-03-03 09:03:41+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	target.fact	044cb0de-c701-4a42-aec2-9aa1025c579f	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\\x9bf6fd704e9b6db0dac1f9897c00698f7938e6813354ee2d32cac03eba7a5423	\\x8841e90aed4482d4021c9018e6cfaf83ce3731a6c7141b5225ccee84b5921aad
+35	2026-03-03 09:04:12+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x8841e90aed4482d4021c9018e6cfaf83ce3731a6c7141b5225ccee84b5921aad	\\x95bfed1cd614894be7e3d7704045ee9d6cebffd8a06d11f793c29e32ded34027
+36	2026-03-03 09:04:13+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x95bfed1cd614894be7e3d7704045ee9d6cebffd8a06d11f793c29e32ded34027	\\x84fe0d7e59d639c09bfa530b2210932d573c8676a0dcf3d08245759402c109a4
+37	2026-03-03 09:04:14+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x84fe0d7e59d639c09bfa530b2210932d573c8676a0dcf3d08245759402c109a4	\\xca1aed3869a17d80f2cc1ef3ec82da16f74de802294de9dbc91a47ad4178f9d3
+38	2026-03-03 09:04:15+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\xca1aed3869a17d80f2cc1ef3ec82da16f74de802294de9dbc91a47ad4178f9d3	\\x9cf8203b2cba5846e35d9b86b070e408e9defe90839143c0d0e958bb251c8a14
+39	2026-03-03 09:04:16+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x9cf8203b2cba5846e35d9b86b070e408e9defe90839143c0d0e958bb251c8a14	\\x5bbc51c404c108c7b443e06b92805e3a7aeff63b6464000f8297246108f174df
+40	2026-03-03 09:04:17+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x5bbc51c404c108c7b443e06b92805e3a7aeff63b6464000f8297246108f174df	\\x0c5b57d79bc6755112099b02017cf949adf556784da6a6c0ca888e4ebd9a1f1f
+41	2026-03-03 09:04:18+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x0c5b57d79bc6755112099b02017cf949adf556784da6a6c0ca888e4ebd9a1f1f	\\x4d7358fa94b11cfcf5b09e33c446fccd65405757d42779afaa6bc31a7f2d6631
+42	2026-03-03 09:04:19+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x4d7358fa94b11cfcf5b09e33c446fccd65405757d42779afaa6bc31a7f2d6631	\\x3f415149ebc5640f6268f1926a705e31df218417c6ea2f442aee9d30ae8a3fe6
+43	2026-03-03 09:04:20+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x3f415149ebc5640f6268f1926a705e31df218417c6ea2f442aee9d30ae8a3fe6	\\x9fa58192168b6334dbaaf30065ee429dc994bb3f9d727adcb7e2efbdc92d59c3
+44	2026-03-03 09:04:21+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x9fa58192168b6334dbaaf30065ee429dc994bb3f9d727adcb7e2efbdc92d59c3	\\x5ab00767b2313e077e29adb658cef10bd804ca6c81d0e9049cf26c3562ee1e9a
+45	2026-03-03 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	entry.keep	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x5ab00767b2313e077e29adb658cef10bd804ca6c81d0e9049cf26c3562ee1e9a	\\x1515439c243d79cf6bdbcb2d2901033e8e543826c2c0ae1dc8259064ca7b628a
+46	2026-03-03 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	session.view	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x1515439c243d79cf6bdbcb2d2901033e8e543826c2c0ae1dc8259064ca7b628a	\\x3b9d67334b22d2195e3a6708376e783696b9c8fba9bf380db237da08484df9cc
+47	2026-03-03 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	session.draft	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x3b9d67334b22d2195e3a6708376e783696b9c8fba9bf380db237da08484df9cc	\\xba07798ba3da40d847763693fe06bf907ac09687203939b84a9dcd47e6e4c58f
+48	2026-03-03 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	session.view	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\xba07798ba3da40d847763693fe06bf907ac09687203939b84a9dcd47e6e4c58f	\\x99215724b7f7c0f8f186f1e6b89c3669b3478abee658e647c8a71e81dcdbc170
+49	2026-03-03 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	session.close	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x99215724b7f7c0f8f186f1e6b89c3669b3478abee658e647c8a71e81dcdbc170	\\x8ac65fc1b56a05ffb4e4daaae13f50d9e0c6cb1376921c3397d9533c50fe3dd1
+50	2026-03-03 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	session.check	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\x8ac65fc1b56a05ffb4e4daaae13f50d9e0c6cb1376921c3397d9533c50fe3dd1	\\xdd6a5300cf4c3b6e4252b3c4835ea8b239b76f6fcf7b0054e25cc743759d2a73
+51	2026-03-03 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	session.note.view	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\xdd6a5300cf4c3b6e4252b3c4835ea8b239b76f6fcf7b0054e25cc743759d2a73	\\xe26402a45dfe28cafb0d7b5892d4e6a88ed74a288d0555f14f96d7b60e2033f6
+52	2026-03-03 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	session.note.save	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	\\xe26402a45dfe28cafb0d7b5892d4e6a88ed74a288d0555f14f96d7b60e2033f6	\\x22d82c29b13abae5464046dab58ba478523395e56fd3fd5cb2d115f3e8b0bb39
+57	2026-03-10 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	code.make	044cb0de-c701-4a42-aec2-9aa1025c579f	b0a225ed-d779-46b7-8d49-44ac3c51b9aa	\\x0d0555d87b4e59fce6c550dcb03799627dccee54cfc94daa2178f9b5fa660a7a	\\x9cb9f4c8311ef8ab18ac7694dbafe30bcf83b8f3881317e6631104051ef1c3ae
+58	2026-03-10 09:04:22+00	visitor	\N	seat.claim	\N	b0a225ed-d779-46b7-8d49-44ac3c51b9aa	\\x9cb9f4c8311ef8ab18ac7694dbafe30bcf83b8f3881317e6631104051ef1c3ae	\\xf92b34f65c52a5213467c1225febcf07bd5282c39af173a5a9d335a9949d27c3
+59	2026-03-10 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	rehearsal.prepare	96a205d3-0ef5-4eff-8869-96a37a9d700b	\N	\\xf92b34f65c52a5213467c1225febcf07bd5282c39af173a5a9d335a9949d27c3	\\x656224fed2223e15d03e50697dfded50d779699f7ba028ef97b0909b5a47876f
+61	2026-03-10 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	client.create	b181524d-118d-48c6-9ab0-edd40889fbb3	\N	\\x2ee021718246b8552654de3c281575682f539ebd44e2f67e373d9c7e69bc4416	\\x1c637ef58f8f7f5d323e56ca162af2b13d15414c68f2900d5c5d382203df25dc
+62	2026-03-10 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	client.archive	b181524d-118d-48c6-9ab0-edd40889fbb3	\N	\\x1c637ef58f8f7f5d323e56ca162af2b13d15414c68f2900d5c5d382203df25dc	\\x4454b4879ee5aad012878b69d43063e21757941410000ae08b43cdf684588ed4
+53	2026-03-10 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	session.open	044cb0de-c701-4a42-aec2-9aa1025c579f	b0a225ed-d779-46b7-8d49-44ac3c51b9aa	\\x22d82c29b13abae5464046dab58ba478523395e56fd3fd5cb2d115f3e8b0bb39	\\x4706b3346b8d7dba62e50531313f4db0dad9c95f76bc2cc8898aa763dc5efc20
+54	2026-03-10 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	link.make	044cb0de-c701-4a42-aec2-9aa1025c579f	b0a225ed-d779-46b7-8d49-44ac3c51b9aa	\\x4706b3346b8d7dba62e50531313f4db0dad9c95f76bc2cc8898aa763dc5efc20	\\x4cee25a3fa0e82ebef3fb719a4866f83d2db79b7cfe510fae8b6fa6e69caf518
+55	2026-03-10 09:04:22+00	visitor	\N	seat.claim	\N	b0a225ed-d779-46b7-8d49-44ac3c51b9aa	\\x4cee25a3fa0e82ebef3fb719a4866f83d2db79b7cfe510fae8b6fa6e69caf518	\\x582cd352ebff95354e242793eb7053e7eebfb700e15d2516e7c6bf80a5747255
+56	2026-03-10 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	session.admit	044cb0de-c701-4a42-aec2-9aa1025c579f	b0a225ed-d779-46b7-8d49-44ac3c51b9aa	\\x582cd352ebff95354e242793eb7053e7eebfb700e15d2516e7c6bf80a5747255	\\x0d0555d87b4e59fce6c550dcb03799627dccee54cfc94daa2178f9b5fa660a7a
+60	2026-03-10 09:04:22+00	member	072ce82b-c588-45cd-9a00-9988b3f75896	session.open	96a205d3-0ef5-4eff-8869-96a37a9d700b	07dcb125-6c15-44f6-9bbd-9d06cea54626	\\x656224fed2223e15d03e50697dfded50d779699f7ba028ef97b0909b5a47876f	\\x2ee021718246b8552654de3c281575682f539ebd44e2f67e373d9c7e69bc4416
 \.
 
 
@@ -4065,9 +4063,9 @@ COPY public.audit (seq, at, kind, member_id, act, client_id, object_id, previous
 --
 
 COPY public.client (id, number, opened_on, archived_at, seizures, eye_condition, version, plan_version) FROM stdin;
-59ce18d2-c19a-4950-b4e0-479361fe91bb	1	2026-03-03	\N	no	no	2	7
-cbbe0df4-1116-4b88-9814-ae8e5b39cb4c	2	2026-03-10	\N	no	no	1	1
-b9babab7-c9a7-46c4-bc48-31ca5e94f26e	3	2026-03-10	2026-03-10 09:04:22+00	yes	not_asked	2	1
+044cb0de-c701-4a42-aec2-9aa1025c579f	1	2026-03-03	\N	no	no	2	7
+96a205d3-0ef5-4eff-8869-96a37a9d700b	2	2026-03-10	\N	no	no	1	1
+b181524d-118d-48c6-9ab0-edd40889fbb3	3	2026-03-10	2026-03-10 09:04:22+00	yes	not_asked	2	1
 \.
 
 
@@ -4076,9 +4074,9 @@ b9babab7-c9a7-46c4-bc48-31ca5e94f26e	3	2026-03-10	2026-03-10 09:04:22+00	yes	not
 --
 
 COPY public.client_details (client_id, name, addressed_as, phone, contact_name, contact_phone, usual_location, version) FROM stdin;
-59ce18d2-c19a-4950-b4e0-479361fe91bb	\\x0125973446f439918bf1eac98aa2f498a832cbf013eeaf7d57265741ad02812004c8ea40fc853a8127a33f4d23d574a168683f58	\\x0181cadea0c9f700e950f126656294d5480f22b16dc1205ced6e3b5a7b90db8777cc9c5ffe5a	\\x0133944a7306a65b5d84456433fea142ccda628917fe211d5bbf79b518bd7e9aa1935b367b9f6a606a8c21	\\x0172879f5852c1a9373ed25ad37bd708f316684469210281e757cba0eb3ed006a6cd9bd069d08d285e3d437d72e99a	\\x01546ef1b28e038181e6eee025acbe3fdb3b371bc4d29649ddd3cb4930edab7e091da38899dd553c	\\x011a4238fe9dcd46ed3ccc0118b4044d0b8e589836e12ffdb3813e49b8776ee3bcb0cb1c08087aaecff8396ebb69238e0ef33bbb260a396b	2
-cbbe0df4-1116-4b88-9814-ae8e5b39cb4c	\\x01a4d5545585cb52af53c528cd1070566640a965017a53b348a49295cfdd27f4cd77072cf23c	\\x011d5ae2ad05e572825663b5152829b9d210a9830a7051d01dab1f163e	\\x019f0108010adfa67c5583efb2ba9a87ee995f4dd4615fe5f73ff6079c	\\x01dcb8cebfff1e2c4f4f7ecbd7f435ed4e506b3e6b725b031497a8c973	\\x0168203609ebee7fd86233b7b4f990f00833e335f26db5b5367755ba1a	\\x01d9acc4b770986f2dbef84b6a2583942bd60bfe6135798835c7e91c0a	1
-b9babab7-c9a7-46c4-bc48-31ca5e94f26e	\\x0183f3c0bfbba3b29a55a441146340ece3708bf80e61f7857a09d8af5591651afd5934f1287016a8f172	\\x012ed0e58e4d261fa67163f636e59782b71d509553e683546e8c50d4ec	\\x01f65d2b96904293d9cc03d39718e2f934d6a41824f52d670953bc43e0	\\x011a56c257dc40089fd63eccea409ce061e95533dc2f4c9c9374773ada	\\x01dd3ade055fb70e23e70b8e0468aa5245c040a1313fd3a382c6c03c73	\\x019b83e4a14654834b5b27e56892fba2c53797572cbdac2de4fe1465c8	1
+044cb0de-c701-4a42-aec2-9aa1025c579f	\\x0140dda5ef6adc2dfe3f22d0e3a9140f795855d94ab25495a90b036357a41d7a044a66a17f6f9949f408f878fdd3fa02b4ef0cb8	\\x01c7c77dc8bdfcc89d963ef0d331d01ff4c0913dcfbfded66e0d6ab37a7e5b50077ddebcb5fc	\\x01664a485c80ad6e812253207156c36c0eafb9f172293fec7408c0fe4bb43fc02d0e12765ea25b639bf31a	\\x0156bdc875f26428ea3734b09ee01de6ccaa224b45c2220b59eb94d25f09ae3e7560afaa6f2d4abf603ed40d21488f	\\x01b30df88cdba62171c8609e1ed35323033440bd650800a8c4239ad93d935dfae6f022b702f67878	\\x015812e2fc25030b239da81b3982623d92aaeed26cb083a1a112afbe0b32e7b82f89d750e852e56f45c3c104617e85ad136acb85559b90a6	2
+96a205d3-0ef5-4eff-8869-96a37a9d700b	\\x017415e90d96e43345555b5c220a84cd349923631363d9621b22d71875115308557acde8f949	\\x010856eca0c61fde49aaf1eed6a8194feecf06e9749500b8a6db8a6c91	\\x0178fad3d5fcfb3123691eb4ec427456c4077dbbbb69e8c572dd7ca234	\\x013f23140c7371eab8dab38ed38bbaadc9b66b3392450c9bcb0f8c62d2	\\x019285ef5b8ad5f2d9af636e952c5a3d6e21cfc3dbd4f2ae89668e2a9f	\\x0179b343e0cb5924e68e88badff0d373138882d32471a882a6176486a2	1
+b181524d-118d-48c6-9ab0-edd40889fbb3	\\x01615779b5d83ffac5117f4b6a16392224017604972e8c13cf6c3ea797c44aa1de4e03f04f74e5a912ca	\\x01fc0f7b5e2947bc604de7dfa0cf55702a50c1b11a175a34ded7a5f84a	\\x01023953d40b1eb43b3bc7dc61b54e63f4733b5053018c834e3478f9e8	\\x01c0c69841a9565e948078c72a438c7a4ed2552719d35126eb0539469d	\\x01e6084d7587f871f9d6b40f3d9ac26c744283a3e654e4dd2d4d343414	\\x019adc32ddb581e8f259aef07d9a4cbd7ed1befd13014e12278c1dad3b	1
 \.
 
 
@@ -4087,9 +4085,9 @@ b9babab7-c9a7-46c4-bc48-31ca5e94f26e	\\x0183f3c0bfbba3b29a55a441146340ece3708bf8
 --
 
 COPY public.client_key (client_id, key_id, wrapped) FROM stdin;
-59ce18d2-c19a-4950-b4e0-479361fe91bb	1	\\x015eaaec397a2a1e10db240eea698dfd7655157c5eef2a536b005862dbdb6c041459da6469c32c8e0593425ce247a8dff5d31980f5308065646a123489
-cbbe0df4-1116-4b88-9814-ae8e5b39cb4c	1	\\x0164a32083da7ac8c4a45ccf2396b90f0281ecb128374bd7d7a88ee3cafc73b8073fa0a694249c012435e0dc4842c7ee46de39a5db004d6b0c2e92b41a
-b9babab7-c9a7-46c4-bc48-31ca5e94f26e	1	\\x0106d49a1796ed4b801d65f4381ef529d8fdd0c9058c4928dc52db9aa6210167b7452add6e61626876162826ea250c4fc3a858e6c813ec63e51d811b11
+044cb0de-c701-4a42-aec2-9aa1025c579f	1	\\x01c26cba345cd4a8107afab9037a74f06127aad8a6b0549392189ee735c1b7a7065a89ea04bd4b8a7a80c3a3b8553e1de90fe4c2c3aa0aad6a4750c2cf
+96a205d3-0ef5-4eff-8869-96a37a9d700b	1	\\x01c4cb13578a0cceead8af9bfbea16af5180080bd9f4a4d6eca950ee6f31c85f57cce2214d11fe9a3deb55788377cb54940c02238cf12cc75b81182d96
+b181524d-118d-48c6-9ab0-edd40889fbb3	1	\\x0183015e0f9b553ee46ad6e4d7e3ad0542cc7e6b793a02738892b2485081338cee3779f9974cfbc8b459dff7098e939428fa3bf65e0e5eb33d7db00be9
 \.
 
 
@@ -4098,7 +4096,7 @@ b9babab7-c9a7-46c4-bc48-31ca5e94f26e	1	\\x0106d49a1796ed4b801d65f4381ef529d8fdd0
 --
 
 COPY public.client_reach (client_id, phone_use, contact_use, help_from_here, tried_on, help_there, written_at, version) FROM stdin;
-59ce18d2-c19a-4950-b4e0-479361fe91bb	call	message	\\x01dd689fb10ac68c5620af9adaaac21caec6850bd77e2b896aba9230914519dd06b401d11dd5b4eeff1ff3	2026-03-01	\\x01cd8acc006d9f981fbe13b3877dc23e723819fe8770d3561dada11b7f60bf06	2026-03-03 09:01:00+00	1
+044cb0de-c701-4a42-aec2-9aa1025c579f	call	message	\\x01dc4119b2e9c447361293f738c04ad96e73460193669242d03d0283b49a8dbc825f7ffb283acaf2e4ca2a	2026-03-01	\\x01fd42e62b89a125e635ff156e3ed76c29907656f4a8f07a4f1f7a1722b8f1de	2026-03-03 09:01:00+00	1
 \.
 
 
@@ -4107,7 +4105,7 @@ COPY public.client_reach (client_id, phone_use, contact_use, help_from_here, tri
 --
 
 COPY public.closing_draft (session_id, client_id, typed, written_by, written_at, version) FROM stdin;
-aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	\\x019de3709278cc2b7204700194be79d1061a7752c96fdf354031aebe14	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:22+00	2
+5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	\\x01f177cc9df875eb2f6b702503ea7b77fa7054722877ff399463ea5506	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:22+00	2
 \.
 
 
@@ -4116,7 +4114,7 @@ aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	\\x019
 --
 
 COPY public.cluster (id, client_id, number, name, theme, earliest_id, worst_id, version) FROM stdin;
-97272ee1-f4c4-48a0-89c6-bfcc72a3d562	59ce18d2-c19a-4950-b4e0-479361fe91bb	1	\\x0194397b1eab498fe9379ee3b0069a6e6af6f696db6efdd51a3352e7d5a0b0551a0c0e41446e84f296	safety	1ae83df6-4692-4ab9-8fdf-d387121ea431	\N	2
+12c68429-8b25-441d-a00d-869d50654a53	044cb0de-c701-4a42-aec2-9aa1025c579f	1	\\x01b60e92ce1d7ccdce9a9e66eef0effc3941925ad41342bcc90baf328a55c72451fcae4d351bef5ce8	safety	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\N	2
 \.
 
 
@@ -4125,7 +4123,7 @@ COPY public.cluster (id, client_id, number, name, theme, earliest_id, worst_id, 
 --
 
 COPY public.comfort (client_id, path, dot, comfort, filled_at, version) FROM stdin;
-59ce18d2-c19a-4950-b4e0-479361fe91bb	eight	2.5	{"level": 60, "pitch": 400, "sweep": "constant", "timbre": "wood", "colours": "lake", "tone_ms": 90, "vibration": true}	2026-03-03 09:01:00+00	1
+044cb0de-c701-4a42-aec2-9aa1025c579f	eight	2.5	{"level": 60, "pitch": 400, "sweep": "constant", "timbre": "wood", "colours": "lake", "tone_ms": 90, "vibration": true}	2026-03-03 09:01:00+00	1
 \.
 
 
@@ -4134,7 +4132,7 @@ COPY public.comfort (client_id, path, dot, comfort, filled_at, version) FROM std
 --
 
 COPY public.episode (id, client_id, number, begun_at, started_at, reprocessed_at, last_at, sessions, ended_at, reason, judged_by, version) FROM stdin;
-66cc0cd3-d65b-4ea5-acff-8a7b5deea428	59ce18d2-c19a-4950-b4e0-479361fe91bb	1	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 09:02:06+00	2026-03-10 09:04:22+00	2	\N	\N	\N	1
+76542ed1-f205-477a-9404-d3a1232e697f	044cb0de-c701-4a42-aec2-9aa1025c579f	1	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 09:02:06+00	2026-03-10 09:04:22+00	2	\N	\N	\N	1
 \.
 
 
@@ -4151,16 +4149,16 @@ COPY public.episode_measure (episode_id, measure, client_id, first_total, first_
 --
 
 COPY public.fact (id, client_id, session_id, target_id, set_id, kind, code, because, moment, replaces, first_id, entered_by, at, seq) FROM stdin;
-34e4654e-f41c-4b27-933b-19b9d990e1fa	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	37899869-26f6-408a-a3ca-e7e4ecb0287e	mark	same	\N	after_set	\N	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:03:38+00	17
-1ab0bd62-0b19-4e74-8af1-0faa0a3eac4b	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	37899869-26f6-408a-a3ca-e7e4ecb0287e	mark	changing	\N	after_set	34e4654e-f41c-4b27-933b-19b9d990e1fa	34e4654e-f41c-4b27-933b-19b9d990e1fa	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:03:39+00	18
-a7e84919-4423-4bf8-a1c5-fd83f9f2ace8	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	37899869-26f6-408a-a3ca-e7e4ecb0287e	saw	glazed	\N	after_set	\N	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:03:40+00	19
-7140b02d-83a5-45d8-af57-ecc0efeae3b8	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	37899869-26f6-408a-a3ca-e7e4ecb0287e	tried	arousal	\N	after_set	\N	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:03:41+00	20
-0048ce93-1b4c-4ba8-b7ad-7fb4c73d5385	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	\N	procedure	recent_event	\N	\N	\N	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:03:41+00	21
-488e3437-5ed6-4b0e-867d-188f24660b6f	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	\N	scan	felt	\N	\N	\N	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:03:41+00	23
-0508ed35-e6f6-45b5-ac74-cb036c74aa9e	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	3b26f676-e610-40aa-ad4a-5a1b71ed91fd	too_much	stopped	\N	after_set	\N	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:12+00	25
-35403ea2-70cc-4ce8-a135-6c8275830dee	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	3b26f676-e610-40aa-ad4a-5a1b71ed91fd	showed	orient	\N	after_set	\N	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:13+00	26
-d260834a-d393-41d2-a0cf-93e07de17fec	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	3b26f676-e610-40aa-ad4a-5a1b71ed91fd	belief	another	\N	after_set	\N	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:14+00	27
-f58fff34-ff70-4ca3-90d1-64c7d6620819	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	\N	decided	incomplete	\N	\N	\N	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:22+00	37
+72243d9e-4086-48ef-901c-4c925166acf4	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	bfe2ec09-4ae1-4b20-b421-1f197d575f7d	mark	same	\N	after_set	\N	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:03:38+00	17
+89b71f91-da28-443b-8afd-4ed605d8fd58	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	bfe2ec09-4ae1-4b20-b421-1f197d575f7d	mark	changing	\N	after_set	72243d9e-4086-48ef-901c-4c925166acf4	72243d9e-4086-48ef-901c-4c925166acf4	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:03:39+00	18
+ff942a95-28bc-4f5a-9600-b651f5be5dc9	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	bfe2ec09-4ae1-4b20-b421-1f197d575f7d	saw	glazed	\N	after_set	\N	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:03:40+00	19
+baec21c6-d517-4fe8-b80d-27bcc99727d8	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	bfe2ec09-4ae1-4b20-b421-1f197d575f7d	tried	arousal	\N	after_set	\N	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:03:41+00	20
+40615e3c-44cb-473b-bf9c-7ac6231f3062	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\N	procedure	recent_event	\N	\N	\N	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:03:41+00	21
+4b74bf7d-1902-4237-a8d8-47d66b20c12d	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\N	scan	felt	\N	\N	\N	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:03:41+00	23
+5c4f5a4c-0344-4e53-8f31-b8ab54be9983	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	6903db7e-b0f7-4d60-8666-865e8e138147	too_much	stopped	\N	after_set	\N	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:12+00	25
+6a99b656-0882-4fde-9092-8a15b0bdcc96	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	6903db7e-b0f7-4d60-8666-865e8e138147	showed	orient	\N	after_set	\N	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:13+00	26
+37b8c898-a8eb-4c31-92d9-377a25ea43df	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	6903db7e-b0f7-4d60-8666-865e8e138147	belief	another	\N	after_set	\N	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:14+00	27
+29103ed5-6e34-45c1-8a2a-5aaaec19d241	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\N	decided	incomplete	\N	\N	\N	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:22+00	37
 \.
 
 
@@ -4169,12 +4167,12 @@ f58fff34-ff70-4ca3-90d1-64c7d6620819	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b7
 --
 
 COPY public.hour_fact (id, client_id, session_id, kind, code, because, again, replaces, entered_by, at, seq) FROM stdin;
-a868a9e4-893d-4754-8674-81b5c9cdd408	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	answered	acute	\N	f	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:19+00	32
-ffd7d4fb-f797-4562-83b7-ae219c189b04	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	answered	\N	\N	f	a868a9e4-893d-4754-8674-81b5c9cdd408	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:20+00	33
-31a53545-6902-47a3-800b-520c592d487b	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	passed	risk	judgement	f	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:21+00	34
-cc63f1c3-583a-4274-8231-2a2748b2c206	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	time	60+10	\N	f	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:22+00	35
-eed917fe-a1ac-43aa-8fb5-d64fdfd0860b	59ce18d2-c19a-4950-b4e0-479361fe91bb	cc352fed-23cd-4c04-a570-346a6ed924cc	answered	another_place	\N	f	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-10 09:04:22+00	40
-2bb532a3-b4e6-48f5-bd96-a15978096fee	59ce18d2-c19a-4950-b4e0-479361fe91bb	cc352fed-23cd-4c04-a570-346a6ed924cc	answered	private	\N	f	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-10 09:04:22+00	41
+9aa30e4e-4994-4402-9ffb-3a4103aa4b1f	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	answered	acute	\N	f	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:19+00	32
+377d0246-ed72-490f-ae89-fd8be7576cdb	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	answered	\N	\N	f	9aa30e4e-4994-4402-9ffb-3a4103aa4b1f	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:20+00	33
+209aad29-0d02-4bc5-b328-632a31900521	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	passed	risk	judgement	f	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:21+00	34
+075ac08d-ad34-4103-8cbf-5a46d9f604af	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	time	60+10	\N	f	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:22+00	35
+7cafaade-f06b-48b7-83bf-d0576db932ef	044cb0de-c701-4a42-aec2-9aa1025c579f	b0a225ed-d779-46b7-8d49-44ac3c51b9aa	answered	another_place	\N	f	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-10 09:04:22+00	40
+a8538e31-aa15-4d04-8aee-e352eb43a64e	044cb0de-c701-4a42-aec2-9aa1025c579f	b0a225ed-d779-46b7-8d49-44ac3c51b9aa	answered	private	\N	f	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-10 09:04:22+00	41
 \.
 
 
@@ -4183,7 +4181,7 @@ eed917fe-a1ac-43aa-8fb5-d64fdfd0860b	59ce18d2-c19a-4950-b4e0-479361fe91bb	cc352f
 --
 
 COPY public.practice (singleton, instance, name, zone, emergency_number, demo, day_order, clock, tells_whom, minutes, reserve, check_from, check_until, stuck_after, places, crisis_words, weeks_without, points_pcl5, points_anxiety5, told_too, flag_hours) FROM stdin;
-t	341029b9-bc4d-4b6a-9b57-53b26872963b	Practice	UTC	112	f	month_first	12	t	90	15	12	48	3	Fjordgata	The night line of the practice.	8	15	4	\N	24
+t	d04f7d61-a0b1-462a-91f4-a753f48b6f5f	Practice	UTC	112	f	month_first	12	t	90	15	12	48	3	Fjordgata	The night line of the practice.	8	15	4	\N	24
 \.
 
 
@@ -4192,12 +4190,12 @@ t	341029b9-bc4d-4b6a-9b57-53b26872963b	Practice	UTC	112	f	month_first	12	t	90	15
 --
 
 COPY public.preset (id, member_id, name, purpose, eyes, ears, hands, rate, width, cycles, made_at, put_away_at, version) FROM stdin;
-710cc43c-a89d-43e3-a313-8c661c85dd93	\N	Slow	processing	t	f	f	0.8	18	24	2026-11-29 14:58:32.81798+00	\N	1
-61af0d7f-8164-4a66-90e1-2d3fcbae0318	\N	Standard	processing	t	f	f	1	18	24	2026-11-29 14:58:32.81798+00	\N	1
-d37a7f14-74c6-4e5a-8caa-c797a2c1ed1d	\N	Fast	processing	t	f	f	1.2	18	24	2026-11-29 14:58:32.81798+00	\N	1
-2710cc83-9bcd-47c3-8306-8237bd5b6e90	\N	Calm place	calm_place	t	f	f	0.5	18	6	2026-11-29 14:58:32.81798+00	\N	1
-fdb1fba9-a371-418f-8163-02dbc1508caa	ba420369-3d88-4706-9235-0f9ba990a1d3	Evening	processing	t	f	f	0.9	16	30	2026-03-03 09:01:00+00	\N	1
-2a50251e-07b2-4df6-ad26-aa86dcbadd9d	ba420369-3d88-4706-9235-0f9ba990a1d3	Given up	processing	t	f	f	0.9	16	30	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2
+d2e45af9-2a06-4d80-9bde-820ceded5c86	\N	Slow	processing	t	f	f	0.8	18	24	2026-11-29 15:32:02.792032+00	\N	1
+a0e6f5c9-cc1d-4ca7-8296-9a05b7110fcf	\N	Standard	processing	t	f	f	1	18	24	2026-11-29 15:32:02.792032+00	\N	1
+d4cf0333-1be1-4286-9df4-a11df92efb56	\N	Fast	processing	t	f	f	1.2	18	24	2026-11-29 15:32:02.792032+00	\N	1
+90d5a46f-59d6-458e-94fc-5c4eb460027f	\N	Calm place	calm_place	t	f	f	0.5	18	6	2026-11-29 15:32:02.792032+00	\N	1
+793bce48-a38a-4785-b994-13201445426a	072ce82b-c588-45cd-9a00-9988b3f75896	Evening	processing	t	f	f	0.9	16	30	2026-03-03 09:01:00+00	\N	1
+73bdb248-12aa-46c9-a36a-a860243147b4	072ce82b-c588-45cd-9a00-9988b3f75896	Given up	processing	t	f	f	0.9	16	30	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2
 \.
 
 
@@ -4206,8 +4204,8 @@ fdb1fba9-a371-418f-8163-02dbc1508caa	ba420369-3d88-4706-9235-0f9ba990a1d3	Evenin
 --
 
 COPY public.process_note (id, session_id, client_id, set_id, moment, words, replaces, entered_by, at, seq) FROM stdin;
-cea43a87-44e6-45cd-a3b2-3f537e4c1e2f	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	84adf358-349d-4c6c-a2fb-e52f39bfb857	after_set	\\x018e5ab77080971b1053d0fa91ff4e833a912e17d98fed35eccb993d5e901cc1d72e31cc99f19bc36bef4ccd295c00cb	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:02:32+00	9
-276af774-aa2b-4a6c-a1f3-b224cc79224e	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	84adf358-349d-4c6c-a2fb-e52f39bfb857	after_set	\\x01db0faf24a5ad8ad28bea862997bca37d5febc89ae1a7883d7041d6f7320fe1880e183aa38ea49a8ac6c1ffd93a80e313380099c8	cea43a87-44e6-45cd-a3b2-3f537e4c1e2f	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:02:33+00	10
+6c38bc5d-484a-4050-bb28-2ef14750f4c0	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	4165410e-bba9-4cd6-974d-e22cf5236608	after_set	\\x01f265cab5d72d293fa56e9692e4fb800aa5c4c53a6b00062acb547a619e308d535d75055a93e7a66bd37597aef0f312	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:02:32+00	9
+59bf5986-31f0-456c-8a95-59ea4a82d78f	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	4165410e-bba9-4cd6-974d-e22cf5236608	after_set	\\x011bed896ba7617a8a7aba3b916ce0e704d9a57c7ed160da89957fc54426503fdfaa7e25a829cfa7b99786620adf0f03343c1d5800	6c38bc5d-484a-4050-bb28-2ef14750f4c0	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:02:33+00	10
 \.
 
 
@@ -4216,19 +4214,19 @@ cea43a87-44e6-45cd-a3b2-3f537e4c1e2f	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18
 --
 
 COPY public.rating (id, client_id, session_id, target_id, set_id, scale, value, moment, replaces, entered_by, at, seq, first_id, segment, from_client) FROM stdin;
-d7d61795-1957-4398-8d2a-d9db7532ffda	59ce18d2-c19a-4950-b4e0-479361fe91bb	\N	1ae83df6-4692-4ab9-8fdf-d387121ea431	\N	sud	8	assessment	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:00:00+00	1	\N	\N	f
-ea07c8a2-7a77-45bf-b317-f3ff9470d745	59ce18d2-c19a-4950-b4e0-479361fe91bb	\N	1ae83df6-4692-4ab9-8fdf-d387121ea431	\N	voc	2	assessment	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:00:00+00	2	\N	\N	f
-7cb9cd12-c4b2-4ecb-b179-67c1566dc22f	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	\N	sud	7	assessment	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:02:00+00	4	\N	\N	f
-c46bed59-cf5b-4f0e-bae0-df61c3b72aa6	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	\N	voc	3	assessment	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:02:00+00	5	\N	\N	f
-9512ea90-6a12-4cfd-a214-8ae406ca724c	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	\N	sud	8	assessment	7cb9cd12-c4b2-4ecb-b179-67c1566dc22f	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:02:00+00	6	7cb9cd12-c4b2-4ecb-b179-67c1566dc22f	\N	f
-42da4b08-6495-4526-a700-2d444dcbe9bc	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	\N	sud	8	back_at_target	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:02:01+00	7	\N	\N	f
-fa38b4a6-481f-4c6c-8840-d0cd9bed69e8	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	84adf358-349d-4c6c-a2fb-e52f39bfb857	sud	9	after_set	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:02:34+00	11	\N	\N	f
-a14da28d-e936-47be-9908-12d22b8c8b63	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	84adf358-349d-4c6c-a2fb-e52f39bfb857	sud	6	after_set	fa38b4a6-481f-4c6c-8840-d0cd9bed69e8	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:02:35+00	12	fa38b4a6-481f-4c6c-8840-d0cd9bed69e8	\N	f
-63054d00-2541-430a-b56b-89aa09796c88	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	d21b863e-7883-4efd-ab43-35720fcef576	voc	4	installation	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:03:06+00	14	\N	\N	f
-b7973b4c-b0cd-4c1a-a34a-bf6607f25cab	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	d21b863e-7883-4efd-ab43-35720fcef576	voc	\N	installation	63054d00-2541-430a-b56b-89aa09796c88	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:03:07+00	15	63054d00-2541-430a-b56b-89aa09796c88	\N	f
-8ee4bc62-0235-43c2-907a-1ff13053c4eb	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	\N	sud	3	back_at_target	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:03:41+00	22	\N	1	f
-32f93d03-4747-4bd8-852e-e168c390a858	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	3b26f676-e610-40aa-ad4a-5a1b71ed91fd	sud	6	after_set	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:18+00	31	\N	\N	t
-7a1ad60e-c909-4d68-8d04-8f60c580520d	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	\N	sud	5	closing	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:22+00	36	\N	\N	f
+2c6649b5-9cbc-4c97-83d5-a1d5f5efc153	044cb0de-c701-4a42-aec2-9aa1025c579f	\N	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\N	sud	8	assessment	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:00:00+00	1	\N	\N	f
+9127da5b-c252-4095-a10d-5002e71efd0f	044cb0de-c701-4a42-aec2-9aa1025c579f	\N	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\N	voc	2	assessment	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:00:00+00	2	\N	\N	f
+d521673d-2c5c-4947-8d2c-9699855a965c	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\N	sud	7	assessment	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:02:00+00	4	\N	\N	f
+63371b13-a934-4a87-8333-a7c3d0ddba4c	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\N	voc	3	assessment	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:02:00+00	5	\N	\N	f
+2e437240-d0e5-4864-baec-12387cb302fc	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\N	sud	8	assessment	d521673d-2c5c-4947-8d2c-9699855a965c	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:02:00+00	6	d521673d-2c5c-4947-8d2c-9699855a965c	\N	f
+46e5b856-0096-4c16-8f56-d92c9044f4b1	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\N	sud	8	back_at_target	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:02:01+00	7	\N	\N	f
+e2123b77-d8f5-4052-8283-51a5ae094fa9	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	4165410e-bba9-4cd6-974d-e22cf5236608	sud	9	after_set	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:02:34+00	11	\N	\N	f
+87d93148-f888-481f-830a-7527b13d5d0f	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	4165410e-bba9-4cd6-974d-e22cf5236608	sud	6	after_set	e2123b77-d8f5-4052-8283-51a5ae094fa9	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:02:35+00	12	e2123b77-d8f5-4052-8283-51a5ae094fa9	\N	f
+e7ae9776-79d3-450a-a7e4-7b5839435432	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	8dc4d636-8467-4042-95f0-6e128dabc2a6	voc	4	installation	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:03:06+00	14	\N	\N	f
+4c3848a4-b0c2-43a6-b703-8a838518a314	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	8dc4d636-8467-4042-95f0-6e128dabc2a6	voc	\N	installation	e7ae9776-79d3-450a-a7e4-7b5839435432	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:03:07+00	15	e7ae9776-79d3-450a-a7e4-7b5839435432	\N	f
+f4e00b36-6110-4b1d-80fd-a2036afc5c87	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\N	sud	3	back_at_target	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:03:41+00	22	\N	1	f
+1117f2c7-b526-44c0-ae05-a5e88145d852	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	6903db7e-b0f7-4d60-8666-865e8e138147	sud	6	after_set	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:18+00	31	\N	\N	t
+4683f0fa-dd90-4832-a5f2-4bab2085b517	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\N	sud	5	closing	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:22+00	36	\N	\N	f
 \.
 
 
@@ -4237,7 +4235,7 @@ b7973b4c-b0cd-4c1a-a34a-bf6607f25cab	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b7
 --
 
 COPY public.reach_step (id, client_id, session_id, step, replaces, entered_by, at, seq) FROM stdin;
-9e41a193-991f-436e-ae45-1ab9f54101c4	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	no_answer	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:15+00	28
+c68f6282-a1db-4880-9e4c-c5959d730159	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	no_answer	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:15+00	28
 \.
 
 
@@ -4246,7 +4244,7 @@ COPY public.reach_step (id, client_id, session_id, step, replaces, entered_by, a
 --
 
 COPY public.resource (id, client_id, number, cue, image, body_feeling, helped, on_offer, found_at, version) FROM stdin;
-e492919f-54c0-4d93-9d55-3704f768b339	59ce18d2-c19a-4950-b4e0-479361fe91bb	1	\\x01edd04df325b72757e6cc94888fa2a49edcd5e467d827b59a1110ad1cc151b6ce	\\x012cde798e86a342c6ce25517298ac064c68e8973261574bb72ad8e8773f65f223eb10bae334cef046515f1a	\\x01d7f9ebbcb1392dc9d498c1eb7410891f302075379d0b194f8aa5758e	yes	t	2026-03-03 09:01:00+00	1
+e98889bf-2030-4fca-8579-1767b32be7ee	044cb0de-c701-4a42-aec2-9aa1025c579f	1	\\x0193378dd5c4ba3b05c80f18d0476bec14a563ae1e3c9b1800175f3f0e7aadf982	\\x01bccae82cb1a4a8095684a1759e3ed7e6e51505665cc947fbed900a5a57e8f8b09bc82099954f6ff4ccbad8	\\x01cd850dc58e7493a02b4a5cb57f621f2a9ded78c035f1cdbe79b8249a	yes	t	2026-03-03 09:01:00+00	1
 \.
 
 
@@ -4254,7 +4252,7 @@ e492919f-54c0-4d93-9d55-3704f768b339	59ce18d2-c19a-4950-b4e0-479361fe91bb	1	\\x0
 -- Data for Name: response; Type: TABLE DATA; Schema: public; Owner: leeward_owner
 --
 
-COPY public.response (id, client_id, episode_id, number, measure, rules, occasion, answered_at, total, prorated, blank, points, by_client, replaces, withdrawn, entered_by, kept_at) FROM stdin;
+COPY public.response (id, client_id, episode_id, number, measure, rules, occasion, answered_at, total, prorated, points, by_client, replaces, withdrawn, entered_by, kept_at) FROM stdin;
 \.
 
 
@@ -4287,7 +4285,7 @@ COPY public.risk_told (response_id, client_id, member_id, at) FROM stdin;
 --
 
 COPY public.safety_plan (client_id, signs, helps, people, places, professionals, surroundings, review_on, written_at, version) FROM stdin;
-59ce18d2-c19a-4950-b4e0-479361fe91bb	\\x01f062fdf552da3b5475f3095ad9b6e3b3e3846b59c42a196a1845111205f64311c54fbe398c1b	\\x01a545cb2651b959bc97f698659a38420f2d4ec31fd10310893b2f5f0c56230ee1e53b352cf1d2	\\x01374e03b6ef9bedd5a237c104967551b1c850482a5a03375ce3aa7ab6	\\x01ee2484048e48d7607ff7c6199f311595e6d3233759eadfe384857e4d	\\x01eb7b36815c0b8f89d2c0d7fad5b91637c8d3b9d5179325a48465753600ecae5082c89b33074024d13da6c9ebb47f0579e77b	\\x01b5eb8e38d0877c85f9f5d62bb2f8d2d05174e110e15478dc6fc5dd33	\N	2026-03-03 09:01:00+00	1
+044cb0de-c701-4a42-aec2-9aa1025c579f	\\x01690a9138d157f79d3d234f53e0d26899e62b92870b97c32d9ba81bca6c9f54ab9adb2bd4f672	\\x0169720ace70c3d2965cbf5d057be93e28de32f9a8d459c46a392e25d588f1b25bf7fc07cbfbec	\\x01b7d0a2ebeb474c4478cce5fe16d5f21502f858bb05245d1ef1f93d62	\\x0187e2e37a90b238856e1dfb3ceb73ae0436b615fc6e683c8722aaa425	\\x01730f53b3a4b2a72805bc9322b636f985e7dfd0253efedfef9c984ce77449daa751e3388f4070b0cb8dc2c55febe777521c43	\\x01440801d946ab121bb0cc47b59a8c6b2c31a3b8643c6c824fa24f3597	\N	2026-03-03 09:01:00+00	1
 \.
 
 
@@ -4296,9 +4294,9 @@ COPY public.safety_plan (client_id, signs, helps, people, places, professionals,
 --
 
 COPY public.session (id, client_id, member_id, target_id, number, zone, opened_at, admitted_at, ended_at, closing, room_epoch, room_holder, version, seq, over_at, episode_id) FROM stdin;
-aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	ba420369-3d88-4706-9235-0f9ba990a1d3	1ae83df6-4692-4ab9-8fdf-d387121ea431	1	UTC	2026-03-03 09:01:00+00	\N	2026-03-03 09:04:22+00	incomplete	4	accdb754-2893-431c-8b18-0d0d31250015	2	3	\N	66cc0cd3-d65b-4ea5-acff-8a7b5deea428
-cc352fed-23cd-4c04-a570-346a6ed924cc	59ce18d2-c19a-4950-b4e0-479361fe91bb	ba420369-3d88-4706-9235-0f9ba990a1d3	1ae83df6-4692-4ab9-8fdf-d387121ea431	2	UTC	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	\N	\N	0	\N	1	39	\N	66cc0cd3-d65b-4ea5-acff-8a7b5deea428
-c39177cb-611a-4a38-b3d4-8f44e757429b	cbbe0df4-1116-4b88-9814-ae8e5b39cb4c	ba420369-3d88-4706-9235-0f9ba990a1d3	\N	1	UTC	2026-03-10 09:04:22+00	\N	\N	\N	0	\N	1	42	\N	\N
+5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	072ce82b-c588-45cd-9a00-9988b3f75896	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	1	UTC	2026-03-03 09:01:00+00	\N	2026-03-03 09:04:22+00	incomplete	4	8a921890-e662-451f-ae0b-7879bfb644a9	2	3	\N	76542ed1-f205-477a-9404-d3a1232e697f
+b0a225ed-d779-46b7-8d49-44ac3c51b9aa	044cb0de-c701-4a42-aec2-9aa1025c579f	072ce82b-c588-45cd-9a00-9988b3f75896	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	2	UTC	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	\N	\N	0	\N	1	39	\N	76542ed1-f205-477a-9404-d3a1232e697f
+07dcb125-6c15-44f6-9bbd-9d06cea54626	96a205d3-0ef5-4eff-8869-96a37a9d700b	072ce82b-c588-45cd-9a00-9988b3f75896	\N	1	UTC	2026-03-10 09:04:22+00	\N	\N	\N	0	\N	1	42	\N	\N
 \.
 
 
@@ -4307,7 +4305,7 @@ c39177cb-611a-4a38-b3d4-8f44e757429b	cbbe0df4-1116-4b88-9814-ae8e5b39cb4c	ba4203
 --
 
 COPY public.session_moment (id, session_id, client_id, kind, at, once) FROM stdin;
-1	cc352fed-23cd-4c04-a570-346a6ed924cc	59ce18d2-c19a-4950-b4e0-479361fe91bb	admitted	2026-03-10 09:04:22+00	663c2d78-d935-445f-9f76-17c8e1bbc93f
+1	b0a225ed-d779-46b7-8d49-44ac3c51b9aa	044cb0de-c701-4a42-aec2-9aa1025c579f	admitted	2026-03-10 09:04:22+00	4138b7d4-2d61-4b0b-a837-bb90e54ccad9
 \.
 
 
@@ -4316,12 +4314,12 @@ COPY public.session_moment (id, session_id, client_id, kind, at, once) FROM stdi
 --
 
 COPY public.session_words (session_id, client_id, location, call_back, resource, leaving_state, companion, next_contact, client_words, note, version, written_by, written_at) FROM stdin;
-aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	\\x013e7e4534dd29edbb8750f2f1a5c31b2bd3046a3bd7137f5827385cb1	\\x010c88edf27b0249fb862419cc53ab68cd4e0d793c59a80395da04006c	\\x01402282b5a51f71ca425dfdbf78338bb77273a5081818ba13c834bd40	\\x010710373e69fda6cf1e4c99524df44bbe6c4bd678f18e2387c5bd3d03	\\x01caa0047056ae7e7b6dc7e9d95c67960b9f2703729d92b29d412fcb6d	\\x018d99c9b71193e84fde077993f3f4d24e5712ffe1efbf33c68bba752b	\\x01bf775d8a83047f63fbd5f6f84c632727b19bb8b40a2bbca0acb91f8b	\\x01f7b08e6d956505eb4dc3c0c55e911db8c15331a5d4c6cb418e1fab5b	1	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:01:00+00
-aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	\\x01df99a321ee07b91b189cfe1d17170e9a6f826ce87c08f2d173b859f1	\\x013d131754cf031b55c23062ee8d4ad04e4e7e2ebb3837164706a99be5	\\x0106ae4de53784d44913e0d246b24ffb3764e44bccfbecc656ed8e6c14ea00ae99a3d8b7b5d15fd4a74ff462229e7b1c6c935dbc2c937b25b8	\\x01fc6d449d7d9bb22db732090bcdaad677ea884bdcbe9d356249e2b78a94766baaa7337e8d5599d82ee5d3b0fceeb8f5b8b6222e83878d293a2669fde0b684a2073cbc0dac515e9f9e5c8a45	\\x014fbca5be0b623b9c1ec4afdb6833721699efe5317d7a9316037a98fc5be7948fddfb4d2e2f4ba1	\\x011f5c741e462f44ee0f777e2796188dae431fd584f9297b149dca6e4de086c16dea007c41c39599c5a27229	\\x019fb2ac89ccb4946e24c232202d50b50ef5c7a6d7f7658aab0965d7448bac6c0096d8ffa8cde1c12ee6	\\x0110facb65a44d10eb77f509bc12c81e3ce2d1a5a2594f51e44c767073d297a4cc2c05f439543c29214645d55de443fa202a	2	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:22+00
-aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	\\x01cc1bcc6c5c15b47d282ca3040c4149e4c1024573bb7bae9d1d2d7df0	\\x017e22aa33d9db3e092d7f0fcb6ad00c2bead2d1d7a6b22375ed3b28ca	\\x018ab206a790de8b279779302a8f5015b0571518d4b29caf626fe766257f4f5d46a4bf8e0e0a366110e18ad887bd2361287b1b500c63dd48d3	\\x01ebfbd9adea107c5e2805ac6ac964b842d6d5fca68237a33f0f5d5c80b9d67466703bd635fd7f8c2cf2bca10285c801f246a84bbdee4ab227708272841f311d0288b79b6bd88526febc0ced	\\x0144a384d553c471f17ad75c6f99876f9287f056256e6e4f2a345ff4da9410884ef2b4bdbc3a1dff	\\x0129b12ffdd0572db2f0789c0632cfda9fc3bd6b0ebdebbd0499299a1db0c658f23dbe8c2405d6be23cfac67	\\x01af039687aa6c9a5a06b1dd60c45c23a78d4254759276460a688cefbc9f1f7616d0a6d79b2ece837b52	\\x01ba970607da984f7a4e8432ebe6262a4074969f0b0aed05734d6342ae78995d367eb9d0c6b02b12b0f946300c348e25242d37b9d4a1661d2d58ce45b0394630fd6486891d4fb5bf	3	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:22+00
-cc352fed-23cd-4c04-a570-346a6ed924cc	59ce18d2-c19a-4950-b4e0-479361fe91bb	\\x015cbb5821cd28185309a5be29df9b7ca363f586bb77444cf685141ee9	\\x0150d45471a1d116fe263f0fc663b2293f6336dec5c5c049a04c19375b	\\x01fda5f9f6a8cc449a9571d55d6b4c0b464808b5ac5d0b4b622242605e	\\x015d40145002b99732bf12bea83e5c0263c36b0736310f303b7cabb6d3	\\x01651490e2f60d9e07f03624787fda97a95fc0f68fba1fc98f9d9dc428	\\x0167a1b2ddc49b39002c56eec435ae34269612da6a78c614c3e7b914a4	\\x01ab90aa32bb7716a0bef3e7b2e3e46202f801c782e67447555ccd515d	\\x01063bbe3d85fe692aa51df61ca2e6ef2996758fb00c56335192af4aad	1	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-10 09:04:22+00
-cc352fed-23cd-4c04-a570-346a6ed924cc	59ce18d2-c19a-4950-b4e0-479361fe91bb	\\x0103639b4eac157fee9680cefcccb0fa51d4444c9b4067b955c91e6ca1efe7d63e086ed4fb9bca1280	\\x0155ea740e32006d8abb99a399a600c9e2224c36b6e984074f0370b8796994efea238c2f7c927505b35c03	\\x01f9f0138d2c614562c889de0f29fff7f6a8775e829262ed1fb95c51d5	\\x0112b68443e6eeb4b5601faceae9d79d139a575b749e9e83bc97cd8410	\\x011a4a1736ef19967532228e7aff29ef2e64d2b57acaedbc2a0ad30efb	\\x01f7cbbcfe18219fd17013e340c2a58bca4b24c5e4fe7df399293c43b8	\\x01c7005dd0fa5fc1ac8bf1aa191d306f5d2e9ac52bafb742db2f44021a	\\x01d81a85b6954e3e056efd9563d67a42f2565e8609c2afd01d2375ffb4	2	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-10 09:04:22+00
-c39177cb-611a-4a38-b3d4-8f44e757429b	cbbe0df4-1116-4b88-9814-ae8e5b39cb4c	\\x0136b8b3d538bfb4ab2fe0eb3be5b5079d04915ddb5cd1dae781dc6d2d	\\x01642ab965f9f014a51d9760c3f31951c9599e9c71fe1467df714b9150	\\x018ab5b2c6840c44858c20e759ec9c381f5cc3a831ee946fcba63deba1	\\x01f474780c3887ce84c6736d5833ed29d4f8fcd2e61c8a2ad6a26f3c5a	\\x018fdf6d19f7b1d68515eebd832a6395793190097e4ae57de6347de0bd	\\x012809229a3fbef58004b26acc2fa74c29e73ad1b0bbec5bde982b14c9	\\x0168e70c79e5aef1cbeaee818544b8ec0112b8d8ec46042a8961042480	\\x01e0eac0fcf6f50069a883ef3df6144b7b6f2f1f44feb8bb485657d9a6	1	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-10 09:04:22+00
+5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	\\x01ab51b3c73ccfd82a0abbed38dbd0e938bd1ad69c94bd917698041944	\\x01edd82e67d65d408c615e899bba7cfef3a464c14570a2531d369a35f8	\\x013230b15904f57016d105447fc91308f4bd00ca44f8166b3bab7f9415	\\x01c20b41d46573a7653ee56258e7f09802476ea429a47a46980b73ba95	\\x013a82158eededc10add5966f697c059c5b072bbdcce29780ca2d71c21	\\x0196983414799379d75585c72457a8968f33d1f3fe765f0e9b8f94d011	\\x01b110ac668b63a66737eb1c58976e82ae2860a09cd4c3ef4ac0f89277	\\x011905aa4fca318968ccfd6a009c4a246083fc9068fd41e91fa5548540	1	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:01:00+00
+5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	\\x0147f1dfbc05e725d6469dec96f6262c37b6fb2054c17a746d44dc9c2e	\\x01a5d96db9c0729ea992f5c0189dc973fc6038780888141943c91e0603	\\x01ae39d4da155d5fc5e98ec39c48c2a1f3ea3a7c5da8572d11b0fce518a8fa73ce4938156a261e670978de04938311deb83e657ef3b4ec5b60	\\x019213892f63cddf87286e81aa5dd4b713033a488a795f48941f377a2a69a24bb8ca49e77392aca5cd4098c79aed0182c68feeba5ddecf14186dec4a22db5c5aa0b924fe38a86da4789321d0	\\x01ac3df70c55fd138e1a81e55262a55a1516c1e4f434360e777d074d2ff684565dab76b764a8fe1d	\\x010beffa78c12bb782ca9557bdff1f8a757bba1b92d4b372f89aef763ef3b0b0fd31f1e43c0c7e4f5e968bb0	\\x01e53c29d58481402959e9f730a58c41c803e28552a445ead5afa37aadf53bb198f86b086309347930a8	\\x019ab2a4f518f2705da6c2c7d79ba58f4c63eea0afe8e1b87792b7d3012b0e29079e9e837bdae07097a1ba55a35931140b9e	2	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:22+00
+5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	\\x01b375953854cda3e036de5f93594ff5f16eab734dcee1338b56c82d0b	\\x012034c0a7c17d0b9dca07d65739ed07337c47d92a569fcf75e83549fd	\\x01d3c66c6c462a6e5668b629b3e844fe30630da8c317a9a69e112fb6fad4d36e10b0b0b9f569299e77c4c0f8b806d26cd46170629d20cbf741	\\x01681d848e3743efdb324456fd817fc2470a16267d1853effe711b9cd938428ad0a7f4c2127748e65363291826d7e8282c3ec0272a8b1a66564a2db6143f3f990d7de394c795e4b624d7dbed	\\x0100e249e0bd8666ff4aaa5163169a9d19c7f093895eb75226611407b1a7277d63e71a0e87c66dff	\\x01bebad63661d0fdf7a1c0ccb532d2d4830b5e96990f2a0438766999b98d0b2f304e97748f0d5ae7282a088c	\\x016e936cbee8a0ee9378a576f2600daed76878f5874a7ad6d0ef33ea780885fe501afd0db23e960a6b2b	\\x01629710aa02bc261d14c422c9f6708660819d186c927eec89f3b0e4485ecb8fa1b42aee3ba36293f656fea887f5a7d799ee32ae736cdd570a1ae414a35b302c8856c2a6abc0d9be	3	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:22+00
+b0a225ed-d779-46b7-8d49-44ac3c51b9aa	044cb0de-c701-4a42-aec2-9aa1025c579f	\\x010e141cc19a8ebc6264c4a08995beda48ebde0c71a2614acc5a500098	\\x0178cf7fdac82a33de725a5f500c522bc465958dcf6765d71bfa69e7e9	\\x010230f0626c45b42cedef3ec42948443d218e1dc3a833a529f37e9239	\\x01ad17a7b862d85f9555fb13d1640b92723aa618fb61101b1c19119798	\\x01328d02155c02357038899be70a49ba60bcd7f576df661c07f5304cfe	\\x0154da622205cf834425379b54a0579a4f239856718058999e95e3fbbe	\\x01987fb260f5af67537de3a67ec8e70a8a2e9f312b925903e64c4684d8	\\x011502e28c4d5d2b5c84d356846c14831853b121d281a8aba0b3adb2b7	1	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-10 09:04:22+00
+b0a225ed-d779-46b7-8d49-44ac3c51b9aa	044cb0de-c701-4a42-aec2-9aa1025c579f	\\x010ff7a76300d7a9ca9bc09cd02417e06da6326029b94430503adc09a6f83dee84830d8f458ed567c0	\\x01c4298bea1a4890a7aad622a9c6d41d289d369a36ccc9489a52f484c9036c3729ccc42b49a3cd6b4c1c0a	\\x01dd81db53e728cd2bb8472de680ae95b7e0b0930701221b928e1fcab5	\\x01f21a4fa575377d1c89d76304ccde20fe466225375282d46223678fbb	\\x01d4953d35e206921e83e195111f5cfc4ee2a5fce4186a2cf1626e3c2d	\\x01119b3e6dde2fa77a2692b89565d675cf60e6c52d766a5f28e44da7c5	\\x01506bcfb0f36a0a587e66c3bfe5a7cc8e702da20efb553627d18bcdf1	\\x011e70dfc556ab7a9a841d974c358cd2ac89453d7e61776bcf738e22ef	2	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-10 09:04:22+00
+07dcb125-6c15-44f6-9bbd-9d06cea54626	96a205d3-0ef5-4eff-8869-96a37a9d700b	\\x0186d108b37d3a87c0328bf6c7ce0253ea063806e64a0c3759d597dfb8	\\x018a1b08ede094ec83f4dc5bc0d1ede1f034187740f57c5fd10eaa2152	\\x0119eae09e0ca31a1405a657a16d23e9466ded4de0a94bc832d9c0ce3d	\\x01aafa1493dc056758f9c7420fbecb5ed20d31cea03a7e0049561372da	\\x018fa4736308bd00746eade588f566d035902f590a2518b49443ffdb73	\\x015129619fc0772cdee45b489d04078a4007880d462693bcf2566d2888	\\x01175ae462815f6793c75282ca54a7982e4dabee390ead8d1232e5c543	\\x01267229be7d5921732e57a648a5c3a98ae6ceb83a466c5f5f2f7492ab	1	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-10 09:04:22+00
 \.
 
 
@@ -4330,10 +4328,10 @@ c39177cb-611a-4a38-b3d4-8f44e757429b	cbbe0df4-1116-4b88-9814-ae8e5b39cb4c	\\x013
 --
 
 COPY public.set_ending (set_id, session_id, client_id, ending, at_ms, recorded_at, witness) FROM stdin;
-84adf358-349d-4c6c-a2fb-e52f39bfb857	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	done	26500	2026-03-03 09:02:27.5+00	room
-d21b863e-7883-4efd-ab43-35720fcef576	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	stopped_by_client	26500	2026-03-03 09:03:01.5+00	room
-37899869-26f6-408a-a3ca-e7e4ecb0287e	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	stopped_by_clinician	26500	2026-03-03 09:03:33.5+00	room
-3b26f676-e610-40aa-ad4a-5a1b71ed91fd	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	unknown	26500	2026-03-03 09:04:07.5+00	room
+4165410e-bba9-4cd6-974d-e22cf5236608	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	done	26500	2026-03-03 09:02:27.5+00	room
+8dc4d636-8467-4042-95f0-6e128dabc2a6	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	stopped_by_client	26500	2026-03-03 09:03:01.5+00	room
+bfe2ec09-4ae1-4b20-b421-1f197d575f7d	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	stopped_by_clinician	26500	2026-03-03 09:03:33.5+00	room
+6903db7e-b0f7-4d60-8666-865e8e138147	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	unknown	26500	2026-03-03 09:04:07.5+00	room
 \.
 
 
@@ -4342,14 +4340,14 @@ d21b863e-7883-4efd-ab43-35720fcef576	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18
 --
 
 COPY public.set_evidence (set_id, seq, session_id, client_id, kind, at_ms, phase, width, frames, longest_gap, ending, recorded_at) FROM stdin;
-84adf358-349d-4c6c-a2fb-e52f39bfb857	3	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	rested	26500	24.5	\N	\N	\N	done	2026-03-03 09:02:27.5+00
-84adf358-349d-4c6c-a2fb-e52f39bfb857	2	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	second	8000	2	\N	52	84	\N	2026-03-03 09:02:27.5+00
-84adf358-349d-4c6c-a2fb-e52f39bfb857	1	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	second	7000	1	\N	60	17	\N	2026-03-03 09:02:27.5+00
-84adf358-349d-4c6c-a2fb-e52f39bfb857	0	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	shown	6000	\N	18	\N	\N	\N	2026-03-03 09:02:27.5+00
-37899869-26f6-408a-a3ca-e7e4ecb0287e	3	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	rested	26500	11	\N	\N	\N	stopped_by_clinician	2026-03-03 09:03:33.5+00
-37899869-26f6-408a-a3ca-e7e4ecb0287e	2	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	second	8000	2	\N	52	84	\N	2026-03-03 09:03:33.5+00
-37899869-26f6-408a-a3ca-e7e4ecb0287e	1	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	second	7000	1	\N	60	17	\N	2026-03-03 09:03:33.5+00
-37899869-26f6-408a-a3ca-e7e4ecb0287e	0	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	shown	6000	\N	18	\N	\N	\N	2026-03-03 09:03:33.5+00
+4165410e-bba9-4cd6-974d-e22cf5236608	3	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	rested	26500	24.5	\N	\N	\N	done	2026-03-03 09:02:27.5+00
+4165410e-bba9-4cd6-974d-e22cf5236608	2	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	second	8000	2	\N	52	84	\N	2026-03-03 09:02:27.5+00
+4165410e-bba9-4cd6-974d-e22cf5236608	1	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	second	7000	1	\N	60	17	\N	2026-03-03 09:02:27.5+00
+4165410e-bba9-4cd6-974d-e22cf5236608	0	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	shown	6000	\N	18	\N	\N	\N	2026-03-03 09:02:27.5+00
+bfe2ec09-4ae1-4b20-b421-1f197d575f7d	3	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	rested	26500	11	\N	\N	\N	stopped_by_clinician	2026-03-03 09:03:33.5+00
+bfe2ec09-4ae1-4b20-b421-1f197d575f7d	2	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	second	8000	2	\N	52	84	\N	2026-03-03 09:03:33.5+00
+bfe2ec09-4ae1-4b20-b421-1f197d575f7d	1	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	second	7000	1	\N	60	17	\N	2026-03-03 09:03:33.5+00
+bfe2ec09-4ae1-4b20-b421-1f197d575f7d	0	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	shown	6000	\N	18	\N	\N	\N	2026-03-03 09:03:33.5+00
 \.
 
 
@@ -4358,14 +4356,14 @@ COPY public.set_evidence (set_id, seq, session_id, client_id, kind, at_ms, phase
 --
 
 COPY public.set_order (set_id, seq, session_id, client_id, cause, at_ms, plan, timeline, recorded_at) FROM stdin;
-84adf358-349d-4c6c-a2fb-e52f39bfb857	0	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:06+00
-84adf358-349d-4c6c-a2fb-e52f39bfb857	1	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:12.5+00
-d21b863e-7883-4efd-ab43-35720fcef576	0	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:40+00
-d21b863e-7883-4efd-ab43-35720fcef576	1	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:46.5+00
-37899869-26f6-408a-a3ca-e7e4ecb0287e	0	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:12+00
-37899869-26f6-408a-a3ca-e7e4ecb0287e	1	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:18.5+00
-3b26f676-e610-40aa-ad4a-5a1b71ed91fd	0	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:46+00
-3b26f676-e610-40aa-ad4a-5a1b71ed91fd	1	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:52.5+00
+4165410e-bba9-4cd6-974d-e22cf5236608	0	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:06+00
+4165410e-bba9-4cd6-974d-e22cf5236608	1	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:12.5+00
+8dc4d636-8467-4042-95f0-6e128dabc2a6	0	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:40+00
+8dc4d636-8467-4042-95f0-6e128dabc2a6	1	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:46.5+00
+bfe2ec09-4ae1-4b20-b421-1f197d575f7d	0	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:12+00
+bfe2ec09-4ae1-4b20-b421-1f197d575f7d	1	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:18.5+00
+6903db7e-b0f7-4d60-8666-865e8e138147	0	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:46+00
+6903db7e-b0f7-4d60-8666-865e8e138147	1	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:52.5+00
 \.
 
 
@@ -4374,7 +4372,7 @@ d21b863e-7883-4efd-ab43-35720fcef576	1	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce
 --
 
 COPY public.steadying (client_id, signs, way_back, first_words, written_at, version) FROM stdin;
-59ce18d2-c19a-4950-b4e0-479361fe91bb	\\x01941534d4b2bfcd329e879a9748184fb1f875b0cdd602f0ec85a63f0b939d297eab0f55564d710118fc	\\x015283525a5745f961baea00f5214728cf80381fa3f3ee6508c53e65db423047a05a28274125ef897e5444ddc94ba095204201	\\x0130d5f6510ff260e9b8cba2d9d57d201c46a2a07570110b59b159b9ec	2026-03-03 09:01:00+00	1
+044cb0de-c701-4a42-aec2-9aa1025c579f	\\x01c9da935f702bf28a670bb83198affa274f810054bd3266a6789160f23c7badede097cac5f8829774c6	\\x01ce0bd7901c01dad52dfe6b0eb912d8662cc3feb979e377dff089467dd148f4d5c04c5a6fd3b88a9a27151035a99206e114c9	\\x01c6c843746b76b5849c6ca49aa7085b52057da01d875c7b22f7532369	2026-03-03 09:01:00+00	1
 \.
 
 
@@ -4383,10 +4381,10 @@ COPY public.steadying (client_id, signs, way_back, first_words, written_at, vers
 --
 
 COPY public.stimulus_set (id, session_id, client_id, target_id, number, epoch, plan, recorded_at, seq) FROM stdin;
-84adf358-349d-4c6c-a2fb-e52f39bfb857	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	1ae83df6-4692-4ab9-8fdf-d387121ea431	1	1	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:02:06+00	8
-d21b863e-7883-4efd-ab43-35720fcef576	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	1ae83df6-4692-4ab9-8fdf-d387121ea431	2	2	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:02:40+00	13
-37899869-26f6-408a-a3ca-e7e4ecb0287e	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	1ae83df6-4692-4ab9-8fdf-d387121ea431	3	3	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:03:12+00	16
-3b26f676-e610-40aa-ad4a-5a1b71ed91fd	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18d2-c19a-4950-b4e0-479361fe91bb	1ae83df6-4692-4ab9-8fdf-d387121ea431	4	4	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:03:46+00	24
+4165410e-bba9-4cd6-974d-e22cf5236608	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	1	1	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:02:06+00	8
+8dc4d636-8467-4042-95f0-6e128dabc2a6	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	2	2	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:02:40+00	13
+bfe2ec09-4ae1-4b20-b421-1f197d575f7d	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	3	3	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:03:12+00	16
+6903db7e-b0f7-4d60-8666-865e8e138147	5ef81d4e-dc00-4936-b105-32be438e6d58	044cb0de-c701-4a42-aec2-9aa1025c579f	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	4	4	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:03:46+00	24
 \.
 
 
@@ -4395,8 +4393,8 @@ d21b863e-7883-4efd-ab43-35720fcef576	aa53b705-2c95-4a24-b680-9ee99bab847f	59ce18
 --
 
 COPY public.target (id, client_id, number, prong, opened_at, archived_at, version) FROM stdin;
-1ae83df6-4692-4ab9-8fdf-d387121ea431	59ce18d2-c19a-4950-b4e0-479361fe91bb	1	past	2026-03-03 09:00:00+00	\N	3
-749e6316-1ed0-4aa1-99b8-48250d8ecc88	59ce18d2-c19a-4950-b4e0-479361fe91bb	2	present	2026-03-03 09:02:00+00	\N	1
+66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	044cb0de-c701-4a42-aec2-9aa1025c579f	1	past	2026-03-03 09:00:00+00	\N	3
+9c4c97b5-dd64-45c3-b87e-f558fe714136	044cb0de-c701-4a42-aec2-9aa1025c579f	2	present	2026-03-03 09:02:00+00	\N	1
 \.
 
 
@@ -4405,8 +4403,8 @@ COPY public.target (id, client_id, number, prong, opened_at, archived_at, versio
 --
 
 COPY public.target_course (target_id, client_id, rules, procedure, state, held, because, unfounded, version) FROM stdin;
-749e6316-1ed0-4aa1-99b8-48250d8ecc88	59ce18d2-c19a-4950-b4e0-479361fe91bb	2	standard	planned	\N	\N	f	1
-1ae83df6-4692-4ab9-8fdf-d387121ea431	59ce18d2-c19a-4950-b4e0-479361fe91bb	2	recent_event	incomplete	\N	\N	f	4
+9c4c97b5-dd64-45c3-b87e-f558fe714136	044cb0de-c701-4a42-aec2-9aa1025c579f	2	standard	planned	\N	\N	f	1
+66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	044cb0de-c701-4a42-aec2-9aa1025c579f	2	recent_event	incomplete	\N	\N	f	4
 \.
 
 
@@ -4415,8 +4413,8 @@ COPY public.target_course (target_id, client_id, rules, procedure, state, held, 
 --
 
 COPY public.target_plan (target_id, client_id, place, age, year, cluster_id, parent_id) FROM stdin;
-1ae83df6-4692-4ab9-8fdf-d387121ea431	59ce18d2-c19a-4950-b4e0-479361fe91bb	2	9	1998	97272ee1-f4c4-48a0-89c6-bfcc72a3d562	\N
-749e6316-1ed0-4aa1-99b8-48250d8ecc88	59ce18d2-c19a-4950-b4e0-479361fe91bb	1	\N	\N	97272ee1-f4c4-48a0-89c6-bfcc72a3d562	1ae83df6-4692-4ab9-8fdf-d387121ea431
+66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	044cb0de-c701-4a42-aec2-9aa1025c579f	2	9	1998	12c68429-8b25-441d-a00d-869d50654a53	\N
+9c4c97b5-dd64-45c3-b87e-f558fe714136	044cb0de-c701-4a42-aec2-9aa1025c579f	1	\N	\N	12c68429-8b25-441d-a00d-869d50654a53	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11
 \.
 
 
@@ -4425,8 +4423,8 @@ COPY public.target_plan (target_id, client_id, place, age, year, cluster_id, par
 --
 
 COPY public.target_words (target_id, client_id, label, picture, negative_belief, positive_belief, emotions, body_location, version) FROM stdin;
-1ae83df6-4692-4ab9-8fdf-d387121ea431	59ce18d2-c19a-4950-b4e0-479361fe91bb	\\x01706fd7c316bf3dd81d88a72ed3d9d2897d5142fd000f82a23bf8d4c9293b092747d3a74f606e562280fd3509	\\x019399cb3544e5fdbe1edc52722873a7b2ec4accbafd42d70b22adb184408e98b4235d18b7ab9895f9cc8a9fd6647c60137c982e5d	\\x013b8efdc7b190c4e4ec0b7d41ac74b11e4e8a36c2c36350575c8f0e582290d4dfb1bef6cda576279a7a4c8e40ea3d12d49de7b349	\\x0118ba81d2f6dba44887afa6bf71fe008479d1c46434a365d839b61bcf89835a41efab122a207897f6662a829dad70701de4786c	\\x017a5d8c52d7b1e3d4ae345c8a353de90b65d02e8cc54e1c671d7e3369097b30ef6ed6221bc4367e7201d3c6	\\x01ecbc52dc3d26ac2c03f4f88b53a78833afa34177d2f0f2c1b4f5bf2f3d8a99a30ba73f60393830c88e3d7c91ec	3
-749e6316-1ed0-4aa1-99b8-48250d8ecc88	59ce18d2-c19a-4950-b4e0-479361fe91bb	\\x01560e877383b9bb9c576d3fcb66d17e008f7cf413231768872aefb5cd2b8336b8df1ada016c2a73c1	\\x011262cce25f9d4c1b0125ca5c0fcec8bc7974733fcd2426f5c59eaf70	\\x01f17cc5fe78015daa9a6d4967f55670d51b7a79221f447d74c1b8df33	\\x01b2aa0bf7604020dbe62124513f56af0e1f6ac77a8662c85525742e06	\\x01435d86188c45e61693fe476822d30f62a6b86c6ff18dc6eb1d907988	\\x019a4b11615c64fcf01322c54b3bb764f82fa91e645ff2a61841b7556e	1
+66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	044cb0de-c701-4a42-aec2-9aa1025c579f	\\x0121b45c9e26e7bacaa1d624ceeed667045ddbcceab240391f4969c64d8434b0fb81f7b2a88c9f72eb24fcf08c	\\x010c8c625ac0e63becd1e94d4dece2b9f7e2a72591a4f05f60d68097117add1837baf3ad7b1b3281afc36f03fd82acb65329627432	\\x01c516e63f05a82b7c615ab6f8396da73ea386ed745466d023d784889e91fae18ae94dc10fbe4d8f233ff56a67812d4666a077ef28	\\x01a1474802531def05dcda953c14b4fa87cae3ac22a53600b5b02cb9a02cafab7833fd0de28e2f7305c6605893fdf5d78f1af53f	\\x01cb86952c3f9951e00d0b2866b1fff8857b5b45d62599201a8815b04ecad96fab16edf9dd2b935f485db4af	\\x014b8cca63f3ed151c0ade76ca5f8710dc06a77d5c79c5bf1e99f88bdde283639d59b10262f70e0a26862bdd1e18	3
+9c4c97b5-dd64-45c3-b87e-f558fe714136	044cb0de-c701-4a42-aec2-9aa1025c579f	\\x0123d2acd97b54f34f1a8d1ffc6a55cd3820a0efdd06e6c2b047b3a0ce1bce6aa07950c683728425ca	\\x013d543ebfeb429efe6f1bdced04de3460b8cb0412c260328138906ee9	\\x01efafc7d60660bb68950f9cfab530975b2e00136a865c2bb0251d3322	\\x0105064b7342245e77003aef72de858127a2b623ee5587cf2e08247dbc	\\x012fc307ca1c90b55dab699c455a71b5f9999224868e973b9cc99bc823	\\x015c5597c56b17e19d53532e1c9cb065efe118a49dabbffe74f5564699	1
 \.
 
 
@@ -4435,8 +4433,8 @@ COPY public.target_words (target_id, client_id, label, picture, negative_belief,
 --
 
 COPY public.unmeasured (id, client_id, session_id, target_id, way, replaces, entered_by, at, seq) FROM stdin;
-e83247e4-f918-4a21-afc3-561a773d6427	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	own_tapping	\N	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:16+00	29
-88dc1031-1bdc-4621-83e4-917576b69544	59ce18d2-c19a-4950-b4e0-479361fe91bb	aa53b705-2c95-4a24-b680-9ee99bab847f	1ae83df6-4692-4ab9-8fdf-d387121ea431	\N	e83247e4-f918-4a21-afc3-561a773d6427	ba420369-3d88-4706-9235-0f9ba990a1d3	2026-03-03 09:04:17+00	30
+7fe43c00-e89c-456a-8a1e-df42ed20c097	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	own_tapping	\N	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:16+00	29
+478bd36b-05d3-40a0-9f0d-f4697204a065	044cb0de-c701-4a42-aec2-9aa1025c579f	5ef81d4e-dc00-4936-b105-32be438e6d58	66228bd8-c47f-46fa-8cb5-1a1e82c1fd11	\N	7fe43c00-e89c-456a-8a1e-df42ed20c097	072ce82b-c588-45cd-9a00-9988b3f75896	2026-03-03 09:04:17+00	30
 \.
 
 
@@ -5002,6 +5000,14 @@ ALTER TABLE ONLY public.response
 
 ALTER TABLE ONLY public.risk_flag
     ADD CONSTRAINT risk_flag_pkey PRIMARY KEY (response_id);
+
+
+--
+-- Name: risk_flag risk_flag_response_id_client_id_key; Type: CONSTRAINT; Schema: public; Owner: leeward_owner
+--
+
+ALTER TABLE ONLY public.risk_flag
+    ADD CONSTRAINT risk_flag_response_id_client_id_key UNIQUE (response_id, client_id);
 
 
 --
@@ -6191,11 +6197,11 @@ ALTER TABLE ONLY public.risk_told
 
 
 --
--- Name: risk_told risk_told_response_id_fkey; Type: FK CONSTRAINT; Schema: public; Owner: leeward_owner
+-- Name: risk_told risk_told_response_id_client_id_fkey; Type: FK CONSTRAINT; Schema: public; Owner: leeward_owner
 --
 
 ALTER TABLE ONLY public.risk_told
-    ADD CONSTRAINT risk_told_response_id_fkey FOREIGN KEY (response_id) REFERENCES public.risk_flag(response_id);
+    ADD CONSTRAINT risk_told_response_id_client_id_fkey FOREIGN KEY (response_id, client_id) REFERENCES public.risk_flag(response_id, client_id);
 
 
 --
@@ -6548,7 +6554,8 @@ CREATE POLICY add ON public.risk_flag FOR INSERT WITH CHECK ((client_id IN ( SEL
 -- Name: risk_told add; Type: POLICY; Schema: public; Owner: leeward_owner
 --
 
-CREATE POLICY add ON public.risk_told FOR INSERT WITH CHECK ((member_id = ( SELECT access.me() AS me)));
+CREATE POLICY add ON public.risk_told FOR INSERT WITH CHECK (((member_id = ( SELECT access.me() AS me)) AND (response_id IN ( SELECT f.response_id
+   FROM access.flags_to_me() f(response_id, client_id, record, number, measure, says, raised_at, mine, treats)))));
 
 
 --
@@ -6732,7 +6739,7 @@ CREATE POLICY change ON public.comfort FOR UPDATE USING ((client_id IN ( SELECT 
 -- Name: episode change; Type: POLICY; Schema: public; Owner: leeward_owner
 --
 
-CREATE POLICY change ON public.episode FOR UPDATE USING ((client_id IN ( SELECT access.my_clients() AS my_clients)));
+CREATE POLICY change ON public.episode FOR UPDATE USING ((client_id IN ( SELECT access.my_clients() AS my_clients))) WITH CHECK (((judged_by IS NULL) OR (judged_by = ( SELECT access.me() AS me))));
 
 
 --
@@ -9293,13 +9300,6 @@ GRANT INSERT(prorated) ON TABLE public.response TO leeward_app;
 
 
 --
--- Name: COLUMN response.blank; Type: ACL; Schema: public; Owner: leeward_owner
---
-
-GRANT INSERT(blank) ON TABLE public.response TO leeward_app;
-
-
---
 -- Name: COLUMN response.points; Type: ACL; Schema: public; Owner: leeward_owner
 --
 
@@ -10871,5 +10871,5 @@ GRANT INSERT(at) ON TABLE public.unmeasured TO leeward_app;
 -- PostgreSQL database dump complete
 --
 
-\unrestrict FYwopBH3ualylnCbEol8pUNc0J20oc0n01QBO7p6z598IkXRy8LbTAx9YIxL0hM
+\unrestrict 7ookTffgRfTERJa8GxFbotyail0OfTXixLxGzgfFdIXHjnIReAfDJDHgpQd2c3L
 

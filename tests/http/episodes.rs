@@ -132,6 +132,23 @@ async fn two_who_say_how_it_ended_do_not_replace_each_other() {
     assert_eq!(kept(&scene).await[0].4.as_deref(), Some("moved"));
 }
 
+/// The day of an end is what was typed, however often it is looked at, and whoever sends it again does not judge.
+#[tokio::test]
+async fn an_end_on_an_earlier_day_stays_on_that_day() {
+    let mut scene = Scene::build().await;
+    close(&mut scene).await;
+    let day = today(&scene);
+    later(&mut scene, Duration::days(3)).await;
+    let kept = async |scene: &Scene| -> (String, i32) {
+        sqlx::query_as("SELECT ended_at::date::text, version FROM episode").fetch_one(&scene.house.database.superuser).await.unwrap()
+    };
+    for _ in 0..3 {
+        assert_eq!(end(&mut scene, 1, "moved", &day).await.status, 303);
+        assert_eq!(kept(&scene).await, (day.clone(), 2), "and nothing is written anew");
+    }
+    assert!(scene.clinician.get(&format!("/clients/{}/episodes/1", scene.client)).await.body.contains(&format!("value=\"{day}\"")));
+}
+
 #[tokio::test]
 async fn after_weeks_without_a_session_an_end_is_proposed_and_nothing_happens_by_itself() {
     let mut scene = Scene::build().await;

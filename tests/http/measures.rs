@@ -120,8 +120,16 @@ async fn an_answer_about_death_raises_a_flag_that_stays_open_until_a_person_says
     assert!(scene.clinician.get(&record).await.body.contains("look, and write down what was done"));
     let refused = scene.clinician.post_form(&format!("{}/withdraw", saved.place()), &[]).await;
     assert!(refused.status == 409 && refused.body.contains("Its flag is open"), "{}", refused.body);
+    let refused = enter(&mut scene, "phq9", &answers, "intake", &[("corrects", "1"), ("item_3", "2")]).await;
+    assert!(refused.status == 409 && refused.body.contains("Its flag is open"), "{}", refused.body);
+    let close_session = "UPDATE session SET ended_at = opened_at, closing = 'no_reprocessing'";
+    sqlx::query(close_session).execute(&scene.house.database.superuser).await.unwrap();
+    let archive = scene.clinician.post_form(&format!("{record}/archive"), &[("version", "1")]).await;
+    assert!(archive.status == 409 && archive.body.contains("raised a flag that is open"), "{}", archive.body);
     let close = format!("{}/flag", saved.place());
-    assert_eq!(scene.clinician.post_form(&close, &[("done", "nothing")]).await.status, 400);
+    for wrong in [[("done", "nothing"), ("known", "")], [("done", "emergency"), ("known", "yes")]] {
+        assert_eq!(scene.clinician.post_form(&close, &wrong).await.status, 400, "{wrong:?}");
+    }
     assert_eq!(scene.clinician.post_form(&close, &[("done", ""), ("known", "yes")]).await.status, 303);
     assert_eq!(scene.clinician.post_form(&close, &[("done", "asked")]).await.status, 409, "once");
     let page = scene.clinician.get(saved.place()).await.body;
@@ -189,6 +197,9 @@ async fn others_reach_no_form_and_a_lead_reads_totals_and_no_answers() {
 #[tokio::test]
 async fn a_form_after_the_end_belongs_to_the_treatment_that_ended_and_counts_in_no_change_of_it() {
     let mut scene = Scene::build().await;
+    let wait = async |scene: &mut Scene| {
+        scene.house.clock.advance(Duration::minutes(5));
+    };
     let early = enter(&mut scene, "who5", &["1"; 5], "follow_up", &[]).await;
     assert!(early.status == 409 && early.body.contains("No treatment has ended yet"), "{}", early.body);
     assert_eq!(enter(&mut scene, "who5", &["1"; 5], "intake", &[]).await.status, 303);
@@ -197,6 +208,49 @@ async fn a_form_after_the_end_belongs_to_the_treatment_that_ended_and_counts_in_
     let day = scene.house.app.world.now().date_naive().to_string();
     let ended = scene.clinician.fill_in(&format!("/clients/{}/episodes/1", scene.client), &[("reason", "as_agreed"), ("day", &day)]).await;
     assert_eq!(ended.status, 303, "{}", ended.body);
+    wait(&mut scene).await;
     assert_eq!(enter(&mut scene, "who5", &["4"; 5], "follow_up", &[]).await.status, 303);
     assert_eq!(summaries(&scene).await, [("who5".to_owned(), 20.0, 20.0, None, 1)]);
+    let page = scene.clinician.get(&format!("/clients/{}/measures", scene.client)).await.body;
+    assert!(!page.contains("In this treatment"), "one total in it is no change: {page}");
+    // The paper that lay on the desk: of the treatment that has just ended, and not the beginning of another.
+    assert_eq!(enter(&mut scene, "who5", &["3"; 5], "end", &[]).await.status, 303);
+    assert_eq!(summaries(&scene).await, [("who5".to_owned(), 20.0, 20.0, Some(60.0), 2)]);
+    let refused = enter(&mut scene, "who5", &["3"; 5], "regular", &[]).await;
+    assert!(refused.status == 409 && refused.body.contains("No treatment was open then"), "{}", refused.body);
+    assert_eq!(enter(&mut scene, "who5", &["2"; 5], "intake", &[("corrects", "1")]).await.status, 303);
+    let treatments: i64 = sqlx::query_scalar("SELECT count(*) FROM episode").fetch_one(&pool).await.unwrap();
+    assert_eq!(treatments, 1, "a correction begins none");
+    assert_eq!(summaries(&scene).await, [("who5".to_owned(), 40.0, 40.0, Some(60.0), 2)]);
+    assert_eq!(leeward::measures::rebuild(&crate::course::owner(&scene.house.database)).await.unwrap(), (1, vec![]));
+}
+
+#[tokio::test]
+async fn a_pretend_client_has_no_forms() {
+    let mut scene = Scene::build().await;
+    let opened = scene.clinician.post_form("/rehearsal", &[]).await;
+    assert_eq!(opened.status, 303);
+    let client: Uuid =
+        sqlx::query_scalar("SELECT client_id FROM access.rehearsal").fetch_one(&scene.house.database.superuser).await.unwrap();
+    scene.client = client;
+    let refused = enter(&mut scene, "gad7", &["1"; 7], "intake", &[]).await;
+    assert!(refused.status == 409 && refused.body.contains("nobody is treated"), "{}: {}", refused.status, refused.body);
+    assert_eq!(scene.clinician.post_form(&format!("/clients/{client}/episodes"), &[]).await.status, 409);
+    assert!(!scene.clinician.get(&format!("/clients/{client}")).await.body.contains(">Measures</a>"));
+    assert!(summaries(&scene).await.is_empty());
+}
+
+#[tokio::test]
+async fn about_another_event_no_change_is_judged() {
+    let mut scene = Scene::build().await;
+    assert_eq!(enter(&mut scene, "pcl5", &["3"; 20], "intake", &[("event", "the ferry")]).await.status, 303);
+    weeks_later(&mut scene, 5).await;
+    assert_eq!(enter(&mut scene, "pcl5", &["1"; 20], "regular", &[("event", "The ferry ")]).await.status, 303);
+    let path = format!("/clients/{}/measures", scene.client);
+    let page = scene.clinician.get(&path).await.body;
+    // 15 points: Marx 2022, sample 1; the cut is 33.
+    assert!(page.contains("from 60 to 20: reliably lower and below the cut (from 15 points on: Marx 2022, sample 1"), "{page}");
+    weeks_later(&mut scene, 5).await;
+    assert_eq!(enter(&mut scene, "pcl5", &["0"; 20], "regular", &[("event", "the stairs")]).await.status, 303);
+    assert!(scene.clinician.get(&path).await.body.contains("not known to be about the same event"));
 }

@@ -30,6 +30,26 @@ struct Vector {
     tolerance: f64,
 }
 
+/// What later work delivers; anything else that is not known here fails.
+const NOT_YET: [&str; 16] = [
+    "stats.kaplan_meier",
+    "stats.kaplan_meier_median",
+    "stats.logrank",
+    "stats.cumulative_incidence",
+    "stats.funnel_limits_exact",
+    "stats.funnel_limits_normal",
+    "stats.funnel_overdispersion",
+    "stats.beta_binomial_mean",
+    "stats.run_rules",
+    "stats.stalled",
+    "stats.theil_sen",
+    "stats.course_summary",
+    "privacy.primary",
+    "privacy.is_safe",
+    "privacy.is_safe_rate",
+    "privacy.is_safe_table",
+];
+
 /// The function that answers to this label; `None`: it is not delivered yet.
 fn function(label: &str) -> Option<fn(&Inputs) -> Got> {
     score::function(label).or_else(|| change::function(label)).or_else(|| proportion::function(label)).or_else(|| effect::function(label))
@@ -56,6 +76,11 @@ fn run(vectors: &[Vector]) -> ExitCode {
     let mut largest: BTreeMap<&str, f64> = BTreeMap::new();
     for vector in vectors {
         let Some(function) = function(&vector.function) else {
+            if !NOT_YET.contains(&vector.function.as_str()) {
+                println!("fail {} ({}): no such function is known here", vector.id, vector.function);
+                failed += 1;
+                continue;
+            }
             println!("not delivered yet {} ({})", vector.id, vector.function);
             later += 1;
             continue;

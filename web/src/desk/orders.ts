@@ -11,7 +11,8 @@ import { holdsWords, isOfPlan, needsWords, orderName, RECORD_REFUSES, RECORD_WAI
 
 /** No set starts sooner than this after a stop, ms. */
 export const PAUSE_AFTER_STOP = 1000;
-/** After it was too much a start is asked twice; the second press counts so long after the first, ms. */
+/** After it was too much a start is asked twice; the second press counts from so long after the first, and for so long, ms. */
+const NO_DOUBLE_TAP = 800;
 const ASKED_AGAIN = 8000;
 export const WAS_TOO_MUCH = "It was too much here. Not started: Space once more when they are steady and want to go on.";
 /** Steps of one setting closer together than this are undone together, ms. */
@@ -99,7 +100,8 @@ export function whyNoStart(state: DeskState, now: number): string | null {
 export function isHeldByTooMuch(state: DeskState, now: number): boolean {
   const much = tooMuchHere(state);
   const { goOn } = state;
-  return much !== null && shownPlan(state)?.purpose !== "calm_place" && !(goOn?.after === much && now - goOn.at < ASKED_AGAIN);
+  const since = goOn?.after === much ? now - goOn.at : Number.POSITIVE_INFINITY;
+  return much !== null && shownPlan(state)?.purpose !== "calm_place" && (since < NO_DOUBLE_TAP || since >= ASKED_AGAIN);
 }
 
 /** What a start still needs, sentence by sentence. What the room has against its plan counts for nothing when another is on its way. */

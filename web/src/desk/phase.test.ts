@@ -39,7 +39,7 @@ test("each phase offers what can be found out in it", () => {
 });
 
 test("the head says the phase and what the target's end still asks for", () => {
-  assert.equal(phaseWords(at("installation", [{ end: "sud", open: false }, ...STANDARD.slice(1)]).state), "Installation, open: VOC, scan");
+  assert.equal(phaseWords(at("installation", [{ end: "sud", open: false }, ...STANDARD.slice(1)]).state), "Installation, to reach: VOC, scan");
   assert.equal(phaseWords(at("preparation", []).state), "Preparation");
   assert.equal(phaseWords(Desk.with(aView()).state), "", "nothing is said before the record was read");
 });

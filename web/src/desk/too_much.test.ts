@@ -18,6 +18,9 @@ test("it is never READY on its own: the first Space asks, the second starts", ()
   assert.deepEqual([stateWord(desk.state, desk.now), holdWords(desk.state, desk.now)], ["HOLD", "was too much: asks twice"]);
   assert.deepEqual(kinds(desk.does({ kind: "start" })), []);
   assert.match(desk.notice(), /^It was too much here\. Not started/);
+  desk.later(300);
+  assert.deepEqual(kinds(desk.does({ kind: "start" })), [], "a double tap is one press");
+  desk.later(900).sees({});
   assert.equal(stateWord(desk.state, desk.now), "READY");
   assert.deepEqual(kinds(desk.does({ kind: "start" })), ["start"]);
 });
@@ -25,16 +28,17 @@ test("it is never READY on its own: the first Space asks, the second starts", ()
 test("a first press that was long ago asks again", () => {
   const desk = after();
   desk.does({ kind: "start" });
-  desk.later(9000);
+  desk.later(9000).sees({});
   assert.deepEqual(kinds(desk.does({ kind: "start" })), []);
-  assert.equal(stateWord(desk.later(9000).state, desk.now), "HOLD");
+  desk.later(9000).sees({});
+  assert.equal(stateWord(desk.state, desk.now), "HOLD");
 });
 
 test("said once more, it is asked once more; taken back, it is not asked", () => {
   const desk = after();
   desk.does({ kind: "start" });
   desk.does({ kind: "too_much" });
-  desk.later(1500);
+  desk.later(1500).sees({});
   assert.equal(stateWord(desk.state, desk.now), "HOLD");
   for (let said = tooMuchHere(desk.state); said !== null; said = tooMuchHere(desk.state)) desk.does({ kind: "take_back", entry: said });
   assert.equal(stateWord(desk.state, desk.now), "READY");

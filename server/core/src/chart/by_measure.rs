@@ -215,7 +215,7 @@ fn row(form: &Form, one: &AskedTotal) -> Vec<String> {
     vec![
         one.label.clone(),
         total.map_or_else(|| "none".to_owned(), figure),
-        band.unwrap_or("no bands").to_owned(),
+        band.unwrap_or(if form.bands.is_empty() { "no bands" } else { "none" }).to_owned(),
         one.came.words().to_owned(),
     ]
 }

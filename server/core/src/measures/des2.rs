@@ -1,9 +1,9 @@
 //! DES-II (reference of measures, section 4): the mean of 28 items from 0 to 100 in tens. Its sets of items circulate in several forms: the
-//! subscales' are from memory of Carlson & Putnam 1993, the eight of the taxon second-hand from Waller, Putnam & Carlson 1996, which is why
+//! subscales' are from memory of Carlson & Putnam 1993, the eight of the taxon from memory of Waller, Putnam & Carlson 1996, which is why
 //! the total comes first. It belongs to intake: the authors of its reliability advise against it as a measure of outcome, and no change of
 //! it is judged here. That a blank leaves no total, and from which score on processing waits for a review, are decisions of our own.
 
-use super::{Answers, Better, Cut, Fault, Form, Risk, Score, blanks, mean};
+use super::{Answers, Better, Cut, Fault, Form, Risk, Score, Three, blanks, mean};
 
 /// See [`Form`]. Its answers are 0 to 100 in tens, its total is a mean.
 pub static FORM: Form = Form {
@@ -77,6 +77,8 @@ pub struct Des2 {
     pub taxon: Option<f64>,
     /// Items left blank, from 1.
     pub blank: Vec<usize>,
+    /// Before processing, somebody should look at it: by the total or by the eight, whatever a blank would have said.
+    pub review: Three,
     hears_voices: bool,
 }
 
@@ -94,21 +96,35 @@ pub fn score(answers: Answers<'_>) -> Result<Des2, Fault> {
         absorption: mean(answers, &ABSORPTION),
         taxon: mean(answers, &TAXON),
         blank: blanks(answers),
+        review: review(answers, &all),
         hears_voices: answers[VOICES - 1].is_some_and(|answer| answer > 0),
     })
 }
 
-impl Des2 {
-    /// Before processing, somebody should look at it.
-    #[must_use]
-    pub fn asks_for_review(&self) -> bool {
-        self.total.is_some_and(|total| FORM.is_case(total) == Some(true)) || self.taxon.is_some_and(|taxon| taxon >= TAXON_REVIEW)
+/// Whether the mean of all or of the eight reaches where it asks for a review: with every blank at 0 it does for certain, with every blank at the
+/// highest it may.
+fn review(answers: Answers<'_>, all: &[usize]) -> Three {
+    let reaches = |blank: u8| {
+        let filled: Vec<Option<u8>> = answers.iter().map(|answer| Some(answer.unwrap_or(blank))).collect();
+        mean(&filled, all).is_some_and(|total| FORM.is_case(total) == Some(true))
+            || mean(&filled, &TAXON).is_some_and(|taxon| taxon >= TAXON_REVIEW)
+    };
+    match (reaches(0), reaches(FORM.most)) {
+        (true, _) => Three::Met,
+        (false, true) => Three::Indeterminate,
+        (false, false) => Three::NotMet,
     }
+}
 
+impl Des2 {
     /// As it is kept and shown.
     #[must_use]
     pub fn summary(self) -> Score {
-        let review = if self.asks_for_review() { "review before processing" } else { "no marker; that is no all-clear" };
+        let review = match self.review {
+            Three::Met => "review before processing",
+            Three::NotMet => "no marker; that is no all-clear",
+            Three::Indeterminate => "cannot be told, for blanks: ask about them",
+        };
         Score {
             total: self.total,
             prorated: false,
@@ -119,7 +135,7 @@ impl Des2 {
                 ("absorption", self.absorption),
                 ("the eight of the taxon", self.taxon),
             ],
-            readings: if self.total.is_some() || self.taxon.is_some() { vec![("before processing", review)] } else { vec![] },
+            readings: vec![("before processing", review)],
             blank: self.blank,
             risk: Risk::Silent,
             to_ask: if self.hears_voices { vec![(VOICES, "inner voices")] } else { vec![] },

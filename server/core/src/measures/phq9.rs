@@ -114,7 +114,7 @@ impl Syndrome {
         match self {
             Self::Major => "five symptoms or more, interest or mood among them",
             Self::Other => "two to four symptoms, interest or mood among them",
-            Self::None => "neither count is reached",
+            Self::None => "the rule is not met",
         }
     }
 }

@@ -113,6 +113,27 @@ fn a_rule_over_blanks_says_what_every_completion_says() {
     }
 }
 
+#[test]
+fn a_blank_neither_hides_the_marker_of_dissociation_nor_calms_it() {
+    let mut rng = ChaCha8Rng::seed_from_u64(7);
+    for run in 0..400 {
+        let mut sheet = answers(&mut rng, &des2::FORM, 0.0);
+        // Low ones, so that both sides of the cut are met.
+        sheet.iter_mut().for_each(|answer| {
+            *answer = answer.map(|answer| answer / if run % 2 == 0 { 20 } else { 10 } * 10 / if run % 3 == 0 { 2 } else { 1 } / 10 * 10)
+        });
+        for _ in 0..2 {
+            let at = rng.random_range(0..sheet.len());
+            sheet[at] = None;
+        }
+        let all: Vec<_> = completed(&sheet, &des2::FORM).iter().map(|one| des2::score(one).unwrap().review).collect();
+        agrees(des2::score(&sheet).unwrap().review, Three::Indeterminate, &all);
+    }
+    let mut high = vec![Some(90); 28];
+    high[21] = None;
+    assert_eq!(Measure::Des2.score(&high).unwrap().readings[0].1, "review before processing");
+}
+
 // Louzon 2016: most had answered 0, so 0 says nothing; reference of measures, section 2.
 #[test]
 fn the_item_of_risk_is_read_whatever_the_total() {

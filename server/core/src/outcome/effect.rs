@@ -95,6 +95,9 @@ pub fn paired(before: &[f64], after: &[f64], confidence: f64) -> Result<Paired, 
     let error = sd_change / (n as f64).sqrt();
     let half = student.inverse_cdf(0.5 + confidence / 2.0) * error;
     let by = |spread: f64| (spread > 0.0).then(|| mean_change / spread);
+    // What rounding leaves is no spread.
+    let largest = changes.iter().fold(0.0, |most: f64, change| most.max(change.abs()));
+    let sd_change = if sd_change <= largest * 1e-12 { 0.0 } else { sd_change };
     let of_change = if sd_change > 0.0 { Some(of_change(mean_change, sd_change, n, confidence, &student)?) } else { None };
     Ok(Paired {
         n,
@@ -141,9 +144,13 @@ fn relative_deviation(df: f64) -> Result<Vec<(f64, f64)>, Refused> {
 fn centre_with(t: f64, deviation: &[(f64, f64)], share: f64) -> f64 {
     let normal = Normal::standard();
     let below = |centre: f64| deviation.iter().map(|(s, weight)| weight * normal.cdf(t.mul_add(*s, -centre))).sum::<f64>();
-    let reach = 12.0 + t.abs() / 2.0;
+    let mut reach = 12.0 + t.abs() / 2.0;
+    // Few degrees of freedom and a large t have long tails.
+    while (below(t - reach) < share || below(t + reach) > share) && reach < 1e6 {
+        reach *= 2.0;
+    }
     let (mut lo, mut hi) = (t - reach, t + reach);
-    for _ in 0..50 {
+    for _ in 0..60 {
         let middle = f64::midpoint(lo, hi);
         // The farther the centre, the less lies below.
         if below(middle) > share { lo = middle } else { hi = middle }

@@ -1,4 +1,4 @@
-//! What needs this clinician today: one line for each client at most, the most urgent of what there is.
+//! What needs this clinician today: one line for each client at most, the most urgent of what there is; and one for a flag that is open.
 
 use chrono::NaiveDate;
 
@@ -66,18 +66,26 @@ pub(super) struct Duty {
 
 /// In the order of urgency; by name where that is alike, as the cases are.
 pub(super) fn duties(cases: &[Case], today: NaiveDate) -> Vec<Duty> {
-    let mut all: Vec<Duty> = cases.iter().filter_map(|case| duty(case, today)).collect();
+    let mut all: Vec<Duty> = cases.iter().flat_map(|case| [flag(case), duty(case, today)]).flatten().collect();
     all.sort_by_key(|duty| duty.why);
     all
+}
+
+/// A flag takes the place of nothing else.
+fn flag(case: &Case) -> Option<Duty> {
+    let flag = case.flag.as_ref()?;
+    Some(Duty {
+        why: Why::Flag,
+        name: case.name.clone(),
+        reason: format!("{}, {}.", flag.says, flag.when),
+        to: format!("/clients/{}/measures/{}", case.id, flag.number),
+        act: "Look, and write it down",
+    })
 }
 
 fn duty(case: &Case, today: NaiveDate) -> Option<Duty> {
     let (why, reason) = reason(case, today)?;
     let (to, act) = match (why, &case.open) {
-        (Why::Flag, _) => {
-            let number = case.flag.as_ref().map(|flag| flag.number).unwrap_or_default();
-            (format!("/clients/{}/measures/{number}", case.id), "Look, and write it down")
-        }
         (Why::Gone, _) => {
             let gone = case.gone.as_ref();
             let page = gone.map(|gone| format!("/sessions/{}{}", gone.session, if gone.open { "/desk" } else { "" }));
@@ -94,9 +102,6 @@ fn duty(case: &Case, today: NaiveDate) -> Option<Duty> {
 }
 
 fn reason(case: &Case, today: NaiveDate) -> Option<(Why, String)> {
-    if let Some(flag) = &case.flag {
-        return Some((Why::Flag, format!("{}, {}.", flag.says, flag.when)));
-    }
     if let Some(gone) = &case.gone {
         return Some((Why::Gone, format!("Session {}: {}, {}. Nothing was heard since.", gone.number, gone.step, gone.when)));
     }
@@ -166,6 +171,8 @@ mod tests {
         let gone = Some(Gone { session: Uuid::nil(), number: 6, step: "called, no answer", when: "today at 11:30".into(), open: true });
         assert_eq!(why(&Case { gone, open, ..case() }), Some(Why::Gone), "somebody who is gone comes before sessions");
         let flag = Some(Flag { number: 2, says: "item 9".into(), when: "today at 11:30".into() });
-        assert_eq!(why(&Case { flag, unfinished: true, ..case() }), Some(Why::Flag), "and a flag before everything");
+        let open = Some(Open { id: Uuid::nil(), number: 6, when: "today at 11:05".into() });
+        let both = duties(&[Case { flag, open, ..case() }], NaiveDate::from_ymd_opt(2026, 11, 1).unwrap());
+        assert_eq!(both.iter().map(|duty| duty.why).collect::<Vec<_>>(), [Why::Flag, Why::Open], "a flag hides nothing else");
     }
 }

@@ -1,6 +1,6 @@
 //! The page of the caseload.
 
-use std::collections::HashMap;
+use std::collections::{HashMap, HashSet};
 
 use askama::Template;
 use axum::extract::State;
@@ -13,7 +13,7 @@ use uuid::Uuid;
 use super::duties::{Duty, duties};
 use super::queries::{self, CaseRow, CheckDue};
 use crate::clients::{Asked, Cautions, my_rehearsal};
-use crate::measures::open_flags;
+use crate::measures::{open_flags, told};
 use crate::outcomes::{self, ClientRow, Spans};
 use crate::platform::App;
 use crate::platform::Member;
@@ -158,7 +158,12 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     let spans = outcomes::spans(&mut tx, None).await?;
     let rehearsal = my_rehearsal(&mut tx).await?;
     let now = app.world.now();
-    let flags = open_flags(&mut tx, now).await?;
+    let flags = open_flags(&mut tx).await?;
+    // Of several of one client the oldest is shown: it waits longest. The list of archived records shows none.
+    let mut shown = HashSet::new();
+    for flag in flags.iter().filter(|flag| !archived && (flag.form.is_none() || shown.insert(flag.client))) {
+        told(&mut tx, flag, now).await?;
+    }
     tx.commit().await?;
     let reader =
         Reader { app: &app, when, today: when.date(&now), now, numbers: numbers.into_iter().map(|row| (row.id, row)).collect(), spans };
@@ -167,11 +172,21 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     for flag in flags {
         let when = reader.moment(&flag.raised_at);
         match (flag.form, cases.iter_mut().find(|case| case.id == flag.client)) {
-            // Of several the oldest is shown: it waits longest.
             (Some((number, says)), Some(case)) if case.flag.is_none() => case.flag = Some(Flag { number, says, when }),
             (Some(_), _) => {}
-            (None, _) => told_too
-                .push(format!("A form in record {} raised a flag {when}. Treated by {}: see that they know.", flag.record, flag.treats)),
+            (None, _) if archived => {}
+            (None, _) if flag.treats.is_empty() => {
+                told_too.push(format!(
+                    "A form in record {} raised a flag {when}. Nobody treats this client at present: hand them over.",
+                    flag.record
+                ));
+            }
+            (None, _) => {
+                told_too.push(format!(
+                    "A form in record {} raised a flag {when}. Treated by {}: see that they know.",
+                    flag.record, flag.treats
+                ));
+            }
         }
     }
     // Names are sealed, so the database cannot sort by them.

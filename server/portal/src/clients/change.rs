@@ -126,6 +126,11 @@ async fn archive_in(tx: &mut Tx, app: &App, client: Uuid, version: i32) -> Resul
     if queries::has_open_session(tx, client).await? {
         return Err(Error::Conflict("A session with this client is still open, so the record was not archived. End the session first."));
     }
+    if queries::has_open_flag(tx, client).await? {
+        return Err(Error::Conflict(
+            "A form of this client raised a flag that is open, so the record was not archived. Write down what was done about it first.",
+        ));
+    }
     set_archived(tx, client, version, Some(app.world.now())).await
 }
 

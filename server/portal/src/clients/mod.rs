@@ -187,6 +187,14 @@ pub async fn cautions(tx: &mut Tx, client: Uuid) -> Result<Cautions, Error> {
     queries::cautions(tx, client).await?.ok_or(Error::NotFound)
 }
 
+/// Locks the client's row until the end of the transaction: sessions are opened, and treatments ended, one at a time.
+///
+/// # Errors
+/// [`Error::NotFound`] when the one who asks does not treat them.
+pub async fn lock(tx: &mut Tx, client: Uuid) -> Result<(), Error> {
+    queries::lock(tx, client).await?.map(drop).ok_or(Error::NotFound)
+}
+
 /// Goes on only while the record is not archived. Locks the client's row until the end of the transaction,
 /// so that numbers within the client are given one at a time and nothing is added while it is archived.
 ///

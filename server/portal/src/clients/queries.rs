@@ -104,6 +104,13 @@ pub(crate) fn read_cautions(seizures: &str, eye_condition: &str) -> Result<Cauti
     })
 }
 
+/// Whether a form of theirs raised a flag about which nobody has written down what was done.
+pub(super) async fn has_open_flag(tx: &mut Tx, client: Uuid) -> Result<bool, sqlx::Error> {
+    sqlx::query_scalar!(r#"SELECT EXISTS (SELECT FROM risk_flag WHERE client_id = $1 AND done IS NULL) AS "so!""#, client)
+        .fetch_one(&mut **tx)
+        .await
+}
+
 /// Whether the record is archived; locks its row.
 pub(super) async fn lock(tx: &mut Tx, client: Uuid) -> Result<Option<bool>, sqlx::Error> {
     sqlx::query_scalar!(r#"SELECT archived_at IS NOT NULL AS "archived!" FROM client WHERE id = $1 FOR UPDATE"#, client)

@@ -52,17 +52,27 @@ impl EndForm {
                 None
             }
             Some(day) if day < first => {
-                problems.add("day", format!("There was a session after that. Not before {first}."));
+                let what = if episode.last_at.is_some() { "There was a session after that" } else { "It was begun after that" };
+                problems.add("day", format!("{what}. Not before {first}."));
                 None
             }
-            // The end of that day, or now: the last session lies before it.
-            Some(day) => Some(day.succ_opt().and_then(|next| when.at_time(next, "00:00")).map_or(now, |midnight| midnight.min(now))),
+            // As long as the day is the same, so is the moment.
+            Some(day) => Some(match &episode.end {
+                Some(end) if when.date(&end.at) == day => end.at,
+                _ if day == today => now,
+                _ => end_of(day, when).min(now).max(episode.last_at.unwrap_or(episode.begun_at)),
+            }),
         };
         match (reason, at) {
             (Some(reason), Some(at)) if problems.none() => Ok(Some((at, reason))),
             _ => Err(problems),
         }
     }
+}
+
+/// The last minute of a day; where clocks leave it out, the day's noon.
+fn end_of(day: NaiveDate, when: When) -> DateTime<Utc> {
+    when.at_time(day, "23:59").or_else(|| when.at_time(day, "12:00")).unwrap_or_else(|| day.and_time(chrono::NaiveTime::MIN).and_utc())
 }
 
 impl Fields for EndForm {
@@ -148,7 +158,7 @@ async fn try_save(
     typed: &EndForm,
 ) -> Result<SaveOutcome<EndForm>, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("episode.end").client(client), once).await?;
-    clients::key(&mut tx, app, client).await?;
+    clients::lock(&mut tx, client).await?;
     let all = episodes(&mut tx, client).await?;
     let is_last = all.last().is_some_and(|last| last.number == number);
     let episode = of_number(all, number)?;
@@ -163,6 +173,10 @@ async fn try_save(
     if end.is_some() && queries::in_session(&mut tx, episode.id).await? {
         return Ok(SaveOutcome::TooLate("A session of this treatment is open. Close it first, then say how the treatment ended."));
     }
+    // Looked at and sent again: the judgement stays whose it was.
+    if end == episode.end.as_ref().map(|end| (end.at, end.reason)) {
+        return Ok(SaveOutcome::Saved(tx.saved(format!("/clients/{client}")).await?));
+    }
     let version = typed.version.parse().unwrap_or_default();
     if !queries::end(&mut tx, episode.id, version, end).await? {
         return Ok(SaveOutcome::Changed(Box::new(EndForm::of(&episode, when, now))));
@@ -174,6 +188,9 @@ async fn try_save(
 pub(super) async fn begin(member: Member, State(app): State<App>, Id(client): Id) -> Result<Redirect, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("episode.begin").client(client)).await?;
     clients::must_be_open(&mut tx, client).await?;
+    if clients::is_rehearsal(&mut tx, client).await? {
+        return Err(Error::Conflict("This is the pretend client of your rehearsals: nobody is treated."));
+    }
     queries::begin(&mut tx, new_id(&app.world), client, app.world.now()).await?;
     tx.commit().await?;
     Ok(Redirect::to(&format!("/clients/{client}")))

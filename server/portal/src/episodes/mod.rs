@@ -12,6 +12,7 @@ use uuid::Uuid;
 
 use crate::base::ids::new_id;
 use crate::base::named::named;
+use crate::clients;
 use crate::platform::{App, Repeats, Routes, Rule};
 use crate::store::error::Error;
 use crate::store::subject::{Act, Subject, Tx};
@@ -122,25 +123,48 @@ pub async fn weeks_without(tx: &mut Tx) -> Result<i16, Error> {
     Ok(queries::weeks_without(tx).await?)
 }
 
-/// The treatment that a form belongs to: the one that is open, which begins where none is; what is asked after its end belongs to the last that
-/// ended. The client's row is locked by then.
+/// When in a treatment something was, as far as that says which treatment.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Place {
+    /// Before it or at its beginning.
+    Beginning,
+    /// In its course.
+    Course,
+    /// At its end.
+    End,
+    /// After its end.
+    After,
+}
+
+/// The treatment that a form answered at `at` belongs to: the first that had not ended by then, which begins where none is and the form is of
+/// its beginning; what is of an end, or comes after one, and is later than all of them belongs to the last that ended. The client's row is
+/// locked by then.
 ///
 /// # Errors
-/// [`Error::Conflict`] when none has ended yet.
-pub async fn for_form(tx: &mut Tx, app: &App, client: Uuid, after_its_end: bool) -> Result<Uuid, Error> {
+/// [`Error::Conflict`] when there is no such treatment, or the client is a pretend one.
+pub async fn for_form(tx: &mut Tx, app: &App, client: Uuid, place: Place, at: DateTime<Utc>) -> Result<Uuid, Error> {
+    if clients::is_rehearsal(tx, client).await? {
+        return Err(Error::Conflict("This is the pretend client of your rehearsals: nobody is treated, so no form is kept."));
+    }
     let all = episodes(tx, client).await?;
-    if after_its_end {
-        let ended = all.iter().rev().find(|one| one.end.is_some());
-        return ended
-            .map(|one| one.id)
-            .ok_or(Error::Conflict("No treatment has ended yet, so no form can come after its end. Choose another time."));
+    let ended = all.iter().rev().find(|one| one.end.is_some());
+    let then = all.iter().find(|one| one.end.as_ref().is_none_or(|end| end.at >= at));
+    match (place, then, ended) {
+        (Place::After, _, Some(ended)) => Ok(ended.id),
+        (Place::After, _, None) => {
+            Err(Error::Conflict("No treatment has ended yet, so no form can come after its end. Choose another time."))
+        }
+        (_, Some(then), _) => Ok(then.id),
+        (Place::End, None, Some(ended)) => Ok(ended.id),
+        (Place::Course, None, Some(_)) => Err(Error::Conflict(
+            "No treatment was open then. Choose at its end or after its end, or begin a treatment on the record first.",
+        )),
+        (_, None, _) => {
+            let id = new_id(&app.world);
+            queries::begin(tx, id, client, app.world.now()).await?;
+            Ok(id)
+        }
     }
-    if let Some(open) = all.iter().find(|one| one.end.is_none()) {
-        return Ok(open.id);
-    }
-    let id = new_id(&app.world);
-    queries::begin(tx, id, client, app.world.now()).await?;
-    Ok(id)
 }
 
 /// Says how the treatment of `client` that is open ended.
@@ -149,6 +173,7 @@ pub async fn for_form(tx: &mut Tx, app: &App, client: Uuid, after_its_end: bool)
 /// [`Error::NotFound`] when none is open, or the one who asks does not treat the client; [`Error::NothingWritten`] when it was ended meanwhile.
 pub async fn end(app: &App, subject: &Subject, client: Uuid, at: DateTime<Utc>, reason: Reason) -> Result<(), Error> {
     let mut tx = app.database.act(subject, Act::new("episode.end").client(client)).await?;
+    clients::lock(&mut tx, client).await?;
     let open = episodes(&mut tx, client).await?.into_iter().find(|one| one.end.is_none()).ok_or(Error::NotFound)?;
     if !queries::end(&mut tx, open.id, open.version, Some((at, reason))).await? {
         return Err(Error::NothingWritten("episode"));

@@ -5,8 +5,8 @@ use std::collections::BTreeMap;
 use askama::Template;
 use axum::extract::{Query, State};
 use axum::response::{IntoResponse, Response};
-use chrono::{DateTime, NaiveDate, Utc};
-use leeward_core::measures::{Form, Measure};
+use chrono::{DateTime, Datelike, NaiveDate, Utc};
+use leeward_core::measures::{Fault, Form, Measure};
 use uuid::Uuid;
 
 use super::answers::{BLANK, ITEMS};
@@ -20,6 +20,9 @@ use crate::store::error::Error;
 use crate::store::once::Once;
 use crate::store::seal::Private;
 use crate::store::subject::Act;
+
+/// No form of these is older.
+const OLDEST: i32 = 1990;
 
 /// As it was typed.
 #[derive(Clone, Default, serde::Deserialize)]
@@ -96,6 +99,10 @@ impl EntryForm {
             problems.add("day", "This day is still to come. Enter what was answered.");
             return None;
         }
+        if day.year() < OLDEST {
+            problems.add("day", "This day is too long ago for the form. Look at the year.");
+            return None;
+        }
         // Of another day nobody says the hour: its noon.
         if day == today { Some(now) } else { when.at_time(day, "12:00") }
     }
@@ -115,7 +122,12 @@ impl EntryForm {
         if answers.len() < form.topics.len() {
             return None;
         }
-        Sheet::new(form, answers).map_err(|fault| problems.add("item_1", fault.to_string())).ok()
+        Sheet::new(form, answers)
+            .map_err(|fault| {
+                let at = if let Fault::Answer { item, .. } = fault { item - 1 } else { 0 };
+                problems.add(ITEMS[at], fault.to_string());
+            })
+            .ok()
     }
 }
 
@@ -284,10 +296,16 @@ async fn try_save(
                 .map_err(|_| Error::BadRequest("The form did not arrive whole, so nothing was saved. Open it again and send it again."))?,
         ),
     };
-    let filled = match typed.check(measure, when, app.world.now()) {
+    let mut filled = match typed.check(measure, when, app.world.now()) {
         Err(problems) => return Ok(SaveOutcome::Refused(problems)),
         Ok(filled) => filled,
     };
+    if let Some(number) = corrects
+        && let Some(kept) = responses(&mut tx, app, client).await?.into_iter().find(|one| one.number == number)
+        && when.date(&kept.answered_at) == when.date(&filled.answered_at)
+    {
+        filled.answered_at = kept.answered_at;
+    }
     match keep(&mut tx, app, client, &filled, corrects).await {
         Err(Error::Conflict(why)) => Ok(SaveOutcome::TooLate(why)),
         Err(fault) => Err(fault),

@@ -53,6 +53,8 @@ impl Done {
 
 /// A flag that is open and for the asker.
 pub struct OpenFlag {
+    /// The form that raised it.
+    response: Uuid,
     /// Whose.
     pub client: Uuid,
     /// The number of their record.
@@ -65,15 +67,14 @@ pub struct OpenFlag {
     pub treats: String,
 }
 
-/// The flags that are open and for the asker, the oldest first. That the asker has them on screen now is written down.
+/// The flags that are open and for the asker, the oldest first.
 ///
 /// # Errors
 /// [`Error::Inconsistent`] when a row does not say what it must.
-pub async fn open_flags(tx: &mut Tx, now: DateTime<Utc>) -> Result<Vec<OpenFlag>, Error> {
+pub async fn open_flags(tx: &mut Tx) -> Result<Vec<OpenFlag>, Error> {
     let mut all = vec![];
     for row in queries::open_flags(tx).await? {
-        queries::told(tx, row.response, row.client, now).await?;
-        let OpenRow { client, record, number, measure, says, raised_at, treats, .. } = row;
+        let OpenRow { response, client, record, number, measure, says, raised_at, treats } = row;
         let form = match (number, measure, says) {
             (Some(number), Some(measure), Some(says)) => {
                 let form = Measure::parse(&measure).ok_or(Error::Inconsistent("response.measure"))?.form();
@@ -81,9 +82,17 @@ pub async fn open_flags(tx: &mut Tx, now: DateTime<Utc>) -> Result<Vec<OpenFlag>
             }
             _ => None,
         };
-        all.push(OpenFlag { client, record, form, raised_at, treats });
+        all.push(OpenFlag { response, client, record, form, raised_at, treats });
     }
     Ok(all)
+}
+
+/// Writes down that the asker has this flag on screen; the first time counts.
+///
+/// # Errors
+/// [`Error::Database`].
+pub async fn told(tx: &mut Tx, flag: &OpenFlag, now: DateTime<Utc>) -> Result<(), Error> {
+    Ok(queries::told(tx, flag.response, flag.client, now).await?)
 }
 
 /// What an item says, in words.
@@ -146,7 +155,13 @@ pub(super) async fn close(
 ) -> Result<Answer, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("flag.close").client(client), &once).await?;
     clients::key(&mut tx, &app, client).await?;
-    let done = if typed.known == "yes" { Some(Done::PlanStands) } else { Done::parse(&typed.done) };
+    let done = match (typed.known.as_str(), typed.done.as_str()) {
+        ("yes", "") => Some(Done::PlanStands),
+        ("yes", _) => {
+            return Err(Error::BadRequest("The list says one thing and the button another, so nothing was written down. Use one of them."));
+        }
+        (_, done) => Done::parse(done),
+    };
     let done = done.ok_or(Error::BadRequest("Choose what was done from the list on the form\u{2019}s page."))?;
     if !queries::close(&mut tx, client, number, done.name(), app.world.now()).await? {
         return Err(Error::Conflict("This flag is closed already, or this form has none. Open its page and look."));

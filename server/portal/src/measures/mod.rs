@@ -11,20 +11,21 @@ mod response;
 use axum::routing::{get, post};
 use chrono::{DateTime, Utc};
 use leeward_core::measures::{Measure, Risk, Score, Threshold};
+use sqlx::{Connection, PgConnection};
 use strum::{EnumString, IntoStaticStr, VariantArray};
 use uuid::Uuid;
 
 use crate::base::ids::new_id;
 use crate::base::named::named;
 use crate::clients;
-use crate::episodes;
+use crate::episodes::{self, Place};
 use crate::platform::{App, Routes, Rule};
 use crate::store::error::Error;
 use crate::store::seal::{Field, Opened, Private};
 use crate::store::subject::{Act, Subject, Tx};
 
 pub use answers::Sheet;
-pub use flags::{Done, OpenFlag, close_flag, open_flags};
+pub use flags::{Done, OpenFlag, close_flag, open_flags, told};
 
 /// When in a treatment a form was filled in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, EnumString, IntoStaticStr, VariantArray)]
@@ -43,6 +44,15 @@ pub enum Occasion {
 named!(Occasion);
 
 impl Occasion {
+    const fn place(self) -> Place {
+        match self {
+            Self::Intake => Place::Beginning,
+            Self::Regular => Place::Course,
+            Self::End => Place::End,
+            Self::FollowUp => Place::After,
+        }
+    }
+
     /// As a person reads it.
     #[must_use]
     pub const fn words(self) -> &'static str {
@@ -150,20 +160,31 @@ pub async fn keep(tx: &mut Tx, app: &App, client: Uuid, filled: &Filled, correct
     let measure = filled.measure;
     let score = measure.score(filled.sheet.answers()).map_err(|fault| Error::Inner(format!("a form: {fault}")))?;
     let replaces = match corrects {
-        Some(number) => Some(queries::standing(tx, client, number).await?.ok_or(Error::NotFound)?),
+        Some(number) => Some(queries::kept(tx, client, number).await?.ok_or(Error::NotFound)?),
         None => None,
     };
-    if replaces.is_some_and(|(_, replaced)| replaced) {
+    if replaces.as_ref().is_some_and(|one| one.replaced) {
         return Err(Error::Conflict("This form was corrected already. Look at its correction, and correct that one if it is still wrong."));
     }
-    let episode = episodes::for_form(tx, app, client, filled.occasion == Occasion::FollowUp).await?;
-    let points = threshold(tx, measure).await?.filter(|_| measure.form().is_outcome).and_then(|one| i16::try_from(one.points).ok());
+    if let Some(kept) = &replaces
+        && kept.flagged
+    {
+        return Err(Error::Conflict("Its flag is open. Write down first what was done about it; then the form can be corrected."));
+    }
+    // A correction belongs where the form belongs, and is judged as that was.
+    let (episode, points) = match &replaces {
+        Some(kept) => (kept.episode, kept.points),
+        None => {
+            let points = threshold(tx, measure).await?.filter(|_| measure.form().is_outcome).and_then(|one| i16::try_from(one.points).ok());
+            (episodes::for_form(tx, app, client, filled.occasion.place(), filled.answered_at).await?, points)
+        }
+    };
     let id = new_id(&app.world);
     let row = key.row(id, ONLY_VERSION);
     let answers = row.seal(&app.world, Field::ResponseAnswers, &Private::new(filled.sheet.text()))?;
     let event = row.seal(&app.world, Field::ResponseEvent, &filled.event)?;
     let new =
-        queries::New { id, client, episode, filled, score: &score, points, replaces: replaces.map(|(id, _)| id), now: app.world.now() };
+        queries::New { id, client, episode, filled, score: &score, points, replaces: replaces.map(|one| one.id), now: app.world.now() };
     let number = queries::add(tx, &new, &answers, &event).await?;
     if let Some(says) = flag(score.risk) {
         queries::raise(tx, id, client, says, app.world.now()).await?;
@@ -178,6 +199,19 @@ const fn flag(risk: Risk) -> Option<&'static str> {
         Risk::Unknown => Some("unknown"),
         Risk::Flag => Some("flag"),
     }
+}
+
+/// Makes the summaries anew that are kept otherwise than their forms say, as the database's owner: that should never be. How many there are, and
+/// of which episodes they differed.
+///
+/// # Errors
+/// [`Error::Database`], also when `url` is not the owner's: nothing was made anew.
+pub async fn rebuild(url: &str) -> Result<(i64, Vec<Uuid>), Error> {
+    let mut db = PgConnection::connect(url).await?;
+    let mut tx = db.begin().await?;
+    let found = queries::refold(&mut tx).await?;
+    tx.commit().await?;
+    Ok(found)
 }
 
 /// Answers never change: a correction is a row of its own.

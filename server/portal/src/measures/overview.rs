@@ -9,7 +9,8 @@ use leeward_core::measures::{Measure, Threshold};
 use leeward_core::outcome::change::{Rule, classify};
 use uuid::Uuid;
 
-use super::{Response, responses, threshold};
+use super::entry::has_event;
+use super::{Occasion, Response, responses, threshold};
 use crate::clients::{self, details};
 use crate::platform::forms::Id;
 use crate::platform::page::{Frame, page};
@@ -97,13 +98,20 @@ async fn courses(tx: &mut Tx, all: &[Response], when: When) -> Result<Vec<Course
     for measure in Measure::ALL {
         let own: Vec<&Response> = all.iter().filter(|one| one.measure == measure).collect();
         let Some(first) = own.first() else { continue };
-        let threshold = threshold(tx, measure).await?;
+        let threshold = in_force(&own, threshold(tx, measure).await?);
         let begun = when.date(&first.answered_at);
         let asked: Vec<AskedTotal> = own.iter().map(|one| asked(one, begun, when)).collect();
         let chart = totals_over_time(measure.form(), threshold, &asked);
         courses.push(Course { measure, chart, verdict: verdict(&own, threshold) });
     }
     Ok(courses)
+}
+
+/// The threshold by which the last form was kept; before any was, today's.
+fn in_force(own: &[&Response], today: Option<Threshold>) -> Option<Threshold> {
+    let points = own.last().and_then(|last| last.points);
+    let kept = own.last().map_or(&[][..], |last| last.measure.form().reliable);
+    kept.iter().find(|one| points.is_some_and(|points| i16::try_from(one.points) == Ok(points))).copied().or(today)
 }
 
 fn asked(one: &Response, begun: NaiveDate, when: When) -> AskedTotal {
@@ -116,13 +124,24 @@ fn asked(one: &Response, begun: NaiveDate, when: When) -> AskedTotal {
     AskedTotal { day: u32::try_from((day - begun).num_days()).unwrap_or_default(), label: when.brief(day), came }
 }
 
-/// What the change within the latest treatment comes to (Jacobson & Truax). The threshold of the last form counts: it is the one that was in
-/// force when that was kept.
+/// Both say what they were asked about, and it is the same; or neither says anything.
+fn same_event(one: &Response, other: &Response) -> bool {
+    match (one.event.clone().text(), other.event.clone().text()) {
+        (Ok(one), Ok(other)) => one.reveal().trim().eq_ignore_ascii_case(other.reveal().trim()),
+        _ => false,
+    }
+}
+
+/// What the change within the latest treatment comes to (Jacobson & Truax); what was asked after its end is no part of it.
 fn verdict(own: &[&Response], threshold: Option<Threshold>) -> String {
-    let Some(last) = own.last() else { return String::new() };
+    let counts = |one: &&&Response| one.total.is_some() && one.occasion != Occasion::FollowUp;
+    let Some(last) = own.iter().rfind(counts) else { return String::new() };
     let form = last.measure.form();
-    let within: Vec<&&Response> = own.iter().filter(|one| one.episode == last.episode && one.total.is_some()).collect();
+    let within: Vec<&&Response> = own.iter().filter(|one| counts(one) && one.episode == last.episode).collect();
     let (Some(first), Some(latest)) = (within.first(), within.last().filter(|_| within.len() > 1)) else { return String::new() };
+    if has_event(last.measure) && !same_event(first, latest) {
+        return "The first and the last are not known to be about the same event, so no change is judged.".to_owned();
+    }
     let (Some(points), Some(before), Some(after)) = (latest.points, first.total, latest.total) else { return String::new() };
     let rule = Rule { points: points.into(), cut: form.cut.map(|cut| cut.at.into()), better: form.better };
     let Ok(class) = classify(before, after, rule) else { return String::new() };

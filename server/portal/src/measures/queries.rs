@@ -2,6 +2,7 @@
 
 use chrono::{DateTime, Utc};
 use leeward_core::measures::{Measure, Score};
+use sqlx::PgConnection;
 use uuid::Uuid;
 
 use super::{Filled, ONLY_VERSION, Occasion, Response};
@@ -77,15 +78,29 @@ pub(super) async fn crisis_words(tx: &mut Tx) -> sqlx::Result<String> {
     sqlx::query_scalar!("SELECT crisis_words FROM practice").fetch_one(&mut **tx).await
 }
 
-/// The id of a form, and whether another has taken its place or it was taken back: then it is none to correct any more.
-pub(super) async fn standing(tx: &mut Tx, client: Uuid, number: i32) -> sqlx::Result<Option<(Uuid, bool)>> {
-    let row = sqlx::query!(
-        r#"SELECT r.id, EXISTS (SELECT FROM response later WHERE later.replaces = r.id) AS "replaced!"
+/// A form that is to be corrected or taken back.
+pub(super) struct Kept {
+    pub(super) id: Uuid,
+    pub(super) episode: Uuid,
+    pub(super) points: Option<i16>,
+    /// Another has taken its place, or it was taken back.
+    pub(super) replaced: bool,
+    /// It raised a flag that is open.
+    pub(super) flagged: bool,
+}
+
+pub(super) async fn kept(tx: &mut Tx, client: Uuid, number: i32) -> sqlx::Result<Option<Kept>> {
+    sqlx::query_as!(
+        Kept,
+        r#"SELECT r.id, r.episode_id AS episode, r.points,
+             EXISTS (SELECT FROM response later WHERE later.replaces = r.id) AS "replaced!",
+             EXISTS (SELECT FROM risk_flag f WHERE f.response_id = r.id AND f.done IS NULL) AS "flagged!"
            FROM response r WHERE r.client_id = $1 AND r.number = $2 AND NOT r.withdrawn"#,
         client,
         number
-    );
-    Ok(row.fetch_optional(&mut **tx).await?.map(|row| (row.id, row.replaced)))
+    )
+    .fetch_optional(&mut **tx)
+    .await
 }
 
 /// What is kept of a form.
@@ -103,11 +118,10 @@ pub(super) struct New<'a> {
 /// Adds one; its number. The client's row is locked by then, so that numbers are given, and forms corrected, one at a time.
 pub(super) async fn add(tx: &mut Tx, new: &New<'_>, answers: &[u8], event: &[u8]) -> Result<i32, Error> {
     let Filled { measure, occasion, answered_at, .. } = new.filled;
-    let blank = i16::try_from(new.score.blank.len()).map_err(|_| Error::Inconsistent("response.blank"))?;
     let number = sqlx::query_scalar!(
-        "INSERT INTO response (id, client_id, episode_id, number, measure, rules, occasion, answered_at, total, prorated, blank, points, replaces,
+        "INSERT INTO response (id, client_id, episode_id, number, measure, rules, occasion, answered_at, total, prorated, points, replaces,
            entered_by, kept_at)
-         SELECT $1, $2, $3, coalesce(max(r.number), 0) + 1, $4, $5, $6, $7, $8, $9, $10, $11, $12, access.me(), $13
+         SELECT $1, $2, $3, coalesce(max(r.number), 0) + 1, $4, $5, $6, $7, $8, $9, $10, $11, access.me(), $12
          FROM response r WHERE r.client_id = $2 RETURNING number",
         new.id,
         new.client,
@@ -118,7 +132,6 @@ pub(super) async fn add(tx: &mut Tx, new: &New<'_>, answers: &[u8], event: &[u8]
         answered_at,
         new.score.total,
         new.score.prorated,
-        blank,
         new.points,
         new.replaces,
         new.now
@@ -140,10 +153,10 @@ pub(super) async fn add(tx: &mut Tx, new: &New<'_>, answers: &[u8], event: &[u8]
 /// Takes one back: it counts no more, and stays readable to whoever looks into the database.
 pub(super) async fn withdraw(tx: &mut Tx, id: Uuid, of: Uuid, now: DateTime<Utc>) -> Result<(), Error> {
     let done = sqlx::query!(
-        "INSERT INTO response (id, client_id, episode_id, number, measure, rules, occasion, answered_at, prorated, blank, replaces, withdrawn,
+        "INSERT INTO response (id, client_id, episode_id, number, measure, rules, occasion, answered_at, prorated, replaces, withdrawn,
            entered_by, kept_at)
          SELECT $1, r.client_id, r.episode_id, (SELECT max(number) + 1 FROM response WHERE client_id = r.client_id), r.measure, r.rules, r.occasion,
-           r.answered_at, false, 0, r.id, true, access.me(), $3 FROM response r WHERE r.id = $2",
+           r.answered_at, false, r.id, true, access.me(), $3 FROM response r WHERE r.id = $2",
         id,
         of,
         now
@@ -231,4 +244,27 @@ pub(super) async fn close(tx: &mut Tx, client: Uuid, number: i32, done: &str, no
     .execute(&mut **tx)
     .await?;
     Ok(written.rows_affected() == 1)
+}
+
+/// Of how many summaries what is kept is another than their forms make of it, and how many there are: these are made anew. As the owner.
+pub(super) async fn refold(db: &mut PgConnection) -> sqlx::Result<(i64, Vec<Uuid>)> {
+    let all = sqlx::query_scalar!(r#"SELECT count(*) AS "all!" FROM episode_measure_fold"#).fetch_one(&mut *db).await?;
+    let different = sqlx::query_scalar!(
+        r#"SELECT DISTINCT coalesce(k.episode_id, f.episode_id) AS "episode!"
+           FROM episode_measure k FULL JOIN episode_measure_fold f ON (f.episode_id, f.measure) = (k.episode_id, k.measure)
+           WHERE (k.client_id, k.first_total, k.first_at, k.last_total, k.last_at, k.end_total, k.end_at, k.totals)
+             IS DISTINCT FROM (f.client_id, f.first_total, f.first_at, f.last_total, f.last_at, f.end_total, f.end_at, f.totals)"#
+    )
+    .fetch_all(&mut *db)
+    .await?;
+    sqlx::query!("DELETE FROM episode_measure WHERE episode_id = ANY($1)", &different).execute(&mut *db).await?;
+    sqlx::query!(
+        "INSERT INTO episode_measure (episode_id, measure, client_id, first_total, first_at, last_total, last_at, end_total, end_at, totals)
+         SELECT episode_id, measure, client_id, first_total, first_at, last_total, last_at, end_total, end_at, totals
+         FROM episode_measure_fold WHERE episode_id = ANY($1)",
+        &different
+    )
+    .execute(db)
+    .await?;
+    Ok((all, different))
 }

@@ -56,7 +56,9 @@ pub(super) async fn show(
     let one = responses(&mut tx, &app, client).await?.into_iter().find(|one| one.number == number).ok_or(Error::NotFound)?;
     let flag = match queries::flag(&mut tx, one.id).await? {
         Some(flag) => {
-            queries::told(&mut tx, one.id, client, app.world.now()).await?;
+            if flag.done.is_none() {
+                queries::told(&mut tx, one.id, client, app.world.now()).await?;
+            }
             Some(Flag::of(flag, one.measure)?)
         }
         None => None,
@@ -73,13 +75,16 @@ pub(super) async fn show(
 /// The total is the one that was kept; what stands beside it is made anew from the answers by today's rules, where these are the same.
 fn facts(one: &super::Response, score: Option<&Score>) -> Vec<(&'static str, String)> {
     let form = one.measure.form();
-    let mut facts = vec![("Total", format!("{}, of {}", total_words(one), form.highest))];
+    let of = if one.total.is_some() { format!(", of {}", form.highest) } else { String::new() };
+    let mut facts = vec![("Total", format!("{}{of}", total_words(one)))];
     let Some(score) = score.filter(|_| one.rules == form.rules) else {
         facts.push(("Parts", "not shown: it was scored by other rules, or does not open".to_owned()));
         return facts;
     };
     facts.extend(score.band.map(|band| ("Band", band.to_owned())));
-    facts.extend(one.total.and_then(|total| form.is_case(total)).zip(form.cut).map(|(case, cut)| {
+    // What was filled up is read in whole points, as its band is.
+    let read = |total: f64| if one.prorated { (total + 0.5).floor() } else { total };
+    facts.extend(one.total.and_then(|total| form.is_case(read(total))).zip(form.cut).map(|(case, cut)| {
         let side = if case { "at or beyond it" } else { "on the other side; that is no all-clear" };
         ("Cut", format!("{}, {side} ({})", cut.at, cut.source))
     }));
@@ -112,13 +117,13 @@ pub(super) async fn withdraw(
 ) -> Result<Answer, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("measure.withdraw").client(client), &once).await?;
     clients::must_be_open(&mut tx, client).await?;
-    let (kept, replaced) = queries::standing(&mut tx, client, number).await?.ok_or(Error::NotFound)?;
-    if replaced {
+    let kept = queries::kept(&mut tx, client, number).await?.ok_or(Error::NotFound)?;
+    if kept.replaced {
         return Err(Error::Conflict("This form was corrected or taken back already. Open the list of forms and look."));
     }
-    if queries::flag(&mut tx, kept).await?.is_some_and(|flag| flag.done.is_none()) {
+    if kept.flagged {
         return Err(Error::Conflict("Its flag is open. Write down first what was done about it; then the form can be taken back."));
     }
-    queries::withdraw(&mut tx, new_id(&app.world), kept, app.world.now()).await?;
+    queries::withdraw(&mut tx, new_id(&app.world), kept.id, app.world.now()).await?;
     tx.saved(format!("/clients/{client}/measures")).await
 }

@@ -14,7 +14,7 @@ use uuid::Uuid;
 use crate::clients::{self, Cautions, Details, details, is_rehearsal};
 use crate::comfort;
 use crate::episodes::{self, Episode};
-use crate::measures::open_flags;
+use crate::measures::{open_flags, told};
 use crate::outcomes::{self, Spans};
 use crate::platform::Member;
 use crate::platform::codes::closing_words;
@@ -177,7 +177,10 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
     let call = sessions::agreed(&mut tx, id).await?;
     let treatments = episodes::episodes(&mut tx, id).await?;
     let weeks = episodes::weeks_without(&mut tx).await?;
-    let flags = open_flags(&mut tx, app.world.now()).await?;
+    let flags: Vec<_> = open_flags(&mut tx).await?.into_iter().filter(|flag| flag.client == id).collect();
+    for flag in &flags {
+        told(&mut tx, flag, app.world.now()).await?;
+    }
     let last = match sessions.iter().find(|session| session.ended_at.is_some() && session.took_place) {
         Some(session) => Some(last_closing(session, &sessions::words(&mut tx, &key, session.id).await?.0, &all, &spans, when)),
         None => None,
@@ -221,11 +224,7 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
         call,
         may_begin: !rehearsal && row.archived_at.is_none() && treatments.iter().all(|one| one.end.is_some()),
         quiet: treatments.iter().find_map(|one| Some((one.quiet_for(weeks, app.world.now())?, one.number))),
-        flags: flags
-            .into_iter()
-            .filter(|flag| flag.client == id)
-            .filter_map(|flag| flag.form.map(|(number, says)| (number, says, when.moment(&flag.raised_at))))
-            .collect(),
+        flags: flags.into_iter().filter_map(|flag| flag.form.map(|(number, says)| (number, says, when.moment(&flag.raised_at)))).collect(),
         treatments: treatments.iter().map(|one| treatment(one, when)).collect(),
     })
 }

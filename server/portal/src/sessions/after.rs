@@ -134,6 +134,9 @@ pub async fn agreed(tx: &mut Tx, client: Uuid) -> Result<Option<Agreed>, Error> 
     Ok(Some(Agreed { session: (row.session, row.number), reason, due_from: row.due_from, due_until: row.due_until }))
 }
 
+/// A call for safety is made within so many hours at most.
+const SOON: i16 = 24;
+
 /// What of a session bears on the call after it, and within which hours that is made.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Calls {
@@ -170,7 +173,7 @@ impl Calls {
 
     /// Within which hours it is made. That risk does not wait for the usual window is a practitioner's judgement.
     const fn hours(self, reason: Reason) -> (i16, i16) {
-        if matches!(reason, Reason::Safety) { (0, self.from) } else { (self.from, self.until) }
+        if matches!(reason, Reason::Safety) { (0, if self.from < SOON { self.from } else { SOON }) } else { (self.from, self.until) }
     }
 
     /// The same as a sentence; empty: none is agreed.

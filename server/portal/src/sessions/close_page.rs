@@ -74,10 +74,8 @@ impl ClosePage {
         let Some(Context { calls, .. }) = &self.context else { return String::new() };
         let whatever = calls.words(ClosingKind::NoReprocessing, false);
         if whatever.is_empty() {
-            format!(
-                "After an incomplete closing, or where they do not leave steady, a call is due {} to {} hours from now.",
-                calls.from, calls.until
-            )
+            let first = if calls.first { "After this first reprocessing" } else { "After an incomplete closing" };
+            format!("{first}, or where they do not leave steady, a call is due {} to {} hours from now.", calls.from, calls.until)
         } else {
             whatever
         }

@@ -41,7 +41,8 @@ pub(super) async fn agreed(tx: &mut Tx, client: Uuid) -> sqlx::Result<Option<Agr
         r#"SELECT a.session_id AS session, e.number, a.reason, a.due_from, a.due_until FROM after_check a JOIN session e ON e.id = a.session_id
            WHERE a.client_id = $1
              AND NOT EXISTS (SELECT FROM after_check_try y WHERE y.session_id = a.session_id AND y.outcome <> 'not_reached')
-             AND NOT EXISTS (SELECT FROM session later WHERE later.client_id = a.client_id AND later.seq > e.seq AND later.admitted_at IS NOT NULL)
+             AND NOT EXISTS (SELECT FROM session later WHERE later.client_id = a.client_id AND later.seq > e.seq
+               AND later.took_place AND (later.admitted_at IS NOT NULL OR later.ended_at IS NOT NULL))
            ORDER BY a.due_until LIMIT 1"#,
         client
     )
