@@ -1,5 +1,6 @@
 //! For each route that changes something: somebody who may, and something to send that does it.
 
+mod measures;
 mod people;
 
 use leeward::base::ids::new_id;
@@ -148,6 +149,7 @@ pub async fn sample(route: &Route) -> Sample {
     let key = new_id(&scene.house.app.world);
     let mut sample = Sample { scene, who, path, seated: None, body: Body::Form(Vec::new()), key };
     match route.path {
+        path if measures::ROUTES.iter().any(|start| path.starts_with(start)) => measures::of_treatment(&mut sample, path).await,
         path if path.starts_with("/clients") || path.starts_with("/rehearsal") => of_client(&mut sample, path).await,
         path if path.starts_with("/targets") => of_target(&mut sample, path).await,
         path if path.starts_with("/presets") => of_preset(&mut sample, path).await,
