@@ -95,7 +95,7 @@ async fn a_correction_takes_the_place_of_what_it_corrects_and_what_is_taken_back
     assert_eq!(enter(&mut scene, "gad7", &["3"; 7], "intake", &corrected).await.status, 303);
     assert_eq!(summaries(&scene).await, [("gad7".to_owned(), 18.0, 18.0, None, 1)]);
     let twice = enter(&mut scene, "gad7", &["3"; 7], "intake", &corrected).await;
-    assert!(twice.status == 409 && twice.body.contains("corrected already"), "{}", twice.body);
+    assert!(twice.status == 409 && twice.body.contains("corrected or taken back already"), "{}", twice.body);
     assert_eq!(scene.clinician.get(&format!("/clients/{}/measures/1", scene.client)).await.status, 404, "it stands no more");
     let withdraw = format!("/clients/{}/measures/2/withdraw", scene.client);
     assert_eq!(scene.clinician.post_form(&withdraw, &[]).await.status, 303);
@@ -120,6 +120,11 @@ async fn an_answer_about_death_raises_a_flag_that_stays_open_until_a_person_says
     assert!(scene.clinician.get(&record).await.body.contains("look, and write down what was done"));
     let refused = scene.clinician.post_form(&format!("{}/withdraw", saved.place()), &[]).await;
     assert!(refused.status == 409 && refused.body.contains("Its flag is open"), "{}", refused.body);
+    // What is refused is not offered either, and the page says why.
+    let correct = format!("{record}/measures/new/phq9?corrects=1");
+    let offers = |page: &str| (page.contains(&correct), page.contains("Take this form back"));
+    assert!(offers(&page) == (false, false) && page.contains("Write down first what was done about it"), "{page}");
+    assert_eq!(scene.clinician.get(&correct).await.status, 409);
     let refused = enter(&mut scene, "phq9", &answers, "intake", &[("corrects", "1"), ("item_3", "2")]).await;
     assert!(refused.status == 409 && refused.body.contains("Its flag is open"), "{}", refused.body);
     let close_session = "UPDATE session SET ended_at = opened_at, closing = 'no_reprocessing'";
@@ -133,7 +138,8 @@ async fn an_answer_about_death_raises_a_flag_that_stays_open_until_a_person_says
     assert_eq!(scene.clinician.post_form(&close, &[("done", ""), ("known", "yes")]).await.status, 303);
     assert_eq!(scene.clinician.post_form(&close, &[("done", "asked")]).await.status, 409, "once");
     let page = scene.clinician.get(saved.place()).await.body;
-    assert!(page.contains("known, looked at today, the plan stands"), "{page}");
+    assert!(page.contains("known, looked at today, the plan stands") && offers(&page) == (true, true), "{page}");
+    assert_eq!(scene.clinician.get(&correct).await.status, 200);
     assert!(!scene.clinician.get("/clients").await.body.contains("Flag open"));
     // Another form closes nothing and opens nothing; a blank asks.
     let nothing = enter(&mut scene, "phq9", &["0"; 9], "regular", &[]).await;

@@ -10,7 +10,7 @@ use leeward_core::measures::{Fault, Form, Measure};
 use uuid::Uuid;
 
 use super::answers::{BLANK, ITEMS};
-use super::{Filled, Occasion, Sheet, keep, responses};
+use super::{Filled, Occasion, Sheet, keep, queries, responses};
 use crate::clients;
 use crate::platform::forms::{Again, Fields, InPath, Keyed, Lines, Need, Problems, SaveOutcome, answer, comes_back, list};
 use crate::platform::page::{Frame, page};
@@ -243,6 +243,7 @@ pub(super) async fn show(
     let typed = match asked.corrects {
         Some(number) => {
             let kept = before.iter().find(|one| one.number == number && one.measure == measure).ok_or(Error::NotFound)?;
+            queries::kept(&mut tx, client, number).await?.ok_or(Error::NotFound)?.must_be_free()?;
             EntryForm::of(kept, when)
                 .ok_or(Error::Conflict("A part of this form does not open, so it cannot be corrected here. Tell the administrator."))?
         }

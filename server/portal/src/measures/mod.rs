@@ -153,7 +153,7 @@ pub async fn enter(app: &App, subject: &Subject, client: Uuid, filled: &Filled) 
 ///
 /// # Errors
 /// [`Error::NotFound`] when the one who asks does not treat the client, or there is no such form; [`Error::Conflict`] when the record is archived, the
-/// form was corrected already, or no treatment has ended that it could come after; [`Error::Inner`] when the answers are none to this form.
+/// form is bound ([`queries::Kept::bound`]), or no treatment has ended that it could come after; [`Error::Inner`] when the answers are none to this form.
 pub async fn keep(tx: &mut Tx, app: &App, client: Uuid, filled: &Filled, corrects: Option<i32>) -> Result<(i32, Score), Error> {
     clients::must_be_open(tx, client).await?;
     let key = clients::key(tx, app, client).await?;
@@ -163,13 +163,8 @@ pub async fn keep(tx: &mut Tx, app: &App, client: Uuid, filled: &Filled, correct
         Some(number) => Some(queries::kept(tx, client, number).await?.ok_or(Error::NotFound)?),
         None => None,
     };
-    if replaces.as_ref().is_some_and(|one| one.replaced) {
-        return Err(Error::Conflict("This form was corrected already. Look at its correction, and correct that one if it is still wrong."));
-    }
-    if let Some(kept) = &replaces
-        && kept.flagged
-    {
-        return Err(Error::Conflict("Its flag is open. Write down first what was done about it; then the form can be corrected."));
+    if let Some(kept) = &replaces {
+        kept.must_be_free()?;
     }
     // A correction belongs where the form belongs, and is judged as that was.
     let (episode, points) = match &replaces {

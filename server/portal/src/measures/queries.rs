@@ -89,6 +89,25 @@ pub(super) struct Kept {
     pub(super) flagged: bool,
 }
 
+impl Kept {
+    /// Why it can be neither corrected nor taken back; `None`: it can. The page offers by it what the routes then accept.
+    pub(super) const fn bound(&self) -> Option<&'static str> {
+        if self.replaced {
+            return Some("This form was corrected or taken back already. Open the list of forms and look.");
+        }
+        if self.flagged {
+            return Some("Its flag is open. Write down first what was done about it; then the form can be corrected or taken back.");
+        }
+        None
+    }
+
+    /// # Errors
+    /// [`Error::Conflict`] with what [`bound`](Self::bound) says.
+    pub(super) fn must_be_free(&self) -> Result<(), Error> {
+        self.bound().map_or(Ok(()), |why| Err(Error::Conflict(why)))
+    }
+}
+
 pub(super) async fn kept(tx: &mut Tx, client: Uuid, number: i32) -> sqlx::Result<Option<Kept>> {
     sqlx::query_as!(
         Kept,

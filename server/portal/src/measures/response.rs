@@ -17,7 +17,7 @@ use crate::platform::when::When;
 use crate::platform::{App, Member};
 use crate::store::error::Error;
 use crate::store::once::Answer;
-use crate::store::seal::DOES_NOT_OPEN;
+use crate::store::seal::{DOES_NOT_OPEN, Opened};
 use crate::store::subject::Act;
 
 #[derive(Template)]
@@ -25,8 +25,11 @@ use crate::store::subject::Act;
 struct ResponsePage {
     frame: Frame,
     client: Uuid,
+    name: Opened,
     record: i32,
     archived: bool,
+    /// Why it can be neither corrected nor taken back.
+    bound: Option<&'static str>,
     one: super::Response,
     when: When,
     /// Name and words of what it came to.
@@ -63,13 +66,16 @@ pub(super) async fn show(
         }
         None => None,
     };
+    let bound = queries::kept(&mut tx, client, number).await?.ok_or(Error::NotFound)?.bound();
+    let name = clients::details(&mut tx, &app, client).await?.name;
     let when = When::in_practice(&mut tx).await?;
     let crisis = queries::crisis_words(&mut tx).await?;
     tx.commit().await?;
     let sheet = one.answers.clone().text().ok().and_then(|text| Sheet::read(one.measure.form(), text.reveal()));
     let score = sheet.as_ref().and_then(|sheet| one.measure.score(sheet.answers()).ok());
     let (facts, items) = (facts(&one, score.as_ref()), items(&one, sheet.as_ref()));
-    page(&ResponsePage { frame, client, record: row.number, archived: row.archived_at.is_some(), one, when, facts, items, flag, crisis })
+    let (record, archived) = (row.number, row.archived_at.is_some());
+    page(&ResponsePage { frame, client, name, record, archived, bound, one, when, facts, items, flag, crisis })
 }
 
 /// The total is the one that was kept; what stands beside it is made anew from the answers by today's rules, where these are the same.
@@ -118,12 +124,7 @@ pub(super) async fn withdraw(
     let mut tx = app.database.act_once(&member.subject, Act::new("measure.withdraw").client(client), &once).await?;
     clients::must_be_open(&mut tx, client).await?;
     let kept = queries::kept(&mut tx, client, number).await?.ok_or(Error::NotFound)?;
-    if kept.replaced {
-        return Err(Error::Conflict("This form was corrected or taken back already. Open the list of forms and look."));
-    }
-    if kept.flagged {
-        return Err(Error::Conflict("Its flag is open. Write down first what was done about it; then the form can be taken back."));
-    }
+    kept.must_be_free()?;
     queries::withdraw(&mut tx, new_id(&app.world), kept.id, app.world.now()).await?;
     tx.saved(format!("/clients/{client}/measures")).await
 }
