@@ -7,8 +7,8 @@ import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 
 const here = dirname(fileURLToPath(import.meta.url));
-const scripts = ["stage", "join", "desk", "closing", "passkey", "records"];
-const styles = ["records", "desk", "stage"];
+const scripts = ["stage", "join", "errand", "forms", "desk", "closing", "passkey", "records"];
+const styles = ["records", "desk", "stage", "forms"];
 
 /** What the client's page is made of: 40 kB at most, everything included, for a slow phone on a slow line. */
 const STAGE = [

@@ -11,7 +11,7 @@ use crate::plan::{ClientPlan, SessionPlan};
 use crate::write::Fault;
 
 /// In the course of a treatment forms are asked every so many sessions.
-pub const EVERY: usize = 4;
+pub const EVERY: usize = 5;
 
 /// How disturbed a client is at an hour, 0 to 10: its last SUD.
 pub fn disturbed(session: &SessionPlan) -> Option<u8> {

@@ -8,7 +8,7 @@ use leeward::base::ids::new_id;
 use sqlx::{Connection, PgConnection};
 use uuid::Uuid;
 
-use crate::people::{EMERGENCY, PRACTICE, ZONE};
+use crate::people::{CRISIS_WORDS, EMERGENCY, PRACTICE, READING_HOURS, ZONE};
 use crate::plan::MemberPlan;
 use crate::world::SeedWorld;
 use crate::write::Fault;
@@ -74,10 +74,12 @@ impl Ground {
         let world: World = world.clone();
         let joined = (today - Duration::days(400)).and_time(NaiveTime::MIN).and_utc();
         let mut tx = self.0.begin().await?;
-        sqlx::query("UPDATE practice SET demo = true, name = $1, zone = $2, emergency_number = $3")
+        sqlx::query("UPDATE practice SET demo = true, name = $1, zone = $2, emergency_number = $3, reading_hours = $4, crisis_words = $5")
             .bind(IN_THE_MAKING)
             .bind(ZONE)
             .bind(EMERGENCY)
+            .bind(READING_HOURS)
+            .bind(CRISIS_WORDS)
             .execute(&mut *tx)
             .await?;
         // The years behind are written as they pass.

@@ -3,6 +3,7 @@
 //! Refuses a database that is in use. Run again on one it has seeded, it does nothing. The same seed
 //! gives the same practice, with dates counted back from the day of seeding.
 
+mod askings;
 mod course;
 mod forms;
 mod ground;
@@ -76,6 +77,8 @@ async fn run(args: Args) -> Result<(), Fault> {
     let today = world.now().date_naive();
     let members = ground.begin(&practice.members, &world, today).await?;
     let writer = Writer { app: portal(&args, world.clone()).await?, world, today };
+    let lead = practice.members.iter().position(|member| member.roles.contains(&leeward::platform::Role::Lead));
+    writer.wordings(*lead.and_then(|at| members.get(at)).ok_or("a practice without a lead")?).await?;
     for (at, client) in practice.clients.iter().enumerate() {
         let clinician = members.get(client.clinician).ok_or("a client without a clinician")?;
         writer.client(at, client, *clinician).await?;

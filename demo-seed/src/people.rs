@@ -10,6 +10,11 @@ pub const ZONE: &str = "Europe/London";
 /// The emergency number where its clients sit.
 pub const EMERGENCY: &str = "999";
 
+/// What it says about reading, and whom its clients can call. The number is of a range that is kept free for fiction.
+pub const READING_HOURS: &str = "On weekdays, from nine to five.";
+pub const CRISIS_WORDS: &str =
+    "The practice\u{2019}s night line: 020 7946 0123. It is open from five in the evening to nine in the morning.";
+
 /// Its clinicians.
 pub const CLINICIANS: [&str; 7] =
     ["Maren Oldacre", "Idris Fennimore", "Tove Quillfeather", "Joaquim Sallow", "Perpetua Dray", "Anselm Whitlock", "Yewande Marsh"];

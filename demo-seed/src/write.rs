@@ -24,6 +24,7 @@ use leeward_core::scale::{Sud, Voc};
 use leeward_core::wire::{Entry, EntryValue, Moment, ReachStep};
 use uuid::Uuid;
 
+use crate::askings;
 use crate::forms;
 use crate::people::{STEADIED_BY, STEADYING};
 use crate::plan::{ClientPlan, End, SessionPlan, SetPlan, TargetPlan};
@@ -70,13 +71,19 @@ impl Writer {
             self.steady(&subject, id).await?;
         }
         let baseline = plan.targets.first().map_or(6, |target| target.sud);
+        self.schedule(&subject, id, place).await?;
         self.fill_in(&subject, id, forms::sheets(place, Occasion::Intake, baseline, self.app.world.now())?).await?;
         let mut written = Written { plan, id, targets: vec![] };
         for (number, session) in plan.sessions.iter().enumerate() {
             self.session(&mut written, session, clinician).await?;
             if let (true, Some(disturbed)) = (number > 0 && number.is_multiple_of(forms::EVERY), forms::disturbed(session)) {
                 let subject = self.sign_in(clinician, self.app.world.now() + Duration::minutes(20)).await?;
-                self.fill_in(&subject, id, forms::sheets(place, Occasion::Regular, disturbed, self.app.world.now())?).await?;
+                let sheets = forms::sheets(place, Occasion::Regular, disturbed, self.app.world.now())?;
+                if askings::by_link(place) && (number + 1 < plan.sessions.len() || forms::ended(plan).is_none()) {
+                    self.ask(&subject, id, (place, number), sheets, number + forms::EVERY >= plan.sessions.len()).await?;
+                } else {
+                    self.fill_in(&subject, id, sheets).await?;
+                }
             }
         }
         self.flag(place, plan, id, clinician).await?;
@@ -290,12 +297,14 @@ impl Writer {
     }
 
     /// A sign-in of a member at `when`; the clock stays there.
-    async fn sign_in(&self, member: Uuid, when: DateTime<Utc>) -> Result<Subject, Fault> {
+    /// A member at work at that time.
+    pub(crate) async fn sign_in(&self, member: Uuid, when: DateTime<Utc>) -> Result<Subject, Fault> {
         self.world.set(when);
         Ok(signin::vouch(&self.app, member, "made by the demo").await?)
     }
 
-    fn time(&self, days_ago: i64, minute: i64) -> DateTime<Utc> {
+    /// So many days before the day of seeding.
+    pub(crate) fn time(&self, days_ago: i64, minute: i64) -> DateTime<Utc> {
         (self.today - Duration::days(days_ago)).and_time(NaiveTime::MIN).and_utc() + Duration::minutes(minute)
     }
 }

@@ -105,7 +105,7 @@ async fn enter(browser: &mut Browser, role: &str) {
 
 /// One page of each kind; those of a client by the longest record.
 async fn pages(browser: &mut Browser) -> Vec<String> {
-    let mut pages = ["/clients", "/clients/new", "/practice/caseload", "/presets", "/presets/new"].map(str::to_owned).to_vec();
+    let mut pages = ["/clients", "/clients/new", "/practice", "/practice/caseload", "/presets", "/presets/new"].map(str::to_owned).to_vec();
     let (_, client) = longest(browser).await;
     let record = browser.get(&client).await.body;
     let target = links(&record, "/targets/").into_iter().next().expect("the longest record has a target");
@@ -120,6 +120,10 @@ async fn pages(browser: &mut Browser) -> Vec<String> {
         format!("{client}/steadying"),
         format!("{client}/reach"),
         format!("{client}/events"),
+        format!("{client}/measures"),
+        format!("{client}/measures/new/pcl5"),
+        format!("{client}/measures/1"),
+        format!("{client}/episodes/1"),
         client,
         format!("{target}/edit"),
         target,

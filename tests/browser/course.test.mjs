@@ -171,17 +171,7 @@ test('fourth, complete: distress gone, belief held, body clear', async () => {
 });
 
 test('fifth, it rose again: looked at anew it is reopened, and nothing is overwritten', async () => {
-  await begin(async () => {
-    await page.locator('[data-part="opening-list"] [data-holds]').first().waitFor();
-    for (;;) {
-      const [current = null] = await page.locator('[data-part="opening-list"] [aria-current] .matter').evaluateAll((matters) => matters.map((one) => one.dataset.matter));
-      const held = await page.locator('[data-part="opening-check"][data-met="yes"]').count();
-      if (held > 0 || current === null) break;
-      const before = await page.locator(`[data-part="opening-list"] [data-matter="${current}"]`).innerText();
-      await desk.press(current === 'reevaluation' ? '3' : '1');
-      await page.waitForFunction(([matter, was]) => document.querySelector(`[data-part="opening-list"] [data-matter="${matter}"]`)?.innerText !== was, [current, before]);
-    }
-  });
+  await begin(() => desk.opening({ sud: 3 }));
   await records.goto(`/targets/${target}`);
   assert.equal(await records.locator('ul.flags li').first().innerText(), 'complete, came up again');
   await records.getByLabel('Decide').selectOption('decided.reopened');

@@ -9,13 +9,18 @@
 mod scene;
 
 use chrono::Duration;
+use leeward::askings;
 use leeward::clients::{self, Asked, NewClient};
+use leeward::measures::Occasion;
 use leeward::platform::Role;
 use leeward::sessions::{self, NewSession};
 use leeward::store::database::MIGRATIONS;
 use leeward::store::seal::Private;
+use leeward::wordings;
 use leeward_core::course::{Because, Belief};
+use leeward_core::measures::Measure;
 use leeward_core::wire::{Answer, Change, Ending, EntryValue, Matter, Moment, ReachStep, Rung, Saw, Showed, Unmeasured};
+use leeward_tests::forms::{file, wording};
 use leeward_tests::{Browser, key_digits};
 use scene::{LABEL, NAME, PICTURE, Scene};
 use serde_json::json;
@@ -35,6 +40,7 @@ async fn main() {
     the_record(&mut scene, &target).await;
     a_session(&mut scene).await;
     the_week_after(&mut scene).await;
+    forms(&mut scene).await;
     let head = format!("-- Written by ./tests/run --dump at migration {newest}. Sealed under the tests' key, {}.\n", key_digits());
     std::fs::write(&path, head + &scene.house.database.dump()).expect("the folder takes it");
     println!("{} written: commit it with its migration", path.display());
@@ -230,6 +236,34 @@ async fn the_week_after(scene: &mut Scene) {
     (other.details.name, other.cautions.seizures) = (Private::new("Tomas Lindahl"), Asked::Yes);
     let other = clients::create(&scene.house.app, &subject, other).await.unwrap();
     sends(&mut scene.clinician, &format!("/clients/{other}/archive"), &[("version", "1")]).await;
+}
+
+/// Forms: one entered, one that its client handed in by link with a flag, one begun; wording in use, and one to be looked at; a schedule.
+async fn forms(scene: &mut Scene) {
+    let lead = scene.house.member(&[Role::Lead]).await;
+    for measure in [Measure::Phq9, Measure::Gad7] {
+        wordings::load_and_use(&scene.house.app, &lead.subject(), measure, &wording(measure)).await.unwrap();
+    }
+    let mut lead = lead;
+    sends(&mut lead, "/practice/wordings/gad7", &[("file", &file(Measure::Gad7).to_string())]).await;
+    let client = scene.client;
+    sends(&mut scene.clinician, &format!("/clients/{client}/askings/schedule"), &[("phq9", "yes"), ("every", "4"), ("version", "0")]).await;
+    let day = scene.house.app.world.now().date_naive();
+    let today = day.to_string();
+    let items: Vec<(String, String)> = (1..=20).map(|item| (format!("item_{item}"), "2".to_owned())).collect();
+    let entered: Vec<(&str, &str)> = items.iter().map(|(name, value)| (name.as_str(), value.as_str())).collect();
+    let entered = [&entered[..], &[("day", &today), ("occasion", "intake"), ("event", "the crossing")]].concat();
+    sends(&mut scene.clinician, &format!("/clients/{client}/measures/new/pcl5"), &entered).await;
+    let (now, measures) = (scene.house.app.world.now(), vec![Measure::Phq9, Measure::Gad7]);
+    let new = askings::New { occasion: Occasion::Regular, measures, from_at: now, due_on: day, event: Private::default() };
+    let link = askings::make(&scene.house.app, &scene.clinician.subject(), client, new).await.unwrap();
+    let mut phone = scene.house.visitor();
+    asks(&mut phone, "/q", json!({ "link": link.split('#').nth(1).unwrap() })).await;
+    let answers: Vec<(String, String)> = (1..=9).map(|item| (format!("item_{item}"), "1".to_owned())).collect();
+    let answers: Vec<(&str, &str)> = answers.iter().map(|(name, value)| (name.as_str(), value.as_str())).collect();
+    sends(&mut phone, "/q/forms", &[&answers[..], &[("measure", "phq9")]].concat()).await;
+    let begun = [Some("1"), Some("-"), None, None, None, None, None];
+    asks(&mut phone, "/q/draft", json!({ "measure": "gad7", "draft": Uuid::from_u128(7), "was": 0, "answers": begun })).await;
 }
 
 async fn join(scene: &Scene, link: &str, code: &str) {

@@ -1,5 +1,6 @@
 //! For each route that changes something: somebody who may, and something to send that does it.
 
+mod askings;
 mod measures;
 mod people;
 
@@ -149,6 +150,7 @@ pub async fn sample(route: &Route) -> Sample {
     let key = new_id(&scene.house.app.world);
     let mut sample = Sample { scene, who, path, seated: None, body: Body::Form(Vec::new()), key };
     match route.path {
+        path if askings::ROUTES.iter().any(|start| path.starts_with(start)) => askings::of_asking(&mut sample, path).await,
         path if measures::ROUTES.iter().any(|start| path.starts_with(start)) => measures::of_treatment(&mut sample, path).await,
         path if path.starts_with("/clients") || path.starts_with("/rehearsal") => of_client(&mut sample, path).await,
         path if path.starts_with("/targets") => of_target(&mut sample, path).await,

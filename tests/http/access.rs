@@ -12,6 +12,7 @@ use leeward_tests::{Answer, Browser};
 use serde_json::json;
 use uuid::Uuid;
 
+use crate::askings::on_errand;
 use crate::safety_plan::staying_safe;
 use crate::scene::{LABEL, NAME, PICTURE, Scene};
 
@@ -20,20 +21,22 @@ use crate::scene::{LABEL, NAME, PICTURE, Scene};
 enum Who {
     Nobody,
     Client,
+    Errand,
     Treating,
     OtherClinician,
     Lead,
     Administrator,
 }
 
-const EVERYBODY: [Who; 6] = [Who::Nobody, Who::Client, Who::Treating, Who::OtherClinician, Who::Lead, Who::Administrator];
+const EVERYBODY: [Who; 7] = [Who::Nobody, Who::Client, Who::Errand, Who::Treating, Who::OtherClinician, Who::Lead, Who::Administrator];
 
 /// Whether the rule lets them through.
 fn may(who: Who, rule: Rule) -> bool {
     match rule {
         Rule::Anybody => true,
         Rule::Seat => who == Who::Client,
-        Rule::Member => !matches!(who, Who::Nobody | Who::Client),
+        Rule::Errand => who == Who::Errand,
+        Rule::Member => !matches!(who, Who::Nobody | Who::Client | Who::Errand),
         Rule::Role(Role::Clinician) => matches!(who, Who::Treating | Who::OtherClinician),
         Rule::Role(Role::Lead) => who == Who::Lead,
         Rule::Role(Role::Administrator) => who == Who::Administrator,
@@ -60,6 +63,7 @@ impl Try {
         match who {
             Who::Nobody => house.visitor(),
             Who::Client => seated(&mut self.scene).await,
+            Who::Errand => on_errand(&self.scene).await,
             Who::Treating => house.sign_in(self.scene.clinician.member).await,
             Who::OtherClinician => house.member(&[Role::Clinician]).await,
             Who::Lead => house.member(&[Role::Lead]).await,
@@ -149,6 +153,11 @@ async fn record(scene: &Scene) -> String {
         "episode_measure",
         "risk_flag",
         "risk_told",
+        "wording",
+        "schedule",
+        "asking",
+        "asking_words",
+        "response_draft",
         "stimulus_set",
         "comfort",
         "preset",
@@ -176,8 +185,8 @@ async fn check(attempt: &mut Try, route: &Route, who: Who) -> Result<(), String>
         return if kept_out && route.rule != Rule::Anybody { say("though the rule lets them through") } else { Ok(()) };
     }
     let refused = match route.rule {
-        Rule::Seat => answer.status == 401,
-        _ if matches!(who, Who::Nobody | Who::Client) => answer.status == 401,
+        Rule::Seat | Rule::Errand => answer.status == 401,
+        _ if matches!(who, Who::Nobody | Who::Client | Who::Errand) => answer.status == 401,
         Rule::Role(_) | Rule::Roles(_) => answer.status == 403,
         // 400, 415 and 422 say that the form was not read: nothing was looked up either.
         _ => matches!(answer.status, 404 | 400 | 415 | 422),
@@ -274,7 +283,7 @@ async fn seen(scene: &Scene, subject: &Subject, table: &str) -> i64 {
 }
 
 /// Tables with words about a person or what opens them, and what only concerns those who treat.
-const WORDS: [&str; 18] = [
+const WORDS: [&str; 20] = [
     "client_key",
     "client_details",
     "target_words",
@@ -293,10 +302,12 @@ const WORDS: [&str; 18] = [
     "response_answers",
     "risk_flag",
     "risk_told",
+    "asking_words",
+    "response_draft",
 ];
 
 /// What is nobody's record.
-const COMMON: [&str; 3] = ["practice", "audit", "preset"];
+const COMMON: [&str; 4] = ["practice", "audit", "preset", "wording"];
 
 #[tokio::test]
 async fn the_policies_hold_alone() {

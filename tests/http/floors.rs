@@ -8,14 +8,15 @@ use regex_lite::Regex;
 
 /// The portal's folders from the ground up. Those of one floor do not import each other. What lies beside the folders
 /// assembles and runs the whole, and is the roof.
-const FLOORS: [&[&str]; 11] = [
+const FLOORS: [&[&str]; 12] = [
     &["base", "words"],
     &["store"],
     &["platform"],
     &["signin"],
     &["clients", "handover", "practice"],
-    &["course", "episodes"],
-    &["comfort", "presets", "safety_plan", "steadying", "reach", "events", "measures", "outcomes"],
+    &["course", "episodes", "wordings"],
+    &["comfort", "presets", "safety_plan", "steadying", "reach", "events", "measures"],
+    &["askings", "outcomes"],
     &["targets"],
     &["sessions"],
     &["live"],

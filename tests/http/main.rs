@@ -3,6 +3,7 @@
 
 mod access;
 mod after;
+mod askings;
 mod course;
 mod episodes;
 mod events;

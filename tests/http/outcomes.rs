@@ -3,6 +3,7 @@
 mod closings;
 mod counts;
 mod numbering;
+mod practice;
 mod standing;
 
 use chrono::Duration;

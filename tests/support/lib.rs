@@ -9,6 +9,7 @@ mod browser;
 mod cluster;
 mod database;
 mod device;
+pub mod forms;
 mod house;
 mod sealed;
 mod served;

@@ -21,7 +21,7 @@ pub struct SealedTable {
 }
 
 /// All of them. A test compares this list with the columns that there are.
-pub const SEALED: [SealedTable; 12] = [
+pub const SEALED: [SealedTable; 14] = [
     SealedTable {
         table: "client_details",
         row: "client_id",
@@ -102,6 +102,8 @@ pub const SEALED: [SealedTable; 12] = [
         version: "1",
         columns: &[("answers", Field::ResponseAnswers), ("event", Field::ResponseEvent)],
     },
+    SealedTable { table: "asking_words", row: "asking_id", version: "1", columns: &[("event", Field::AskingEvent)] },
+    SealedTable { table: "response_draft", row: "id", version: "version", columns: &[("answers", Field::ResponseDraft)] },
     SealedTable { table: "adverse_account", row: "event_id", version: "1", columns: &[("account", Field::EventAccount)] },
     // An entry is never changed, so there is but one version of it.
     SealedTable { table: "process_note", row: "id", version: "1", columns: &[("words", Field::ProcessWords)] },

@@ -12,8 +12,9 @@ function texts(folder: string, ending: string): string[] {
   return files.filter((file) => file.endsWith(ending)).map((file) => readFileSync(join(folder, file), "utf8"));
 }
 
-/** Of pages of records: those of the live room have style sheets of their own. */
-const files = (readdirSync(PORTAL, { recursive: true }) as string[]).filter((file) => file.endsWith(".html") && !file.startsWith("live/"));
+/** Of pages of records: those of the live room and of a client have style sheets of their own. */
+const isOfRecords = (file: string): boolean => !file.startsWith("live/") && !readFileSync(join(PORTAL, file), "utf8").includes('{% extends "live/');
+const files = (readdirSync(PORTAL, { recursive: true }) as string[]).filter((file) => file.endsWith(".html") && isOfRecords(file));
 /** It shows every part, so it keeps none alive. */
 const SAMPLES = join("platform", "parts", "all.html");
 const read = (names: string[]): string[] => names.map((file) => readFileSync(join(PORTAL, file), "utf8"));

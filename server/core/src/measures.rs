@@ -15,6 +15,7 @@ pub mod phq9;
 mod tests;
 mod three;
 pub mod who5;
+pub mod wording;
 
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
@@ -130,6 +131,8 @@ pub struct Form {
     pub cut: Option<Cut>,
     /// From so many points on a change counts as reliable, the default first; empty: none is published.
     pub reliable: &'static [Threshold],
+    /// People who come for treatment, for what chance alone would bring; `None`: no figures are at hand.
+    pub population: Option<Population>,
     /// The item, from 1, that is a sign of risk to life.
     pub risk: Option<usize>,
     /// It may be shown as a measure of change.
@@ -174,6 +177,19 @@ pub struct Threshold {
     /// Whole points.
     pub points: u16,
     /// Where it comes from.
+    pub source: &'static str,
+}
+
+/// Mean, deviation and reliability of a form in people who come for treatment.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Population {
+    /// Its mean.
+    pub mean: f64,
+    /// Its standard deviation.
+    pub sd: f64,
+    /// Over the longest time that is published.
+    pub reliability: f64,
+    /// Where they come from, all three.
     pub source: &'static str,
 }
 

@@ -18,8 +18,8 @@ use crate::platform::{App, Parts, Route, Routes, assets, in_turn, members_only, 
 use crate::store::database::Database;
 use crate::store::error::Error;
 use crate::{
-    caseload, clients, comfort, episodes, events, handover, live, measures, outcomes, practice, presets, reach, record, safety_plan,
-    sessions, signin, steadying, targets,
+    askings, caseload, clients, comfort, episodes, events, handover, live, measures, outcomes, practice, presets, reach, record,
+    safety_plan, sessions, signin, steadying, targets, wordings,
 };
 
 /// THE route list. Handlers of member routes also take `Member`, those of client routes `Seat`, and the
@@ -38,6 +38,8 @@ fn routes(demo: bool) -> Routes {
     let routes = events::routes(routes);
     let routes = episodes::routes(routes);
     let routes = measures::routes(routes);
+    let routes = wordings::routes(routes);
+    let routes = askings::routes(routes);
     let routes = targets::routes(routes);
     let routes = presets::routes(routes);
     let routes = sessions::routes(routes);

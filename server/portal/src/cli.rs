@@ -20,7 +20,7 @@ use crate::signin::{Invitation, Newcomer, agree_replacement_as_owner, ask_replac
 use crate::store::database::{Database, Unfit, migrate};
 use crate::store::key_check;
 use crate::store::patience::GRACE;
-use crate::{connections, course, demo, episodes, log, measures, notify, upkeep, waiting};
+use crate::{askings, connections, course, demo, episodes, log, measures, notify, outcomes, upkeep, waiting};
 
 /// Leeward: a portal for remote EMDR sessions, for trained and licensed clinicians.
 #[derive(Parser, Debug)]
@@ -174,17 +174,21 @@ async fn rebuild_courses(owner_url: &str) -> Result<(), String> {
     let course::Rebuilt { targets, outdated, different } = course::rebuild(owner_url)
         .await
         .map_err(|fault| format!("course: {fault}. Is LEEWARD_OWNER_URL the database's owner, and has `leeward migrate` been run?"))?;
-    let treatments =
-        episodes::rebuild(owner_url).await.map_err(|fault| format!("course: {fault}. Run it again: what was folded stays."))?;
-    let (summaries, summaries_differ) =
-        measures::rebuild(owner_url).await.map_err(|fault| format!("course: {fault}. Run it again: what was folded stays."))?;
+    let again = |fault| format!("course: {fault}. Run it again: what was folded stays.");
+    let treatments = episodes::rebuild(owner_url).await.map_err(again)?;
+    let (summaries, summaries_differ) = measures::rebuild(owner_url).await.map_err(again)?;
+    let (courses, courses_differ) = outcomes::rebuild(owner_url).await.map_err(again)?;
+    let (schedules, schedules_differ) = askings::rebuild(owner_url).await.map_err(again)?;
     println!("{targets} targets folded, {outdated} of them by newer rules, {} different", different.len());
     println!("{} treatments folded, {} different", treatments.episodes, treatments.different.len());
     println!("{summaries} summaries of measures folded, {} different", summaries_differ.len());
-    if different.is_empty() && treatments.different.is_empty() && summaries_differ.is_empty() {
+    println!("{courses} courses of three sessions folded, {} different", courses_differ.len());
+    println!("{schedules} schedules folded, {} different", schedules_differ.len());
+    let all = [different, treatments.different, summaries_differ, courses_differ, schedules_differ].concat();
+    if all.is_empty() {
         return Ok(());
     }
-    let ids: Vec<String> = different.iter().chain(&treatments.different).chain(&summaries_differ).map(ToString::to_string).collect();
+    let ids: Vec<String> = all.iter().map(ToString::to_string).collect();
     Err(format!("course: lists had these otherwise than their record says. They are made anew; tell the makers: {}", ids.join(", ")))
 }
 

@@ -10,6 +10,7 @@ pub mod words;
 
 pub mod platform;
 
+pub mod askings;
 mod caseload;
 pub mod clients;
 pub mod comfort;
@@ -29,6 +30,7 @@ pub mod sessions;
 pub mod signin;
 pub mod steadying;
 pub mod targets;
+pub mod wordings;
 
 pub mod app;
 pub mod cli;

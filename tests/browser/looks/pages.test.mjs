@@ -12,6 +12,8 @@ import { appear, APPEARANCES, faultsAt, keepPicture } from '../support/layout.mj
 
 const SIZES = [[1280, 800], [1920, 1080], [768, 1024], [455, 768], [390, 844], [844, 390], [320, 568]];
 const DESK = [[1280, 800], [455, 768]];
+/** Of pages that are made of the parts of others. */
+const FORMS = [[1280, 800], [390, 844], [320, 568]];
 const PICTURES = ['1280x800-light', '390x844-light', '718x1046-print'];
 
 /** Paths that were looked at, as they stand in the list of routes. */
@@ -122,14 +124,31 @@ test('a clinician\'s pages', async () => {
     ['/clients/{client}/measures', `/clients/${clients[0]}/measures`], ['/clients/{client}/measures/new/{measure}', `/clients/${clients[0]}/measures/new/phq9`],
     ['/clients/{client}/episodes/{number}', `/clients/${clients[0]}/episodes/1`], ['/clients/{client}', `/clients/${clients[0]}`], ['/clients'],
   ]);
+  await asked(page, clients[0]);
   await ownPreset(page);
   await refusedPreset(page);
   const open = ID.exec(links.desk)[0];
   await lookAt(page, 'clinician', [['/sessions/{session}/close', `/sessions/${open}/close`]]);
   await lookAt(page, 'clinician', [['/sessions/{session}/desk', `/sessions/${open}/desk`]], DESK);
   await rehearse(page);
-  sound(42);
+  sound(45);
 });
+
+/** Asks for a form, and looks at the pages around it. */
+async function asked(page, client) {
+  const path = `/clients/${client}/askings`;
+  await page.goto(path);
+  const open = page.getByRole('button', { name: 'Take this asking back' });
+  if (await open.count() > 0) await open.click();
+  await lookAt(page, 'clinician', [['/clients/{client}/askings/new', `${path}/new`], ['/clients/{client}/askings/schedule', `${path}/schedule`]], FORMS);
+  await page.goto(`${path}/new`);
+  for (const box of await page.locator('[type="checkbox"]:checked').all()) await box.uncheck();
+  await page.locator('[name="who5"]').check();
+  for (const name of ['from', 'due']) await page.locator(`[name="${name}"]`).fill(new Date(Date.now() + 40 * 86_400_000).toISOString().slice(0, 10));
+  await page.getByRole('button', { name: 'Ask, and make the link' }).click();
+  await page.getByRole('button', { name: 'Make a new link' }).waitFor();
+  await lookAt(page, 'clinician', [['/clients/{client}/askings', path]], FORMS);
+}
 
 /** Enters a form by keys alone, one an item, which raises a flag; and looks at its page. */
 async function formWithAFlag(page, client) {
@@ -182,15 +201,18 @@ async function rehearse(page) {
 
 test('the lead\'s and the administrator\'s pages', async () => {
   const lead = await signedIn('lead');
+  await lead.goto('/practice/caseload');
   const [client] = await idsOf(lead, 'table a[href^="/practice/clients/"]');
-  await lookAt(lead, 'lead', [['/practice/caseload'], ['/practice/clients/{client}', `/practice/clients/${client}`], ['/account'], ['/handover'], ['/replacements'], ['/signin/again']]);
+  await lookAt(lead, 'lead', [['/practice'], ['/practice/caseload'], ['/practice/clients/{client}', `/practice/clients/${client}`], ['/account'], ['/handover'], ['/replacements'], ['/signin/again']]);
+  await lookAt(lead, 'lead', [['/practice/wordings'], ['/practice/wordings/{measure}', '/practice/wordings/pcl5'], ['/practice/wordings/{measure}', '/practice/wordings/iesr']], FORMS);
   const administrator = await signedIn('administrator');
   const [member] = await idsOf(administrator, 'a[href^="/members/"]');
   await lookAt(administrator, 'administrator', [['/members'], ['/members/{member}/end', `/members/${member}/end`], ['/account'], ['/practice/settings']]);
+  await lookAt(administrator, 'administrator', [['/practice/settings/measures']], FORMS);
   await lookAt(administrator, 'administrator', [
     ['/members/{member}/roles', `/members/${member}/roles`], ['/members/{member}/passkey', `/members/${member}/passkey`], ['/handover', `/handover?from=${member}`],
   ]);
-  sound(13);
+  sound(17);
 });
 
 test('no page is left out: every address that shows one was looked at', async (t) => {
@@ -199,10 +221,10 @@ test('no page is left out: every address that shows one was looked at', async (t
   const source = new URL('../../../server/portal/src/', import.meta.url);
   const files = (await readdir(source, { recursive: true })).filter((name) => name.endsWith('.rs'));
   const text = (await Promise.all(files.map((name) => readFile(new URL(name, source), 'utf8')))).join('\n');
-  const routes = [...text.matchAll(/\.get\(\s*"(\/[^"]*)",\s*(?:Rule::|Anybody|clinician|lead|administrator)/g)].map((match) => match[1]);
+  const routes = [...text.matchAll(/\.get\(\s*"(\/[^"]*)",\s*(?:Rule::|KEEPERS|Anybody|clinician|lead|administrator)/g)].map((match) => match[1]);
   assert.ok(routes.length >= 30, `${routes.length} routes`);
-  // A client's pages are those of stage.test.mjs.
-  const elsewhere = ['/j', '/stage'];
+  // A client's pages are those of stage.test.mjs and forms.test.mjs.
+  const elsewhere = ['/j', '/stage', '/q', '/q/forms', '/q/thanks'];
   const noPages = ['/livez', '/readyz', '/assets/{hash}/{name}', '/sessions/{session}/entries', '/sessions/{session}/closing', '/stage/socket', '/sessions/{session}/desk/socket'];
   assert.deepEqual(routes.filter((route) => !visited.has(route) && ![...elsewhere, ...noPages].includes(route)), []);
 });

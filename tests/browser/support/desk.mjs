@@ -73,8 +73,8 @@ export class Desk {
     if (opening) await this.opening();
   }
 
-  /** Answers whatever of the opening holds a start, by its first answer; a re-evaluation as SUD 1. */
-  async opening() {
+  /** Answers whatever of the opening holds a start, by its first answer; a re-evaluation as this SUD. */
+  async opening({ sud = 1 } = {}) {
     const { page } = this;
     await page.locator('[data-panel="opening"]').waitFor();
     while ((await page.locator('[data-part="opening-check"][data-met="yes"]').count()) === 0) {
@@ -85,7 +85,7 @@ export class Desk {
         await page.keyboard.press('Enter');
       }
       await at.waitFor();
-      await this.press('1');
+      await this.press(matter === 'reevaluation' ? String(sud) : '1');
       await page.locator(`[data-part="opening-list"] [data-matter="${matter}"][data-holds]`).waitFor({ state: 'detached' }).catch(async (fault) => {
         throw new Error(`${fault.message}; ${await this.messages()}; ${await this.text('opening-list')}`);
       });

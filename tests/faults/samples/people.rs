@@ -42,6 +42,12 @@ pub(super) async fn of_member(sample: &mut Sample, route: &str) {
             let numbers = [("minutes", "90"), ("reserve", "10"), ("check_from", "24"), ("check_until", "72"), ("stuck_after", "3")];
             sample.typed(&[&wanted[..], &numbers].concat());
         }
+        "/practice/settings/measures" => {
+            let shown = r#"{"points_pcl5":15,"points_anxiety5":4,"told_too":null,"flag_hours":24,"weeks_without":8,"items_at_once":36,"reading_hours":""}"#;
+            let points = [("points_pcl5", "18"), ("points_anxiety5", "5"), ("told_too", ""), ("shown", shown)];
+            let rest = [("flag_hours", "12"), ("weeks_without", "6"), ("items_at_once", "40"), ("reading_hours", "Weekdays.")];
+            sample.typed(&[points, rest].concat());
+        }
         "/members/invite" => sample.typed(&[("name", "Somebody New"), ("lead", "on")]),
         "/members/withdraw" => {
             let answer = sample.who.post_form("/members/invite", &[("name", "Somebody New"), ("lead", "on")]).await;

@@ -84,7 +84,7 @@ async fn no_two_pages_share_a_title_and_none_names_anybody() {
     let mut faults = Vec::new();
     let pages: Vec<_> = route_list().into_iter().filter(|route| route.method == "GET" && !NO_PAGES.contains(&route.path)).collect();
     // What a client can read has one neutral title.
-    let of_client = |path: &str| matches!(path, "/j" | "/left") || path.starts_with("/stage");
+    let of_client = |path: &str| matches!(path, "/j" | "/left" | "/q") || path.starts_with("/stage") || path.starts_with("/q/");
     for route in pages.iter().filter(|route| !of_client(route.path) && route.rule != Rule::Seat) {
         let path = ids.iter().fold(route.path.to_owned(), |path, (place, id)| path.replace(place, id));
         // The sign-in sends on who is signed in.

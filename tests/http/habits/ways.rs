@@ -10,7 +10,7 @@ use super::title;
 #[tokio::test]
 async fn an_error_page_leads_to_where_ones_work_is() {
     let house = House::build().await;
-    for (role, start) in [(Role::Clinician, "/clients"), (Role::Lead, "/practice/caseload"), (Role::Administrator, "/members")] {
+    for (role, start) in [(Role::Clinician, "/clients"), (Role::Lead, "/practice"), (Role::Administrator, "/members")] {
         let mut member = house.member(&[role]).await;
         let wrong_role = if role == Role::Clinician { "/members" } else { "/clients/new" };
         for (path, status) in [("/none", 404), ("/clients/7", 404), (wrong_role, 403)] {

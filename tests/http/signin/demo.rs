@@ -38,7 +38,7 @@ async fn it_answers_this_computers_own_browser_alone() {
     house.member(&[Role::Lead]).await;
     let own = ("origin", house.origin.as_str());
     let form = ("content-type", "application/x-www-form-urlencoded");
-    assert_eq!(house.visitor().post_raw("/demo/lead", &[own, form], "").await.location, "/practice/caseload");
+    assert_eq!(house.visitor().post_raw("/demo/lead", &[own, form], "").await.location, "/practice");
     for header in [
         ("x-forwarded-for", "127.0.0.1"),
         ("x-forwarded-proto", "https"),

@@ -135,7 +135,7 @@ async fn the_start_is_everybodys_own_and_next_never_leads_elsewhere() {
     let house = House::build().await;
     for (roles, start) in [
         (vec![Role::Clinician, Role::Lead], "/clients"),
-        (vec![Role::Lead, Role::Administrator], "/practice/caseload"),
+        (vec![Role::Lead, Role::Administrator], "/practice"),
         (vec![Role::Administrator], "/members"),
     ] {
         let mut member = house.member(&roles).await;

@@ -19,6 +19,7 @@ pub static FORM: Form = Form {
         Threshold { points: 4, source: "Moore 2015, a US clinic for anxiety" },
         Threshold { points: 5, source: "German primary care, 2023" },
     ],
+    population: None,
     risk: None,
     is_outcome: true,
     by_topics: false,

@@ -47,6 +47,7 @@ pub static FORM: Form = Form {
     bands: &[],
     cut: Some(Cut { at: 30, source: "Carlson 1993; below it is not clear: 12 to 20 miss fewer (Mueller-Pfeiffer 2013)" }),
     reliable: &[],
+    population: None,
     risk: None,
     is_outcome: false,
     by_topics: true,

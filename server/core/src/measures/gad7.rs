@@ -1,7 +1,7 @@
 //! GAD-7 (reference of measures, section 3): bands from Spitzer 2006; cut 10 to screen, 8 in the NHS; blanks as PHQ-9 (from memory of the
 //! NHS handbook; no source of its own was found).
 
-use super::{Answers, Band, Better, Cut, Fault, Form, Risk, Score, Threshold, blanks, filled, whole};
+use super::{Answers, Band, Better, Cut, Fault, Form, Population, Risk, Score, Threshold, blanks, filled, whole};
 
 /// See [`Form`].
 pub static FORM: Form = Form {
@@ -21,6 +21,12 @@ pub static FORM: Form = Form {
     ],
     cut: Some(Cut { at: 10, source: "Spitzer 2006" }),
     reliable: &[Threshold { points: 4, source: "NHS definitions of outcome" }],
+    population: Some(Population {
+        mean: 14.0,
+        sd: 4.5,
+        reliability: 0.83,
+        source: "NHS at the start of treatment, 2022 to 2023; retest .83, from memory of Spitzer 2006",
+    }),
     risk: None,
     is_outcome: true,
     by_topics: true,

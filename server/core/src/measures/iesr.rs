@@ -39,6 +39,7 @@ pub static FORM: Form = Form {
     bands: &[],
     cut: Some(Cut { at: 33, source: "Creamer 2003" }),
     reliable: &[Threshold { points: 9, source: "NHS manual, from memory" }],
+    population: None,
     risk: None,
     is_outcome: true,
     by_topics: false,

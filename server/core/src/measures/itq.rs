@@ -36,6 +36,7 @@ pub static FORM: Form = Form {
     bands: &[],
     cut: None,
     reliable: &[],
+    population: None,
     risk: None,
     is_outcome: true,
     by_topics: true,

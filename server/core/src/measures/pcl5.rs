@@ -1,7 +1,7 @@
 //! PCL-5 (reference of measures, section 1): clusters and provisional rule from the published scoring; that a blank leaves no total, and is
 //! read in three values by the rule, is a decision of our own, since no official rule was found. It has no bands: none are derived from data.
 
-use super::{Answers, Better, Cut, Fault, Form, Risk, Score, Three, Threshold, blanks, sum};
+use super::{Answers, Better, Cut, Fault, Form, Population, Risk, Score, Three, Threshold, blanks, sum};
 
 /// See [`Form`].
 pub static FORM: Form = Form {
@@ -41,6 +41,12 @@ pub static FORM: Form = Form {
         Threshold { points: 18, source: "Marx 2022, sample 2" },
         Threshold { points: 10, source: "at least a minimal difference: Blanchard 2023, 9.8 to 11.7" },
     ],
+    population: Some(Population {
+        mean: 38.81,
+        sd: 12.4,
+        reliability: 0.82,
+        source: "mean and deviation of one clinical table, PMC7443209; retest .82, Blevins 2015",
+    }),
     risk: None,
     is_outcome: true,
     by_topics: true,

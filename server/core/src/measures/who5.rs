@@ -16,6 +16,7 @@ pub static FORM: Form = Form {
     bands: &[Band { from: 0, name: "very low" }, Band { from: 29, name: "low" }, Band { from: 51, name: "not low" }],
     cut: Some(Cut { at: 50, source: "Topp 2015" }),
     reliable: &[Threshold { points: 10, source: "Topp 2015, second-hand" }],
+    population: None,
     risk: None,
     is_outcome: true,
     by_topics: true,

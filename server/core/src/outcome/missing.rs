@@ -17,6 +17,19 @@ pub struct Case {
     pub after: Option<f64>,
 }
 
+/// So many people with the same scores.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Group {
+    /// At the start.
+    pub before: f64,
+    /// The last one in treatment, before its end; the first where there is no other.
+    pub last: f64,
+    /// At the end; `None`: it is missing.
+    pub after: Option<f64>,
+    /// How many they are.
+    pub count: u64,
+}
+
 /// What may be said of many. A mean change is a gain: positive is better.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Outcome {
@@ -24,6 +37,8 @@ pub struct Outcome {
     pub began: u64,
     /// Who has a score at the end.
     pub with_after: u64,
+    /// Of these, how many are of each of [`Class::ALL`], in that order.
+    pub classes: [u64; 4],
     /// Mean gain of these; `None`: nobody has one.
     pub completers: Option<f64>,
     /// Mean gain of all with the last score carried forward.
@@ -57,46 +72,79 @@ impl Outcome {
 /// # Errors
 /// [`Refused`] when there is nobody, or a figure is none.
 pub fn outcome(cases: &[Case], rule: Rule, confidence: f64) -> Result<Outcome, Refused> {
-    let began = u64::try_from(cases.len()).map_err(|_| Refused::Count)?;
-    if began == 0 {
+    let group =
+        |case: &Case| Group { before: case.before, last: case.during.last().copied().unwrap_or(case.before), after: case.after, count: 1 };
+    for case in cases {
+        finite(&case.during)?;
+    }
+    of_groups(&cases.iter().map(group).collect::<Vec<_>>(), rule, confidence)
+}
+
+/// The same of groups: a practice has many people, and few different scores.
+///
+/// # Errors
+/// As [`outcome`].
+pub fn of_groups(groups: &[Group], rule: Rule, confidence: f64) -> Result<Outcome, Refused> {
+    let mut all = Sums::default();
+    for group in groups {
+        all.add(group, rule)?;
+    }
+    if all.began == 0 {
         return Err(Refused::Count);
     }
-    let all: Vec<f64> =
-        cases.iter().flat_map(|case| [case.before].into_iter().chain(case.during.iter().copied()).chain(case.after)).collect();
-    finite(&all)?;
-    let gain = |case: &Case, after: f64| match rule.better {
-        Better::Lower => case.before - after,
-        Better::Higher => after - case.before,
-    };
-    let better = |case: &Case, after: f64| {
-        classify(case.before, after, rule).map(|class| u64::from(matches!(class, Class::Recovered | Class::Improved)))
-    };
-    let last = |case: &Case| case.after.or(case.during.last().copied()).unwrap_or(case.before);
-    let (mut completers, mut last_gain, mut first_gain) = (0.0, 0.0, 0.0);
-    let (mut with_after, mut reliable, mut last_reliable) = (0, 0, 0);
-    for case in cases {
-        last_gain += gain(case, last(case));
-        last_reliable += better(case, last(case))?;
-        if let Some(after) = case.after {
-            with_after += 1;
-            completers += gain(case, after);
-            first_gain += gain(case, after);
-            reliable += better(case, after)?;
-        }
-    }
+    let reliable = all.classes[Class::Recovered as usize] + all.classes[Class::Improved as usize];
+    let (began, with_after, some) = (all.began, all.with_after, all.with_after > 0);
     let of_all = |count: u64| count as f64 / began as f64;
-    let some = with_after > 0;
     Ok(Outcome {
         began,
         with_after,
-        completers: some.then(|| completers / with_after as f64),
-        last_forward: last_gain / began as f64,
-        first_forward: first_gain / began as f64,
+        classes: all.classes,
+        completers: some.then(|| all.gain / with_after as f64),
+        last_forward: all.last_gain / began as f64,
+        first_forward: all.gain / began as f64,
         reliable,
         reliable_share: some.then(|| reliable as f64 / with_after as f64),
         reliable_interval: if some { Some(wilson(reliable, with_after, confidence)?) } else { None },
         if_none: of_all(reliable),
         if_all: of_all(reliable + began - with_after),
-        last_forward_share: of_all(last_reliable),
+        last_forward_share: of_all(all.last_reliable),
     })
+}
+
+#[derive(Default)]
+struct Sums {
+    began: u64,
+    with_after: u64,
+    classes: [u64; 4],
+    /// Of those with a score at the end.
+    gain: f64,
+    last_gain: f64,
+    last_reliable: u64,
+}
+
+impl Sums {
+    fn add(&mut self, group: &Group, rule: Rule) -> Result<(), Refused> {
+        let Group { before, last, after, count } = *group;
+        finite(&[before, last])?;
+        let weight = count as f64;
+        let gain = |to: f64| {
+            weight
+                * match rule.better {
+                    Better::Lower => before - to,
+                    Better::Higher => to - before,
+                }
+        };
+        let carried = after.unwrap_or(last);
+        self.began += count;
+        self.last_gain += gain(carried);
+        if matches!(classify(before, carried, rule)?, Class::Recovered | Class::Improved) {
+            self.last_reliable += count;
+        }
+        if let Some(after) = after {
+            self.with_after += count;
+            self.gain += gain(after);
+            self.classes[classify(before, after, rule)? as usize] += count;
+        }
+        Ok(())
+    }
 }

@@ -40,4 +40,10 @@ impl Origin {
     pub fn seat_cookie(&self) -> String {
         format!("__Host-leeward-seat-{}", self.port)
     }
+
+    /// The name of the cookie that holds a client's errand.
+    #[must_use]
+    pub fn errand_cookie(&self) -> String {
+        format!("__Host-leeward-errand-{}", self.port)
+    }
 }

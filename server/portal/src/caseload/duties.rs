@@ -1,4 +1,5 @@
-//! What needs this clinician today: one line for each client at most, the most urgent of what there is; and one for a flag that is open.
+//! What needs this clinician today: one line for each client at most, the most urgent of what there is; one for a flag that is open, and one for
+//! forms that are due.
 
 use chrono::NaiveDate;
 
@@ -22,6 +23,8 @@ pub(super) enum Why {
     NotAsked,
     /// Targets are open, and nobody has seen them for more than 30 days.
     Long,
+    /// Forms are due, or were asked for and are overdue.
+    Forms,
 }
 
 impl Why {
@@ -34,6 +37,7 @@ impl Why {
             Self::Unfinished => "Left unfinished",
             Self::NotAsked => "Not asked",
             Self::Long => "Over 30 days",
+            Self::Forms => "Forms",
         }
     }
 
@@ -50,6 +54,7 @@ impl Why {
             Self::Unfinished => ("M2.5 12h19v9.5h-19Z", "M2.5 2.5h19v19h-19Z"),
             Self::NotAsked => ("", "M12 2a10 10 0 1 0 0 20a10 10 0 1 0 0-20ZM9 9.5a3 3 0 1 1 3.8 2.9c-.6.2-.8.7-.8 1.6M12 16.2v2.2"),
             Self::Long => ("", "M2.5 5h19v16.5h-19ZM7.5 1.5v6M16.5 1.5v6M2.5 10.5h19"),
+            Self::Forms => ("", "M4.5 2.5h15v19h-15ZM8 8h8M8 12h8M8 16h5"),
         }
     }
 }
@@ -66,9 +71,16 @@ pub(super) struct Duty {
 
 /// In the order of urgency; by name where that is alike, as the cases are.
 pub(super) fn duties(cases: &[Case], today: NaiveDate) -> Vec<Duty> {
-    let mut all: Vec<Duty> = cases.iter().flat_map(|case| [flag(case), duty(case, today)]).flatten().collect();
+    let mut all: Vec<Duty> = cases.iter().flat_map(|case| [flag(case), duty(case, today), forms(case)]).flatten().collect();
     all.sort_by_key(|duty| duty.why);
     all
+}
+
+/// What is due on paper takes the place of nothing else, and nothing takes its place.
+fn forms(case: &Case) -> Option<Duty> {
+    let due = case.due.as_ref()?;
+    let (to, act) = (format!("/clients/{}/askings", case.id), "Ask, or look");
+    Some(Duty { why: Why::Forms, name: case.name.clone(), reason: format!("{due}."), to, act })
 }
 
 /// A flag takes the place of nothing else.
@@ -174,5 +186,8 @@ mod tests {
         let open = Some(Open { id: Uuid::nil(), number: 6, when: "today at 11:05".into() });
         let both = duties(&[Case { flag, open, ..case() }], NaiveDate::from_ymd_opt(2026, 11, 1).unwrap());
         assert_eq!(both.iter().map(|duty| duty.why).collect::<Vec<_>>(), [Why::Flag, Why::Open], "a flag hides nothing else");
+        let due = Case { due: Some("Forms are due today (intake)".into()), ..case() };
+        let both = duties(&[due], NaiveDate::from_ymd_opt(2026, 11, 1).unwrap());
+        assert_eq!(both.iter().map(|duty| duty.why).collect::<Vec<_>>(), [Why::Long, Why::Forms], "nor do forms");
     }
 }

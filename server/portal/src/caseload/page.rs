@@ -12,6 +12,7 @@ use uuid::Uuid;
 
 use super::duties::{Duty, duties};
 use super::queries::{self, CaseRow, CheckDue};
+use crate::askings::due_of_mine;
 use crate::clients::{Asked, Cautions, my_rehearsal};
 use crate::measures::{open_flags, told};
 use crate::outcomes::{self, ClientRow, Spans};
@@ -117,6 +118,8 @@ pub(super) struct Case {
     pub(super) gone: Option<Gone>,
     pub(super) open: Option<Open>,
     pub(super) check: Option<Check>,
+    /// What is due of forms, in words.
+    pub(super) due: Option<String>,
     /// The last session was closed as incomplete, on this target and with this SUD at its end.
     pub(super) unfinished: bool,
     pub(super) last_target: String,
@@ -159,6 +162,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     let rehearsal = my_rehearsal(&mut tx).await?;
     let now = app.world.now();
     let flags = open_flags(&mut tx).await?;
+    let due = due_of_mine(&mut tx, when.date(&now)).await?;
     // Of several of one client the oldest is shown: it waits longest. The list of archived records shows none.
     let mut shown = HashSet::new();
     for flag in flags.iter().filter(|flag| !archived && (flag.form.is_none() || shown.insert(flag.client))) {
@@ -168,6 +172,11 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     let reader =
         Reader { app: &app, when, today: when.date(&now), now, numbers: numbers.into_iter().map(|row| (row.id, row)).collect(), spans };
     let mut cases = rows.into_iter().map(|row| reader.read(row)).collect::<Result<Vec<Case>, Error>>()?;
+    for one in due {
+        if let Some(case) = cases.iter_mut().find(|case| case.id == one.client) {
+            case.due = Some(one.words(reader.today));
+        }
+    }
     let mut told_too = vec![];
     for flag in flags {
         let when = reader.moment(&flag.raised_at);
@@ -249,6 +258,7 @@ impl Reader<'_> {
             not_asked: not_asked(row.cautions),
             check: row.check.filter(|check| check.from <= self.now).map(|check| self.check(&check)).transpose()?,
             flag: None,
+            due: None,
             gone: row.gone.as_ref().map(|gone| self.gone(gone, row.open.as_ref())).transpose()?,
             open: row.open.map(|open| Open { id: open.id, number: open.number, when: self.moment(&open.opened_at) }),
             unfinished: last.is_some_and(|last| last.closing.as_deref() == Some("incomplete")),

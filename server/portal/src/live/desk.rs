@@ -10,6 +10,7 @@ use uuid::Uuid;
 use super::admit::outside;
 use super::desk_turns::{self, Turn};
 use super::queries::{self, SessionRow};
+use crate::askings;
 use crate::clients::{self, Details};
 use crate::platform::App;
 use crate::platform::Member;
@@ -65,6 +66,8 @@ struct DeskPage {
     assess: Option<AssessForm>,
     /// The safety plan part by part.
     safety: Vec<(&'static str, String)>,
+    /// What is due of forms, in words.
+    due: Option<String>,
 }
 
 /// What is worked on; an empty text was not recorded.
@@ -156,6 +159,7 @@ pub(super) async fn show(State(app): State<App>, member: Member, Id(session): Id
     let presets = presets::on_offer(&mut tx).await?;
     let resources = resources(&mut tx, &app, row.client).await?;
     let when = When::in_practice(&mut tx).await?.in_zone(&row.zone);
+    let today = when.date(&app.world.now());
     let desk = DeskPage {
         nonce: frame.nonce,
         assets: frame.assets,
@@ -180,6 +184,7 @@ pub(super) async fn show(State(app): State<App>, member: Member, Id(session): Id
         resources_json: json(&resources)?,
         resources,
         safety: safety_lines(&mut tx, &app, row.client).await?,
+        due: askings::due(&mut tx, row.client, today).await?.map(|due| due.words(today)),
     };
     tx.commit().await?;
     Ok(page(&desk)?.into_response())

@@ -3,13 +3,13 @@
 use leeward_core::measures::{Fault, Form};
 
 /// Names of the fields, one an item, in the order of the longest form.
-pub(super) const ITEMS: [&str; 28] = [
+pub(crate) const ITEMS: [&str; 28] = [
     "item_1", "item_2", "item_3", "item_4", "item_5", "item_6", "item_7", "item_8", "item_9", "item_10", "item_11", "item_12", "item_13",
     "item_14", "item_15", "item_16", "item_17", "item_18", "item_19", "item_20", "item_21", "item_22", "item_23", "item_24", "item_25",
     "item_26", "item_27", "item_28",
 ];
 /// In place of an answer: the item was left blank.
-pub(super) const BLANK: &str = "-";
+pub(crate) const BLANK: &str = "-";
 
 /// The answers of one form; `None`: left blank.
 #[derive(Clone, Debug, PartialEq, Eq)]

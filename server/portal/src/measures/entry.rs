@@ -19,7 +19,8 @@ use crate::platform::{App, Member};
 use crate::store::error::Error;
 use crate::store::once::Once;
 use crate::store::seal::Private;
-use crate::store::subject::Act;
+use crate::store::subject::{Act, Tx};
+use crate::wordings;
 
 /// No form of these is older.
 const OLDEST: i32 = 1990;
@@ -50,8 +51,9 @@ pub(super) struct Asked {
     corrects: Option<i32>,
 }
 
-/// The forms that are about one event, which is kept with them.
-pub(super) const fn has_event(measure: Measure) -> bool {
+/// Whether a form is about one event, which is kept with it.
+#[must_use]
+pub const fn has_event(measure: Measure) -> bool {
     matches!(measure, Measure::Pcl5 | Measure::Itq | Measure::Iesr)
 }
 
@@ -223,8 +225,14 @@ impl EntryPage {
     }
 }
 
-fn offered(name: &str) -> Result<Measure, Error> {
-    Measure::parse(name).filter(|measure| measure.form().by_topics).ok_or(Error::NotFound)
+fn named(name: &str) -> Result<Measure, Error> {
+    Measure::parse(name).ok_or(Error::NotFound)
+}
+
+/// # Errors
+/// [`Error::NotFound`] for a form whose wording the practice has not got, where topics alone are not enough.
+async fn must_be_offered(tx: &mut Tx, measure: Measure) -> Result<(), Error> {
+    if wordings::may_be_entered(tx, measure).await? { Ok(()) } else { Err(Error::NotFound) }
 }
 
 /// `GET /clients/{client}/measures/new/{measure}`; `?corrects=` says which form it takes the place of.
@@ -235,9 +243,10 @@ pub(super) async fn show(
     InPath((client, measure)): InPath<(Uuid, String)>,
     Query(asked): Query<Asked>,
 ) -> Result<Response, Error> {
-    let measure = offered(&measure)?;
+    let measure = named(&measure)?;
     let mut tx = app.database.act(&member.subject, Act::new("measure.view").client(client)).await?;
     clients::must_be_open(&mut tx, client).await?;
+    must_be_offered(&mut tx, measure).await?;
     let when = When::in_practice(&mut tx).await?;
     let before = responses(&mut tx, &app, client).await?;
     let typed = match asked.corrects {
@@ -272,7 +281,7 @@ pub(super) async fn save(
     InPath((client, measure)): InPath<(Uuid, String)>,
     Keyed(once, typed): Keyed<EntryForm>,
 ) -> Result<Response, Error> {
-    let measure = offered(&measure)?;
+    let measure = named(&measure)?;
     let tried = try_save(&member, &app, (client, measure), &once, &typed).await;
     let record = if comes_back(&tried) { clients::number_again(&app, &member, client).await } else { None };
     answer(typed, tried, |again| EntryPage::show(frame, (client, measure), record, again))
@@ -288,6 +297,7 @@ async fn try_save(
     let mut tx = app.database.act_once(&member.subject, Act::new("measure.enter").client(client), once).await?;
     // To those who do not treat the client, the form is not there at all.
     clients::key(&mut tx, app, client).await?;
+    must_be_offered(&mut tx, measure).await?;
     let when = When::in_practice(&mut tx).await?;
     let corrects = match typed.corrects.as_str() {
         "" => None,

@@ -2,6 +2,7 @@
 //! in `leeward_core::measures`.
 
 mod answers;
+mod by_client;
 mod entry;
 mod flags;
 mod overview;
@@ -25,6 +26,9 @@ use crate::store::seal::{Field, Opened, Private};
 use crate::store::subject::{Act, Subject, Tx};
 
 pub use answers::Sheet;
+pub(crate) use answers::{BLANK, ITEMS};
+pub(crate) use by_client::{Handed, hand_in};
+pub use entry::has_event;
 pub use flags::{Done, OpenFlag, close_flag, open_flags, told};
 
 /// When in a treatment a form was filled in.
@@ -44,7 +48,9 @@ pub enum Occasion {
 named!(Occasion);
 
 impl Occasion {
-    const fn place(self) -> Place {
+    /// Where in a treatment that is.
+    #[must_use]
+    pub const fn place(self) -> Place {
         match self {
             Self::Intake => Place::Beginning,
             Self::Regular => Place::Course,

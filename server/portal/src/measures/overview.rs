@@ -19,6 +19,7 @@ use crate::platform::{App, Member};
 use crate::store::error::Error;
 use crate::store::seal::Opened;
 use crate::store::subject::{Act, Tx};
+use crate::wordings;
 
 #[derive(Template)]
 #[template(path = "measures/overview.html")]
@@ -28,6 +29,8 @@ struct OverviewPage {
     name: Opened,
     record: i32,
     archived: bool,
+    /// The forms that have a wording in use.
+    worded: Vec<Measure>,
     courses: Vec<Course>,
     /// The forms one by one, the latest first.
     lines: Vec<Line>,
@@ -53,7 +56,8 @@ struct Line {
 impl OverviewPage {
     /// The forms that may be entered.
     fn offered(&self) -> impl Iterator<Item = (&'static str, &'static str)> {
-        Measure::ALL.into_iter().filter(|measure| measure.form().by_topics).map(|measure| (measure.name(), measure.form().name))
+        let may = |measure: &Measure| measure.form().by_topics || self.worded.contains(measure);
+        Measure::ALL.into_iter().filter(may).map(|measure| (measure.name(), measure.form().name))
     }
 }
 
@@ -65,9 +69,11 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let all = responses(&mut tx, &app, client).await?;
     let when = When::in_practice(&mut tx).await?;
     let courses = courses(&mut tx, &all, when).await?;
+    let worded = wordings::in_use(&mut tx).await?;
     tx.commit().await?;
     let lines = all.iter().rev().map(|one| line(one, when)).collect();
-    page(&OverviewPage { frame, client, name, record: row.number, archived: row.archived_at.is_some(), courses, lines })
+    let (record, archived) = (row.number, row.archived_at.is_some());
+    page(&OverviewPage { frame, client, name, record, archived, worded, courses, lines })
 }
 
 fn line(one: &Response, when: When) -> Line {

@@ -169,6 +169,35 @@ pub(super) async fn add(tx: &mut Tx, new: &New<'_>, answers: &[u8], event: &[u8]
     Ok(number)
 }
 
+/// What is kept of a form that a client hands in.
+pub(super) struct HandedRow<'a> {
+    pub(super) id: Uuid,
+    pub(super) measure: Measure,
+    pub(super) wording: Uuid,
+    pub(super) score: &'a Score,
+    pub(super) points: Option<i16>,
+    pub(super) says: Option<&'a str>,
+}
+
+/// Keeps it, for the errand that asks. False: it was handed in already, or its time is not now.
+pub(super) async fn hand_in(tx: &mut Tx, row: &HandedRow<'_>, answers: &[u8], event: &[u8]) -> sqlx::Result<bool> {
+    sqlx::query_scalar!(
+        r#"SELECT access.hand_in($1, $2, $3, $4, $5, $6, $7, $8, $9, $10) AS "done!""#,
+        row.id,
+        row.measure.name(),
+        row.wording,
+        row.measure.form().rules,
+        row.score.total,
+        row.score.prorated,
+        row.points,
+        answers,
+        event,
+        row.says
+    )
+    .fetch_one(&mut **tx)
+    .await
+}
+
 /// Takes one back: it counts no more, and stays readable to whoever looks into the database.
 pub(super) async fn withdraw(tx: &mut Tx, id: Uuid, of: Uuid, now: DateTime<Utc>) -> Result<(), Error> {
     let done = sqlx::query!(

@@ -48,7 +48,7 @@ impl Role {
         if roles.contains(&Self::Clinician) {
             ("/clients", "Go to your caseload")
         } else if roles.contains(&Self::Lead) {
-            ("/practice/caseload", "Go to the practice caseload")
+            ("/practice", "Go to the practice in figures")
         } else {
             ("/members", "Go to the members")
         }
@@ -170,7 +170,7 @@ mod tests {
     #[test]
     fn the_start_page_follows_the_first_role() {
         assert_eq!(Role::start(&[Role::Administrator, Role::Clinician]).0, "/clients");
-        assert_eq!(Role::start(&[Role::Administrator, Role::Lead]).0, "/practice/caseload");
+        assert_eq!(Role::start(&[Role::Administrator, Role::Lead]).0, "/practice");
         assert_eq!(Role::start(&[Role::Administrator]).0, "/members");
     }
 }

@@ -4,6 +4,7 @@ pub mod assets;
 mod bell;
 pub(crate) mod codes;
 mod cookie;
+mod errand;
 pub mod forms;
 mod member;
 pub mod observe;
@@ -23,6 +24,7 @@ pub mod when;
 
 pub use bell::{Bell, Follows, Whose};
 pub(crate) use cookie::{token_cookie, token_in};
+pub use errand::Errand;
 pub(crate) use member::MAY_HAND_OVER;
 pub use member::{Member, Role, members_only, needs_role, recognise, resolve};
 pub use refused::note_refused;

@@ -51,14 +51,14 @@ pub struct Frame {
 const PLACES: [(&str, &[&str]); 5] = [
     ("caseload", &["/clients", "/targets", "/sessions", "/rehearsal"]),
     // Administrators change the settings, and get there from the members.
-    ("members", &["/members", "/handover", "/replacements", "/practice/settings"]),
+    ("members", &["/members", "/handover", "/replacements", "/practice/settings", "/practice/wordings"]),
     ("practice", &["/practice"]),
     ("presets", &["/presets"]),
     ("account", &["/account"]),
 ];
 
 /// How the addresses of a client's pages begin: nothing there tells what it is for, an error least of all.
-const CLIENT_PAGES: [&str; 4] = ["j", "join", "stage", "left"];
+const CLIENT_PAGES: [&str; 5] = ["j", "join", "stage", "left", "q"];
 
 fn place_of(path: &str) -> &'static str {
     let found = PLACES.iter().find(|(_, begins)| begins.iter().any(|begin| path.starts_with(begin)));

@@ -50,6 +50,11 @@ pub(super) async fn seat_state(tx: &mut Tx) -> Done<Option<SeatRow>> {
         .await
 }
 
+/// What the errand that asks is for; nothing when its link does not hold.
+pub(super) async fn errand(tx: &mut Tx) -> Done<Option<Uuid>> {
+    sqlx::query_scalar!("SELECT access.my_errand()").fetch_one(&mut **tx).await
+}
+
 /// Notes that the asker reached for a record of somebody else's; nothing when there is none of that id.
 pub(super) async fn note_refused(tx: &mut Tx, which: Uuid) -> Done<()> {
     sqlx::query!("SELECT access.note_refused($1)", which).execute(&mut **tx).await.map(drop)

@@ -15,6 +15,8 @@ pub enum Rule {
     Anybody,
     /// Whoever has a seat in the session at hand; there is no id in the path to try.
     Seat,
+    /// Whoever came by a link that still holds, for what it is for; there is no id in the path to try.
+    Errand,
     /// Every member.
     Member,
     /// Members with this role.
@@ -92,7 +94,7 @@ impl Routes {
         let Route { path, rule, .. } = route;
         self.list.push(route);
         match rule {
-            Rule::Anybody | Rule::Seat => self.open = self.open.route(path, handler),
+            Rule::Anybody | Rule::Seat | Rule::Errand => self.open = self.open.route(path, handler),
             Rule::Member => self.members = self.members.route(path, handler),
             Rule::Care => self.care = self.care.route(path, handler),
             Rule::Role(role) => self.members = self.members.route(path, handler.layer(from_fn_with_state(role.alone(), needs_role))),

@@ -55,10 +55,10 @@ impl SettingsForm {
         let order = problems.choice("day_order", &self.day_order, DayOrder::parse);
         let clock = problems.choice("clock", &self.clock, Clock::parse);
         let tells = problems.choice("tells_whom", &self.tells_whom, |typed| TELLS_WHOM.iter().position(|(name, _)| *name == typed));
-        let minutes = number(problems, "minutes", &self.minutes, 10..=240);
-        let reserve = number(problems, "reserve", &self.reserve, 0..=60);
-        let check_from = number(problems, "check_from", &self.check_from, 1..=168);
-        let check_until = number(problems, "check_until", &self.check_until, 1..=336);
+        let minutes = problems.within("minutes", &self.minutes, 10..=240);
+        let reserve = problems.within("reserve", &self.reserve, 0..=60);
+        let check_from = problems.within("check_from", &self.check_from, 1..=168);
+        let check_until = problems.within("check_until", &self.check_until, 1..=336);
         let stuck_after =
             problems.choice("stuck_after", &self.stuck_after, |typed| STUCK_AFTER.iter().position(|(name, _)| *name == typed));
         if minutes.zip(reserve).is_some_and(|(minutes, reserve)| reserve >= minutes) {
@@ -149,14 +149,6 @@ impl Fields for SettingsForm {
     fn version(&mut self) -> &mut String {
         &mut self.shown
     }
-}
-
-fn number(problems: &mut Problems, name: &'static str, typed: &str, range: std::ops::RangeInclusive<i16>) -> Option<i16> {
-    let number = typed.trim().parse().ok().filter(|number| range.contains(number));
-    if number.is_none() {
-        problems.add(name, format!("Type a whole number from {} to {}.", range.start(), range.end()));
-    }
-    number
 }
 
 #[derive(Template)]

@@ -1,6 +1,7 @@
 //! The settings of the practice: how its pages write days and times, and what a client's page tells. For administrators.
 
 mod form;
+mod measures;
 mod queries;
 
 use axum::routing::{get, post};
@@ -32,5 +33,9 @@ struct Settings {
 /// Adds this feature's routes.
 pub(crate) fn routes(routes: Routes) -> Routes {
     let administrator = Rule::Role(Role::Administrator);
-    routes.get("/practice/settings", administrator, get(form::show)).post("/practice/settings", administrator, post(form::save))
+    routes
+        .get("/practice/settings", administrator, get(form::show))
+        .post("/practice/settings", administrator, post(form::save))
+        .get("/practice/settings/measures", administrator, get(measures::show))
+        .post("/practice/settings/measures", administrator, post(measures::save))
 }

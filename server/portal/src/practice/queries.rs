@@ -1,6 +1,9 @@
 //! SQL of the practice's settings.
 
+use uuid::Uuid;
+
 use super::Settings;
+use super::measures::MeasureSettings;
 use crate::platform::when::Style;
 use crate::store::error::Error;
 use crate::store::subject::Tx;
@@ -49,4 +52,53 @@ pub(super) async fn change(tx: &mut Tx, was: &Settings, wanted: &Settings) -> Re
     .execute(&mut **tx)
     .await?;
     Ok(done.rows_affected() == 1)
+}
+
+/// What the practice goes by with forms.
+pub(super) async fn measures(tx: &mut Tx) -> Result<MeasureSettings, sqlx::Error> {
+    sqlx::query_as!(
+        MeasureSettings,
+        "SELECT points_pcl5, points_anxiety5, told_too, flag_hours, weeks_without, items_at_once, reading_hours FROM practice"
+    )
+    .fetch_one(&mut **tx)
+    .await
+}
+
+/// As [`measures`], until the end of the transaction nobody else changes it.
+pub(super) async fn measures_to_change(tx: &mut Tx) -> Result<MeasureSettings, sqlx::Error> {
+    sqlx::query_as!(
+        MeasureSettings,
+        "SELECT points_pcl5, points_anxiety5, told_too, flag_hours, weeks_without, items_at_once, reading_hours FROM practice FOR UPDATE"
+    )
+    .fetch_one(&mut **tx)
+    .await
+}
+
+/// False: the asker is no administrator any more.
+pub(super) async fn change_measures(tx: &mut Tx, wanted: &MeasureSettings) -> Result<bool, sqlx::Error> {
+    let done = sqlx::query!(
+        "UPDATE practice SET points_pcl5 = $1, points_anxiety5 = $2, told_too = $3, flag_hours = $4, weeks_without = $5, items_at_once = $6,
+           reading_hours = $7",
+        wanted.points_pcl5,
+        wanted.points_anxiety5,
+        wanted.told_too,
+        wanted.flag_hours,
+        wanted.weeks_without,
+        wanted.items_at_once,
+        wanted.reading_hours
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(done.rows_affected() == 1)
+}
+
+/// Who can be told of a flag: members who have not left and who see records in their work, or review them.
+pub(super) async fn may_be_told(tx: &mut Tx) -> Result<Vec<(Uuid, String)>, sqlx::Error> {
+    let rows = sqlx::query!(
+        r#"SELECT id AS "id!", name AS "name!" FROM access.members() WHERE left_at IS NULL AND joined_at IS NOT NULL
+             AND roles && ARRAY['clinician', 'lead'] ORDER BY name"#
+    )
+    .fetch_all(&mut **tx)
+    .await?;
+    Ok(rows.into_iter().map(|row| (row.id, row.name)).collect())
 }

@@ -11,6 +11,7 @@ use leeward_core::course::State as Stands;
 use leeward_core::scale::{Sud, Voc};
 use uuid::Uuid;
 
+use crate::askings;
 use crate::clients::{self, Cautions, Details, details, is_rehearsal};
 use crate::comfort;
 use crate::episodes::{self, Episode};
@@ -65,6 +66,8 @@ struct Record {
     flags: Vec<(i32, String, String)>,
     /// None is open, and one may be begun.
     may_begin: bool,
+    /// What is due of forms, in words.
+    due: Option<String>,
     /// Nobody was seen for so many weeks that the end of this treatment is proposed.
     quiet: Option<(i64, i32)>,
 }
@@ -175,6 +178,8 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
     let reach = reach::reach(&mut tx, &app, id).await?.map_or_else(Reach::nothing, |(known, _)| known).in_words(when);
     let risk = queries::risk(&mut tx, id).await?;
     let call = sessions::agreed(&mut tx, id).await?;
+    let today = when.date(&app.world.now());
+    let due = askings::due(&mut tx, id, today).await?;
     let treatments = episodes::episodes(&mut tx, id).await?;
     let weeks = episodes::weeks_without(&mut tx).await?;
     let flags: Vec<_> = open_flags(&mut tx).await?.into_iter().filter(|flag| flag.client == id).collect();
@@ -222,6 +227,7 @@ async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) 
         comfort,
         risk,
         call,
+        due: due.map(|due| due.words(today)),
         may_begin: !rehearsal && row.archived_at.is_none() && treatments.iter().all(|one| one.end.is_some()),
         quiet: treatments.iter().find_map(|one| Some((one.quiet_for(weeks, app.world.now())?, one.number))),
         flags: flags.into_iter().filter_map(|flag| flag.form.map(|(number, says)| (number, says, when.moment(&flag.raised_at)))).collect(),

@@ -28,6 +28,9 @@ pub enum Error {
     /// No seat in a session, or it has ended.
     #[error("no seat")]
     SeatNeeded,
+    /// No link of a client that still holds.
+    #[error("no errand")]
+    ErrandNeeded,
     /// Signed in, but this is not for their role.
     #[error("not for this role")]
     WrongRole,
@@ -180,7 +183,7 @@ impl Error {
                 "Show your passkey again",
                 "This decides who gets at people's records, and you have not shown your passkey for ten minutes. Nothing was done yet.",
             ),
-            Self::SeatNeeded => (
+            Self::SeatNeeded | Self::ErrandNeeded => (
                 StatusCode::UNAUTHORIZED,
                 "This page is not open",
                 "Use the link you were sent. If it does not work, ask the person you are meeting for a new one.",
@@ -235,7 +238,7 @@ impl Error {
             advice,
             sign_in: matches!(self, Self::SignInNeeded),
             passkey: matches!(self, Self::PasskeyNeeded),
-            client: matches!(self, Self::SeatNeeded),
+            client: matches!(self, Self::SeatNeeded | Self::ErrandNeeded),
         }
     }
 }

@@ -74,6 +74,8 @@ pub enum Field {
     EventAccount = 69,
     ResponseAnswers = 70,
     ResponseEvent = 71,
+    AskingEvent = 72,
+    ResponseDraft = 73,
 }
 
 /// Why a value did not open.
@@ -275,7 +277,7 @@ mod tests {
     #[test]
     fn every_field_has_a_number_of_its_features_range_and_no_two_share_one() {
         use Field::*;
-        let ranges: [(std::ops::RangeInclusive<u16>, &[Field]); 7] = [
+        let ranges: [(std::ops::RangeInclusive<u16>, &[Field]); 8] = [
             (1..=9, &[ClientKey, KeyCheck]),
             (
                 10..=19,
@@ -322,6 +324,7 @@ mod tests {
                     EventAccount,
                 ],
             ),
+            (70..=79, &[ResponseAnswers, ResponseEvent, AskingEvent, ResponseDraft]),
         ];
         let mut numbers = std::collections::HashSet::new();
         for (range, fields) in ranges {

@@ -28,6 +28,8 @@ pub enum Subject {
     Seat(Token),
     /// The live room of one session.
     Room(Token),
+    /// A client between sessions, for one purpose.
+    Errand(Token),
 }
 
 impl Subject {
@@ -37,6 +39,7 @@ impl Subject {
             Self::Member(token) => ("member", token.hex()),
             Self::Seat(token) => ("seat", token.hex()),
             Self::Room(token) => ("room", token.hex()),
+            Self::Errand(token) => ("errand", token.hex()),
         }
     }
 }
@@ -195,7 +198,7 @@ impl Database {
     async fn open(&self, subject: &Subject, act: Option<Act>) -> Result<Tx, Error> {
         let pool = match subject {
             Subject::Room(_) => &self.pools.rooms,
-            Subject::Visitor | Subject::Member(_) | Subject::Seat(_) => &self.pools.pages,
+            Subject::Visitor | Subject::Member(_) | Subject::Seat(_) | Subject::Errand(_) => &self.pools.pages,
         };
         self.open_on(pool, subject, act).await
     }

@@ -6,10 +6,12 @@
 //! title, no name but the one that the stage may be given, and nothing that says what the meeting is about.
 
 mod client;
+mod forms;
 #[cfg(test)]
 mod reading;
 
 pub use client::CLIENT;
+pub use forms::FORMS;
 
 /// The sentence with this id, or `None` when there is none.
 ///
@@ -17,7 +19,12 @@ pub use client::CLIENT;
 /// assert_eq!(leeward::words::get("stop"), Some("Stop"));
 /// ```
 pub fn get(id: &str) -> Option<&'static str> {
-    CLIENT.iter().find(|(known, _)| *known == id).map(|(_, words)| *words)
+    all().find(|(known, _)| *known == id).map(|(_, words)| *words)
+}
+
+/// All sentences, whatever page they are for.
+fn all() -> impl Iterator<Item = &'static (&'static str, &'static str)> {
+    CLIENT.iter().chain(FORMS)
 }
 
 /// A client's page whose script says something.
@@ -27,13 +34,22 @@ pub enum Page {
     Join,
     /// All that follows.
     Stage,
+    /// Where a link to forms leads.
+    Open,
+    /// The forms themselves.
+    Forms,
 }
 
 /// What the script of `page` may say, as a JSON object; a template escapes it like any other text.
 pub fn json(page: Page) -> String {
-    let of = |id: &str| if id.starts_with("join_") { Page::Join } else { Page::Stage };
+    let of = |id: &str| match id.split('_').next() {
+        Some("join") => Page::Join,
+        Some("open") => Page::Open,
+        Some("forms") => Page::Forms,
+        _ => Page::Stage,
+    };
     let object: serde_json::Map<String, serde_json::Value> =
-        CLIENT.iter().filter(|(id, _)| of(id) == page).map(|(id, words)| ((*id).to_owned(), (*words).into())).collect();
+        all().filter(|(id, _)| of(id) == page).map(|(id, words)| ((*id).to_owned(), (*words).into())).collect();
     serde_json::Value::Object(object).to_string()
 }
 
@@ -44,8 +60,8 @@ mod tests {
 
     #[test]
     fn every_id_is_there_once() {
-        let ids: BTreeSet<_> = CLIENT.iter().map(|(id, _)| id).collect();
-        assert_eq!(ids.len(), CLIENT.len());
+        let ids: BTreeSet<_> = all().map(|(id, _)| id).collect();
+        assert_eq!(ids.len(), all().count());
     }
 
     #[test]
@@ -53,6 +69,7 @@ mod tests {
         let parsed = |page| serde_json::from_str::<BTreeMap<String, String>>(&json(page));
         let (join, stage) = (parsed(Page::Join)?, parsed(Page::Stage)?);
         assert_eq!(join.len() + stage.len(), CLIENT.len());
+        assert_eq!(parsed(Page::Open)?.len() + parsed(Page::Forms)?.len(), FORMS.len());
         assert_eq!((stage["stop"].as_str(), join["join_busy"].as_str()), ("Stop", "One moment."));
         Ok(())
     }
@@ -66,7 +83,7 @@ mod tests {
     #[test]
     fn nothing_says_what_the_meeting_is_about() {
         let telling = ["therap", "trauma", "emdr", "clinic", "treat", "patient", "client", "session", "doctor"];
-        for (id, words) in CLIENT {
+        for (id, words) in all() {
             let lower = words.to_lowercase();
             for word in telling {
                 assert!(!lower.contains(word), "{id} says \"{word}\"");

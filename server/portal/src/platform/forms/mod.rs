@@ -117,6 +117,15 @@ impl Problems {
         value
     }
 
+    /// Checks a whole number within a range.
+    pub fn within(&mut self, name: &'static str, typed: &str, range: std::ops::RangeInclusive<i16>) -> Option<i16> {
+        let number = typed.trim().parse().ok().filter(|number| range.contains(number));
+        if number.is_none() {
+            self.add(name, format!("Type a whole number from {} to {}.", range.start(), range.end()));
+        }
+        number
+    }
+
     /// Whether a set may have this plan; otherwise the reason stands beside the field. To be asked of each
     /// setting alone, with the usual plan around it, so that the message stands beside what it speaks of.
     pub fn plan(&mut self, name: &'static str, plan: &Plan) -> bool {

@@ -59,9 +59,10 @@ impl<S: Send + Sync, T: DeserializeOwned> FromRequest<S> for Keyed<T> {
 
     async fn from_request(request: Request, state: &S) -> Result<Self, Error> {
         let (mut parts, body) = request.into_parts();
-        let once = Once::from_request_parts(&mut parts, state).await?;
+        let once = Once::from_request_parts(&mut parts, state).await;
+        // What was too long carries no key either: that it was too long comes first.
         let Sent(fields) = Sent::from_request(Request::from_parts(parts, body), state).await?;
-        Ok(Self(once, fields))
+        Ok(Self(once?, fields))
     }
 }
 

@@ -1,0 +1,91 @@
+//! What needs a person today, by record: that something waits, never what it says. Reasons to look and to offer help; no list of anybody's failings.
+
+use chrono::{DateTime, Days, Duration, Utc};
+use uuid::Uuid;
+
+use super::queries_today::{self as queries, WaitingRow};
+use crate::platform::when::When;
+use crate::store::error::Error;
+use crate::store::subject::Tx;
+
+/// A session that is open for longer was left open. Common practice, no source.
+const LEFT_OPEN_HOURS: i64 = 12;
+/// Calls that were missed longer ago are part of the record, and nobody makes them today.
+const CALLS_DAYS: i64 = 90;
+/// What is due is not called overdue before this: a clinician asks at the next session. Common practice, no source.
+const DUE_DAYS: u64 = 14;
+/// Records of one list that are named; the rest is counted.
+const NAMED: usize = 20;
+
+/// One list.
+pub(super) struct Waiting {
+    /// Its id on the page.
+    pub(super) id: &'static str,
+    /// What it says, in a few words.
+    pub(super) what: String,
+    /// Record, its id, and since when, in words.
+    pub(super) records: Vec<(i32, Uuid, String)>,
+    /// How many more there are.
+    pub(super) more: usize,
+}
+
+/// The panel.
+pub(super) struct Today {
+    /// What it says, in a sentence.
+    pub(super) finding: String,
+    pub(super) lists: Vec<Waiting>,
+}
+
+fn days(count: i32) -> String {
+    match count {
+        0 => "since today".to_owned(),
+        1 => "1 day".to_owned(),
+        count => format!("{count} days"),
+    }
+}
+
+fn list(id: &'static str, words: impl Fn(usize) -> String, all: Vec<(i32, Uuid, String)>) -> Option<Waiting> {
+    let count = all.len();
+    let records: Vec<_> = all.into_iter().take(NAMED).collect();
+    (count > 0).then(|| Waiting { id, what: words(count), more: count - records.len(), records })
+}
+
+fn waiting(rows: Vec<WaitingRow>) -> Vec<(i32, Uuid, String)> {
+    rows.into_iter().map(|row| (row.record, row.client, days(row.days))).collect()
+}
+
+fn many(count: usize, one: &str, several: &str) -> String {
+    if count == 1 { format!("1 {one}") } else { format!("{count} {several}") }
+}
+
+/// What needs a person now.
+pub(super) async fn today(tx: &mut Tx, when: When, now: DateTime<Utc>) -> Result<Today, Error> {
+    let day = when.date(&now);
+    let flags = queries::flags(tx).await?.into_iter().map(|row| {
+        let told =
+            if row.told == 0 { "nobody had it on screen".to_owned() } else { format!("clinician told ({} had it on screen)", row.told) };
+        (row.record, row.client, format!("{} late; {told}", days(row.days)))
+    });
+    let flags = flags.collect();
+    let unclosed = waiting(queries::unclosed(tx, now - Duration::hours(LEFT_OPEN_HOURS), now).await?);
+    let calls = waiting(queries::calls(tx, now - Duration::days(CALLS_DAYS), now).await?);
+    let due_before = day.checked_sub_days(Days::new(DUE_DAYS)).unwrap_or(day);
+    let forms = waiting(queries::forms(tx, day, due_before).await?);
+    let still = queries::still(tx).await?.into_iter().map(|row| (row.record, row.client, String::new())).collect();
+    let lists: Vec<Waiting> = [
+        list("flags", |count| many(count, "flag is open past its time", "flags are open past their time"), flags),
+        list("unclosed", |count| many(count, "session was left open", "sessions were left open"), unclosed),
+        list("calls", |count| many(count, "call after a session is overdue", "calls after a session are overdue"), calls),
+        list("forms", |count| many(count, "record has forms overdue", "records have forms overdue"), forms),
+        list("still", |count| many(count, "course has not moved in three sessions", "courses have not moved in three sessions"), still),
+    ]
+    .into_iter()
+    .flatten()
+    .collect();
+    let finding = if lists.is_empty() {
+        "Nothing waits for a person today".to_owned()
+    } else {
+        format!("Today: {}", lists.iter().map(|list| list.what.as_str()).collect::<Vec<_>>().join("; "))
+    };
+    Ok(Today { finding, lists })
+}

@@ -1,0 +1,50 @@
+//! The sentences of the pages on which a client fills in forms.
+
+/// Those sentences, by id, in the order of the pages.
+pub const FORMS: &[(&str, &str)] = &[
+    // Where the link leads
+    ("open_title", "Questions"),
+    ("open_heading", "Some questions for you"),
+    ("open_text", "The person you are meeting has sent you some questions. Nothing is sent until you press Send."),
+    ("open_button", "Open"),
+    ("open_busy", "One moment."),
+    ("open_no_link", "Part of your link is missing. Please open it from your message once more."),
+    ("open_wrong", "This link does not work any more. Please ask the person you are meeting for a new one."),
+    ("open_slow", "There were too many tries. Please wait one minute, then press Open again."),
+    ("open_offline", "We could not open your questions. Check that you are online, then press Open again."),
+    // The questions
+    ("forms_reading", "When somebody reads this"),
+    ("forms_reading_none", "Nobody reads your answers right away."),
+    ("forms_danger", "If you are in danger right now, call {number}."),
+    ("forms_about", "Think of this when you answer:"),
+    ("forms_place", "{at} of {of}"),
+    ("forms_leave_out", "Leave this one out"),
+    ("forms_back", "Back"),
+    ("forms_next", "Next"),
+    ("forms_all", "Show all at once"),
+    ("forms_one", "Show one at a time"),
+    ("forms_send", "Send"),
+    ("forms_ready", "That was the last one. Press Send when you are ready."),
+    ("forms_decline", "I would rather not answer"),
+    (
+        "forms_decline_text",
+        "You do not have to answer. If you press this, nothing is sent, and the person you are meeting sees that you chose not to.",
+    ),
+    ("forms_kept", "What you chose is kept. You can stop and go on later."),
+    ("forms_unkept", "Your last choice is not kept yet. We keep trying."),
+    ("forms_elsewhere", "You went on with this on another device, or it was sent. Please open your link again."),
+    ("forms_missing", "Please answer this one, or leave it out."),
+    ("forms_incomplete", "Not sent yet. Some questions have no answer."),
+    // Instead of questions
+    ("forms_done_heading", "Thank you."),
+    ("forms_done_text", "Your answers have arrived. You can close this page now."),
+    ("forms_more_text", "Your answers have arrived. There are a few more questions when you are ready."),
+    ("forms_more_go", "Go on"),
+    ("forms_declined_heading", "That is fine."),
+    ("forms_declined_text", "You chose not to answer. You can close this page now."),
+    ("forms_early_heading", "Not yet"),
+    ("forms_early_text", "Your questions open on {day}. Please use the same link then."),
+    ("forms_unable_heading", "There are no questions here now"),
+    ("forms_unable_text", "Please ask the person you are meeting what to do."),
+    ("forms_crisis", "If things get hard"),
+];

@@ -1,0 +1,83 @@
+//! Prints the server's time for the lead's page over a practice of a size, beside the naive query that makes the same from sessions, sets and
+//! forms in the same run. `tests/bench/outcomes` sets it up.
+#![expect(clippy::expect_used, reason = "a benchmark that cannot go on must fail loudly")]
+
+use std::time::Instant;
+
+use leeward_tests::Browser;
+use sqlx::{Connection, PgConnection};
+
+/// How often the page is asked for, and the naive query.
+const ROUNDS: usize = 40;
+const NAIVE_ROUNDS: usize = 3;
+/// What the page may take at the 95th percentile, ms, and how many times faster than the naive query it is at least.
+const GOAL_MS: f64 = 300.0;
+const GOAL_RATIO: f64 = 50.0;
+
+/// What the page shows, from the records themselves: who began, reprocessed and ended in a year, and the totals of those who ended.
+const NAIVE: &str = "
+    WITH attended AS (
+        SELECT s.episode_id, min(s.opened_at) AS started_at FROM session s
+        WHERE s.took_place AND (s.admitted_at IS NOT NULL OR s.ended_at IS NOT NULL) GROUP BY s.episode_id),
+      reprocessed AS (
+        SELECT s.episode_id, min(x.recorded_at) AS at FROM stimulus_set x JOIN session s ON s.id = x.session_id
+        WHERE x.target_id IS NOT NULL AND coalesce(x.plan->>'purpose', 'processing') = 'processing' GROUP BY s.episode_id),
+      totals AS (
+        SELECT r.episode_id, r.measure, (array_agg(r.total ORDER BY r.answered_at) FILTER (WHERE r.occasion <> 'end'))[1] AS first,
+          (array_agg(r.total ORDER BY r.answered_at DESC) FILTER (WHERE r.occasion <> 'end'))[1] AS last,
+          (array_agg(r.total ORDER BY r.answered_at DESC) FILTER (WHERE r.occasion = 'end'))[1] AS ended
+        FROM response r WHERE NOT r.withdrawn AND NOT EXISTS (SELECT FROM response later WHERE later.replaces = r.id) GROUP BY 1, 2)
+    SELECT (SELECT count(*) FROM attended WHERE started_at >= now() - interval '1 year')
+      + (SELECT count(*) FROM reprocessed WHERE at >= now() - interval '1 year')
+      + (SELECT count(*) FROM (SELECT measure, first, last, ended, count(*) FROM episode e JOIN attended a ON a.episode_id = e.id
+          JOIN totals t ON t.episode_id = e.id WHERE e.ended_at >= now() - interval '1 year' GROUP BY 1, 2, 3, 4) g)";
+
+#[tokio::main]
+async fn main() -> std::process::ExitCode {
+    let origin = std::env::var("LEEWARD_ORIGIN").expect("LEEWARD_ORIGIN: tests/bench/outcomes sets it");
+    let url = std::env::var("LEEWARD_SUPERUSER_URL").expect("LEEWARD_SUPERUSER_URL: tests/bench/outcomes sets it");
+    let mut lead = Browser::new(&origin);
+    let answer = lead.post_form("/demo/lead", &[]).await;
+    assert_eq!(answer.status, 303, "the demo's sign-in as lead: {}", answer.body);
+    let mut all = true;
+    for period in ["year", "before"] {
+        let path = format!("/practice?period={period}");
+        let mut times = vec![];
+        for _ in 0..ROUNDS {
+            let begun = Instant::now();
+            let answer = lead.get(&path).await;
+            times.push(begun.elapsed().as_secs_f64() * 1000.0);
+            assert_eq!(answer.status, 200, "{path}");
+        }
+        let p95 = percentile(&mut times, 0.95);
+        let median = percentile(&mut times, 0.5);
+        all &= p95 <= GOAL_MS;
+        println!("{} {path}: p95 {p95:.1} ms of {GOAL_MS} ms, median {median:.1} ms", if p95 <= GOAL_MS { "PASS" } else { "SHORT" });
+        if period == "year" {
+            let naive = naive(&url).await;
+            let ratio = naive / median;
+            all &= ratio >= GOAL_RATIO;
+            println!(
+                "{} {ratio:.0} times the naive query's speed ({naive:.0} ms), at least {GOAL_RATIO}",
+                if ratio >= GOAL_RATIO { "PASS" } else { "SHORT" }
+            );
+        }
+    }
+    if all { std::process::ExitCode::SUCCESS } else { std::process::ExitCode::FAILURE }
+}
+
+async fn naive(url: &str) -> f64 {
+    let mut db = PgConnection::connect(url).await.expect("the database");
+    let mut times = vec![];
+    for _ in 0..NAIVE_ROUNDS {
+        let begun = Instant::now();
+        let _: i64 = sqlx::query_scalar(NAIVE).fetch_one(&mut db).await.expect("the naive query");
+        times.push(begun.elapsed().as_secs_f64() * 1000.0);
+    }
+    percentile(&mut times, 0.5)
+}
+
+fn percentile(times: &mut [f64], share: f64) -> f64 {
+    times.sort_by(f64::total_cmp);
+    times[((times.len() - 1) as f64 * share).round() as usize]
+}
