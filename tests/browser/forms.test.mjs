@@ -25,12 +25,15 @@ after(async () => {
 
 /** Asks the client of this file for these forms from today on. @returns the link */
 async function ask(forms) {
+  await clinician.goto(`/clients/${client}/askings`);
+  const open = clinician.getByRole('button', { name: 'Take this asking back' });
+  if (await open.count() > 0) await open.click();
   await clinician.goto(`/clients/${client}/askings/new`);
   for (const form of forms) await clinician.locator(`[name="${form}"]`).check();
   const today = await clinician.evaluate(() => new Date().toLocaleDateString('sv', { timeZone: 'Europe/London' }));
   for (const name of ['from', 'due']) await clinician.locator(`[name="${name}"]`).fill(today);
   await clinician.getByRole('button', { name: 'Ask, and make the link' }).click();
-  await clinician.waitForURL('**/askings*');
+  await clinician.getByRole('button', { name: 'Make a new link' }).waitFor();
   return clinician.locator('#link').textContent();
 }
 
