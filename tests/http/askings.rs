@@ -248,7 +248,7 @@ async fn a_link_that_is_over_opens_nothing() {
     scene.house.clock.advance(Duration::days(10));
     let (mut client, _) = open(&scene, &third).await;
     scene.clinician = scene.house.sign_in(scene.clinician.member).await;
-    assert!(scene.clinician.get("/clients").await.body.contains("Forms asked for (in its course) are overdue for 10 days"));
+    assert!(scene.clinician.get("/clients").await.body.contains("Forms asked for (in its course) have been overdue for 10 days"));
     assert_eq!(client.get("/q/forms").await.status, 200);
     scene.house.clock.advance(Duration::days(5));
     assert_eq!(client.get("/q/forms").await.status, 401);

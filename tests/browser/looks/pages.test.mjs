@@ -142,7 +142,7 @@ async function asked(page, client) {
   if (await open.count() > 0) await open.click();
   await lookAt(page, 'clinician', [['/clients/{client}/askings/new', `${path}/new`], ['/clients/{client}/askings/schedule', `${path}/schedule`]], FORMS);
   await page.goto(`${path}/new`);
-  for (const box of await page.locator('[type="checkbox"]:checked').all()) await box.uncheck();
+  for (const name of ['pcl5', 'phq9', 'gad7']) await page.locator(`[name="${name}"]`).uncheck();
   await page.locator('[name="who5"]').check();
   for (const name of ['from', 'due']) await page.locator(`[name="${name}"]`).fill(new Date(Date.now() + 40 * 86_400_000).toISOString().slice(0, 10));
   await page.getByRole('button', { name: 'Ask, and make the link' }).click();

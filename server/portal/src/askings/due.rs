@@ -31,13 +31,14 @@ impl Due {
     #[must_use]
     pub fn words(&self, today: NaiveDate) -> String {
         let days = (today - self.on).num_days();
-        let since = match days {
-            0 => "today".to_owned(),
-            1 => "since yesterday".to_owned(),
-            _ => format!("for {days} days"),
-        };
         let what = self.occasion.words();
-        if self.asked { format!("Forms asked for ({what}) are overdue {since}") } else { format!("Forms are due {since} ({what})") }
+        match (self.asked, days) {
+            (true, 1) => format!("Forms asked for ({what}) have been overdue since yesterday"),
+            (true, _) => format!("Forms asked for ({what}) have been overdue for {days} days"),
+            (false, 0) => format!("Forms are due today ({what})"),
+            (false, 1) => format!("Forms have been due since yesterday ({what})"),
+            (false, _) => format!("Forms have been due for {days} days ({what})"),
+        }
     }
 }
 

@@ -39,14 +39,12 @@ pub(super) async fn flow(tx: &mut Tx, period: Period, (from, until): (DateTime<U
         .collect();
     let (in_treatment, not_yet) = queries::in_treatment(tx, until).await?;
     let sum = |of: fn(&WeekRow) -> i64| rows.iter().map(of).sum::<i64>();
-    let (began, reprocessed) = (sum(|week| week.began), sum(|week| week.reprocessed));
+    let began = sum(|week| week.began);
     let ended: i64 = ends.iter().map(|(_, count, _)| count).sum();
     let agreed = by_reason.get(Reason::AsAgreed.name()).map_or(0, |(count, _)| *count);
     let alone = by_reason.get(Reason::ClientEnded.name()).map_or(0, |(count, _)| *count);
-    let finding = format!(
-        "{began} began and {reprocessed} had their first reprocessing; {ended} ended, {agreed} of them completed as agreed and {alone} ended by the \
-         client without agreement"
-    );
+    let finding =
+        format!("{began} began; {ended} ended, {agreed} of them completed as agreed and {alone} ended by the client without agreement");
     Ok(Flow { finding, chart: flow_by_week(&weeks), ends, ended, in_treatment, not_yet })
 }
 
