@@ -55,10 +55,7 @@ async fn a_treatment_that_ended_is_counted_with_its_reason_and_its_change() {
     let scene = treated((3, Some(1)), Reason::AsAgreed).await;
     let mut lead = scene.house.member(&[Role::Lead]).await;
     let page = page(&mut lead, "year").await;
-    assert!(
-        page.contains("1 began; 1 ended, 1 of them completed as agreed and 0 ended by the"),
-        "{page}"
-    );
+    assert!(page.contains("1 began; 1 ended, 1 of them completed as agreed and 0 ended by the"), "{page}");
     assert_eq!(rows(&page, "How the 1 that ended did so"), ["completed as agreed|1|0"]);
     assert!(page.contains("PCL-5: of 1 whose treatment ended, 1 have a form at the end; 1 of these are reliably better"), "{page}");
     let classes = rows(&page, "PCL-5, from the first form");
