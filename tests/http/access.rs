@@ -307,7 +307,7 @@ const WORDS: [&str; 20] = [
 ];
 
 /// What is nobody's record.
-const COMMON: [&str; 4] = ["practice", "audit", "preset", "wording"];
+const COMMON: [&str; 5] = ["practice", "audit", "preset", "wording", "practice_snapshot"];
 
 #[tokio::test]
 async fn the_policies_hold_alone() {

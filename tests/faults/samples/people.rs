@@ -43,10 +43,16 @@ pub(super) async fn of_member(sample: &mut Sample, route: &str) {
             sample.typed(&[&wanted[..], &numbers].concat());
         }
         "/practice/settings/measures" => {
-            let shown = r#"{"points_pcl5":15,"points_anxiety5":4,"told_too":null,"flag_hours":24,"weeks_without":8,"items_at_once":36,"reading_hours":""}"#;
-            let points = [("points_pcl5", "18"), ("points_anxiety5", "5"), ("told_too", ""), ("shown", shown)];
+            let shown = r#"{"points_pcl5":15,"points_anxiety5":4,"told_too":null,"flag_hours":24,"weeks_without":8,"items_at_once":36,"reading_hours":"","single_courses":true}"#;
+            let points = [("points_pcl5", "18"), ("points_anxiety5", "5"), ("told_too", ""), ("shown", shown), ("single_courses", "no")];
             let rest = [("flag_hours", "12"), ("weeks_without", "6"), ("items_at_once", "40"), ("reading_hours", "Weekdays.")];
-            sample.typed(&[points, rest].concat());
+            sample.typed(&[&points[..], &rest[..]].concat());
+        }
+        "/practice/snapshots" => {
+            sample.who = sample.house().member(&[Role::Lead]).await;
+            let page = sample.who.get("/practice?period=before").await.body;
+            let first = page.split("name=\"first\" value=\"").nth(1).and_then(|rest| rest.split('"').next()).unwrap().to_owned();
+            sample.typed(&[("first", &first)]);
         }
         "/members/invite" => sample.typed(&[("name", "Somebody New"), ("lead", "on")]),
         "/members/withdraw" => {

@@ -168,3 +168,40 @@ async fn what_waits_for_a_person_is_named_by_record_and_never_what_it_says() {
         "{page}"
     );
 }
+
+#[tokio::test]
+async fn a_quarter_that_was_frozen_stays_as_it_was_whatever_comes_in_later() {
+    let mut scene = treated((3, None), Reason::AsAgreed).await;
+    scene.house.clock.advance(Duration::days(92));
+    let mut lead = scene.house.member(&[Role::Lead]).await;
+    let before = page(&mut lead, "before").await;
+    assert!(before.contains("Greyed: only 0 of 1") && before.contains("Freeze this quarter"), "{before}");
+    let first = before.split("name=\"first\" value=\"").nth(1).unwrap().split('"').next().unwrap().to_owned();
+    assert_eq!(lead.post_form("/practice/snapshots", &[("first", "2020-01-01")]).await.status, 409, "another quarter");
+    let made = lead.post_form("/practice/snapshots", &[("first", &first)]).await;
+    assert_eq!(made.status, 303, "{}", made.body);
+    assert_eq!(lead.post_form("/practice/snapshots", &[("first", &first)]).await.status, 409, "once");
+    // A form of the end comes in late, and the threshold is set otherwise.
+    scene.clinician = scene.house.sign_in(scene.clinician.member).await;
+    fill_in(&scene, Occasion::End, 1).await;
+    sqlx::query("UPDATE practice SET points_pcl5 = 18").execute(&scene.house.database.superuser).await.unwrap();
+    let now = page(&mut lead, "before").await;
+    assert!(now.contains("1 of 1 (100 %)") && now.contains("18 points") && !now.contains("Greyed"), "{now}");
+    assert!(!now.contains("Freeze this quarter"), "it was frozen");
+    let kept = lead.get(&made.location).await.body;
+    assert!(kept.contains("<strong>Frozen ") && kept.contains("Greyed: only 0 of 1") && kept.contains("15 points: "), "{kept}");
+    assert!(!kept.contains("Nothing waits") && !kept.contains("id=\"today\""), "what waits is now, not then");
+    assert_eq!(lead.get(&format!("/practice?period={}", Uuid::from_u128(3))).await.status, 404);
+}
+
+#[tokio::test]
+async fn single_courses_are_offered_as_long_as_they_open() {
+    let scene = Scene::build().await;
+    let mut lead = scene.house.member(&[Role::Lead]).await;
+    let course = format!("/practice/clients/{}", scene.client);
+    assert!(lead.get("/practice/caseload").await.body.contains(&course) && lead.get(&course).await.status == 200);
+    sqlx::query("UPDATE practice SET single_courses = false").execute(&scene.house.database.superuser).await.unwrap();
+    assert!(!lead.get("/practice/caseload").await.body.contains(&course));
+    let refused = lead.get(&course).await;
+    assert!(refused.status == 409 && refused.body.contains("switched single courses off"), "{}", refused.body);
+}

@@ -208,6 +208,8 @@ impl Ground {
             "jsonb" => vec!["'{}'::jsonb".into()],
             "boolean" => vec!["true".into()],
             "integer" | "bigint" => vec!["7".into()],
+            "smallint" => vec!["7::smallint".into()],
+            "double precision" => vec!["7::double precision".into()],
             "interval" => vec!["interval '1000 years'".into()],
             other => panic!("{other}: this test does not know what to say there; tell it"),
         }

@@ -13,6 +13,7 @@ use uuid::Uuid;
 
 use super::closings::{self, Strip};
 use super::queries::{self, CareRow, ClientRow};
+use super::queries_practice;
 use crate::clients;
 use crate::platform::App;
 use crate::platform::codes::closing_words;
@@ -102,6 +103,8 @@ struct Caseload {
     today: String,
     lines: Vec<ClientLine>,
     total: Total,
+    /// Leads may open single courses.
+    single: bool,
 }
 
 /// The counts of all lines together.
@@ -158,6 +161,7 @@ pub(super) async fn show(
             lines.push(line(&mut tx, &app, row, &care, when).await?);
         }
     }
+    let single = queries_practice::single_courses(&mut tx).await?;
     let today = when.date(&app.world.now());
     let sessions = queries::closings(&mut tx, closings::since(today)).await?;
     tx.commit().await?;
@@ -172,7 +176,7 @@ pub(super) async fn show(
     let mut clinicians: Vec<_> = care.into_iter().map(|link| (link.member, link.name)).collect();
     clinicians.dedup();
     let today = when.day(&app.world.now());
-    page(&Caseload { frame, news, clinicians, chosen, findings, show, by_days, today, total: Total::of(&lines), lines })
+    page(&Caseload { frame, news, clinicians, chosen, findings, show, by_days, today, total: Total::of(&lines), single, lines })
 }
 
 async fn line(tx: &mut Tx, app: &App, row: ClientRow, care: &[CareRow], when: When) -> Result<ClientLine, Error> {

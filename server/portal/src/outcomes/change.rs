@@ -1,7 +1,6 @@
 //! Whether totals changed in those whose treatment ended: counts in each class first, then what those without a form at the end leave open. No
 //! claim of cause, no colour of merit.
 
-use chrono::{DateTime, Utc};
 use leeward_core::chart::{ClassStrip, SHADES, class_strip};
 use leeward_core::measures::{Form, Measure};
 use leeward_core::outcome::change::{Class, Rule};
@@ -9,10 +8,9 @@ use leeward_core::outcome::missing::{Group, Outcome, of_groups};
 use leeward_core::outcome::proportion::wilson;
 use leeward_core::outcome::regression::selected;
 
-use super::queries_practice::{self as queries, GroupRow};
-use crate::measures::threshold;
+use super::figures::Figures;
+use super::queries_practice::GroupRow;
 use crate::store::error::Error;
-use crate::store::subject::Tx;
 
 /// Figures with fewer forms at the end than this share are greyed: they are of those who stayed.
 const COMPLETE_ENOUGH: f64 = 0.7;
@@ -37,20 +35,19 @@ pub(super) struct Change {
     pub(super) by_chance: String,
 }
 
-/// The panels of the measures that anybody whose treatment ended from `from` up to `until` has.
-pub(super) async fn changes(tx: &mut Tx, from: DateTime<Utc>, until: DateTime<Utc>) -> Result<Vec<Change>, Error> {
-    let rows = queries::groups(tx, from, until).await?;
+/// The panels of the measures that anybody whose treatment ended in the period has.
+pub(super) fn changes(figures: &Figures) -> Result<Vec<Change>, Error> {
     let mut all = vec![];
-    for measure in Measure::ALL.into_iter().filter(|measure| measure.form().is_outcome) {
-        let Some(threshold) = threshold(tx, measure).await? else { continue };
+    for measure in Measure::ALL {
+        let Some((threshold, rules)) = figures.judged(measure) else { continue };
         let form = measure.form();
-        let groups: Vec<Group> = rows.iter().filter(|row| row.measure == measure.name()).map(group).collect::<Result<_, _>>()?;
+        let groups: Vec<Group> = figures.groups.iter().filter(|row| row.measure == measure.name()).map(group).collect::<Result<_, _>>()?;
         let rule = Rule { points: threshold.points.into(), cut: form.cut.map(|cut| cut.at.into()), better: form.better };
         if groups.is_empty() {
             continue;
         }
         let outcome = of_groups(&groups, rule, CONFIDENCE).map_err(|fault| Error::Inner(format!("an outcome: {fault}")))?;
-        let judged = format!("{} points: {}", threshold.points, threshold.source);
+        let judged = format!("{} points: {}; rules of the form, version {rules}", threshold.points, threshold.source);
         all.push(change(form, &outcome, judged));
     }
     Ok(all)

@@ -8,6 +8,7 @@ use leeward_core::chart::Chart;
 
 use super::course;
 use super::queries::{self, RatingRow, SessionRow, TargetRow};
+use super::queries_practice;
 use crate::course::state_words;
 use crate::platform::App;
 use crate::platform::codes::closing_words;
@@ -53,6 +54,11 @@ struct TargetPart {
 pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, Id(id): Id) -> Result<Html<String>, Error> {
     member.needs(Role::Lead)?;
     let mut tx = app.database.act(&member.subject, Act::new("practice.client.view").client(id)).await?;
+    if !queries_practice::single_courses(&mut tx).await? {
+        return Err(Error::Conflict(
+            "The practice has switched single courses off for leads. An administrator decides that in the settings of forms.",
+        ));
+    }
     let number = queries::number(&mut tx, id).await?.ok_or(Error::NotFound)?;
     let when = When::in_practice(&mut tx).await?;
     let (sessions, ratings) = (queries::sessions(&mut tx, id).await?, queries::ratings(&mut tx, id).await?);

@@ -2,15 +2,14 @@
 
 use std::collections::HashMap;
 
-use chrono::{DateTime, Days, NaiveDate, Utc, Weekday};
+use chrono::{Days, NaiveDate, Weekday};
 use leeward_core::chart::{Chart, FlowWeek, flow_by_week};
 
+use super::figures::Figures;
 use super::period::Period;
-use super::queries_practice::{self as queries, WeekRow};
+use super::queries_practice::WeekRow;
 use crate::episodes::Reason;
 use crate::platform::when::When;
-use crate::store::error::Error;
-use crate::store::subject::Tx;
 
 /// The panel.
 pub(super) struct Flow {
@@ -25,27 +24,22 @@ pub(super) struct Flow {
     pub(super) not_yet: i64,
 }
 
-/// Who came, stayed and left from `from` up to `until`.
-pub(super) async fn flow(tx: &mut Tx, period: Period, (from, until): (DateTime<Utc>, DateTime<Utc>), when: When) -> Result<Flow, Error> {
-    let rows = queries::weeks(tx, from, until).await?;
-    let weeks = weeks(&rows, period, when);
-    let mut by_reason: HashMap<String, (i64, i64)> = HashMap::new();
-    for row in queries::ends(tx, from, until).await? {
-        by_reason.insert(row.reason, (row.count, row.never));
-    }
+/// Who came, stayed and left in a period.
+pub(super) fn flow(figures: &Figures, period: Period, when: When) -> Flow {
+    let rows = &figures.weeks;
+    let by_reason: HashMap<&str, (i64, i64)> = figures.ends.iter().map(|row| (row.reason.as_str(), (row.count, row.never))).collect();
     let ends: Vec<(&'static str, i64, i64)> = Reason::ALL
         .iter()
         .filter_map(|reason| by_reason.get(reason.name()).map(|(count, never)| (reason.words(), *count, *never)))
         .collect();
-    let (in_treatment, not_yet) = queries::in_treatment(tx, until).await?;
-    let sum = |of: fn(&WeekRow) -> i64| rows.iter().map(of).sum::<i64>();
-    let began = sum(|week| week.began);
+    let began = rows.iter().map(|week| week.began).sum::<i64>();
     let ended: i64 = ends.iter().map(|(_, count, _)| count).sum();
     let agreed = by_reason.get(Reason::AsAgreed.name()).map_or(0, |(count, _)| *count);
     let alone = by_reason.get(Reason::ClientEnded.name()).map_or(0, |(count, _)| *count);
     let finding =
         format!("{began} began; {ended} ended, {agreed} of them completed as agreed and {alone} ended by the client without agreement");
-    Ok(Flow { finding, chart: flow_by_week(&weeks), ends, ended, in_treatment, not_yet })
+    let chart = flow_by_week(&weeks(rows, period, when));
+    Flow { finding, chart, ends, ended, in_treatment: figures.in_treatment, not_yet: figures.not_yet }
 }
 
 fn monday(day: NaiveDate) -> NaiveDate {

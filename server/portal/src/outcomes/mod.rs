@@ -5,6 +5,7 @@ mod change;
 mod client;
 mod closings;
 mod course;
+mod figures;
 mod flow;
 mod lanes;
 mod period;
@@ -14,7 +15,7 @@ mod queries_practice;
 mod queries_today;
 mod today;
 
-use axum::routing::get;
+use axum::routing::{get, post};
 use sqlx::{Connection, PgConnection};
 use uuid::Uuid;
 
@@ -43,9 +44,9 @@ pub async fn rebuild(url: &str) -> Result<(i64, Vec<Uuid>), Error> {
 /// Adds this feature's routes.
 pub(crate) fn routes(routes: Routes) -> Routes {
     let lead = Rule::Role(Role::Lead);
-    routes.get("/practice", lead, get(practice::show)).get("/practice/caseload", lead, get(caseload::show)).get(
-        "/practice/clients/{client}",
-        lead,
-        get(client::show),
-    )
+    routes
+        .get("/practice", lead, get(practice::show))
+        .get("/practice/caseload", lead, get(caseload::show))
+        .get("/practice/clients/{client}", lead, get(client::show))
+        .post("/practice/snapshots", lead, post(practice::make))
 }

@@ -1,42 +1,57 @@
-//! The lead's first page: for a period, who came, stayed and left, and whether totals changed. Each panel is one sentence that says the finding,
-//! the figure, the table and what it does not show. No text about a person, nobody ranked, nothing by clinician.
+//! The lead's first page: what needs a person today, and for a period who came, stayed and left, and whether totals changed. Each panel is one
+//! sentence that says the finding, the figure, the table and what it does not show. No text about a person, nobody ranked, nothing by clinician. A
+//! quarter that is over can be frozen: it then shows what stood there on that day.
 
 use std::collections::HashMap;
 
 use askama::Template;
 use axum::extract::{Query, State};
 use axum::response::Html;
+use chrono::NaiveDate;
+use uuid::Uuid;
 
 use super::change::{Change, changes};
+use super::figures::{Figures, Frozen, figures_of, freeze, frozen};
 use super::flow::{Flow, flow};
 use super::period::{Period, Span};
+use super::queries_practice as queries;
 use super::today::{Today, today};
+use crate::platform::forms::Keyed;
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
 use crate::platform::{App, Member, Role};
 use crate::signin::{News, unread};
 use crate::store::error::Error;
+use crate::store::once::Answer;
 use crate::store::subject::Act;
 
 #[derive(Template)]
 #[template(path = "outcomes/practice.html")]
 struct PracticePage {
     frame: Frame,
-    span: Span,
+    /// Of the periods that can be chosen: what is sent, how it reads, and whether it is the one shown.
+    periods: Vec<(String, String, bool)>,
     news: Vec<News>,
     period: String,
-    today: Today,
+    /// The first day of the quarter that may be frozen now.
+    may_freeze: Option<NaiveDate>,
+    /// When and by whom this was frozen; `None`: it is as it is now.
+    frozen: Option<String>,
+    /// What waits now; not on a page that shows how it was.
+    today: Option<Today>,
+    /// Leads may open single courses.
+    single: bool,
     flow: Flow,
     changes: Vec<Change>,
 }
 
-impl PracticePage {
-    fn spans(&self) -> [(&'static str, &'static str); 3] {
-        Span::ALL.map(|span| (span.name(), span.words()))
-    }
+fn periods(span: Option<Span>, all: &[Frozen], chosen: Option<Uuid>, when: When) -> Vec<(String, String, bool)> {
+    let spans = Span::ALL.map(|one| (one.name().to_owned(), one.words().to_owned(), Some(one) == span));
+    let frozen = all.iter().map(|one| (one.id.to_string(), format!("Frozen: {}", one.period.words(when)), Some(one.id) == chosen));
+    spans.into_iter().chain(frozen).collect()
 }
 
-/// `GET /practice?period=`
+/// `GET /practice?period=`: the name of a span, or the id of a quarter that was frozen.
 pub(super) async fn show(
     member: Member,
     State(app): State<App>,
@@ -44,15 +59,54 @@ pub(super) async fn show(
     Query(asked): Query<HashMap<String, String>>,
 ) -> Result<Html<String>, Error> {
     member.needs(Role::Lead)?;
-    let span = Span::read(asked.get("period").map_or("", String::as_str));
+    let asked = asked.get("period").map_or("", String::as_str);
+    let chosen: Option<Uuid> = asked.parse().ok();
+    let span = chosen.is_none().then(|| Span::read(asked));
     let mut tx = app.database.act(&member.subject, Act::new("practice.outcomes.view")).await?;
     let when = When::in_practice(&mut tx).await?;
     let news = unread(&mut tx, when).await?;
-    let period = Period::of(span, when.date(&app.world.now()));
-    let moments = period.moments(when);
-    let today = today(&mut tx, when, app.world.now()).await?;
-    let flow = flow(&mut tx, period, moments, when).await?;
-    let changes = changes(&mut tx, moments.0, moments.1).await?;
+    let now = app.world.now();
+    let all = frozen(&mut tx).await?;
+    let (period, figures, today) = match (chosen, span) {
+        (Some(id), _) => {
+            let one = all.iter().find(|one| one.id == id).ok_or(Error::NotFound)?;
+            (one.period, figures_of(&mut tx, id).await?, None)
+        }
+        (None, span) => {
+            let period = Period::of(span.unwrap_or_default(), when.date(&now));
+            (period, Figures::now(&mut tx, period, when).await?, Some(today(&mut tx, when, now).await?))
+        }
+    };
+    let single = queries::single_courses(&mut tx).await?;
     tx.commit().await?;
-    page(&PracticePage { frame, span, news, period: period.words(when), today, flow, changes })
+    let is_frozen = all.iter().any(|one| one.period.first == period.first);
+    let may_freeze = (span == Some(Span::Before) && !is_frozen).then_some(period.first);
+    let said = all.iter().find(|one| Some(one.id) == chosen).map(|one| format!("{} by {}", when.moment(&one.made_at), one.made_by));
+    let (flow, changes) = (flow(&figures, period, when), changes(&figures)?);
+    let periods = periods(span, &all, chosen, when);
+    page(&PracticePage { frame, periods, news, period: period.words(when), may_freeze, frozen: said, today, single, flow, changes })
+}
+
+/// Which quarter the page offered.
+#[derive(Default, serde::Deserialize)]
+#[serde(default)]
+pub(super) struct Quarter {
+    first: String,
+}
+
+/// `POST /practice/snapshots`: freezes the quarter before this one.
+pub(super) async fn make(member: Member, State(app): State<App>, Keyed(once, quarter): Keyed<Quarter>) -> Result<Answer, Error> {
+    member.needs(Role::Lead)?;
+    let mut tx = app.database.act_once(&member.subject, Act::new("practice.snapshot.make"), &once).await?;
+    let when = When::in_practice(&mut tx).await?;
+    let period = Period::of(Span::Before, when.date(&app.world.now()));
+    if quarter.first != period.first.to_string() {
+        return Err(Error::Conflict(
+            "Another quarter has begun since the page was opened. Open it again, and freeze the one that it shows.",
+        ));
+    }
+    let already = Error::Conflict("This quarter was frozen already. Choose it from the list of periods.");
+    let id = freeze(&mut tx, &app, period, when).await?.ok_or(already)?;
+    tx.is_about(id);
+    tx.commit(Answer::see(format!("/practice?period={id}"))).await
 }

@@ -1,10 +1,13 @@
 //! SQL of the practice in figures: episodes and their measures, grouped. Every rule over them stands in Rust.
 
 use chrono::{DateTime, NaiveDate, Utc};
+use serde::{Deserialize, Serialize};
+use uuid::Uuid;
 
 use crate::store::subject::Tx;
 
 /// What one week brought.
+#[derive(Clone, Debug, Serialize, Deserialize)]
 pub(super) struct WeekRow {
     /// Its Monday, in the practice's zone.
     pub(super) week: NaiveDate,
@@ -32,6 +35,7 @@ pub(super) async fn weeks(tx: &mut Tx, from: DateTime<Utc>, until: DateTime<Utc>
 }
 
 /// Treatments that ended for one reason.
+#[derive(Clone, Debug, Serialize, Deserialize)]
 pub(super) struct EndRow {
     pub(super) reason: String,
     pub(super) count: i64,
@@ -65,6 +69,7 @@ pub(super) async fn in_treatment(tx: &mut Tx, at: DateTime<Utc>) -> sqlx::Result
 }
 
 /// People with the same totals of one measure.
+#[derive(Clone, Debug, Serialize, Deserialize)]
 pub(super) struct GroupRow {
     pub(super) measure: String,
     pub(super) first: f64,
@@ -85,4 +90,56 @@ pub(super) async fn groups(tx: &mut Tx, from: DateTime<Utc>, until: DateTime<Utc
     )
     .fetch_all(&mut **tx)
     .await
+}
+
+/// A quarter that was frozen, without its figures.
+pub(super) struct SnapshotRow {
+    pub(super) id: Uuid,
+    pub(super) first_day: NaiveDate,
+    pub(super) last_day: NaiveDate,
+    pub(super) made_at: DateTime<Utc>,
+    pub(super) made_by: Option<String>,
+}
+
+/// All of them, the latest first.
+pub(super) async fn snapshots(tx: &mut Tx) -> sqlx::Result<Vec<SnapshotRow>> {
+    sqlx::query_as!(
+        SnapshotRow,
+        "SELECT id, first_day, last_day, made_at, (SELECT m.name FROM access.members() m WHERE m.id = s.made_by) AS made_by
+         FROM practice_snapshot s ORDER BY first_day DESC"
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
+/// The figures of one.
+pub(super) async fn snapshot(tx: &mut Tx, id: Uuid) -> sqlx::Result<Option<serde_json::Value>> {
+    sqlx::query_scalar!("SELECT figures FROM practice_snapshot WHERE id = $1", id).fetch_optional(&mut **tx).await
+}
+
+/// Keeps one; false: that quarter was frozen already.
+pub(super) async fn add_snapshot(
+    tx: &mut Tx,
+    id: Uuid,
+    (first, last): (NaiveDate, NaiveDate),
+    now: DateTime<Utc>,
+    figures: &serde_json::Value,
+) -> sqlx::Result<bool> {
+    let done = sqlx::query!(
+        "INSERT INTO practice_snapshot (id, first_day, last_day, made_at, made_by, figures) SELECT $1, $2, $3, $4, access.me(), $5
+         ON CONFLICT (first_day) DO NOTHING",
+        id,
+        first,
+        last,
+        now,
+        figures
+    )
+    .execute(&mut **tx)
+    .await?;
+    Ok(done.rows_affected() == 1)
+}
+
+/// Whether leads may open single courses by record.
+pub(super) async fn single_courses(tx: &mut Tx) -> sqlx::Result<bool> {
+    sqlx::query_scalar!("SELECT single_courses FROM practice").fetch_one(&mut **tx).await
 }

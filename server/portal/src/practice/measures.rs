@@ -32,6 +32,8 @@ pub(super) struct MeasureSettings {
     pub(super) items_at_once: i16,
     /// When somebody reads what comes in, in the practice's own words.
     pub(super) reading_hours: String,
+    /// Leads may open single courses by record.
+    pub(super) single_courses: bool,
 }
 
 /// As it was typed.
@@ -45,9 +47,13 @@ pub(super) struct MeasuresForm {
     weeks_without: String,
     items_at_once: String,
     reading_hours: String,
+    single_courses: String,
     /// The settings that the form showed, as JSON: nothing else is replaced.
     shown: String,
 }
+
+/// Whether leads may open single courses, as the form asks it.
+const SINGLE_COURSES: [(&str, &str); 2] = [("no", "No: figures alone"), ("yes", "Yes, by record, on the trail")];
 
 impl MeasuresForm {
     fn of(kept: &MeasureSettings) -> Result<Self, Error> {
@@ -59,6 +65,7 @@ impl MeasuresForm {
             weeks_without: kept.weeks_without.to_string(),
             items_at_once: kept.items_at_once.to_string(),
             reading_hours: kept.reading_hours.clone(),
+            single_courses: SINGLE_COURSES[usize::from(kept.single_courses)].0.to_owned(),
             shown: serde_json::to_string(kept).map_err(|fault| Error::Inner(format!("settings: {fault}")))?,
         })
     }
@@ -81,10 +88,24 @@ impl MeasuresForm {
         let weeks_without = problems.within("weeks_without", &self.weeks_without, 2..=52);
         let items_at_once = problems.within("items_at_once", &self.items_at_once, 5..=80);
         let reading_hours = problems.text("reading_hours", &self.reading_hours, 300, Need::Optional, Lines::Many);
-        let all = (points_pcl5, points_anxiety5, flag_hours, weeks_without, items_at_once);
+        let single =
+            problems.choice("single_courses", &self.single_courses, |typed| SINGLE_COURSES.iter().position(|(name, _)| *name == typed));
+        let all = (points_pcl5, points_anxiety5, flag_hours, weeks_without, items_at_once.zip(single));
         match all {
-            (Some(points_pcl5), Some(points_anxiety5), Some(flag_hours), Some(weeks_without), Some(items_at_once)) if problems.none() => {
-                Ok(MeasureSettings { points_pcl5, points_anxiety5, told_too, flag_hours, weeks_without, items_at_once, reading_hours })
+            (Some(points_pcl5), Some(points_anxiety5), Some(flag_hours), Some(weeks_without), Some((items_at_once, single)))
+                if problems.none() =>
+            {
+                let single_courses = single == 1;
+                Ok(MeasureSettings {
+                    points_pcl5,
+                    points_anxiety5,
+                    told_too,
+                    flag_hours,
+                    weeks_without,
+                    items_at_once,
+                    reading_hours,
+                    single_courses,
+                })
             }
             _ => Err(problems),
         }
@@ -105,6 +126,7 @@ impl Fields for MeasuresForm {
         ("weeks_without", "An end is proposed after, weeks"),
         ("items_at_once", "Questions at once"),
         ("reading_hours", "When somebody reads what comes in"),
+        ("single_courses", "Whether leads open single courses"),
     ];
 
     fn shown(&self, name: &str) -> String {
@@ -117,6 +139,7 @@ impl Fields for MeasuresForm {
             "flag_hours" => &self.flag_hours,
             "weeks_without" => &self.weeks_without,
             "items_at_once" => &self.items_at_once,
+            "single_courses" => &self.single_courses,
             _ => &self.reading_hours,
         };
         field.clone()
@@ -148,6 +171,10 @@ impl MeasuresPage {
 
     fn anxiety5(&self) -> Vec<(String, String)> {
         Self::points(Measure::Anxiety5)
+    }
+
+    fn single_courses(&self) -> &'static [(&'static str, &'static str)] {
+        &SINGLE_COURSES
     }
 
     fn told(&self) -> Vec<(String, String)> {

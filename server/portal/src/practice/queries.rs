@@ -58,7 +58,8 @@ pub(super) async fn change(tx: &mut Tx, was: &Settings, wanted: &Settings) -> Re
 pub(super) async fn measures(tx: &mut Tx) -> Result<MeasureSettings, sqlx::Error> {
     sqlx::query_as!(
         MeasureSettings,
-        "SELECT points_pcl5, points_anxiety5, told_too, flag_hours, weeks_without, items_at_once, reading_hours FROM practice"
+        "SELECT points_pcl5, points_anxiety5, told_too, flag_hours, weeks_without, items_at_once, reading_hours,
+           single_courses FROM practice"
     )
     .fetch_one(&mut **tx)
     .await
@@ -68,7 +69,8 @@ pub(super) async fn measures(tx: &mut Tx) -> Result<MeasureSettings, sqlx::Error
 pub(super) async fn measures_to_change(tx: &mut Tx) -> Result<MeasureSettings, sqlx::Error> {
     sqlx::query_as!(
         MeasureSettings,
-        "SELECT points_pcl5, points_anxiety5, told_too, flag_hours, weeks_without, items_at_once, reading_hours FROM practice FOR UPDATE"
+        "SELECT points_pcl5, points_anxiety5, told_too, flag_hours, weeks_without, items_at_once, reading_hours,
+           single_courses FROM practice FOR UPDATE"
     )
     .fetch_one(&mut **tx)
     .await
@@ -78,14 +80,15 @@ pub(super) async fn measures_to_change(tx: &mut Tx) -> Result<MeasureSettings, s
 pub(super) async fn change_measures(tx: &mut Tx, wanted: &MeasureSettings) -> Result<bool, sqlx::Error> {
     let done = sqlx::query!(
         "UPDATE practice SET points_pcl5 = $1, points_anxiety5 = $2, told_too = $3, flag_hours = $4, weeks_without = $5, items_at_once = $6,
-           reading_hours = $7",
+           reading_hours = $7, single_courses = $8",
         wanted.points_pcl5,
         wanted.points_anxiety5,
         wanted.told_too,
         wanted.flag_hours,
         wanted.weeks_without,
         wanted.items_at_once,
-        wanted.reading_hours
+        wanted.reading_hours,
+        wanted.single_courses
     )
     .execute(&mut **tx)
     .await?;
