@@ -27,6 +27,8 @@ const LOINC: &str = "http://loinc.org";
 pub struct Questionnaire {
     resource_type: String,
     #[serde(default)]
+    status: String,
+    #[serde(default)]
     title: Option<String>,
     #[serde(default)]
     language: Option<String>,
@@ -120,6 +122,8 @@ pub struct Question {
 pub enum Unfit {
     #[error("This is no FHIR R4 Questionnaire: its resourceType is \u{201c}{0}\u{201d}. Look for the file that has the form itself.")]
     Kind(String),
+    #[error("The status of this file is \u{201c}{0}\u{201d}. FHIR R4 knows draft, active, retired and unknown; mend the file.")]
+    Status(String),
     #[error("{form} has {asked} questions, and this file has {given}. Take out what is not scored, or look for what is missing.")]
     Count { form: &'static str, asked: usize, given: usize },
     #[error("Two parts of the file have the linkId \u{201c}{0}\u{201d}. Each has one of its own; mend the file.")]
@@ -152,6 +156,9 @@ impl Wording {
     pub fn read(measure: Measure, file: &Questionnaire) -> Result<Self, Unfit> {
         if file.resource_type != "Questionnaire" {
             return Err(Unfit::Kind(plain_word(&file.resource_type)));
+        }
+        if !matches!(file.status.as_str(), "draft" | "active" | "retired" | "unknown") {
+            return Err(Unfit::Status(plain_word(&file.status)));
         }
         let parts = flat(&file.item);
         unique(&parts)?;

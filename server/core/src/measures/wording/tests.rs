@@ -55,8 +55,9 @@ fn what_does_not_fit_is_refused_with_what_to_do() {
     fn questions(file: &mut Value) -> &mut Vec<Value> {
         file["item"][0]["item"].as_array_mut().unwrap()
     }
-    let changes: [(&str, Change); 15] = [
+    let changes: [(&str, Change); 16] = [
         ("Patient", |file| file["resourceType"] = json!("Patient")),
+        ("The status of this file", |file| file["status"] = json!("ready")),
         ("has 7 questions, and this file has 8", |file| {
             let mut extra = questions(file)[0].clone();
             extra["linkId"] = json!("extra");
