@@ -31,7 +31,7 @@ CREATE TABLE schedule (
   set_at timestamptz NOT NULL CONSTRAINT set_at_is_a_time CHECK (isfinite(set_at)),
   version integer NOT NULL DEFAULT 1 CHECK (version > 0),
   due_for text CHECK (due_for IN ('intake', 'regular', 'end', 'follow_up')),
-  due_on date,
+  due_on date CONSTRAINT due_on_is_a_day CHECK (isfinite(due_on)),
   CHECK ((due_for IS NULL) = (due_on IS NULL))
 );
 CREATE INDEX ON schedule (due_on) WHERE due_on IS NOT NULL;
@@ -49,7 +49,7 @@ CREATE TABLE asking (
   asked_by uuid NOT NULL REFERENCES access.member,
   asked_at timestamptz NOT NULL CONSTRAINT asked_at_is_a_time CHECK (isfinite(asked_at)),
   from_at timestamptz NOT NULL CONSTRAINT from_at_is_a_time CHECK (isfinite(from_at)),
-  due_on date NOT NULL,
+  due_on date NOT NULL CONSTRAINT due_on_is_a_day CHECK (isfinite(due_on)),
   until_at timestamptz NOT NULL CONSTRAINT until_at_is_a_time CHECK (isfinite(until_at)),
   links integer NOT NULL DEFAULT 0 CHECK (links >= 0),   -- how many links were made; the last one holds
   closed_as text CHECK (closed_as IN ('answered', 'declined', 'withdrawn')),

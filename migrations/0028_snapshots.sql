@@ -7,8 +7,9 @@
 
 CREATE TABLE practice_snapshot (
   id uuid PRIMARY KEY,
-  first_day date NOT NULL UNIQUE,
-  last_day date NOT NULL CHECK (last_day > first_day),
+  first_day date NOT NULL UNIQUE CONSTRAINT first_day_is_a_day CHECK (isfinite(first_day)),
+  last_day date NOT NULL CONSTRAINT last_day_is_a_day CHECK (isfinite(last_day)),
+  CHECK (last_day > first_day),
   made_at timestamptz NOT NULL CONSTRAINT made_at_is_a_time CHECK (isfinite(made_at)),
   made_by uuid NOT NULL REFERENCES access.member,
   figures jsonb NOT NULL                        -- portal: outcomes::figures::Figures
