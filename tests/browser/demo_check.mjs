@@ -92,6 +92,7 @@ async function holdSession(browser) {
   const [deskPage, leadPage, clientPage] = [await openPage(browser, origin), await openPage(browser, origin), await openPage(browser, origin)];
   const [desk, stage] = [new Desk(deskPage), new Stage(clientPage)];
   await signIn(leadPage, LINKS.lead);
+  await leadPage.goto('/practice/caseload');
   const clients = (await table(leadPage, 'By record number')).length;
   assert.ok(clients >= 60, `the lead sees ${clients} clients`);
   console.log(`The lead sees the counts of ${clients} clients.`);
