@@ -1,5 +1,5 @@
-//! What the invented clients are asked by link: most answer, some late, some decline, one has not answered yet. The wording is the topics in our
-//! own words: no form's own is here.
+//! What the invented clients are asked by link: most answer, some late, some decline, one has not answered yet. The wording is of nobody's: no
+//! form's own is here.
 
 use chrono::Duration;
 use leeward::askings::{self, New, Schedule};
@@ -47,16 +47,16 @@ fn does(place: usize, number: usize) -> Does {
 fn wording(measure: Measure) -> Wording {
     let form = measure.form();
     let answers: Vec<(u8, String)> = (0..=form.most).step_by(form.step.into()).map(|answer| (answer, answer.to_string())).collect();
-    let question = |(topic, number): (&&str, usize)| Question {
+    let question = |number: usize| Question {
         id: number.to_string(),
-        text: format!("How much: {topic}?"),
+        text: format!("Invented question {number}: how much?"),
         answers: answers.clone(),
     };
     Wording {
-        title: "Invented wording, topics only".to_owned(),
+        title: "Invented wording".to_owned(),
         language: "en".to_owned(),
         intro: vec![format!("0 is the least, {} the most. This is no form's own wording: it is here to try things out.", form.most)],
-        questions: form.topics.iter().zip(1..).map(question).collect(),
+        questions: (1..=form.topics.len()).map(question).collect(),
     }
 }
 
