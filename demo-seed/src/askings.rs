@@ -49,6 +49,7 @@ fn wording(measure: Measure) -> Wording {
     let answers: Vec<(u8, String)> = (0..=form.most).step_by(form.step.into()).map(|answer| (answer, answer.to_string())).collect();
     let question = |number: usize| Question {
         id: number.to_string(),
+        under: String::new(),
         text: format!("Invented question {number}: how much?"),
         answers: answers.clone(),
     };
@@ -115,11 +116,12 @@ impl Writer {
         }
         self.world.set(now + Duration::days(days));
         if does == Does::Declines {
-            askings::decline(&self.app, &errand).await?;
-            return Ok(());
+            return if askings::decline(&self.app, &errand).await? { Ok(()) } else { Err("an asking that cannot be declined".into()) };
         }
         for one in filled {
-            askings::answer(&self.app, &errand, one.measure, &one.sheet).await?;
+            if !askings::answer(&self.app, &errand, one.measure, &one.sheet).await? {
+                return Err("a form that cannot be handed in".into());
+            }
         }
         Ok(())
     }

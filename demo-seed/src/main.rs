@@ -95,6 +95,6 @@ async fn portal(args: &Args, world: World) -> Result<leeward::platform::App, Fau
     let database = Database::connect_with(args.database.access()?, world.clone()).await?;
     let origin = Origin::parse("http://localhost")?;
     let key = key_check::check(&database, args.key.read()?).await?;
-    let (app, _) = app::build(Parts { database, world, key, origin, proxies: 0, demo: false });
+    let (app, _) = app::build(Parts { database, world, key, origin, proxies: 0, demo: false, mails: false });
     Ok(app)
 }

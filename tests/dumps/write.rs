@@ -20,7 +20,7 @@ use leeward::wordings;
 use leeward_core::course::{Because, Belief};
 use leeward_core::measures::Measure;
 use leeward_core::wire::{Answer, Change, Ending, EntryValue, Matter, Moment, ReachStep, Rung, Saw, Showed, Unmeasured};
-use leeward_tests::forms::{file, wording};
+use leeward_tests::forms::{draft, file, of_page, wording};
 use leeward_tests::{Browser, key_digits};
 use scene::{LABEL, NAME, PICTURE, Scene};
 use serde_json::json;
@@ -261,9 +261,13 @@ async fn forms(scene: &mut Scene) {
     asks(&mut phone, "/q", json!({ "link": link.split('#').nth(1).unwrap() })).await;
     let answers: Vec<(String, String)> = (1..=9).map(|item| (format!("item_{item}"), "1".to_owned())).collect();
     let answers: Vec<(&str, &str)> = answers.iter().map(|(name, value)| (name.as_str(), value.as_str())).collect();
-    sends(&mut phone, "/q/forms", &[&answers[..], &[("measure", "phq9")]].concat()).await;
-    let begun = [Some("1"), Some("-"), None, None, None, None, None];
-    asks(&mut phone, "/q/draft", json!({ "measure": "gad7", "draft": Uuid::from_u128(7), "was": 0, "answers": begun })).await;
+    let page = phone.get("/q/forms").await.body;
+    let own = of_page(&page);
+    let own: Vec<(&str, &str)> = own.iter().map(|(name, value)| (name.as_str(), value.as_str())).collect();
+    sends(&mut phone, "/q/forms", &[&answers[..], &own, &[("measure", "phq9")]].concat()).await;
+    let page = phone.get("/q/forms").await.body;
+    asks(&mut phone, "/q/draft", draft(&page, 0, 1, &[Some("1"), Some("-"), None, None, None, None, None])).await;
+    sends(&mut scene.clinician.clone(), "/account/mail", &[("address", "hofer@practice.example"), ("shown", "")]).await;
 }
 
 async fn join(scene: &Scene, link: &str, code: &str) {

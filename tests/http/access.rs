@@ -153,6 +153,8 @@ async fn record(scene: &Scene) -> String {
         "episode_measure",
         "risk_flag",
         "risk_told",
+        "risk_mail",
+        "mail_address",
         "wording",
         "schedule",
         "asking",
@@ -283,7 +285,7 @@ async fn seen(scene: &Scene, subject: &Subject, table: &str) -> i64 {
 }
 
 /// Tables with words about a person or what opens them, and what only concerns those who treat.
-const WORDS: [&str; 20] = [
+const WORDS: [&str; 22] = [
     "client_key",
     "client_details",
     "target_words",
@@ -302,6 +304,8 @@ const WORDS: [&str; 20] = [
     "response_answers",
     "risk_flag",
     "risk_told",
+    "risk_mail",
+    "mail_address",
     "asking_words",
     "response_draft",
 ];
@@ -319,6 +323,8 @@ async fn the_policies_hold_alone() {
     let usual = leeward_core::safety::default_plan();
     let sheet = Sheet { path: usual.path, dot: usual.dot, comfort: usual.comfort };
     assert!(comfort::save(&scene.house.app, &scene.clinician.subject(), scene.client, &sheet, 0).await.unwrap());
+    let mut clinician = scene.clinician.clone();
+    assert_eq!(clinician.fill_in("/account/mail", &[("address", "hofer@practice.example")]).await.status, 303);
     let tables: Vec<String> = sqlx::query_scalar(
         "SELECT relname::text FROM pg_class WHERE relkind = 'r' AND relnamespace = 'public'::regnamespace AND relname <> '_sqlx_migrations' ORDER BY 1",
     )

@@ -197,3 +197,36 @@ async fn every_dump_gets_its_treatments() {
         assert_eq!(loose, 0, "{}", dump.display());
     }
 }
+
+#[tokio::test]
+async fn a_treatment_begun_by_mistake_is_none_and_only_where_nobody_was_treated() {
+    let mut scene = Scene::build().await;
+    // Opened by mistake, and closed as such: the treatment that it began is one in which nobody was treated.
+    let closing = [("kind", "by_mistake")];
+    let closed = scene.clinician.fill_in(&format!("/sessions/{}/close", scene.session), &closing).await;
+    assert_eq!(closed.status, 303, "{}", closed.body);
+    assert_eq!(kept(&scene).await, [(1, 0, false, false, None)]);
+    let day = today(&scene);
+    assert_eq!(end(&mut scene, 1, "mistake", &day).await.status, 303);
+    assert!(record(&mut scene).await.contains("begun by mistake, nobody was treated"));
+    // What is asked at a beginning begins one; nothing comes after the end of none.
+    let sheet = leeward::measures::Sheet::new(leeward_core::measures::Measure::Gad7.form(), vec![Some(1); 7]).unwrap();
+    let form = |occasion| leeward::measures::Filled {
+        measure: leeward_core::measures::Measure::Gad7,
+        occasion,
+        answered_at: scene.house.app.world.now(),
+        sheet: sheet.clone(),
+        event: leeward::store::seal::Private::default(),
+    };
+    let (app, subject) = (scene.house.app.clone(), scene.clinician.subject());
+    let after = leeward::measures::enter(&app, &subject, scene.client, &form(leeward::measures::Occasion::FollowUp)).await;
+    assert!(after.is_err(), "no treatment has ended");
+    leeward::measures::enter(&app, &subject, scene.client, &form(leeward::measures::Occasion::Intake)).await.unwrap();
+    assert_eq!(kept(&scene).await.len(), 2);
+    let refused = end(&mut scene, 2, "mistake", &day).await;
+    assert!(refused.status == 409 && refused.body.contains("take the form back first"), "{} {}", refused.status, refused.body);
+    // The database holds it too.
+    let lie = sqlx::query("UPDATE episode SET ended_at = begun_at, reason = 'mistake', judged_by = $1 WHERE number = 2");
+    let held = lie.bind(scene.clinician.member).execute(&scene.house.database.superuser).await.unwrap_err();
+    assert!(held.to_string().contains("not allowed to change this"), "{held}");
+}

@@ -12,7 +12,7 @@ const FLOORS: [&[&str]; 12] = [
     &["base", "words"],
     &["store"],
     &["platform"],
-    &["signin"],
+    &["mail", "signin"],
     &["clients", "handover", "practice"],
     &["course", "episodes", "wordings"],
     &["comfort", "presets", "safety_plan", "steadying", "reach", "events", "measures"],

@@ -9,6 +9,7 @@ mod episodes;
 mod events;
 mod floors;
 mod habits;
+mod mail;
 mod measures;
 mod opening;
 mod outcomes;

@@ -172,6 +172,8 @@ async fn the_member_whom_the_practice_named_learns_of_a_flag_and_not_what_it_say
     };
     assert_eq!(late(&scene).await, (0, None));
     sqlx::query("UPDATE risk_flag SET raised_at = raised_at - interval '25 hours'").execute(&pool).await.unwrap();
+    assert_eq!(late(&scene).await, (1, Some(0)), "who treats them has not had it on screen");
+    scene.clinician.get("/clients").await;
     assert_eq!(late(&scene).await, (1, Some(1)));
 }
 

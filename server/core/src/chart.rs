@@ -23,7 +23,7 @@ pub use by_measure::{AskedTotal, Came, totals_over_time};
 pub use by_second::{Heard, LONG_GAP_MS, SetCourse, ShownStretch, Stretch, set_by_second, stretches};
 pub use by_session::{Occasion, SessionSpan, course_over_sessions};
 pub use by_set::{SetStep, ratings_by_set};
-pub use classes::{ClassStrip, SHADES, class_strip};
+pub use classes::{ClassStrip, MISSING, SHADES, class_strip};
 pub use closings::{ClosedAs, Closings, Week, closings};
 pub use dots::{Dots, dots};
 pub use flow::{FlowWeek, flow_by_week};

@@ -18,7 +18,7 @@ use crate::platform::{App, Parts, Route, Routes, assets, in_turn, members_only, 
 use crate::store::database::Database;
 use crate::store::error::Error;
 use crate::{
-    askings, caseload, clients, comfort, episodes, events, handover, live, measures, outcomes, practice, presets, reach, record,
+    askings, caseload, clients, comfort, episodes, events, handover, live, mail, measures, outcomes, practice, presets, reach, record,
     safety_plan, sessions, signin, steadying, targets, wordings,
 };
 
@@ -29,6 +29,7 @@ fn routes(demo: bool) -> Routes {
     let routes = routes.get_still("/assets/{hash}/{name}", get(assets::show));
     let routes = signin::routes(routes, demo);
     let routes = parts::routes(routes, demo);
+    let routes = mail::routes(routes);
     let routes = caseload::routes(routes);
     let routes = clients::routes(routes);
     let routes = comfort::routes(routes);

@@ -20,7 +20,7 @@ use crate::signin::{Invitation, Newcomer, agree_replacement_as_owner, ask_replac
 use crate::store::database::{Database, Unfit, migrate};
 use crate::store::key_check;
 use crate::store::patience::GRACE;
-use crate::{askings, connections, course, demo, episodes, log, measures, notify, outcomes, upkeep, waiting};
+use crate::{askings, connections, course, demo, episodes, log, mail, measures, notify, outcomes, upkeep, waiting};
 
 /// Leeward: a portal for remote EMDR sessions, for trained and licensed clinicians.
 #[derive(Parser, Debug)]
@@ -231,7 +231,7 @@ async fn demo_links(args: &LinksArgs, world: World) -> Result<(), String> {
     let (origin, key) = (Origin::parse(&args.origin)?, args.key.read()?);
     let database = Database::connect_with(args.database.access()?, world.clone()).await.map_err(|unfit| unfit.to_string())?;
     let key = key_check::check(&database, key).await.map_err(|refused| refused.to_string())?;
-    let (app, _) = app::build(Parts { database, world, key, origin, proxies: 0, demo: true });
+    let (app, _) = app::build(Parts { database, world, key, origin, proxies: 0, demo: true, mails: false });
     let links = demo::links(&app).await.map_err(|fault| format!("demo links: {fault}. Has demo-seed seeded this database?"))?;
     println!("desk {}\nlead {}\nclient {} code {}", links.desk, links.lead, links.client, links.code);
     Ok(())
@@ -259,6 +259,7 @@ async fn serve(args: ServeArgs, world: World) -> Result<(), String> {
     }
     let origin = Origin::parse(&args.origin)?;
     let (access, key) = (args.database.access()?, args.key.read()?);
+    let post = args.mail.post(&origin.text)?;
     let database = waiting::for_database(async || Database::connect_with(access.clone(), world.clone()).await)
         .await
         .map_err(|unfit| unfit.to_string())?;
@@ -268,11 +269,15 @@ async fn serve(args: ServeArgs, world: World) -> Result<(), String> {
     let key = key_check::check(&database, key).await.map_err(|refused| refused.to_string())?;
     let listener = std::net::TcpListener::bind(args.listen).map_err(|fault| format!("cannot listen on {}: {fault}", args.listen))?;
     listener.set_nonblocking(true).map_err(|fault| fault.to_string())?;
-    let (app, router) = app::build(Parts { database, world, key, origin: origin.clone(), proxies: args.proxies, demo: args.demo });
+    let parts = Parts { database, world, key, origin: origin.clone(), proxies: args.proxies, demo: args.demo, mails: post.is_some() };
+    let (app, router) = app::build(parts);
     let handle = axum_server::Handle::new();
     tokio::spawn(stop_on_signal(handle.clone(), app.clone()));
     tokio::spawn(upkeep::keep_tidy(app.clone()));
     tokio::spawn(notify::keep_alive());
+    if let Some(post) = post {
+        tokio::spawn(mail::keep_telling(app.clone(), post));
+    }
     if let Some(address) = args.metrics {
         let figures = tokio::net::TcpListener::bind(address)
             .await

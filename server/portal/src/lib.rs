@@ -19,6 +19,7 @@ pub mod episodes;
 pub mod events;
 pub(crate) mod handover;
 pub mod live;
+pub mod mail;
 pub mod measures;
 pub mod outcomes;
 pub(crate) mod practice;

@@ -92,7 +92,7 @@ test('nobody\'s pages', async () => {
 
 test('a clinician\'s pages', async () => {
   const page = await signedIn('clinician');
-  await lookAt(page, 'clinician', [['/clients'], ['/clients', '/clients?find=zz'], ['/clients/new'], ['/presets'], ['/presets/new'], ['/account']]);
+  await lookAt(page, 'clinician', [['/clients'], ['/clients', '/clients?find=zz'], ['/clients/new'], ['/presets'], ['/presets/new'], ['/account'], ['/account/mail']]);
   await page.goto('/clients');
   const clients = await idsOf(page, 'table a[href^="/clients/"]');
   assert.ok(clients.length >= 2, `${clients.length} clients`);

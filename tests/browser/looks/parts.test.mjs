@@ -37,8 +37,8 @@ test('what a finger presses is 44 px, in tables too, and lies on nothing else th
   let count = 0;
   // Each is a way through links of tables, from the page at its beginning.
   for (const [role, ...way] of [
-    ['clinician', '/parts', '/presets', '/account', '/clients', 'table a[href^="/clients/"]', 'table a[href^="/targets/"]'],
-    ['clinician', '/clients', 'table a[href^="/clients/"]', 'table a[href^="/sessions/"]'],
+    ['clinician', '/parts', '/presets', '/account', '/clients', '#list tbody th a', 'table a[href^="/targets/"]'],
+    ['clinician', '/clients', '#list tbody th a', 'table a[href^="/sessions/"]'],
     ['lead', '/handover', '/replacements', '/practice/caseload', 'table a[href^="/practice/clients/"]'],
     ['administrator', '/members'],
   ]) {

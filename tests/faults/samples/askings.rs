@@ -39,7 +39,10 @@ pub async fn of_asking(sample: &mut Sample, route: &str) {
 async fn of_use(sample: &mut Sample, route: &str) {
     let today = sample.house().app.world.now().date_naive().to_string();
     match route {
-        "/practice/wordings/{measure}/end" => {}
+        "/practice/wordings/{measure}/end" => {
+            let used = sample.id("SELECT id FROM wording WHERE ended_at IS NULL").await.to_string();
+            sample.typed(&[("wording", &used)]);
+        }
         "/clients/{client}/askings/new" => {
             sample.typed(&[("gad7", "yes"), ("occasion", "regular"), ("from", &today), ("due", &today), ("event", "")]);
         }
@@ -63,21 +66,28 @@ async fn asked(sample: &Sample) -> String {
 async fn behind_the_link(sample: &mut Sample, route: &str, link: &str) {
     let mut client = sample.house().visitor();
     client.cookies.insert(sample.house().app.origin.errand_cookie(), link.to_owned());
+    let asking = sample.id("SELECT id FROM asking").await.to_string();
+    let wording = sample.id("SELECT id FROM wording WHERE ended_at IS NULL").await.to_string();
+    let page = Uuid::from_u128(7).to_string();
     match route {
-        "/clients/{client}/askings/link" | "/clients/{client}/askings/withdraw" => return,
+        "/clients/{client}/askings/link" | "/clients/{client}/askings/withdraw" => return sample.typed(&[("asking", &asking)]),
         "/q" => {
             sample.who = sample.house().visitor();
             return sample.json(json!({ "link": link }));
         }
         "/q/draft" => {
             let answers = [Some("1"), None, None, None, None, None, None];
-            sample.json(json!({ "measure": "gad7", "draft": Uuid::from_u128(7), "was": 0, "answers": answers }));
+            let of_page = json!({ "asking": asking, "page": page, "wording": wording, "was": 0, "sending": 1 });
+            let mut sent = json!({ "measure": "gad7", "answers": answers });
+            sent.as_object_mut().unwrap().extend(of_page.as_object().unwrap().clone());
+            sample.json(sent);
         }
         "/q/forms" => {
             let items = ["item_1", "item_2", "item_3", "item_4", "item_5", "item_6", "item_7"].map(|item| (item, "1"));
-            sample.typed(&[&items[..], &[("measure", "gad7")]].concat());
+            let of_page = [("measure", "gad7"), ("asking", &asking), ("page", &page), ("wording", &wording), ("was", "0")];
+            sample.typed(&[&items[..], &of_page].concat());
         }
-        "/q/decline" => {}
+        "/q/decline" => sample.typed(&[("asking", &asking)]),
         _ => unknown(route),
     }
     sample.who = client;

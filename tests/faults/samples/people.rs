@@ -14,6 +14,7 @@ pub(super) async fn of_member(sample: &mut Sample, route: &str) {
     }
     match route {
         "/signout" | "/account/passkeys/link" => {}
+        "/account/mail" => sample.typed(&[("address", "somebody@practice.example"), ("shown", "")]),
         "/account/passkeys/{passkey}/remove" => {
             let add = "INSERT INTO access.passkey (id, member_id, credential_id, passkey, label, added_at)
                        SELECT gen_random_uuid(), id, decode(md5(random()::text), 'hex'), '{}', 'a key', joined_at FROM access.member";

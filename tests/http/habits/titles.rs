@@ -83,7 +83,7 @@ async fn no_two_pages_share_a_title_and_none_names_anybody() {
     let mut seen: BTreeMap<String, String> = BTreeMap::new();
     let mut faults = Vec::new();
     let pages: Vec<_> = route_list().into_iter().filter(|route| route.method == "GET" && !NO_PAGES.contains(&route.path)).collect();
-    // What a client can read has one neutral title.
+    // What a client can read has neutral titles, which say little and the same of every client.
     let of_client = |path: &str| matches!(path, "/j" | "/left" | "/q") || path.starts_with("/stage") || path.starts_with("/q/");
     for route in pages.iter().filter(|route| !of_client(route.path) && route.rule != Rule::Seat) {
         let path = ids.iter().fold(route.path.to_owned(), |path, (place, id)| path.replace(place, id));
@@ -180,5 +180,27 @@ async fn a_clients_pages_have_one_neutral_title() {
         let answer = visitor.get(path).await;
         assert_eq!(title(&answer), "Meeting page", "{path}: {}", answer.status);
         assert!(!answer.body.contains("Leeward") && !answer.body.contains("clinician"), "{path}: {}", answer.body);
+    }
+}
+
+/// Between sessions too, whatever stands on the page.
+#[tokio::test]
+async fn a_clients_pages_between_sessions_have_neutral_titles() {
+    let scene = Scene::build().await;
+    let mut client = crate::askings::on_errand(&scene).await;
+    let page = client.get("/q/forms").await;
+    let unsent = crate::askings::send_empty(&mut client, &page.body).await;
+    let mut visitor = scene.house.visitor();
+    for (answer, wanted) in [
+        (visitor.get("/q").await, "Questions"),
+        (page, "Questions"),
+        (unsent, "Not sent yet: Questions"),
+        (visitor.get("/q/forms").await, "Meeting page"),
+        (visitor.get("/q/none").await, "Meeting page"),
+    ] {
+        assert_eq!(title(&answer), wanted, "{}", answer.status);
+        for telling in ["Leeward", "clinician", NAME] {
+            assert!(!answer.body.contains(telling), "{wanted}: {telling}: {}", answer.body);
+        }
     }
 }

@@ -24,6 +24,8 @@ function questions(file) {
   const read = fhir.xmlToObj(fhir.objToXml(file));
   return read.item.map((item) => ({
     id: item.linkId,
+    // Nothing stands over a question of these files.
+    under: '',
     text: item.text,
     answers: item.answerOption.map((answer) => {
       const said = [...(answer.extension ?? []), ...(answer.valueCoding.extension ?? [])].find(({ url }) => url === ORDINAL);

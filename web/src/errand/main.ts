@@ -9,13 +9,18 @@ const go = document.getElementById("go") as HTMLButtonElement;
 const message = document.getElementById("message") as HTMLElement;
 let link: string | undefined;
 
+function tell(words: string, isTrouble: boolean): void {
+  message.className = isTrouble ? "error" : "soft";
+  message.textContent = words;
+}
+
 function takeLink(): void {
   const found = linkIn(location.hash);
   // The address is what others see, what a screenshot keeps, and what Back returns to.
   if (location.hash !== "") history.replaceState(null, "", location.pathname);
   if (found === undefined && link !== undefined) return;
   link = found;
-  message.textContent = link === undefined ? say("open_no_link") : "";
+  tell(link === undefined ? say("open_no_link") : "", link === undefined);
 }
 
 /** What the answer of the server means, as the id of its words; undefined: it is open. */
@@ -33,15 +38,15 @@ async function asked(link: string): Promise<string | undefined> {
 
 async function open(): Promise<void> {
   if (link === undefined) {
-    message.textContent = say("open_no_link");
+    tell(say("open_no_link"), true);
     return;
   }
   go.disabled = true;
-  message.textContent = say("open_busy");
+  tell(say("open_busy"), false);
   const trouble = await asked(link);
   go.disabled = false;
   if (trouble === undefined) location.assign("/q/forms");
-  else message.textContent = say(trouble);
+  else tell(say(trouble), true);
 }
 
 go.addEventListener("click", () => void open());

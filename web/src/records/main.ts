@@ -1,5 +1,6 @@
 /** What pages of records do better with a script. All of it is there without one. */
 import { copies } from "./copy";
+import { takesFile } from "./file";
 import { answersByKey } from "./keypad";
 import { liveSearch } from "./live_search";
 import { putsInOrder } from "./order";
@@ -13,5 +14,6 @@ for (const table of document.querySelectorAll<HTMLTableElement>("table[data-orde
 for (const button of document.querySelectorAll<HTMLButtonElement>("button[data-copy]")) copies(button);
 for (const button of document.querySelectorAll<HTMLButtonElement>("button[data-into]")) takesWords(button);
 for (const form of document.querySelectorAll<HTMLFormElement>("form[data-keypad]")) answersByKey(form);
+for (const form of document.querySelectorAll<HTMLFormElement>("form[data-file]")) takesFile(form);
 beginAtTheSummary();
 sayOnce();

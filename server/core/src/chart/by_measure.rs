@@ -68,7 +68,9 @@ impl Came {
 pub fn totals_over_time(form: &Form, threshold: Option<Threshold>, asked: &[AskedTotal]) -> Chart {
     let y = Linear { domain: (0.0, f64::from(form.highest)), range: (TOP + HEIGHT, TOP) };
     let days = asked.last().map_or(1, |last| last.day).max(1);
-    let x = Linear { domain: (0.0, f64::from(days)), range: (LEFT + INSET, RIGHT - INSET) };
+    // The names of bands stand at the right, where no mark lies on them.
+    let names = form.bands.iter().map(|band| text_width(band.name)).fold(0.0, f64::max);
+    let x = Linear { domain: (0.0, f64::from(days)), range: (LEFT + INSET, RIGHT - INSET - names) };
     let first = asked.iter().find_map(|one| one.came.total());
     let mut elements = bands(form, y);
     elements.extend(around(first, threshold, form, y));

@@ -9,6 +9,8 @@ const FOOT: f64 = 34.0;
 
 /// How each class is shaded, in the order of the classes: for the stretch, and for what names it beside.
 pub const SHADES: [&str; 4] = ["share full", "share most", "share some", "share none"];
+/// How those are shaded of whom nobody knows.
+pub const MISSING: &str = "share missing";
 
 /// A strip.
 #[derive(Clone, Debug, PartialEq)]
@@ -21,13 +23,14 @@ pub struct ClassStrip {
     pub elements: Vec<Element>,
 }
 
-/// `counts`: in the order of the classes. What stands beside it in words says all of it.
+/// `counts`: in the order of the classes; `missing`: of whom nobody knows, at the end of the strip, so that those of whom something is known do not
+/// look like all. What stands beside it in words says all of it.
 #[must_use]
-pub fn class_strip(counts: [u64; 4]) -> ClassStrip {
-    let all: u64 = counts.iter().sum();
+pub fn class_strip(counts: [u64; 4], missing: u64) -> ClassStrip {
+    let all: u64 = counts.iter().sum::<u64>() + missing;
     let mut elements = vec![];
     let mut from = 0.0;
-    for (count, class) in counts.into_iter().zip(SHADES) {
+    for (count, class) in counts.into_iter().zip(SHADES).chain([(missing, MISSING)]) {
         if count == 0 {
             continue;
         }
@@ -49,7 +52,7 @@ mod tests {
 
     #[test]
     fn the_strip_is_as_wide_as_all_of_them_and_leaves_out_what_is_not_there() {
-        let drawn = class_strip([10, 0, 5, 1]);
+        let drawn = class_strip([10, 0, 5, 1], 0);
         let widths: Vec<f64> = drawn
             .elements
             .iter()
@@ -59,6 +62,8 @@ mod tests {
             })
             .collect();
         assert_eq!(widths, [400.0, 200.0, 40.0]);
-        assert!(class_strip([0; 4]).elements.is_empty());
+        assert!(class_strip([0; 4], 0).elements.is_empty());
+        let known = class_strip([1, 0, 0, 0], 3);
+        assert!(matches!(&known.elements[0], Element::Path { d, .. } if d.contains("h160v")), "a quarter of all: {:?}", known.elements);
     }
 }

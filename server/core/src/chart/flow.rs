@@ -27,7 +27,7 @@ pub struct FlowWeek {
 /// Treatments begun, above the line, and ended, below it.
 #[must_use]
 pub fn flow_by_week(weeks: &[FlowWeek]) -> Chart {
-    let most = weeks.iter().flat_map(|week| [week.began, week.ended]).max().unwrap_or(0).max(1);
+    let most = weeks.iter().flat_map(|week| [week.began, week.reprocessed, week.ended]).max().unwrap_or(0).max(1);
     #[expect(clippy::cast_precision_loss, reason = "weeks are counted in hundreds at most")]
     let step = (RIGHT - LEFT) / weeks.len().max(1) as f64;
     let bar = (step * 0.7).min(18.0);
@@ -108,6 +108,13 @@ mod tests {
         assert_eq!((count("mark ring"), count("mark disc")), (1, 1));
         assert_eq!(drawn.caption, "3 began, 3 had their first reprocessing, 4 ended.");
         assert_eq!(drawn.rows[1], ["2 Nov", "0", "2", "4"]);
+        // First sets come weeks after first sessions: a week can have more of them than of any bar.
+        let tall = flow_by_week(&[week(1, 3, 0)]);
+        let stroke = tall.elements.iter().find_map(|one| match one {
+            Element::Line { y1, class: "bar", .. } => Some(*y1),
+            _ => None,
+        });
+        assert_eq!(stroke, Some(MIDDLE - TALL), "{:?}", tall.elements);
         let empty = flow_by_week(&[]);
         assert_eq!(empty.caption, "0 began, 0 had their first reprocessing, 0 ended.");
     }

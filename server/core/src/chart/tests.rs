@@ -6,6 +6,7 @@ use std::fmt::Write;
 
 use super::layout::{Columns, Linear, rows, text_width};
 use super::*;
+use crate::measures::Measure;
 use crate::scale::{Sud, Voc};
 use crate::wire::Ending;
 use proptest::prelude::*;
@@ -215,4 +216,24 @@ proptest! {
             }
         }
     }
+}
+
+#[test]
+fn totals_over_time_are_drawn_as_kept() {
+    let at = |day: u32, came: Came| AskedTotal { day, label: format!("day {day}"), came };
+    let asked =
+        [at(0, Came::Total(17.0)), at(14, Came::Declined), at(28, Came::Filled(11.25)), at(42, Came::Nothing), at(70, Came::Total(6.0))];
+    let form = Measure::Phq9.form();
+    golden("phq9-over-time", &totals_over_time(form, form.reliable.first().copied(), &asked));
+    let form = Measure::Who5.form();
+    golden(
+        "who5-over-time",
+        &totals_over_time(form, form.reliable.first().copied(), &[at(0, Came::Total(24.0)), at(60, Came::Total(56.0))]),
+    );
+}
+
+#[test]
+fn a_quarter_is_drawn_as_kept() {
+    let week = |at: u32| FlowWeek { label: format!("week {at}"), began: at * 5 % 4, reprocessed: at % 2, ended: at * 3 % 5 };
+    golden("flow", &flow_by_week(&(0..13).map(week).collect::<Vec<_>>()));
 }

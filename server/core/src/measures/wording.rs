@@ -110,6 +110,9 @@ pub struct Wording {
 pub struct Question {
     /// The file's linkId.
     pub id: String,
+    /// What stands over it: the stem of its group, or words between it and the question before; empty: nothing.
+    #[serde(default)]
+    pub under: String,
     /// What it asks.
     pub text: String,
     /// Each answer and its words, as the file orders them.
@@ -160,22 +163,73 @@ impl Wording {
         if !matches!(file.status.as_str(), "draft" | "active" | "retired" | "unknown") {
             return Err(Unfit::Status(plain_word(&file.status)));
         }
-        let parts = flat(&file.item);
-        unique(&parts)?;
-        let intro = parts.iter().filter(|part| matches!(part.r#type.as_str(), "display" | "group") && !part.text.trim().is_empty());
-        let intro = intro.map(|part| words("What stands before the questions", &part.text, MOST_QUESTION)).collect::<Result<_, _>>()?;
-        let asked: Vec<_> = parts.into_iter().filter(|part| !matches!(part.r#type.as_str(), "display" | "group")).collect();
+        unique(&flat(&file.item))?;
+        let mut parts = Parts::default();
+        parts.take(&file.item, "");
+        let (before, asked) = parts.shared_out();
+        let intro = before.iter().map(|text| words("What stands before the questions", text, MOST_QUESTION)).collect::<Result<_, _>>()?;
         let form = measure.form();
         if asked.len() != form.topics.len() {
             return Err(Unfit::Count { form: form.name, asked: form.topics.len(), given: asked.len() });
         }
-        let questions = asked.into_iter().zip(1..).map(|(part, number)| question(measure, part, number)).collect::<Result<_, _>>()?;
+        let questions =
+            asked.into_iter().zip(1..).map(|((part, under), number)| question(measure, part, &under, number)).collect::<Result<_, _>>()?;
         let title = words("The title", file.title.as_deref().unwrap_or(form.name), MOST_ANSWER)?;
         let language = file.language.clone().unwrap_or_default();
         if !language.chars().all(|c| c.is_ascii_alphanumeric() || c == '-') || language.len() > 35 {
             return Err(Unfit::Words { place: "The language".to_owned(), problem: "write it as a tag such as en or de-CH" });
         }
         Ok(Self { title, language, intro, questions })
+    }
+}
+
+/// The questions of a file, each with what stands over it, and what stands before them all.
+#[derive(Default)]
+struct Parts<'a> {
+    before: Vec<&'a str>,
+    questions: Vec<(&'a FileItem, &'a str, Vec<&'a str>)>,
+    /// Words since the last question.
+    between: Vec<&'a str>,
+}
+
+impl<'a> Parts<'a> {
+    fn take(&mut self, items: &'a [FileItem], stem: &'a str) {
+        for item in items {
+            let text = item.text.trim();
+            match item.r#type.as_str() {
+                "group" => self.take(&item.item, if text.is_empty() { stem } else { text }),
+                "display" if self.questions.is_empty() => self.before.extend((!text.is_empty()).then_some(text)),
+                "display" => self.between.extend((!text.is_empty()).then_some(text)),
+                _ => {
+                    self.questions.push((item, stem, std::mem::take(&mut self.between)));
+                    self.take(&item.item, stem);
+                }
+            }
+        }
+    }
+
+    /// A stem that all questions share stands before them, once.
+    fn shared_out(mut self) -> (Vec<&'a str>, Vec<(&'a FileItem, String)>) {
+        let first = self.questions.first().map_or("", |(_, stem, _)| *stem);
+        let shared = self.questions.iter().all(|(_, stem, _)| *stem == first);
+        if shared && !first.is_empty() {
+            self.before.push(first);
+        }
+        // What comes after the last question is still to be read.
+        self.before.append(&mut self.between);
+        let under = |stem: &str, between: Vec<&str>| {
+            let stem = (!shared && !stem.is_empty()).then_some(stem);
+            stem.into_iter().chain(between).collect::<Vec<_>>().join("\n")
+        };
+        (self.before, self.questions.into_iter().map(|(item, stem, between)| (item, under(stem, between))).collect())
+    }
+}
+
+impl Wording {
+    /// The language as a person reads it: its tag, or that the file names none, so that a client's browser takes English.
+    #[must_use]
+    pub fn language_words(&self) -> String {
+        if self.language.is_empty() { "not named in the file; read out as English".to_owned() } else { self.language.clone() }
     }
 }
 
@@ -196,7 +250,7 @@ fn unique(parts: &[&FileItem]) -> Result<(), Unfit> {
     Ok(())
 }
 
-fn question(measure: Measure, part: &FileItem, number: usize) -> Result<Question, Unfit> {
+fn question(measure: Measure, part: &FileItem, under: &str, number: usize) -> Result<Question, Unfit> {
     let form = measure.form();
     if !part.enable_when.is_empty() {
         return Err(Unfit::Conditional(number));
@@ -217,7 +271,8 @@ fn question(measure: Measure, part: &FileItem, number: usize) -> Result<Question
         return Err(Unfit::Scores { question: number, given: listed(&given), form: form.name, asked: listed(&wanted) });
     }
     let place = format!("Question {number}");
-    Ok(Question { id: plain_word(&part.link_id), text: words(&place, &part.text, MOST_QUESTION)?, answers })
+    let under = if under.is_empty() { String::new() } else { words(&place, under, MOST_QUESTION)? };
+    Ok(Question { id: plain_word(&part.link_id), under, text: words(&place, &part.text, MOST_QUESTION)?, answers })
 }
 
 /// What an answer of this form may count.

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use askama::Template;
 use axum::extract::State;
 use axum::response::{IntoResponse, Response};
-use chrono::{DateTime, Days, NaiveDate, Utc};
+use chrono::{DateTime, Days, NaiveDate, TimeDelta, Utc};
 use leeward_core::measures::Measure;
 use uuid::Uuid;
 
@@ -13,7 +13,7 @@ use super::{ONLY_VERSION, event_for, link, queries, rules};
 use crate::base::ids::new_id;
 use crate::clients;
 use crate::episodes;
-use crate::measures::{Occasion, has_event, responses};
+use crate::measures::{Occasion, Response as Answered, has_event, responses};
 use crate::platform::forms::{Again, Fields, Id, Keyed, Lines, Need, Problems, SaveOutcome, answer, comes_back};
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
@@ -60,13 +60,13 @@ pub async fn make(app: &App, subject: &Subject, client: Uuid, new: New) -> Resul
 async fn keep(tx: &mut Tx, app: &App, client: Uuid, new: New) -> Result<String, Error> {
     let (now, id) = (app.world.now(), new_id(&app.world));
     // One whose link has ended waits for nobody.
-    queries::withdraw(tx, client, true, now).await?;
+    queries::close_ended(tx, client, now).await?;
     let episode = episodes::for_form(tx, app, client, new.occasion.place(), now).await?;
     let key = clients::key(tx, app, client).await?;
     let event = key.row(id, ONLY_VERSION).seal(&app.world, Field::AskingEvent, &event_for(&new.measures, new.event))?;
     let when = When::in_practice(tx).await?;
     let last = new.due_on.checked_add_days(Days::new(LATE_DAYS)).unwrap_or(new.due_on);
-    let until_at = when.at_time(last, "23:59").or_else(|| when.at_time(last, "12:00")).ok_or(Error::Inconsistent("asking.until_at"))?;
+    let until_at = when.begin_of(last.succ_opt().unwrap_or(last)) - TimeDelta::minutes(1);
     let names: Vec<String> = new.measures.iter().map(|measure| measure.name().to_owned()).collect();
     let row = queries::NewRow {
         id,
@@ -82,7 +82,7 @@ async fn keep(tx: &mut Tx, app: &App, client: Uuid, new: New) -> Result<String, 
     if !queries::add(tx, &row, &event).await? {
         return Err(Error::Conflict("This client is asked for forms already. Wait for the answer, or take that asking back first."));
     }
-    link::next(tx, app, client).await
+    link::next(tx, app, client, id).await
 }
 
 /// As it was typed.
@@ -150,8 +150,8 @@ impl AskForm {
         let event = Private::new(problems.text("event", &self.event, 200, Need::Optional, Lines::One));
         match (occasion, from, due) {
             (Some(occasion), Some(from), Some(due_on)) if problems.none() => {
-                let midnight = facts.when.at_time(from, "00:00").filter(|_| from > today);
-                Ok(New { occasion, measures, from_at: midnight.unwrap_or(facts.now), due_on, event })
+                let from_at = if from > today { facts.when.begin_of(from) } else { facts.now };
+                Ok(New { occasion, measures, from_at, due_on, event })
             }
             _ => Err(problems),
         }
@@ -211,20 +211,25 @@ impl AskPage {
         Occasion::ALL.iter().map(|one| (one.name(), one.words())).collect()
     }
 
+    /// What can be asked, and what was ticked: where the database does not say which have a wording, that is not lost.
+    fn offered(&self) -> impl Iterator<Item = Measure> {
+        Measure::ALL.into_iter().filter(|measure| self.worded.contains(measure) || self.again.typed.has(*measure))
+    }
+
     /// Name, label and whether it is ticked.
     fn forms(&self) -> impl Iterator<Item = (&'static str, String, bool)> {
-        self.worded.iter().map(|measure| {
+        self.offered().map(|measure| {
             let form = measure.form();
-            (measure.name(), format!("{}: {}, {} questions", form.name, form.about, form.topics.len()), self.again.typed.has(*measure))
+            (measure.name(), format!("{}: {}, {} questions", form.name, form.about, form.topics.len()), self.again.typed.has(measure))
         })
     }
 
     fn has_event(&self) -> bool {
-        self.worded.iter().any(|measure| has_event(*measure))
+        self.offered().any(has_event) || !self.again.typed.event.is_empty()
     }
 
     fn has_risk(&self) -> bool {
-        self.worded.iter().any(|measure| measure.form().risk.is_some())
+        self.offered().any(|measure| measure.form().risk.is_some())
     }
 
     fn show(frame: Frame, client: Uuid, (record, worded): (Option<i32>, Vec<Measure>), again: Again<AskForm>) -> Result<Response, Error> {
@@ -233,9 +238,9 @@ impl AskPage {
     }
 }
 
-async fn facts(tx: &mut Tx, app: &App, client: Uuid) -> Result<Facts, Error> {
+async fn facts(tx: &mut Tx, app: &App, answered: &[Answered]) -> Result<Facts, Error> {
     let when = When::in_practice(tx).await?;
-    let last = responses(tx, app, client).await?.into_iter().map(|one| (one.measure.name(), when.date(&one.answered_at))).collect();
+    let last = answered.iter().map(|one| (one.measure.name(), when.date(&one.answered_at))).collect();
     let (most, worded) = (queries::items_at_once(tx).await?, in_order(&wordings::in_use(tx).await?));
     Ok(Facts { when, now: app.world.now(), most, worded, last })
 }
@@ -249,10 +254,10 @@ fn in_order(worded: &[Measure]) -> Vec<Measure> {
 pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, Id(client): Id) -> Result<Response, Error> {
     let mut tx = app.database.act(&member.subject, Act::new("asking.view").client(client)).await?;
     clients::must_be_open(&mut tx, client).await?;
-    let facts = facts(&mut tx, &app, client).await?;
+    let answered = responses(&mut tx, &app, client).await?;
+    let facts = facts(&mut tx, &app, &answered).await?;
     let schedule = queries::schedule(&mut tx, client).await?;
-    let event =
-        responses(&mut tx, &app, client).await?.into_iter().rev().find(|one| has_event(one.measure)).and_then(|one| one.event.text().ok());
+    let event = answered.into_iter().rev().find(|one| has_event(one.measure)).and_then(|one| one.event.text().ok());
     let record = clients::row(&mut tx, client).await?.map(|row| row.number);
     tx.commit().await?;
     let today = facts.when.date(&facts.now);
@@ -302,7 +307,8 @@ async fn around(app: &App, member: &Member, client: Uuid) -> (Option<i32>, Vec<M
 async fn try_save(app: &App, member: &Member, client: Uuid, once: &Once, typed: &AskForm) -> Result<SaveOutcome<AskForm>, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("asking.make").client(client), once).await?;
     clients::must_be_open(&mut tx, client).await?;
-    let facts = facts(&mut tx, app, client).await?;
+    let answered = responses(&mut tx, app, client).await?;
+    let facts = facts(&mut tx, app, &answered).await?;
     let new = match typed.check(&facts) {
         Err(problems) => return Ok(SaveOutcome::Refused(problems)),
         Ok(new) => new,

@@ -5,19 +5,19 @@ use std::collections::BTreeMap;
 
 use askama::Template;
 use axum::extract::State;
-use axum::http::StatusCode;
+use axum::http::{StatusCode, header};
 use axum::response::{IntoResponse, Redirect, Response};
 use leeward_core::measures::Measure;
 use uuid::Uuid;
 
-use super::hand_in::{Form, Work, answer, work};
-use super::open::quiet;
+use super::hand_in::{Form, Handing, Sender, Work, answer_from, must_be_of, work};
 use super::queries_errand as queries;
 use super::{Closed, Draft, Given};
+use crate::base::ids::new_id;
 use crate::measures::ITEMS;
 use crate::platform::assets::Assets;
 use crate::platform::forms::Sent;
-use crate::platform::page::Frame;
+use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
 use crate::platform::{App, Errand};
 use crate::store::error::Error;
@@ -29,6 +29,8 @@ struct Question {
     /// Its field.
     name: &'static str,
     number: usize,
+    /// What stands over it in the file; empty: nothing.
+    under: String,
     text: String,
     /// What each answer sends, how it reads, and whether it was given.
     answers: Vec<(String, String, bool)>,
@@ -54,10 +56,13 @@ struct FillPage {
     about: String,
     said: Said,
     questions: Vec<Question>,
-    draft_id: Uuid,
-    draft_version: i32,
-    /// Some questions were neither answered nor left out when it was sent.
-    incomplete: bool,
+    sender: Sender,
+    /// The how-manieth sending of this page was kept last.
+    sendings: i32,
+    /// What became of it when it was sent; empty: it was not yet.
+    notice: &'static str,
+    /// Of the asking's forms, some were handed in.
+    some_sent: bool,
 }
 
 /// A page with nothing to answer.
@@ -90,6 +95,40 @@ async fn read(app: &App, errand: &Errand) -> Result<(Work, Said, When), Error> {
     Ok((work, Said { reading_hours, crisis }, when))
 }
 
+/// A page behind the link. Its address has no secret, and browsers that say no more than where a form came from must say that.
+fn behind_link(status: StatusCode, template: &impl Template) -> Result<Response, Error> {
+    Ok((status, [(header::REFERRER_POLICY, "same-origin")], page(template)?).into_response())
+}
+
+/// How a form is shown.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum As {
+    /// To be filled in.
+    Kept,
+    /// It was sent with questions that were neither answered nor left out.
+    NotWhole,
+    /// It was sent from a page that did not know of what another page had kept.
+    Behind,
+}
+
+impl As {
+    fn status(self) -> StatusCode {
+        match self {
+            Self::Kept => StatusCode::OK,
+            Self::NotWhole => StatusCode::UNPROCESSABLE_ENTITY,
+            Self::Behind => StatusCode::CONFLICT,
+        }
+    }
+
+    fn notice(self) -> &'static str {
+        match self {
+            Self::Kept => "",
+            Self::NotWhole => say("forms_incomplete"),
+            Self::Behind => say("forms_behind"),
+        }
+    }
+}
+
 fn question(form: &Form, at: usize, given: Given, incomplete: bool) -> Option<Question> {
     let (_, wording) = form.wording.as_ref()?;
     let one = wording.questions.get(at)?;
@@ -98,18 +137,20 @@ fn question(form: &Form, at: usize, given: Given, incomplete: bool) -> Option<Qu
     Some(Question {
         name: ITEMS.get(at)?,
         number: at + 1,
+        under: one.under.clone(),
         text: one.text.clone(),
         answers: answers.map(|(answer, words)| (answer.word(), words, answer == given)).collect(),
         missing: incomplete && given == Given::NotYet,
     })
 }
 
-fn fill(frame: Frame, form: &Form, about: String, said: Said, (draft, incomplete): (&Draft, bool)) -> Result<Response, Error> {
+/// The page of one form of `work`, with what `draft` has of it, as the page that `sender` names.
+fn fill(frame: Frame, (work, form): (&Work, &Form), said: Said, (draft, how): (&Draft, As), sender: Sender) -> Result<Response, Error> {
     let Some((_, wording)) = &form.wording else { return Err(Error::Inconsistent("wording")) };
+    let incomplete = how == As::NotWhole;
     let questions = draft.given().iter().enumerate().filter_map(|(at, given)| question(form, at, *given, incomplete)).collect();
-    let status = if incomplete { StatusCode::UNPROCESSABLE_ENTITY } else { StatusCode::OK };
-    quiet(
-        status,
+    behind_link(
+        how.status(),
         &FillPage {
             nonce: frame.nonce,
             assets: frame.assets,
@@ -118,18 +159,26 @@ fn fill(frame: Frame, form: &Form, about: String, said: Said, (draft, incomplete
             title: wording.title.clone(),
             language: if wording.language.is_empty() { "en".to_owned() } else { wording.language.clone() },
             intro: wording.intro.clone(),
-            about,
+            about: about(work, form.measure),
             said,
             questions,
-            draft_id: form.draft_id,
-            draft_version: form.draft_version,
-            incomplete,
+            sendings: form.sendings(sender.page),
+            sender,
+            notice: how.notice(),
+            some_sent: work.forms.iter().any(|form| form.handed_in),
         },
     )
 }
 
+/// The form as it is kept, on a page of its own.
+fn fill_as_kept(app: &App, frame: Frame, errand: &Errand, (work, form): (&Work, &Form), said: Said, how: As) -> Result<Response, Error> {
+    let (wording, _) = form.wording.as_ref().ok_or(Error::Inconsistent("wording"))?;
+    let sender = Sender { asking: errand.asking, page: new_id(&app.world), was: form.draft_version, wording: *wording };
+    fill(frame, (work, form), said, (&form.draft, how), sender)
+}
+
 fn say_only(frame: Frame, heading: &str, text: String, said: Said, more: bool) -> Result<Response, Error> {
-    quiet(StatusCode::OK, &SaidPage { nonce: frame.nonce, assets: frame.assets, heading: say(heading), text, said, more })
+    behind_link(StatusCode::OK, &SaidPage { nonce: frame.nonce, assets: frame.assets, heading: say(heading), text, said, more })
 }
 
 /// What the client reads of the event, where the form asks about one.
@@ -154,16 +203,19 @@ pub(super) async fn show(errand: Errand, State(app): State<App>, frame: Frame) -
         let text = say("forms_early_text").replace("{day}", &when.day(&work.from_at));
         return say_only(frame, "forms_early_heading", text, said, false);
     }
-    match work.forms.iter().find(|form| !form.handed_in && form.wording.is_some()) {
-        Some(form) => fill(frame, form, about(&work, form.measure), said, (&form.draft, false)),
+    match work.next() {
+        Some(form) => fill_as_kept(&app, frame, &errand, (&work, form), said, As::Kept),
         None => say_only(frame, "forms_unable_heading", say("forms_unable_text").to_owned(), said, false),
     }
 }
 
-/// `GET /q/thanks`: after a form was handed in, whatever it says.
+/// `GET /q/thanks`: after a form was handed in, whatever it says. Where none was, it says nothing of the kind.
 pub(super) async fn thanks(errand: Errand, State(app): State<App>, frame: Frame) -> Result<Response, Error> {
     let (work, said, _) = read(&app, &errand).await?;
-    let more = work.closed.is_none() && work.forms.iter().any(|form| !form.handed_in);
+    if !work.forms.iter().any(|form| form.handed_in) {
+        return Ok(Redirect::to("/q/forms").into_response());
+    }
+    let more = work.next().is_some();
     let text = say(if more { "forms_more_text" } else { "forms_done_text" });
     say_only(frame, "forms_done_heading", text.to_owned(), said, more)
 }
@@ -172,6 +224,10 @@ pub(super) async fn thanks(errand: Errand, State(app): State<App>, frame: Frame)
 #[derive(serde::Deserialize)]
 pub(super) struct Filled {
     measure: String,
+    asking: Uuid,
+    page: Uuid,
+    was: i32,
+    wording: Uuid,
     /// The rest: an answer a question, by its field.
     #[serde(flatten)]
     answers: BTreeMap<String, String>,
@@ -180,31 +236,41 @@ pub(super) struct Filled {
 /// `POST /q/forms`
 pub(super) async fn send(errand: Errand, State(app): State<App>, frame: Frame, Sent(filled): Sent<Filled>) -> Result<Response, Error> {
     const NOT_WHOLE: Error = Error::BadRequest("This did not arrive whole, so it was not sent. Open the page again.");
+    let sender = Sender { asking: filled.asking, page: filled.page, was: filled.was, wording: filled.wording };
+    must_be_of(&errand, sender.asking)?;
     let measure = Measure::parse(&filled.measure).ok_or(NOT_WHOLE)?;
     let form = measure.form();
     let given = ITEMS.iter().take(form.topics.len()).map(|name| Given::read(filled.answers.get(*name).map_or("", String::as_str)));
     let draft = given.collect::<Option<Vec<_>>>().and_then(|given| Draft::new(form, given)).ok_or(NOT_WHOLE)?;
-    let Some(sheet) = draft.sheet(form) else {
-        let (work, said, _) = read(&app, &errand).await?;
-        let form = work.forms.iter().find(|one| one.measure == measure && !one.handed_in && one.wording.is_some());
-        return match form {
-            Some(form) if work.closed.is_none() => fill(frame, form, about(&work, measure), said, (&draft, true)),
-            _ => Ok(Redirect::to("/q/forms").into_response()),
-        };
+    let handing = match draft.sheet(form) {
+        Some(sheet) => Some(answer_from(&app, &errand, &sender, measure, &sheet).await?),
+        None => None,
     };
-    // Sent again, it is there already.
-    let there = answer(&app, &errand.subject, measure, &sheet).await? || was_handed_in(&app, &errand, measure).await?;
-    Ok(Redirect::to(if there { "/q/thanks" } else { "/q/forms" }).into_response())
+    if handing == Some(Handing::There) {
+        return Ok(Redirect::to("/q/thanks").into_response());
+    }
+    let (work, said, _) = read(&app, &errand).await?;
+    if handing == Some(Handing::Elsewhere) {
+        let more = work.next().is_some();
+        return say_only(frame, "forms_before_heading", say("forms_before_text").to_owned(), said, more);
+    }
+    let open = work.forms.iter().find(|one| one.measure == measure && !one.handed_in && one.wording.is_some());
+    match (open.filter(|_| work.closed.is_none()), handing) {
+        (Some(form), None) if form.is_worded_as(&sender) => fill(frame, (&work, form), said, (&draft, As::NotWhole), sender),
+        (Some(form), None | Some(Handing::Behind)) => fill_as_kept(&app, frame, &errand, (&work, form), said, As::Behind),
+        _ => Ok(Redirect::to("/q/forms").into_response()),
+    }
 }
 
-async fn was_handed_in(app: &App, errand: &Errand, measure: Measure) -> Result<bool, Error> {
-    let mut tx = app.database.look(&errand.subject).await?;
-    let work = work(&mut tx, app).await?;
-    Ok(work.forms.iter().any(|form| form.measure == measure && form.handed_in))
+/// What declining sends.
+#[derive(serde::Deserialize)]
+pub(super) struct Declines {
+    asking: Uuid,
 }
 
 /// `POST /q/decline`
-pub(super) async fn decline(errand: Errand, State(app): State<App>) -> Result<Redirect, Error> {
+pub(super) async fn decline(errand: Errand, State(app): State<App>, Sent(declines): Sent<Declines>) -> Result<Redirect, Error> {
+    must_be_of(&errand, declines.asking)?;
     super::decline(&app, &errand.subject).await?;
     Ok(Redirect::to("/q/forms"))
 }

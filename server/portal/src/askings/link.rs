@@ -24,41 +24,58 @@ pub(super) fn text(app: &App, asking: Uuid, number: i32) -> String {
     format!("{}/q#{}", app.origin.text, token(app, asking, number).reveal())
 }
 
-/// Makes the next link of the open asking of `client`; the one before it ends. Its text.
+/// Makes the next link of `asking` of `client`; the one before it ends. Its text.
 ///
 /// # Errors
-/// [`Error::Conflict`] when none is open, or its time is over.
-pub(super) async fn next(tx: &mut Tx, app: &App, client: Uuid) -> Result<String, Error> {
-    let none = Error::Conflict("Nothing is asked of this client now, so there is no link. Ask for forms first.");
-    let (asking, number) = queries::next_link(tx, client, app.world.now()).await?.ok_or(none)?;
+/// [`Error::Conflict`] when it is not open any more.
+pub(super) async fn next(tx: &mut Tx, app: &App, client: Uuid, asking: Uuid) -> Result<String, Error> {
+    let over = Error::Conflict(
+        "This asking was answered, declined or taken back meanwhile, so it has no link any more. Open the page again and look.",
+    );
+    let number = queries::next_link(tx, client, asking, app.world.now()).await?.ok_or(over)?;
     queries::mint(tx, new_id(&app.world), &token(app, asking, number).hash(), asking).await?;
     Ok(text(app, asking, number))
 }
 
-/// As [`next`], in a transaction of its own.
+/// Makes the next link of the asking of `client` that is open, in a transaction of its own. Its text.
 ///
 /// # Errors
-/// As [`next`].
+/// [`Error::Conflict`] when none is open.
 pub async fn mint(app: &App, subject: &Subject, client: Uuid) -> Result<String, Error> {
     let mut tx = app.database.act(subject, Act::new("asking.link").client(client)).await?;
-    let link = next(&mut tx, app, client).await?;
+    let none = Error::Conflict("Nothing is asked of this client now, so there is no link. Ask for forms first.");
+    let asking = queries::open_now(&mut tx, client, app.world.now()).await?.ok_or(none)?;
+    let link = next(&mut tx, app, client, asking).await?;
     tx.commit().await?;
     Ok(link)
 }
 
-/// What the form of a new link sends.
+/// Which asking the page showed.
 #[derive(Default, serde::Deserialize)]
-pub(super) struct Nothing {}
+#[serde(default)]
+pub(super) struct Which {
+    asking: String,
+}
+
+impl Which {
+    /// Read last: to others the client is not there, whatever they send.
+    ///
+    /// # Errors
+    /// [`Error::BadRequest`] when it is none.
+    pub(super) fn read(&self) -> Result<Uuid, Error> {
+        self.asking.parse().map_err(|_| Error::BadRequest("The form did not arrive whole, so nothing was done. Open the page again."))
+    }
+}
 
 /// `POST /clients/{client}/askings/link`
 pub(super) async fn make(
     member: Member,
     State(app): State<App>,
     Id(client): Id,
-    Keyed(once, Nothing {}): Keyed<Nothing>,
+    Keyed(once, which): Keyed<Which>,
 ) -> Result<Answer, Error> {
     let mut tx = app.database.act_once(&member.subject, Act::new("asking.link").client(client), &once).await?;
     clients::must_be_open(&mut tx, client).await?;
-    next(&mut tx, &app, client).await?;
+    next(&mut tx, &app, client, which.read()?).await?;
     tx.saved(format!("/clients/{client}/askings")).await
 }

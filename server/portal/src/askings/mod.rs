@@ -17,7 +17,6 @@ mod schedule;
 use axum::routing::{get, post};
 use chrono::{DateTime, NaiveDate, Utc};
 use leeward_core::measures::Measure;
-use sqlx::{Connection, PgConnection};
 use strum::{EnumString, IntoStaticStr, VariantArray};
 use uuid::Uuid;
 
@@ -25,6 +24,7 @@ use crate::base::named::named;
 use crate::measures::Occasion;
 use crate::platform::when::When;
 use crate::platform::{Repeats, Routes, Rule};
+use crate::store::database::as_owner;
 use crate::store::error::Error;
 use crate::store::seal::{Opened, Private};
 
@@ -76,8 +76,10 @@ pub struct Asking {
     pub until_at: DateTime<Utc>,
     /// What a form about one event asks about.
     pub event: Opened,
-    /// How many links were made: the last one holds.
+    /// How many links were made: none but the last one holds.
     pub links: i32,
+    /// The last one holds: whoever made it treats the client still.
+    pub link_holds: bool,
     /// What became of it, and when.
     pub closed: Option<(Closed, DateTime<Utc>)>,
 }
@@ -138,11 +140,7 @@ fn event_for(measures: &[Measure], event: Private) -> Private {
 /// # Errors
 /// [`Error::Database`], also when `url` is not the owner's: nothing was made anew.
 pub async fn rebuild(url: &str) -> Result<(i64, Vec<Uuid>), Error> {
-    let mut db = PgConnection::connect(url).await?;
-    let mut tx = db.begin().await?;
-    let found = queries::refold(&mut tx).await?;
-    tx.commit().await?;
-    Ok(found)
+    as_owner(url, async |db| queries::refold(db).await).await
 }
 
 /// Adds this feature's routes.

@@ -25,13 +25,13 @@ struct OpenPage {
 }
 
 /// A page from which no address is handed on.
-pub(super) fn quiet(status: StatusCode, template: &impl Template) -> Result<Response, Error> {
-    Ok((status, [(header::REFERRER_POLICY, "no-referrer")], page(template)?).into_response())
+fn quiet(template: &impl Template) -> Result<Response, Error> {
+    Ok(([(header::REFERRER_POLICY, "no-referrer")], page(template)?).into_response())
 }
 
 /// `GET /q`: the same for every link, and for none.
 pub(super) async fn landing(frame: Frame) -> Result<Response, Error> {
-    quiet(StatusCode::OK, &OpenPage { nonce: frame.nonce, assets: frame.assets, words: words::json(words::Page::Open) })
+    quiet(&OpenPage { nonce: frame.nonce, assets: frame.assets, words: words::json(words::Page::Open) })
 }
 
 /// What the page of the link sends.

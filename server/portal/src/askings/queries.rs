@@ -24,7 +24,7 @@ pub(super) async fn due(tx: &mut Tx, client: Option<Uuid>, today: NaiveDate) -> 
     sqlx::query_as!(
         DueRow,
         r#"SELECT c.id AS client, coalesce(a.occasion, s.due_for) AS "occasion!", coalesce(a.due_on, s.due_on) AS "on!", a.id IS NOT NULL AS "asked!"
-           FROM client c LEFT JOIN schedule s ON s.client_id = c.id LEFT JOIN asking a ON a.client_id = c.id AND a.closed_at IS NULL
+           FROM client c LEFT JOIN schedule_due s ON s.client_id = c.id LEFT JOIN asking a ON a.client_id = c.id AND a.closed_at IS NULL
            WHERE c.id IN (SELECT access.my_clients()) AND ($1::uuid IS NULL OR c.id = $1) AND c.archived_at IS NULL
              AND coalesce(a.due_on < $2, s.due_on <= $2)"#,
         client,
@@ -46,7 +46,8 @@ pub(super) struct ScheduleRow {
 pub(super) async fn schedule(tx: &mut Tx, client: Uuid) -> sqlx::Result<Option<ScheduleRow>> {
     sqlx::query_as!(
         ScheduleRow,
-        "SELECT measures, every, follow_up_weeks, version, due_for, due_on FROM schedule WHERE client_id = $1",
+        "SELECT s.measures, s.every, s.follow_up_weeks, s.version, d.due_for, d.due_on
+         FROM schedule s JOIN schedule_due d ON d.client_id = s.client_id WHERE s.client_id = $1",
         client
     )
     .fetch_optional(&mut **tx)
@@ -74,12 +75,14 @@ pub(super) async fn set_schedule(
         .await?
     } else {
         sqlx::query!(
-            "UPDATE schedule SET measures = $3, every = $4, follow_up_weeks = $5, version = version + 1 WHERE client_id = $1 AND version = $2",
+            "UPDATE schedule SET measures = $3, every = $4, follow_up_weeks = $5, set_at = $6, version = version + 1
+             WHERE client_id = $1 AND version = $2",
             client,
             version,
             measures,
             every,
-            follow_up_weeks
+            follow_up_weeks,
+            now
         )
         .execute(&mut **tx)
         .await?
@@ -105,6 +108,7 @@ pub(super) struct AskingRow {
     until_at: DateTime<Utc>,
     event: Vec<u8>,
     links: i32,
+    link_holds: bool,
     closed_as: Option<String>,
     closed_at: Option<DateTime<Utc>>,
 }
@@ -129,6 +133,7 @@ impl AskingRow {
             until_at: self.until_at,
             event,
             links: self.links,
+            link_holds: self.link_holds,
             closed,
         })
     }
@@ -146,7 +151,7 @@ pub(super) async fn askings(tx: &mut Tx, client: Uuid) -> sqlx::Result<Vec<Askin
         r#"SELECT a.id, a.number, a.occasion, a.measures,
              (SELECT count(DISTINCT r.measure) FROM response r WHERE r.asking_id = a.id AND r.by_client) AS "handed_in!", a.asked_at,
              (SELECT m.name FROM access.members() m WHERE m.id = a.asked_by) AS asked_by, a.from_at, a.due_on, a.until_at, w.event, a.links,
-             a.closed_as, a.closed_at
+             a.link_holds, a.closed_as, a.closed_at
            FROM asking a JOIN asking_words w ON w.asking_id = a.id WHERE a.client_id = $1 ORDER BY a.number DESC"#,
         client
     )
@@ -194,29 +199,48 @@ pub(super) async fn add(tx: &mut Tx, new: &NewRow<'_>, event: &[u8]) -> sqlx::Re
     Ok(true)
 }
 
-/// Closes the one that is open: taken back, or, with `ended`, only if its link has ended. False: none is.
-pub(super) async fn withdraw(tx: &mut Tx, client: Uuid, ended: bool, now: DateTime<Utc>) -> sqlx::Result<bool> {
+/// Takes back `asking` of `client`, which a page showed as open. False: it is not any more.
+pub(super) async fn withdraw(tx: &mut Tx, client: Uuid, asking: Uuid, now: DateTime<Utc>) -> sqlx::Result<bool> {
     let done = sqlx::query!(
-        "UPDATE asking SET closed_as = 'withdrawn', closed_at = $3 WHERE client_id = $1 AND closed_at IS NULL AND (NOT $2 OR until_at <= $3)",
+        "UPDATE asking SET closed_as = 'withdrawn', closed_at = $3 WHERE client_id = $1 AND id = $2 AND closed_at IS NULL",
         client,
-        ended,
+        asking,
         now
     )
     .execute(&mut **tx)
     .await?;
-    Ok(done.rows_affected() > 0)
+    Ok(done.rows_affected() == 1)
 }
 
-/// One more link of the open asking; which it is, and of which asking. `None`: none is open.
-pub(super) async fn next_link(tx: &mut Tx, client: Uuid, now: DateTime<Utc>) -> sqlx::Result<Option<(Uuid, i32)>> {
-    let row = sqlx::query!(
-        "UPDATE asking SET links = links + 1 WHERE client_id = $1 AND closed_at IS NULL AND until_at > $2 RETURNING id, links",
+/// Closes the one of `client` whose link has ended, if there is one.
+pub(super) async fn close_ended(tx: &mut Tx, client: Uuid, now: DateTime<Utc>) -> sqlx::Result<()> {
+    sqlx::query!(
+        "UPDATE asking SET closed_as = 'withdrawn', closed_at = $2 WHERE client_id = $1 AND closed_at IS NULL AND until_at <= $2",
         client,
         now
     )
+    .execute(&mut **tx)
+    .await
+    .map(drop)
+}
+
+/// Which asking of `client` is open; `None`: none is.
+pub(super) async fn open_now(tx: &mut Tx, client: Uuid, now: DateTime<Utc>) -> sqlx::Result<Option<Uuid>> {
+    sqlx::query_scalar!("SELECT id FROM asking WHERE client_id = $1 AND closed_at IS NULL AND until_at > $2", client, now)
+        .fetch_optional(&mut **tx)
+        .await
+}
+
+/// One more link of `asking` of `client`: the how-manieth. `None`: it is not open any more.
+pub(super) async fn next_link(tx: &mut Tx, client: Uuid, asking: Uuid, now: DateTime<Utc>) -> sqlx::Result<Option<i32>> {
+    sqlx::query_scalar!(
+        "UPDATE asking SET links = links + 1 WHERE client_id = $1 AND id = $2 AND closed_at IS NULL AND until_at > $3 RETURNING links",
+        client,
+        asking,
+        now
+    )
     .fetch_optional(&mut **tx)
-    .await?;
-    Ok(row.map(|row| (row.id, row.links)))
+    .await
 }
 
 /// Keeps the hash of a link's token; the one before it ends.
@@ -228,8 +252,9 @@ pub(super) async fn mint(tx: &mut Tx, errand: Uuid, hash: &[u8], asking: Uuid) -
 pub(super) async fn refold(db: &mut PgConnection) -> sqlx::Result<(i64, Vec<Uuid>)> {
     let all = sqlx::query_scalar!(r#"SELECT count(*) AS "all!" FROM schedule"#).fetch_one(&mut *db).await?;
     let different = sqlx::query_scalar!(
-        "UPDATE schedule s SET due_for = f.due_for, due_on = f.due_on FROM schedule_fold f
-         WHERE f.client_id = s.client_id AND (s.due_for, s.due_on) IS DISTINCT FROM (f.due_for, f.due_on) RETURNING s.client_id"
+        "UPDATE schedule s SET due_for = f.due_for, due_on = f.due_on, then_for = f.then_for, then_on = f.then_on FROM schedule_fold f
+         WHERE f.client_id = s.client_id
+           AND (s.due_for, s.due_on, s.then_for, s.then_on) IS DISTINCT FROM (f.due_for, f.due_on, f.then_for, f.then_on) RETURNING s.client_id"
     )
     .fetch_all(&mut *db)
     .await?;

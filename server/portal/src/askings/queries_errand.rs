@@ -1,4 +1,5 @@
-//! SQL of a client's errand: functions alone, which look at who asks (migration 0027). No table is within its reach.
+//! SQL of a client's errand: functions alone, which look at who asks (migrations 0027 and 0029), and what the practice says to everybody. No table of
+//! a record is within its reach.
 
 use chrono::{DateTime, Utc};
 use uuid::Uuid;
@@ -33,22 +34,44 @@ pub(super) struct FormRow {
     pub(super) draft_id: Option<Uuid>,
     pub(super) draft: Option<Vec<u8>>,
     pub(super) draft_version: Option<i32>,
+    pub(super) draft_wording: Option<Uuid>,
+    pub(super) draft_page: Option<Uuid>,
+    pub(super) draft_sending: Option<i32>,
+    pub(super) handed_page: Option<Uuid>,
 }
 
 /// The forms of the errand that asks, in their order.
 pub(super) async fn forms(tx: &mut Tx) -> sqlx::Result<Vec<FormRow>> {
     sqlx::query_as!(
         FormRow,
-        r#"SELECT measure AS "measure!", wording_id AS wording, body, handed_in AS "handed_in!", draft_id, draft, draft_version
+        r#"SELECT measure AS "measure!", wording_id AS wording, body, handed_in AS "handed_in!", draft_id, draft, draft_version,
+             draft_wording, draft_page, draft_sending, handed_page
            FROM access.errand_forms()"#
     )
     .fetch_all(&mut **tx)
     .await
 }
 
-/// Keeps what is filled in so far; the version it has now. `None`: another device kept more since, or it was handed in.
-pub(super) async fn keep_draft(tx: &mut Tx, draft: Uuid, measure: &str, sealed: &[u8], was: i32) -> sqlx::Result<Option<i32>> {
-    sqlx::query_scalar!("SELECT access.keep_draft($1, $2, $3, $4)", draft, measure, sealed, was).fetch_one(&mut **tx).await
+/// What is filled in so far, to be kept.
+pub(super) struct DraftRow<'a> {
+    pub(super) id: Uuid,
+    pub(super) measure: &'a str,
+    pub(super) sealed: &'a [u8],
+    /// The version in whose place it comes; 0: none.
+    pub(super) was: i32,
+    /// The wording that it answers.
+    pub(super) wording: Uuid,
+    /// Which page sends it, and its how-manieth sending.
+    pub(super) page: Uuid,
+    pub(super) sending: i32,
+}
+
+/// Keeps it; the version it has now. `None`: another page kept more since, or it was handed in.
+pub(super) async fn keep_draft(tx: &mut Tx, row: &DraftRow<'_>) -> sqlx::Result<Option<i32>> {
+    let DraftRow { id, measure, sealed, was, wording, page, sending } = *row;
+    sqlx::query_scalar!("SELECT access.keep_draft($1, $2, $3, $4, $5, $6, $7)", id, measure, sealed, was, wording, page, sending)
+        .fetch_one(&mut **tx)
+        .await
 }
 
 /// False: it is closed already.

@@ -5,7 +5,7 @@ use axum::response::Response;
 use uuid::Uuid;
 
 use super::form::{ClientForm, FormPage};
-use super::{Kind, NewClient, add, is_rehearsal, key, number_again, open, queries, seal};
+use super::{Kind, NewClient, add, is_rehearsal, key, lock, number_again, open, queries, seal};
 use crate::base::ids::new_id;
 use crate::platform::App;
 use crate::platform::forms::{Again, Id, Keyed, Problems, RowChange, SaveOutcome, answer, comes_back, version};
@@ -123,6 +123,8 @@ async fn archive_in(tx: &mut Tx, app: &App, client: Uuid, version: i32) -> Resul
     if is_rehearsal(tx, client).await? {
         return Err(Error::Conflict("This is the pretend client of your rehearsals, on no list, so it was not archived."));
     }
+    // A client who hands a form in waits for this, or this for them: the flag that it raises is seen.
+    lock(tx, client).await?;
     if queries::has_open_session(tx, client).await? {
         return Err(Error::Conflict("A session with this client is still open, so the record was not archived. End the session first."));
     }

@@ -3,7 +3,7 @@
 use askama::Template;
 use axum::extract::State;
 use axum::response::{IntoResponse, Redirect, Response};
-use chrono::{DateTime, NaiveDate, Utc};
+use chrono::{DateTime, NaiveDate, TimeDelta, Utc};
 use uuid::Uuid;
 
 use super::{Episode, Reason, episodes, queries};
@@ -70,9 +70,9 @@ impl EndForm {
     }
 }
 
-/// The last minute of a day; where clocks leave it out, the day's noon.
+/// The last minute of a day.
 fn end_of(day: NaiveDate, when: When) -> DateTime<Utc> {
-    when.at_time(day, "23:59").or_else(|| when.at_time(day, "12:00")).unwrap_or_else(|| day.and_time(chrono::NaiveTime::MIN).and_utc())
+    when.begin_of(day.succ_opt().unwrap_or(day)) - TimeDelta::minutes(1)
 }
 
 impl Fields for EndForm {
@@ -169,6 +169,12 @@ async fn try_save(
     };
     if end.is_none() && !is_last {
         return Ok(SaveOutcome::TooLate("Another treatment was begun after this one, so it does not go on. Say how it ended."));
+    }
+    let is_mistake = end.is_some_and(|(_, reason)| reason == Reason::Mistake);
+    if is_mistake && (episode.started_at.is_some() || queries::has_form(&mut tx, episode.id).await?) {
+        return Ok(SaveOutcome::TooLate(
+            "This treatment has a session that was attended, or a form, so it was none by mistake. Say how it ended, or take the form back first.",
+        ));
     }
     if end.is_some() && queries::in_session(&mut tx, episode.id).await? {
         return Ok(SaveOutcome::TooLate("A session of this treatment is open. Close it first, then say how the treatment ended."));

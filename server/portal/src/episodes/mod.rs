@@ -42,6 +42,8 @@ pub enum Reason {
     Died,
     /// Nobody knows.
     Unknown,
+    /// It was begun by mistake, and nobody was treated.
+    Mistake,
 }
 
 named!(Reason);
@@ -60,6 +62,7 @@ impl Reason {
             Self::ClinicianLeft => "the clinician left",
             Self::Died => "died",
             Self::Unknown => "not known",
+            Self::Mistake => "begun by mistake, nobody was treated",
         }
     }
 }
@@ -99,6 +102,10 @@ pub struct Episode {
 }
 
 impl Episode {
+    fn was_mistake(&self) -> bool {
+        self.end.as_ref().is_some_and(|end| end.reason == Reason::Mistake)
+    }
+
     /// For how many weeks nobody was seen, where that is as long as an end is proposed after; it never comes by itself.
     #[must_use]
     pub fn quiet_for(&self, weeks: i16, now: DateTime<Utc>) -> Option<i64> {
@@ -147,6 +154,7 @@ pub async fn for_form(tx: &mut Tx, app: &App, client: Uuid, place: Place, at: Da
         return Err(Error::Conflict("This is the pretend client of your rehearsals: nobody is treated, so no form is kept."));
     }
     let all = episodes(tx, client).await?;
+    let all: Vec<&Episode> = all.iter().filter(|one| !one.was_mistake()).collect();
     let ended = all.iter().rev().find(|one| one.end.is_some());
     let then = all.iter().find(|one| one.end.as_ref().is_none_or(|end| end.at >= at));
     match (place, then, ended) {

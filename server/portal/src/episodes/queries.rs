@@ -68,6 +68,13 @@ pub(super) async fn in_session(tx: &mut Tx, episode: Uuid) -> sqlx::Result<bool>
         .await
 }
 
+/// Whether a form of it stands.
+pub(super) async fn has_form(tx: &mut Tx, episode: Uuid) -> sqlx::Result<bool> {
+    sqlx::query_scalar!(r#"SELECT EXISTS (SELECT FROM standing_response WHERE episode_id = $1) AS "so!""#, episode)
+        .fetch_one(&mut **tx)
+        .await
+}
+
 /// Says how it ended, or that it goes on, where it still stands as in `version`; `None`: it does not.
 pub(super) async fn end(tx: &mut Tx, episode: Uuid, version: i32, end: Option<(DateTime<Utc>, Reason)>) -> sqlx::Result<bool> {
     let (at, reason) = end.map_or((None, None), |(at, reason)| (Some(at), Some(reason.name())));

@@ -20,9 +20,13 @@ pub(crate) struct Handed<'a> {
     pub(crate) sheet: &'a Sheet,
     /// What it was asked about.
     pub(crate) event: &'a Private,
+    /// The version of the draft that it was made from; 0: from none.
+    pub(crate) follows: i32,
+    /// The page that it comes from.
+    pub(crate) page: Uuid,
 }
 
-/// Keeps what a client hands in, with the flag that it raises. False: it was handed in already, or its time is not now.
+/// Keeps what a client hands in, with the flag that it raises. False: it was handed in already, its time is not now, or another draft stands.
 ///
 /// # Errors
 /// [`Error::Inner`] when the answers are none to this form; [`Error::Seal`].
@@ -34,6 +38,15 @@ pub(crate) async fn hand_in(tx: &mut Tx, app: &App, key: &ClientKey, handed: &Ha
     let row = key.row(id, ONLY_VERSION);
     let answers = row.seal(&app.world, Field::ResponseAnswers, &Private::new(sheet.text()))?;
     let event = row.seal(&app.world, Field::ResponseEvent, event)?;
-    let kept = queries::HandedRow { id, measure, wording: handed.wording, score: &score, points, says: flag(score.risk) };
+    let kept = queries::HandedRow {
+        id,
+        measure,
+        wording: handed.wording,
+        score: &score,
+        points,
+        says: flag(score.risk),
+        follows: handed.follows,
+        page: handed.page,
+    };
     Ok(queries::hand_in(tx, &kept, &answers, &event).await?)
 }

@@ -7,7 +7,7 @@ use leeward_core::measures::Measure;
 use strum::{EnumString, IntoStaticStr, VariantArray};
 use uuid::Uuid;
 
-use super::queries::{self, FlagRow, OpenRow};
+use super::queries::{self, FlagRow, OpenRow, ToldRow};
 use crate::base::named::named;
 use crate::clients;
 use crate::platform::forms::{InPath, Keyed};
@@ -109,10 +109,12 @@ pub(super) struct Flag {
     pub(super) raised_at: DateTime<Utc>,
     /// What was done, when, and by whom.
     pub(super) done: Option<(&'static str, DateTime<Utc>, String)>,
+    /// Who was told, how and when; the first first.
+    pub(super) told: Vec<(String, &'static str, DateTime<Utc>)>,
 }
 
 impl Flag {
-    pub(super) fn of(row: FlagRow, measure: Measure) -> Result<Self, Error> {
+    pub(super) fn of(row: FlagRow, measure: Measure, told: Vec<ToldRow>) -> Result<Self, Error> {
         let form = measure.form();
         let done = match (row.done, row.done_at, row.done_by) {
             (Some(done), Some(at), by) => {
@@ -121,7 +123,9 @@ impl Flag {
             }
             _ => None,
         };
-        Ok(Self { says: says_words(form.name, form.risk.unwrap_or_default(), &row.says), raised_at: row.raised_at, done })
+        let how = |one: &ToldRow| if one.by_mail { "told by mail" } else { "had it on screen" };
+        let told = told.into_iter().map(|one| (one.name.clone().unwrap_or_default(), how(&one), one.at)).collect();
+        Ok(Self { says: says_words(form.name, form.risk.unwrap_or_default(), &row.says), raised_at: row.raised_at, done, told })
     }
 }
 

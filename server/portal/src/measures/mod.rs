@@ -12,7 +12,6 @@ mod response;
 use axum::routing::{get, post};
 use chrono::{DateTime, Utc};
 use leeward_core::measures::{Measure, Risk, Score, Threshold};
-use sqlx::{Connection, PgConnection};
 use strum::{EnumString, IntoStaticStr, VariantArray};
 use uuid::Uuid;
 
@@ -21,6 +20,7 @@ use crate::base::named::named;
 use crate::clients;
 use crate::episodes::{self, Place};
 use crate::platform::{App, Routes, Rule};
+use crate::store::database::as_owner;
 use crate::store::error::Error;
 use crate::store::seal::{Field, Opened, Private};
 use crate::store::subject::{Act, Subject, Tx};
@@ -208,11 +208,7 @@ const fn flag(risk: Risk) -> Option<&'static str> {
 /// # Errors
 /// [`Error::Database`], also when `url` is not the owner's: nothing was made anew.
 pub async fn rebuild(url: &str) -> Result<(i64, Vec<Uuid>), Error> {
-    let mut db = PgConnection::connect(url).await?;
-    let mut tx = db.begin().await?;
-    let found = queries::refold(&mut tx).await?;
-    tx.commit().await?;
-    Ok(found)
+    as_owner(url, async |db| queries::refold(db).await).await
 }
 
 /// Answers never change: a correction is a row of its own.

@@ -10,6 +10,7 @@ use leeward_core::outcome::change::{Rule, classify};
 use uuid::Uuid;
 
 use super::entry::has_event;
+use super::queries::{self, Missed};
 use super::{Occasion, Response, responses, threshold};
 use crate::clients::{self, details};
 use crate::platform::forms::Id;
@@ -68,7 +69,8 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let name = details(&mut tx, &app, client).await?.name;
     let all = responses(&mut tx, &app, client).await?;
     let when = When::in_practice(&mut tx).await?;
-    let courses = courses(&mut tx, &all, when).await?;
+    let missed = queries::missed(&mut tx, client, app.world.now()).await?;
+    let courses = courses(&mut tx, &all, &missed, when).await?;
     let worded = wordings::in_use(&mut tx).await?;
     tx.commit().await?;
     let lines = all.iter().rev().map(|one| line(one, when)).collect();
@@ -99,15 +101,16 @@ pub(super) fn figure(total: f64) -> String {
     if tenths.fract() == 0.0 { format!("{tenths:.0}") } else { format!("{tenths:.1}") }
 }
 
-async fn courses(tx: &mut Tx, all: &[Response], when: When) -> Result<Vec<Course>, Error> {
+/// Each form that was ever answered, with what was asked for by link and did not come.
+async fn courses(tx: &mut Tx, all: &[Response], missed: &[Missed], when: When) -> Result<Vec<Course>, Error> {
     let mut courses = vec![];
     for measure in Measure::ALL {
         let own: Vec<&Response> = all.iter().filter(|one| one.measure == measure).collect();
-        let Some(first) = own.first() else { continue };
+        if own.is_empty() {
+            continue;
+        }
         let threshold = in_force(&own, threshold(tx, measure).await?);
-        let begun = when.date(&first.answered_at);
-        let asked: Vec<AskedTotal> = own.iter().map(|one| asked(one, begun, when)).collect();
-        let chart = totals_over_time(measure.form(), threshold, &asked);
+        let chart = totals_over_time(measure.form(), threshold, &asked(&own, missed, when));
         courses.push(Course { measure, chart, verdict: verdict(&own, threshold) });
     }
     Ok(courses)
@@ -120,14 +123,25 @@ fn in_force(own: &[&Response], today: Option<Threshold>) -> Option<Threshold> {
     kept.iter().find(|one| points.is_some_and(|points| i16::try_from(one.points) == Ok(points))).copied().or(today)
 }
 
-fn asked(one: &Response, begun: NaiveDate, when: When) -> AskedTotal {
-    let day = when.date(&one.answered_at);
-    let came = match one.total {
+/// What came of each asking, in the order of days.
+fn asked(own: &[&Response], missed: &[Missed], when: When) -> Vec<AskedTotal> {
+    let measure = own.first().map(|one| one.measure);
+    let came = own.iter().map(|one| (when.date(&one.answered_at), came(one)));
+    let missed = missed.iter().filter(|one| Measure::parse(&one.measure) == measure);
+    let missed = missed.map(|one| (when.date(&one.at), if one.declined { Came::Declined } else { Came::Nothing }));
+    let mut all: Vec<(NaiveDate, Came)> = came.chain(missed).collect();
+    all.sort_by_key(|(day, _)| *day);
+    let Some(begun) = all.first().map(|(day, _)| *day) else { return vec![] };
+    let days = |day: NaiveDate| u32::try_from((day - begun).num_days()).unwrap_or_default();
+    all.into_iter().map(|(day, came)| AskedTotal { day: days(day), label: when.brief(day), came }).collect()
+}
+
+fn came(one: &Response) -> Came {
+    match one.total {
         Some(total) if one.prorated => Came::Filled(total),
         Some(total) => Came::Total(total),
         None => Came::Blank,
-    };
-    AskedTotal { day: u32::try_from((day - begun).num_days()).unwrap_or_default(), label: when.brief(day), came }
+    }
 }
 
 /// Both say what they were asked about, and it is the same; or neither says anything.

@@ -78,6 +78,30 @@ pub(super) async fn crisis_words(tx: &mut Tx) -> sqlx::Result<String> {
     sqlx::query_scalar!("SELECT crisis_words FROM practice").fetch_one(&mut **tx).await
 }
 
+/// A form that was asked for by link and did not come.
+pub(super) struct Missed {
+    pub(super) measure: String,
+    /// When the client declined, or when the link ended.
+    pub(super) at: DateTime<Utc>,
+    pub(super) declined: bool,
+}
+
+/// All of `client`. What a clinician took back in time was not missed.
+pub(super) async fn missed(tx: &mut Tx, client: Uuid, now: DateTime<Utc>) -> sqlx::Result<Vec<Missed>> {
+    sqlx::query_as!(
+        Missed,
+        r#"SELECT m.measure AS "measure!", CASE WHEN a.closed_as = 'declined' THEN a.closed_at ELSE a.until_at END AS "at!",
+             coalesce(a.closed_as = 'declined', false) AS "declined!"
+           FROM asking a, unnest(a.measures) m(measure)
+           WHERE a.client_id = $1 AND (a.closed_as = 'declined' OR coalesce(a.closed_at, $2) >= a.until_at)
+             AND NOT EXISTS (SELECT FROM response r WHERE r.asking_id = a.id AND r.measure = m.measure)"#,
+        client,
+        now
+    )
+    .fetch_all(&mut **tx)
+    .await
+}
+
 /// A form that is to be corrected or taken back.
 pub(super) struct Kept {
     pub(super) id: Uuid,
@@ -177,12 +201,14 @@ pub(super) struct HandedRow<'a> {
     pub(super) score: &'a Score,
     pub(super) points: Option<i16>,
     pub(super) says: Option<&'a str>,
+    pub(super) follows: i32,
+    pub(super) page: Uuid,
 }
 
-/// Keeps it, for the errand that asks. False: it was handed in already, or its time is not now.
+/// Keeps it, for the errand that asks. False: it was handed in already, its time is not now, or another draft stands.
 pub(super) async fn hand_in(tx: &mut Tx, row: &HandedRow<'_>, answers: &[u8], event: &[u8]) -> sqlx::Result<bool> {
     sqlx::query_scalar!(
-        r#"SELECT access.hand_in($1, $2, $3, $4, $5, $6, $7, $8, $9, $10) AS "done!""#,
+        r#"SELECT access.hand_in($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12) AS "done!""#,
         row.id,
         row.measure.name(),
         row.wording,
@@ -192,7 +218,9 @@ pub(super) async fn hand_in(tx: &mut Tx, row: &HandedRow<'_>, answers: &[u8], ev
         row.points,
         answers,
         event,
-        row.says
+        row.says,
+        row.follows,
+        row.page
     )
     .fetch_one(&mut **tx)
     .await
@@ -238,6 +266,26 @@ pub(super) async fn flag(tx: &mut Tx, response: Uuid) -> sqlx::Result<Option<Fla
         response
     )
     .fetch_optional(&mut **tx)
+    .await
+}
+
+/// Who was told of a flag.
+pub(super) struct ToldRow {
+    pub(super) name: Option<String>,
+    pub(super) at: DateTime<Utc>,
+    pub(super) by_mail: bool,
+}
+
+/// Everybody who was told of the flag of `response`, on screen or by mail, the first first.
+pub(super) async fn all_told(tx: &mut Tx, response: Uuid) -> sqlx::Result<Vec<ToldRow>> {
+    sqlx::query_as!(
+        ToldRow,
+        r#"SELECT (SELECT m.name FROM access.members() m WHERE m.id = t.member_id) AS name, at AS "at!", by_mail AS "by_mail!"
+           FROM (SELECT member_id, at, false AS by_mail FROM risk_told WHERE response_id = $1
+             UNION ALL SELECT member_id, at, true FROM risk_mail WHERE response_id = $1) t ORDER BY at, member_id"#,
+        response
+    )
+    .fetch_all(&mut **tx)
     .await
 }
 

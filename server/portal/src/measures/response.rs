@@ -62,7 +62,7 @@ pub(super) async fn show(
             if flag.done.is_none() {
                 queries::told(&mut tx, one.id, client, app.world.now()).await?;
             }
-            Some(Flag::of(flag, one.measure)?)
+            Some(Flag::of(flag, one.measure, queries::all_told(&mut tx, one.id).await?)?)
         }
         None => None,
     };

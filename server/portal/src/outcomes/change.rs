@@ -1,18 +1,19 @@
-//! Whether totals changed in those whose treatment ended: counts in each class first, then what those without a form at the end leave open. No
+//! Whether totals changed in those whose treatment ended: counts in each class first, then what those without a total at the end leave open. No
 //! claim of cause, no colour of merit.
 
 use leeward_core::chart::{ClassStrip, SHADES, class_strip};
 use leeward_core::measures::{Form, Measure};
+use leeward_core::outcome::Refused;
 use leeward_core::outcome::change::{Class, Rule};
 use leeward_core::outcome::missing::{Group, Outcome, of_groups};
 use leeward_core::outcome::proportion::wilson;
 use leeward_core::outcome::regression::selected;
 
-use super::figures::Figures;
+use super::figures::{Figures, JudgedBy};
 use super::queries_practice::GroupRow;
 use crate::store::error::Error;
 
-/// Figures with fewer forms at the end than this share are greyed: they are of those who stayed.
+/// Figures with fewer totals at the end than this share are greyed: they are of those who stayed.
 const COMPLETE_ENOUGH: f64 = 0.7;
 const CONFIDENCE: f64 = 0.95;
 
@@ -24,9 +25,11 @@ pub(super) struct Change {
     pub(super) strip: ClassStrip,
     /// Each class in words, how it is shaded, how many, and its share with the interval.
     pub(super) classes: Vec<(&'static str, &'static str, u64, String)>,
-    /// Names and figures side by side: of those with a form at the end, carried forward, and the bounds.
+    /// Without a total at the end.
+    pub(super) missing: u64,
+    /// Names and figures side by side: of those with a total at the end, carried forward, and the bounds.
     pub(super) aside: Vec<(&'static str, String)>,
-    /// Too few forms at the end to be read as of all.
+    /// Too few totals at the end to be read as of all.
     pub(super) greyed: bool,
     pub(super) completeness: String,
     /// By what a change is judged, with its source.
@@ -35,22 +38,37 @@ pub(super) struct Change {
     pub(super) by_chance: String,
 }
 
-/// The panels of the measures that anybody whose treatment ended in the period has.
-pub(super) fn changes(figures: &Figures) -> Result<Vec<Change>, Error> {
-    let mut all = vec![];
+/// The panels of the measures that anybody whose treatment ended in the period has; and, in a sentence each, those by which no change is judged.
+pub(super) fn changes(figures: &Figures) -> Result<(Vec<Change>, Vec<String>), Error> {
+    let (mut judged, mut unjudged) = (vec![], vec![]);
     for measure in Measure::ALL {
-        let Some((threshold, rules)) = figures.judged(measure) else { continue };
         let form = measure.form();
         let groups: Vec<Group> = figures.groups.iter().filter(|row| row.measure == measure.name()).map(group).collect::<Result<_, _>>()?;
-        let rule = Rule { points: threshold.points.into(), cut: form.cut.map(|cut| cut.at.into()), better: form.better };
         if groups.is_empty() {
             continue;
         }
-        let outcome = of_groups(&groups, rule, CONFIDENCE).map_err(|fault| Error::Inner(format!("an outcome: {fault}")))?;
-        let judged = format!("{} points: {}; rules of the form, version {rules}", threshold.points, threshold.source);
-        all.push(change(form, &outcome, judged));
+        match figures.judged(measure) {
+            Some(by) => judged.push(change(form, &groups, &by).map_err(|fault| Error::Inner(format!("an outcome: {fault}")))?),
+            None => unjudged.push(format!(
+                "{}: {}. From how many points on its change is reliable is not published, so none is judged.",
+                form.name,
+                began(
+                    groups.iter().map(|group| group.count).sum(),
+                    groups.iter().filter(|group| group.after.is_some()).map(|group| group.count).sum()
+                )
+            )),
+        }
     }
-    Ok(all)
+    Ok((judged, unjudged))
+}
+
+/// How many treatments that ended had a total of a form before the end, and how many at the end.
+fn began(began: u64, with_after: u64) -> String {
+    format!(
+        "{} that ended began with it, {} a total of it at the end too",
+        counted(began, "treatment", "treatments"),
+        counted(with_after, "has", "have")
+    )
 }
 
 fn group(row: &GroupRow) -> Result<Group, Error> {
@@ -58,58 +76,76 @@ fn group(row: &GroupRow) -> Result<Group, Error> {
     Ok(Group { before: row.first, last: row.last, after: row.end, count })
 }
 
+fn counted(count: u64, one: &str, more: &str) -> String {
+    format!("{count} {}", if count == 1 { one } else { more })
+}
+
 fn percent(share: f64) -> String {
     format!("{:.0} %", 100.0 * share)
 }
 
-fn change(form: &'static Form, outcome: &Outcome, judged: String) -> Change {
-    let share = |count: u64| match wilson(count, outcome.with_after, CONFIDENCE) {
-        Ok(interval) => {
-            format!("{} ({} to {})", percent(count as f64 / outcome.with_after as f64), percent(interval.lo), percent(interval.hi))
-        }
-        Err(_) => "nobody with a form at the end".to_owned(),
-    };
+/// The share of `count` in `of`, with its interval.
+fn share(count: u64, of: u64) -> Result<String, Refused> {
+    if of == 0 {
+        return Ok("nobody with a total at the end".to_owned());
+    }
+    let interval = wilson(count, of, CONFIDENCE)?;
+    Ok(format!("{} ({} to {})", percent(count as f64 / of as f64), percent(interval.lo), percent(interval.hi)))
+}
+
+fn change(form: &'static Form, groups: &[Group], by: &JudgedBy) -> Result<Change, Refused> {
+    let rule = Rule { points: by.threshold.points.into(), cut: by.cut.map(|cut| cut.at.into()), better: form.better };
+    let outcome = of_groups(groups, rule, CONFIDENCE)?;
     let classes = Class::ALL
         .into_iter()
         .zip(SHADES)
         .zip(outcome.classes)
-        .map(|((class, shade), count)| (class.words(form.better), shade, count, share(count)));
-    let gain = |gain: f64| format!("{gain:.1} points");
-    let completeness = format!("{} of {} ({})", outcome.with_after, outcome.began, percent(outcome.completeness()));
-    Change {
+        .map(|((class, shade), count)| Ok((class.words(form.better), shade, count, share(count, outcome.with_after)?)));
+    let missing = outcome.began.saturating_sub(outcome.with_after);
+    let (reliable, with_after) = (outcome.reliable, outcome.with_after);
+    Ok(Change {
         form,
         finding: format!(
-            "{}: of {} whose treatment ended, {} have a form at the end; {} of these are reliably better",
-            form.name, outcome.began, outcome.with_after, outcome.reliable
+            "{}: {}; {reliable} of these {with_after} {} reliably better",
+            form.name,
+            began(outcome.began, with_after),
+            if reliable == 1 { "is" } else { "are" }
         ),
-        strip: class_strip(outcome.classes),
-        classes: classes.collect(),
-        aside: vec![
-            ("Mean gain, with a form at the end", outcome.completers.map_or_else(|| "none".to_owned(), gain)),
-            ("Mean gain, last form in treatment carried forward", gain(outcome.last_forward)),
-            ("Mean gain, first form carried forward", gain(outcome.first_forward)),
-            ("Reliably better, of all who began, if nobody missing is", percent(outcome.if_none)),
-            ("Reliably better, of all who began, if everybody missing is", percent(outcome.if_all)),
-        ],
+        strip: class_strip(outcome.classes, missing),
+        classes: classes.collect::<Result<_, _>>()?,
+        missing,
+        aside: aside(&outcome),
         greyed: outcome.completeness() < COMPLETE_ENOUGH,
-        completeness,
-        rule: match form.cut {
-            Some(cut) => format!("{judged}; cut {}: {}", cut.at, cut.source),
-            None => judged,
-        },
-        by_chance: by_chance(form),
-    }
+        completeness: format!("{} of {} ({})", with_after, outcome.began, percent(outcome.completeness())),
+        rule: judged_by(by),
+        by_chance: by_chance(form)?,
+    })
+}
+
+/// What stands beside the classes: means of those with a total at the end, of all, and the bounds of what is missing.
+fn aside(outcome: &Outcome) -> Vec<(&'static str, String)> {
+    let gain = |gain: f64| format!("{gain:.1} points");
+    vec![
+        ("Mean improvement, those with a total at the end", outcome.completers.map_or_else(|| "none".to_owned(), gain)),
+        ("Mean improvement, all, the last total in treatment in place of one at the end", gain(outcome.last_forward)),
+        ("Mean improvement, all, no change where there is none at the end", gain(outcome.first_forward)),
+        ("Reliably better, of all, if none of those without one at the end is", percent(outcome.if_none)),
+        ("Reliably better, of all, if all of those without one at the end are", percent(outcome.if_all)),
+    ]
+}
+
+fn judged_by(by: &JudgedBy) -> String {
+    let judged = format!("{} points: {}; rules of the form, version {}", by.threshold.points, by.threshold.source, by.rules);
+    by.cut.map_or(judged.clone(), |cut| format!("{judged}; cut {}: {}", cut.at, cut.source))
 }
 
 /// What those who were admitted from the cut on would gain next time with nothing done.
-fn by_chance(form: &Form) -> String {
-    let (Some(population), Some(cut)) = (form.population, form.cut) else { return String::new() };
+fn by_chance(form: &Form) -> Result<String, Refused> {
+    let (Some(population), Some(cut)) = (form.population, form.cut) else { return Ok(String::new()) };
     let group = leeward_core::outcome::change::Group { mean: population.mean, sd: population.sd };
-    match selected(group, population.reliability, cut.at.into()) {
-        Ok(found) => format!(
-            "Whoever comes at their worst is better next time by chance alone: about {:.1} points of this form for those from the cut on ({}).",
-            found.fall, population.source
-        ),
-        Err(_) => String::new(),
-    }
+    let found = selected(group, population.reliability, cut.at.into())?;
+    Ok(format!(
+        "Whoever comes at their worst tends to score better the next time by chance alone: about {:.1} points of this form for those from the cut on ({}).",
+        found.fall, population.source
+    ))
 }

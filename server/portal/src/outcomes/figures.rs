@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 
 use chrono::{DateTime, NaiveDate, Utc};
-use leeward_core::measures::{Measure, Threshold};
+use leeward_core::measures::{Cut, Measure, Threshold};
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
@@ -37,14 +37,26 @@ struct Judged {
     points: u16,
     /// The version of its rules.
     rules: i16,
+    /// Its cut.
+    cut: Option<u16>,
+}
+
+/// By what a form is judged, with its sources.
+pub(super) struct JudgedBy {
+    pub(super) threshold: Threshold,
+    pub(super) rules: i16,
+    pub(super) cut: Option<Cut>,
 }
 
 impl Figures {
-    /// By what a change of `measure` is judged, and the version of its rules; `None`: it is not.
-    pub(super) fn judged(&self, measure: Measure) -> Option<(Threshold, i16)> {
-        let Judged { points, rules } = *self.judged.get(measure.name())?;
-        let known = measure.form().reliable.iter().find(|one| one.points == points);
-        Some((known.copied().unwrap_or(Threshold { points, source: "a threshold that is offered no more" }), rules))
+    /// By what a change of `measure` is judged; `None`: it is not.
+    pub(super) fn judged(&self, measure: Measure) -> Option<JudgedBy> {
+        let Judged { points, rules, cut } = *self.judged.get(measure.name())?;
+        let form = measure.form();
+        let threshold = form.reliable.iter().find(|one| one.points == points).copied();
+        let threshold = threshold.unwrap_or(Threshold { points, source: "a threshold that is offered no more" });
+        let source = |at| form.cut.filter(|cut| cut.at == at).map_or("a cut that is used no more", |cut| cut.source);
+        Some(JudgedBy { threshold, rules, cut: cut.map(|at| Cut { at, source: source(at) }) })
     }
 
     /// Those of a period as they are now.
@@ -52,8 +64,9 @@ impl Figures {
         let (from, until) = period.moments(when);
         let mut judged = BTreeMap::new();
         for measure in Measure::ALL.into_iter().filter(|measure| measure.form().is_outcome) {
+            let form = measure.form();
             if let Some(one) = threshold(tx, measure).await? {
-                judged.insert(measure.name().to_owned(), Judged { points: one.points, rules: measure.form().rules });
+                judged.insert(measure.name().to_owned(), Judged { points: one.points, rules: form.rules, cut: form.cut.map(|cut| cut.at) });
             }
         }
         let (in_treatment, not_yet) = queries::in_treatment(tx, until).await?;

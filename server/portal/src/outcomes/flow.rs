@@ -34,10 +34,7 @@ pub(super) fn flow(figures: &Figures, period: Period, when: When) -> Flow {
         .collect();
     let began = rows.iter().map(|week| week.began).sum::<i64>();
     let ended: i64 = ends.iter().map(|(_, count, _)| count).sum();
-    let agreed = by_reason.get(Reason::AsAgreed.name()).map_or(0, |(count, _)| *count);
-    let alone = by_reason.get(Reason::ClientEnded.name()).map_or(0, |(count, _)| *count);
-    let finding =
-        format!("{began} began; {ended} ended, {agreed} of them completed as agreed and {alone} ended by the client without agreement");
+    let finding = format!("{began} began, {ended} ended, {} were in treatment at the end of the period", figures.in_treatment);
     let chart = flow_by_week(&weeks(rows, period, when));
     Flow { finding, chart, ends, ended, in_treatment: figures.in_treatment, not_yet: figures.not_yet }
 }

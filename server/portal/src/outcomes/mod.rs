@@ -16,11 +16,11 @@ mod queries_today;
 mod today;
 
 use axum::routing::{get, post};
-use sqlx::{Connection, PgConnection};
 use uuid::Uuid;
 
 use crate::platform::Role;
 use crate::platform::{Routes, Rule};
+use crate::store::database::as_owner;
 use crate::store::error::Error;
 
 pub(crate) use caseload::LONG;
@@ -34,11 +34,7 @@ pub(crate) use queries::{ClientRow, clients};
 /// # Errors
 /// [`Error::Database`], also when `url` is not the owner's: nothing was made anew.
 pub async fn rebuild(url: &str) -> Result<(i64, Vec<Uuid>), Error> {
-    let mut db = PgConnection::connect(url).await?;
-    let mut tx = db.begin().await?;
-    let found = queries_today::refold(&mut tx).await?;
-    tx.commit().await?;
-    Ok(found)
+    as_owner(url, async |db| queries_today::refold(db).await).await
 }
 
 /// Adds this feature's routes.

@@ -61,8 +61,7 @@ impl Period {
 
     /// Its moments in the practice's zone: from the first of the first day, up to but without the first of the day after the last.
     pub(super) fn moments(self, when: When) -> (DateTime<Utc>, DateTime<Utc>) {
-        let midnight = |day: NaiveDate| when.at_time(day, "00:00").unwrap_or_else(|| day.and_time(chrono::NaiveTime::MIN).and_utc());
-        (midnight(self.first), midnight(self.last.succ_opt().unwrap_or(self.last)))
+        (when.begin_of(self.first), when.begin_of(self.last.succ_opt().unwrap_or(self.last)))
     }
 
     pub(super) fn words(self, when: When) -> String {

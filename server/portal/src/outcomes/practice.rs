@@ -2,10 +2,8 @@
 //! sentence that says the finding, the figure, the table and what it does not show. No text about a person, nobody ranked, nothing by clinician. A
 //! quarter that is over can be frozen: it then shows what stood there on that day.
 
-use std::collections::HashMap;
-
 use askama::Template;
-use axum::extract::{Query, State};
+use axum::extract::State;
 use axum::response::Html;
 use chrono::NaiveDate;
 use uuid::Uuid;
@@ -16,7 +14,7 @@ use super::flow::{Flow, flow};
 use super::period::{Period, Span};
 use super::queries_practice as queries;
 use super::today::{Today, today};
-use crate::platform::forms::Keyed;
+use crate::platform::forms::{Asks, Keyed};
 use crate::platform::page::{Frame, page};
 use crate::platform::when::When;
 use crate::platform::{App, Member, Role};
@@ -43,6 +41,8 @@ struct PracticePage {
     single: bool,
     flow: Flow,
     changes: Vec<Change>,
+    /// Of measures by which no change is judged, a sentence each.
+    unjudged: Vec<String>,
 }
 
 fn periods(span: Option<Span>, all: &[Frozen], chosen: Option<Uuid>, when: When) -> Vec<(String, String, bool)> {
@@ -51,17 +51,18 @@ fn periods(span: Option<Span>, all: &[Frozen], chosen: Option<Uuid>, when: When)
     spans.into_iter().chain(frozen).collect()
 }
 
+/// Which time the address asks for.
+#[derive(Default, serde::Deserialize)]
+#[serde(default)]
+pub(super) struct Asked {
+    period: String,
+}
+
 /// `GET /practice?period=`: the name of a span, or the id of a quarter that was frozen.
-pub(super) async fn show(
-    member: Member,
-    State(app): State<App>,
-    frame: Frame,
-    Query(asked): Query<HashMap<String, String>>,
-) -> Result<Html<String>, Error> {
+pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, Asks(asked): Asks<Asked>) -> Result<Html<String>, Error> {
     member.needs(Role::Lead)?;
-    let asked = asked.get("period").map_or("", String::as_str);
-    let chosen: Option<Uuid> = asked.parse().ok();
-    let span = chosen.is_none().then(|| Span::read(asked));
+    let chosen: Option<Uuid> = asked.period.parse().ok();
+    let span = chosen.is_none().then(|| Span::read(&asked.period));
     let mut tx = app.database.act(&member.subject, Act::new("practice.outcomes.view")).await?;
     let when = When::in_practice(&mut tx).await?;
     let news = unread(&mut tx, when).await?;
@@ -82,9 +83,21 @@ pub(super) async fn show(
     let is_frozen = all.iter().any(|one| one.period.first == period.first);
     let may_freeze = (span == Some(Span::Before) && !is_frozen).then_some(period.first);
     let said = all.iter().find(|one| Some(one.id) == chosen).map(|one| format!("{} by {}", when.moment(&one.made_at), one.made_by));
-    let (flow, changes) = (flow(&figures, period, when), changes(&figures)?);
+    let (flow, (changes, unjudged)) = (flow(&figures, period, when), changes(&figures)?);
     let periods = periods(span, &all, chosen, when);
-    page(&PracticePage { frame, periods, news, period: period.words(when), may_freeze, frozen: said, today, single, flow, changes })
+    page(&PracticePage {
+        frame,
+        periods,
+        news,
+        period: period.words(when),
+        may_freeze,
+        frozen: said,
+        today,
+        single,
+        flow,
+        changes,
+        unjudged,
+    })
 }
 
 /// Which quarter the page offered.

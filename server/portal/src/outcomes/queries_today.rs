@@ -35,8 +35,8 @@ pub(super) async fn calls(tx: &mut Tx, since: DateTime<Utc>, now: DateTime<Utc>)
            FROM after_check a JOIN session e ON e.id = a.session_id JOIN client c ON c.id = a.client_id
            WHERE a.due_until >= $1 AND a.due_until < $2
              AND NOT EXISTS (SELECT FROM after_check_try y WHERE y.session_id = a.session_id AND y.outcome <> 'not_reached')
-             AND NOT EXISTS (SELECT FROM session later WHERE later.client_id = a.client_id AND later.seq > e.seq
-               AND later.took_place AND (later.admitted_at IS NOT NULL OR later.ended_at IS NOT NULL))
+             AND NOT EXISTS (SELECT FROM session later WHERE later.client_id = a.client_id AND later.seq > e.seq AND later.admitted_at IS NOT NULL)
+             AND c.archived_at IS NULL
              AND a.client_id NOT IN (SELECT access.rehearsals()) ORDER BY a.due_until"#,
         since,
         now
@@ -50,7 +50,7 @@ pub(super) struct FlagRow {
     pub(super) client: Uuid,
     pub(super) record: i32,
     pub(super) days: i32,
-    /// How many members had it on screen.
+    /// How many of those who treat the client had it on screen.
     pub(super) told: i64,
 }
 
@@ -72,7 +72,7 @@ pub(super) async fn forms(tx: &mut Tx, today: NaiveDate, due_before: NaiveDate) 
            FROM (
              SELECT a.client_id, a.due_on AS day FROM asking a WHERE a.closed_at IS NULL AND a.due_on < $1
              UNION ALL
-             SELECT s.client_id, s.due_on FROM schedule s WHERE s.due_on < $2
+             SELECT s.client_id, s.due_on FROM schedule_due s WHERE s.folded_on < $2 AND s.due_on < $2
                AND NOT EXISTS (SELECT FROM asking a WHERE a.client_id = s.client_id AND a.closed_at IS NULL)) w
            JOIN client c ON c.id = w.client_id WHERE c.archived_at IS NULL ORDER BY w.day, c.number"#,
         today,

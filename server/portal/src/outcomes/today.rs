@@ -38,7 +38,7 @@ pub(super) struct Today {
 
 fn days(count: i32) -> String {
     match count {
-        0 => "since today".to_owned(),
+        0 => "less than a day".to_owned(),
         1 => "1 day".to_owned(),
         count => format!("{count} days"),
     }
@@ -50,8 +50,9 @@ fn list(id: &'static str, words: impl Fn(usize) -> String, all: Vec<(i32, Uuid, 
     (count > 0).then(|| Waiting { id, what: words(count), more: count - records.len(), records })
 }
 
-fn waiting(rows: Vec<WaitingRow>) -> Vec<(i32, Uuid, String)> {
-    rows.into_iter().map(|row| (row.record, row.client, days(row.days))).collect()
+/// Each with how long it waits, and what for.
+fn waiting(rows: Vec<WaitingRow>, what: &str) -> Vec<(i32, Uuid, String)> {
+    rows.into_iter().map(|row| (row.record, row.client, format!("{} {what}", days(row.days)))).collect()
 }
 
 fn many(count: usize, one: &str, several: &str) -> String {
@@ -62,22 +63,31 @@ fn many(count: usize, one: &str, several: &str) -> String {
 pub(super) async fn today(tx: &mut Tx, when: When, now: DateTime<Utc>) -> Result<Today, Error> {
     let day = when.date(&now);
     let flags = queries::flags(tx).await?.into_iter().map(|row| {
-        let told =
-            if row.told == 0 { "nobody had it on screen".to_owned() } else { format!("clinician told ({} had it on screen)", row.told) };
+        let told = if row.told == 0 { "no clinician of theirs has had it on screen" } else { "clinician told" };
         (row.record, row.client, format!("{} late; {told}", days(row.days)))
     });
     let flags = flags.collect();
-    let unclosed = waiting(queries::unclosed(tx, now - Duration::hours(LEFT_OPEN_HOURS), now).await?);
-    let calls = waiting(queries::calls(tx, now - Duration::days(CALLS_DAYS), now).await?);
+    let unclosed = waiting(queries::unclosed(tx, now - Duration::hours(LEFT_OPEN_HOURS), now).await?, "open");
+    let calls = waiting(queries::calls(tx, now - Duration::days(CALLS_DAYS), now).await?, "overdue");
     let due_before = day.checked_sub_days(Days::new(DUE_DAYS)).unwrap_or(day);
-    let forms = waiting(queries::forms(tx, day, due_before).await?);
+    let forms = waiting(queries::forms(tx, day, due_before).await?, "overdue");
     let still = queries::still(tx).await?.into_iter().map(|row| (row.record, row.client, String::new())).collect();
     let lists: Vec<Waiting> = [
         list("flags", |count| many(count, "flag is open past its time", "flags are open past their time"), flags),
         list("unclosed", |count| many(count, "session was left open", "sessions were left open"), unclosed),
         list("calls", |count| many(count, "call after a session is overdue", "calls after a session are overdue"), calls),
         list("forms", |count| many(count, "record has forms overdue", "records have forms overdue"), forms),
-        list("still", |count| many(count, "course has not moved in three sessions", "courses have not moved in three sessions"), still),
+        list(
+            "still",
+            |count| {
+                many(
+                    count,
+                    "record has a course that has not moved in three sessions",
+                    "records have a course that has not moved in three sessions",
+                )
+            },
+            still,
+        ),
     ]
     .into_iter()
     .flatten()

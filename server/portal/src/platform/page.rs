@@ -144,6 +144,8 @@ struct ClientErrorPage {
     assets: Assets,
     /// It is not the client's link: the same address may open in a moment.
     later: bool,
+    /// Between sessions, where nobody is about to call.
+    between: bool,
 }
 
 /// The key that the forms of a page carry; see `once`.
@@ -182,6 +184,7 @@ pub async fn show_errors(request: Request, next: Next) -> Response {
     };
     let mut frame = Frame::of(request.extensions(), request.uri().path());
     let client_page = is_clients(request.uri().path());
+    let between = request.uri().path().starts_with("/q");
     let response = next.run(request).await;
     let Some(told) = response.extensions().get::<Told>().copied() else { return response };
     frame.member = response.extensions().get::<Member>().cloned();
@@ -192,7 +195,7 @@ pub async fn show_errors(request: Request, next: Next) -> Response {
     let again = told.status.is_server_error() || told.status == StatusCode::UNAUTHORIZED;
     let typed = if again { typed(&sent) } else { Vec::new() };
     let rendered = if told.client || client_page {
-        ClientErrorPage { nonce: frame.nonce, assets: frame.assets, later: told.status.is_server_error() }.render()
+        ClientErrorPage { nonce: frame.nonce, assets: frame.assets, later: told.status.is_server_error(), between }.render()
     } else {
         ErrorPage { frame, told, here, typed, number }.render()
     };

@@ -31,6 +31,8 @@ pub struct Parts {
     pub proxies: usize,
     /// Whether the demo's own sign-in exists here.
     pub demo: bool,
+    /// Whether members are told by mail; see `config::MailServer`.
+    pub mails: bool,
 }
 
 /// Shared by all requests; cheap to clone.
@@ -49,6 +51,8 @@ pub struct Shared {
     pub origin: Origin,
     #[expect(missing_docs, reason = "see Parts")]
     pub proxies: usize,
+    #[expect(missing_docs, reason = "see Parts")]
+    pub mails: bool,
     /// Makes links, codes and seats from the keys of requests.
     pub derived: Derived,
     /// Limits on tries.
@@ -68,7 +72,7 @@ impl App {
     /// The state that the portal starts with.
     #[must_use]
     pub fn new(parts: Parts, counts: Counts, bell: Bell, own: Extensions) -> Self {
-        let Parts { database, world, key, origin, proxies, demo: _ } = parts;
+        let Parts { database, world, key, origin, proxies, demo: _, mails } = parts;
         let (limits, revocations, turns) = (Limits::default(), Revocations::default(), Semaphore::new(AT_ONCE));
         Self(Arc::new(Shared {
             derived: key.derived(),
@@ -77,6 +81,7 @@ impl App {
             key,
             origin,
             proxies,
+            mails,
             limits,
             revocations,
             counts,

@@ -202,6 +202,15 @@ impl When {
         self.zone.from_local_datetime(&day.and_time(time)).earliest().map(|at| at.to_utc())
     }
 
+    /// The first moment of `day`: midnight, or, where clocks are set forward over it, the moment after that.
+    #[must_use]
+    pub fn begin_of(self, day: NaiveDate) -> DateTime<Utc> {
+        let quarters = (0..96).filter_map(|quarter| NaiveTime::from_num_seconds_from_midnight_opt(quarter * 900, 0));
+        let first = quarters.into_iter().find_map(|time| self.zone.from_local_datetime(&day.and_time(time)).earliest());
+        // No day of any zone is without a quarter of an hour that comes, but for days that a country left out whole.
+        first.map_or_else(|| day.and_time(NaiveTime::MIN).and_utc(), |at| at.to_utc())
+    }
+
     /// Such as "09:05:30".
     #[must_use]
     pub fn second(self, at: &DateTime<Utc>) -> String {
@@ -258,6 +267,18 @@ mod tests {
         for typed in ["", "noon", "25:00", "14.05"] {
             assert_eq!(at(7, 1, typed), None, "{typed}");
         }
+    }
+
+    // Chile set its clocks forward at midnight from 5 to 6 September 2026 (IANA time zone database, by the rule of 2022, from memory).
+    #[test]
+    fn a_day_begins_with_its_first_moment_that_comes() {
+        let begin = |zone, month, day| {
+            let when = When::new(zone, Style::default());
+            when.machine(&when.begin_of(NaiveDate::from_ymd_opt(2026, month, day).unwrap()))
+        };
+        assert_eq!(begin("Europe/Dublin", 7, 1), "2026-06-30T23:00:00Z");
+        assert_eq!(begin("America/Santiago", 9, 6), "2026-09-06T04:00:00Z", "there is no midnight that day");
+        assert_eq!(begin("America/Santiago", 9, 7), "2026-09-07T03:00:00Z");
     }
 
     // The order of a date and the hours of a clock as the Unicode CLDR has them for en-GB, en-US and en-SE or ISO 8601 (from memory);

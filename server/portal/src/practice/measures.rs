@@ -9,7 +9,7 @@ use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
 use super::queries;
-use crate::platform::forms::{Again, Fields, Keyed, Lines, Need, Problems, SaveOutcome, answer};
+use crate::platform::forms::{Again, Fields, Keyed, Lines, Need, Problems, SaveOutcome, answer, comes_back};
 use crate::platform::page::{Frame, page};
 use crate::platform::{App, Member, Role};
 use crate::store::error::Error;
@@ -179,7 +179,12 @@ impl MeasuresPage {
 
     fn told(&self) -> Vec<(String, String)> {
         let nobody = (String::new(), "Nobody else".to_owned());
-        [nobody].into_iter().chain(self.members.iter().map(|(id, name)| (id.to_string(), name.clone()))).collect()
+        let mut told: Vec<_> = [nobody].into_iter().chain(self.members.iter().map(|(id, name)| (id.to_string(), name.clone()))).collect();
+        // Where the database does not say who there is, what was chosen stays chosen.
+        if !told.iter().any(|(id, _)| *id == self.again.typed.told_too) {
+            told.push((self.again.typed.told_too.clone(), "As chosen: the list cannot be read just now".to_owned()));
+        }
+        told
     }
 
     fn show(frame: Frame, members: Vec<(Uuid, String)>, again: Again<MeasuresForm>) -> Result<Response, Error> {
@@ -207,12 +212,14 @@ pub(super) async fn save(
 ) -> Result<Response, Error> {
     member.needs(Role::Administrator)?;
     let tried = try_save(&app, &member, &once, &typed).await;
-    let members = async {
-        let mut tx = app.database.look(&member.subject).await?;
-        Ok::<_, Error>(queries::may_be_told(&mut tx).await?)
-    };
-    let members = members.await.unwrap_or_default();
+    let members = if comes_back(&tried) { may_be_told_again(&app, &member).await } else { vec![] };
     answer(typed, tried, |again| MeasuresPage::show(frame, members, again))
+}
+
+/// Who can be told, around a form that comes back; none when the database does not answer.
+async fn may_be_told_again(app: &App, member: &Member) -> Vec<(Uuid, String)> {
+    let members = async { Ok::<_, Error>(queries::may_be_told(&mut app.database.look(&member.subject).await?).await?) };
+    members.await.unwrap_or_default()
 }
 
 async fn try_save(app: &App, member: &Member, once: &Once, typed: &MeasuresForm) -> Result<SaveOutcome<MeasuresForm>, Error> {

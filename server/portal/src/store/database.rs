@@ -4,6 +4,7 @@ use sqlx::postgres::{PgConnectOptions, PgPoolOptions};
 use sqlx::{ConnectOptions, Connection, PgConnection, PgPool};
 
 use crate::base::clock::World;
+use crate::store::error::Error;
 use crate::store::fit;
 use crate::store::patience::{CONNECTION, IDLE_IN_TRANSACTION, LOCK, READY, STATEMENT};
 use crate::store::subject::Subject;
@@ -154,6 +155,18 @@ fn settings() -> [(&'static str, String); 4] {
         ("lock_timeout", ms(LOCK)),
         ("idle_in_transaction_session_timeout", ms(IDLE_IN_TRANSACTION)),
     ]
+}
+
+/// Does `work` in one transaction as the database's owner: what is folded is made anew like that.
+///
+/// # Errors
+/// [`Error::Database`], also when `owner_url` is not the owner's: nothing was done.
+pub async fn as_owner<T>(owner_url: &str, work: impl AsyncFnOnce(&mut PgConnection) -> sqlx::Result<T>) -> Result<T, Error> {
+    let mut db = PgConnection::connect(owner_url).await?;
+    let mut tx = db.begin().await?;
+    let done = work(&mut tx).await?;
+    tx.commit().await?;
+    Ok(done)
 }
 
 /// Runs the migrations as the owner.

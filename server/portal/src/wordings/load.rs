@@ -6,9 +6,9 @@ use leeward_core::measures::Measure;
 use leeward_core::measures::wording::{Questionnaire, Wording};
 
 use super::keep;
-use super::page::{WordingPage, named, standing};
+use super::page::{Standing, WordingPage, named, standing};
 use crate::base::ids::new_id;
-use crate::platform::forms::{Fields, InPath, Keyed, Problems, SaveOutcome, answer};
+use crate::platform::forms::{Fields, InPath, Keyed, Problems, SaveOutcome, answer, comes_back};
 use crate::platform::page::Frame;
 use crate::platform::{App, Member};
 use crate::store::error::Error;
@@ -29,7 +29,7 @@ impl LoadForm {
     pub(super) fn check(&self, measure: Measure) -> Result<Wording, Problems> {
         let mut problems = Problems::default();
         let read = match serde_json::from_str::<Questionnaire>(self.file.trim()) {
-            _ if self.file.trim().is_empty() => Err("Choose the file, or paste what stands in it.".to_owned()),
+            _ if self.file.trim().is_empty() => Err("Paste here what stands in the file, or choose the file.".to_owned()),
             Err(fault) => {
                 let (line, column) = (fault.line(), fault.column());
                 Err(format!(
@@ -68,7 +68,7 @@ pub(super) async fn save(
     let measure = named(&measure)?;
     let tried = try_save(&app, &member, measure, &once, &typed).await;
     // What is in use stands around the form; where the database does not answer, the form comes back without it.
-    let around = standing(&app, &member, measure).await.unwrap_or_default();
+    let around = if comes_back(&tried) { standing(&app, &member, measure).await.unwrap_or_default() } else { Standing::default() };
     answer(typed, tried, |again| WordingPage::show(frame, measure, around, again))
 }
 

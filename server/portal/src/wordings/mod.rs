@@ -24,7 +24,7 @@ const KEEPERS: Rule = Rule::Roles(MAY_HAND_OVER);
 /// [`Error::Database`].
 pub async fn in_use(tx: &mut Tx) -> Result<Vec<Measure>, Error> {
     let names = queries::in_use(tx).await?;
-    Ok(names.iter().filter_map(|name| Measure::parse(name)).collect())
+    names.iter().map(|name| Measure::parse(name).ok_or(Error::Inconsistent("wording.measure"))).collect()
 }
 
 /// Whether a clinician may enter this form from the official one that lies beside: where its topics may stand on a page of ours, or the

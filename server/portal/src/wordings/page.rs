@@ -103,12 +103,16 @@ impl WordingPage {
         self.measure.form()
     }
 
-    /// Number, topic, question and answers of each.
-    fn lines<'a>(&self, shown: &'a Shown) -> Vec<(usize, &'static str, &'a str, String)> {
+    /// Number, topic, what stands over the question, question and answers of each.
+    fn lines<'a>(&self, shown: &'a Shown) -> Vec<(usize, &'static str, &'a str, &'a str, String)> {
         let answers =
             |answers: &[(u8, String)]| answers.iter().map(|(score, words)| format!("{score}: {words}")).collect::<Vec<_>>().join("; ");
         let questions = shown.wording.questions.iter().zip(self.form().topics).zip(1..);
-        questions.map(|((question, topic), number)| (number, *topic, question.text.as_str(), answers(&question.answers))).collect()
+        questions
+            .map(|((question, topic), number)| {
+                (number, *topic, question.under.as_str(), question.text.as_str(), answers(&question.answers))
+            })
+            .collect()
     }
 
     pub(super) fn show(frame: Frame, measure: Measure, standing: Standing, again: Again<LoadForm>) -> Result<Response, Error> {
@@ -131,6 +135,13 @@ pub(super) struct Which {
     wording: String,
 }
 
+impl Which {
+    fn read(&self) -> Result<Uuid, Error> {
+        const NOT_WHOLE: Error = Error::BadRequest("The form did not arrive whole, so nothing was saved. Open the page again.");
+        self.wording.parse().map_err(|_| NOT_WHOLE)
+    }
+}
+
 /// `POST /practice/wordings/{measure}/use`
 pub(super) async fn put_to_use(
     member: Member,
@@ -139,28 +150,24 @@ pub(super) async fn put_to_use(
     Keyed(once, which): Keyed<Which>,
 ) -> Result<Answer, Error> {
     let measure = named(&measure)?;
-    const NOT_WHOLE: Error = Error::BadRequest("The form did not arrive whole, so nothing was saved. Open the page again.");
-    let wording = which.wording.parse().map_err(|_| NOT_WHOLE)?;
+    let wording = which.read()?;
     let mut tx = app.database.act_once(&member.subject, Act::new("wording.use").object(wording), &once).await?;
     super::put_to_use(&mut tx, &app, measure, wording).await?;
     tx.saved(format!("/practice/wordings/{}", measure.name())).await
 }
-
-/// What the form of ending sends.
-#[derive(Default, serde::Deserialize)]
-pub(super) struct Nothing {}
 
 /// `POST /practice/wordings/{measure}/end`: it is used no more.
 pub(super) async fn end(
     member: Member,
     State(app): State<App>,
     InPath(measure): InPath<String>,
-    Keyed(once, Nothing {}): Keyed<Nothing>,
+    Keyed(once, which): Keyed<Which>,
 ) -> Result<Answer, Error> {
     let measure = named(&measure)?;
-    let mut tx = app.database.act_once(&member.subject, Act::new("wording.use"), &once).await?;
-    if !queries::end_used(&mut tx, measure.name(), app.world.now()).await? {
-        return Err(Error::Conflict("None is in use any more. Open the page again and look."));
+    let wording = which.read()?;
+    let mut tx = app.database.act_once(&member.subject, Act::new("wording.end").object(wording), &once).await?;
+    if !queries::end(&mut tx, wording, measure.name(), app.world.now()).await? {
+        return Err(Error::Conflict("This wording is not in use any more. Open the page again and look."));
     }
     tx.saved(format!("/practice/wordings/{}", measure.name())).await
 }

@@ -47,11 +47,24 @@ pub(super) async fn add(tx: &mut Tx, id: Uuid, measure: &str, body: &serde_json:
         .map(drop)
 }
 
-pub(super) async fn end_used(tx: &mut Tx, measure: &str, now: DateTime<Utc>) -> sqlx::Result<bool> {
-    let done =
-        sqlx::query!("UPDATE wording SET ended_at = $2 WHERE measure = $1 AND checked_at IS NOT NULL AND ended_at IS NULL", measure, now)
-            .execute(&mut **tx)
-            .await?;
+/// Ends whichever is in use, where one is: another takes its place.
+pub(super) async fn end_used(tx: &mut Tx, measure: &str, now: DateTime<Utc>) -> sqlx::Result<()> {
+    sqlx::query!("UPDATE wording SET ended_at = $2 WHERE measure = $1 AND checked_at IS NOT NULL AND ended_at IS NULL", measure, now)
+        .execute(&mut **tx)
+        .await
+        .map(drop)
+}
+
+/// Ends the one that a page showed as in use. False: it is not any more.
+pub(super) async fn end(tx: &mut Tx, id: Uuid, measure: &str, now: DateTime<Utc>) -> sqlx::Result<bool> {
+    let done = sqlx::query!(
+        "UPDATE wording SET ended_at = $3 WHERE id = $1 AND measure = $2 AND checked_at IS NOT NULL AND ended_at IS NULL",
+        id,
+        measure,
+        now
+    )
+    .execute(&mut **tx)
+    .await?;
     Ok(done.rows_affected() == 1)
 }
 

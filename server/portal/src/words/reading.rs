@@ -2,7 +2,7 @@
 //! (1975), "Derivation of new readability formulas for Navy enlisted personnel", Research Branch
 //! Report 8-75: 0.39·(words per sentence) + 11.8·(syllables per word) - 15.59.
 
-use super::CLIENT;
+use super::all;
 
 /// What a text is made of.
 struct Counts {
@@ -42,7 +42,7 @@ const FEWEST_WORDS: f64 = 6.0;
 
 /// Whole sentences only: a label has no sentence whose length could be judged.
 fn sentences() -> impl Iterator<Item = (&'static str, &'static str)> {
-    CLIENT.iter().copied().filter(|(_, words)| words.ends_with(['.', '?']))
+    all().copied().filter(|(_, words)| words.ends_with(['.', '?']))
 }
 
 #[test]

@@ -1,9 +1,9 @@
--- Written by ./tests/run --dump at migration 28. Sealed under the tests' key, 5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a.
+-- Written by ./tests/run --dump at migration 29. Sealed under the tests' key, 5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a5a.
 --
 -- PostgreSQL database dump
 --
 
-\restrict 14MghpcgwcKEFOYsqif3G5ZSib0uEwOW7HNovTxW0dQ5xB0A3SJrZKUba170AbF
+\restrict gxT1aXPbs7nbFrFNvsyUIAkDvM8Zf5uj8Ab3AE2WDF2YmyfdP6HS0uKLV1GyOSf
 
 -- Dumped from database version 15.18 (Debian 15.18-0+deb12u1)
 -- Dumped by pg_dump version 15.18 (Debian 15.18-0+deb12u1)
@@ -419,10 +419,10 @@ CREATE FUNCTION access.decline() RETURNS boolean
 DECLARE which uuid := access.my_errand();
 BEGIN
   IF which IS NULL THEN RAISE EXCEPTION 'no errand' USING ERRCODE = 'insufficient_privilege'; END IF;
+  PERFORM FROM public.client c JOIN public.asking a ON a.client_id = c.id WHERE a.id = which FOR UPDATE OF c;
+  IF access.my_errand() IS DISTINCT FROM which THEN RETURN false; END IF;
   UPDATE public.asking SET closed_as = 'declined', closed_at = access.now() WHERE id = which AND closed_at IS NULL;
-  IF NOT FOUND THEN RETURN false; END IF;
-  DELETE FROM public.response_draft WHERE asking_id = which;
-  RETURN true;
+  RETURN FOUND;
 END $$;
 
 
@@ -441,6 +441,23 @@ CREATE FUNCTION access.demo_member(wanted text) RETURNS uuid
 
 
 ALTER FUNCTION access.demo_member(wanted text) OWNER TO leeward_owner;
+
+--
+-- Name: end_askings(); Type: FUNCTION; Schema: access; Owner: leeward_owner
+--
+
+CREATE FUNCTION access.end_askings() RETURNS trigger
+    LANGUAGE plpgsql SECURITY DEFINER
+    SET search_path TO 'pg_catalog', 'pg_temp'
+    AS $$
+BEGIN
+  UPDATE public.asking SET closed_as = 'withdrawn', closed_at = access.now()
+  WHERE episode_id = NEW.id AND closed_at IS NULL AND (occasion IN ('intake', 'regular') OR NEW.reason IN ('died', 'mistake'));
+  RETURN NULL;
+END $$;
+
+
+ALTER FUNCTION access.end_askings() OWNER TO leeward_owner;
 
 --
 -- Name: end_ceremony(bytea); Type: FUNCTION; Schema: access; Owner: leeward_owner
@@ -469,6 +486,24 @@ END $$;
 
 
 ALTER FUNCTION access.end_invitations_of(who uuid) OWNER TO leeward_owner;
+
+--
+-- Name: end_links(); Type: FUNCTION; Schema: access; Owner: leeward_owner
+--
+
+CREATE FUNCTION access.end_links() RETURNS trigger
+    LANGUAGE plpgsql SECURITY DEFINER
+    SET search_path TO 'pg_catalog', 'pg_temp'
+    AS $$
+BEGIN
+  UPDATE public.asking a SET link_holds = false FROM access.errand e
+    WHERE e.asking_id = a.id AND e.client_id = NEW.client_id AND e.made_by = NEW.member_id AND e.revoked_at IS NULL;
+  UPDATE access.errand SET revoked_at = access.now() WHERE client_id = NEW.client_id AND made_by = NEW.member_id AND revoked_at IS NULL;
+  RETURN NULL;
+END $$;
+
+
+ALTER FUNCTION access.end_links() OWNER TO leeward_owner;
 
 --
 -- Name: end_links_of_signin(); Type: FUNCTION; Schema: access; Owner: leeward_owner
@@ -533,14 +568,15 @@ ALTER FUNCTION access.errand_asking() OWNER TO leeward_owner;
 -- Name: errand_forms(); Type: FUNCTION; Schema: access; Owner: leeward_owner
 --
 
-CREATE FUNCTION access.errand_forms() RETURNS TABLE(measure text, wording_id uuid, body jsonb, handed_in boolean, draft_id uuid, draft bytea, draft_version integer)
+CREATE FUNCTION access.errand_forms() RETURNS TABLE(measure text, wording_id uuid, body jsonb, handed_in boolean, draft_id uuid, draft bytea, draft_version integer, draft_wording uuid, draft_page uuid, draft_sending integer, handed_page uuid)
     LANGUAGE plpgsql STABLE SECURITY DEFINER
     SET search_path TO 'pg_catalog', 'pg_temp'
     AS $$
 DECLARE mine uuid := access.my_errand();
 BEGIN
   RETURN QUERY SELECT m.measure, w.id, w.body,
-      EXISTS (SELECT FROM public.response r WHERE r.asking_id = mine AND r.measure = m.measure), d.id, d.answers, d.version
+      EXISTS (SELECT FROM public.response r WHERE r.asking_id = mine AND r.measure = m.measure), d.id, d.answers, d.version, d.wording_id, d.page, d.sending,
+      (SELECT r.page FROM public.response r WHERE r.asking_id = mine AND r.measure = m.measure ORDER BY r.number LIMIT 1)
     FROM public.asking a, LATERAL unnest(a.measures) WITH ORDINALITY m(measure, place)
     LEFT JOIN public.wording w ON w.measure = m.measure AND w.checked_at IS NOT NULL AND w.ended_at IS NULL
     LEFT JOIN public.response_draft d ON d.asking_id = mine AND d.measure = m.measure
@@ -573,6 +609,7 @@ CREATE TABLE public.asking (
     links integer DEFAULT 0 NOT NULL,
     closed_as text,
     closed_at timestamp with time zone,
+    link_holds boolean DEFAULT true NOT NULL,
     CONSTRAINT asked_at_is_a_time CHECK (isfinite(asked_at)),
     CONSTRAINT asking_check CHECK (((closed_as IS NULL) = (closed_at IS NULL))),
     CONSTRAINT asking_check1 CHECK ((until_at > from_at)),
@@ -604,6 +641,7 @@ DECLARE mine public.asking; which uuid := access.my_errand();
 BEGIN
   IF which IS NULL THEN RAISE EXCEPTION 'no errand' USING ERRCODE = 'insufficient_privilege'; END IF;
   PERFORM FROM public.client c JOIN public.asking a ON a.client_id = c.id WHERE a.id = which FOR UPDATE OF c;
+  IF access.my_errand() IS DISTINCT FROM which THEN RETURN NULL; END IF;
   SELECT a.* INTO mine FROM public.asking a WHERE a.id = which AND a.closed_at IS NULL AND a.from_at <= access.now() AND of_measure = ANY (a.measures)
     AND NOT EXISTS (SELECT FROM public.response r WHERE r.asking_id = which AND r.measure = of_measure) FOR UPDATE;
   RETURN mine;
@@ -611,6 +649,25 @@ END $$;
 
 
 ALTER FUNCTION access.errand_writes(of_measure text) OWNER TO leeward_owner;
+
+--
+-- Name: flag_mailed(uuid, uuid); Type: FUNCTION; Schema: access; Owner: leeward_owner
+--
+
+CREATE FUNCTION access.flag_mailed(flag uuid, member uuid) RETURNS boolean
+    LANGUAGE plpgsql SECURITY DEFINER
+    SET search_path TO 'pg_catalog', 'pg_temp'
+    AS $$
+BEGIN
+  INSERT INTO public.risk_mail (response_id, client_id, member_id, at)
+  SELECT f.response_id, f.client_id, u.member_id, access.now()
+  FROM access.flags_to_mail() u JOIN public.risk_flag f ON f.response_id = u.response_id WHERE u.response_id = flag AND u.member_id = member
+  ON CONFLICT DO NOTHING;
+  RETURN FOUND;
+END $$;
+
+
+ALTER FUNCTION access.flag_mailed(flag uuid, member uuid) OWNER TO leeward_owner;
 
 --
 -- Name: flags_past_time(); Type: FUNCTION; Schema: access; Owner: leeward_owner
@@ -624,12 +681,37 @@ BEGIN
   IF access.has_role('lead') IS NOT TRUE THEN RETURN; END IF;
   RETURN QUERY
     SELECT f.client_id, floor((extract(epoch FROM access.now() - f.raised_at) - 3600 * p.flag_hours) / 86400)::integer,
-      (SELECT count(*) FROM public.risk_told t WHERE t.response_id = f.response_id)
+      (SELECT count(*) FROM public.risk_told t WHERE t.response_id = f.response_id AND EXISTS (
+        SELECT FROM access.care_link l WHERE l.client_id = f.client_id AND l.member_id = t.member_id AND l.since <= t.at AND (l.until IS NULL OR l.until > t.at)))
     FROM public.risk_flag f, public.practice p WHERE f.done IS NULL AND f.raised_at < access.now() - make_interval(hours => p.flag_hours);
 END $$;
 
 
 ALTER FUNCTION access.flags_past_time() OWNER TO leeward_owner;
+
+--
+-- Name: flags_to_mail(); Type: FUNCTION; Schema: access; Owner: leeward_owner
+--
+
+CREATE FUNCTION access.flags_to_mail() RETURNS TABLE(response_id uuid, member_id uuid, address text)
+    LANGUAGE plpgsql STABLE SECURITY DEFINER
+    SET search_path TO 'pg_catalog', 'pg_temp'
+    AS $$
+BEGIN
+  RETURN QUERY
+    SELECT f.response_id, a.member_id, a.address
+    FROM public.risk_flag f JOIN public.response r ON r.id = f.response_id, public.mail_address a JOIN access.member m ON m.id = a.member_id
+    WHERE f.done IS NULL AND a.address <> '' AND f.client_id NOT IN (SELECT x.client_id FROM access.rehearsal x)
+      AND m.left_at IS NULL AND r.entered_by IS DISTINCT FROM m.id
+      AND (m.id = (SELECT p.told_too FROM public.practice p) OR EXISTS (SELECT FROM access.care_link l
+        WHERE l.client_id = f.client_id AND l.member_id = m.id AND l.since <= access.now() AND (l.until IS NULL OR l.until > access.now())))
+      AND NOT EXISTS (SELECT FROM public.risk_told t WHERE t.response_id = f.response_id AND t.member_id = m.id)
+      AND NOT EXISTS (SELECT FROM public.risk_mail t WHERE t.response_id = f.response_id AND t.member_id = m.id)
+    ORDER BY f.raised_at, a.member_id;
+END $$;
+
+
+ALTER FUNCTION access.flags_to_mail() OWNER TO leeward_owner;
 
 --
 -- Name: flags_to_me(); Type: FUNCTION; Schema: access; Owner: leeward_owner
@@ -699,8 +781,11 @@ CREATE FUNCTION access.fold_schedule() RETURNS trigger
     SET search_path TO 'pg_catalog', 'pg_temp'
     AS $$
 BEGIN
-  UPDATE public.schedule s SET due_for = f.due_for, due_on = f.due_on FROM public.schedule_fold f
-  WHERE s.client_id = NEW.client_id AND f.client_id = s.client_id AND (s.due_for, s.due_on) IS DISTINCT FROM (f.due_for, f.due_on);
+  -- Whoever comes second folds what the first has written.
+  PERFORM FROM public.schedule s WHERE s.client_id = NEW.client_id FOR UPDATE;
+  UPDATE public.schedule s SET due_for = f.due_for, due_on = f.due_on, then_for = f.then_for, then_on = f.then_on FROM public.schedule_fold f
+  WHERE s.client_id = NEW.client_id AND f.client_id = s.client_id
+    AND (s.due_for, s.due_on, s.then_for, s.then_on) IS DISTINCT FROM (f.due_for, f.due_on, f.then_for, f.then_on);
   RETURN NULL;
 END $$;
 
@@ -747,20 +832,26 @@ END $$;
 ALTER FUNCTION access.fold_still() OWNER TO leeward_owner;
 
 --
--- Name: hand_in(uuid, text, uuid, smallint, double precision, boolean, smallint, bytea, bytea, text); Type: FUNCTION; Schema: access; Owner: leeward_owner
+-- Name: hand_in(uuid, text, uuid, smallint, double precision, boolean, smallint, bytea, bytea, text, integer, uuid); Type: FUNCTION; Schema: access; Owner: leeward_owner
 --
 
-CREATE FUNCTION access.hand_in(response uuid, of_measure text, wording uuid, by_rules smallint, comes_to double precision, filled_up boolean, judged_by smallint, sealed bytea, about bytea, says text) RETURNS boolean
+CREATE FUNCTION access.hand_in(response uuid, of_measure text, wording uuid, by_rules smallint, comes_to double precision, filled_up boolean, judged_by smallint, sealed bytea, about bytea, says text, follows integer, from_page uuid) RETURNS boolean
     LANGUAGE plpgsql SECURITY DEFINER
     SET search_path TO 'pg_catalog', 'pg_temp'
     AS $$
 DECLARE mine public.asking := access.errand_writes(of_measure);
 BEGIN
   IF mine.id IS NULL THEN RETURN false; END IF;
+  IF coalesce((SELECT d.version FROM public.response_draft d WHERE d.asking_id = mine.id AND d.measure = of_measure), 0) IS DISTINCT FROM follows
+    OR NOT EXISTS (SELECT FROM public.wording w WHERE w.id = hand_in.wording AND w.measure = of_measure AND w.checked_at IS NOT NULL AND w.ended_at IS NULL)
+  THEN
+    RETURN false;
+  END IF;
   INSERT INTO public.response (id, client_id, episode_id, number, measure, rules, occasion, answered_at, total, prorated, points, by_client, kept_at,
-    asking_id, wording_id)
+    asking_id, wording_id, page)
   SELECT hand_in.response, mine.client_id, mine.episode_id, coalesce(max(r.number), 0) + 1, of_measure, by_rules, mine.occasion, access.now(), comes_to,
-    filled_up, judged_by, true, access.now(), mine.id, hand_in.wording FROM public.response r WHERE r.client_id = mine.client_id;
+    filled_up, judged_by, true, access.now(), mine.id, hand_in.wording, from_page
+  FROM public.response r WHERE r.client_id = mine.client_id;
   INSERT INTO public.response_answers (response_id, client_id, answers, event) VALUES (hand_in.response, mine.client_id, sealed, about);
   IF says IS NOT NULL THEN
     INSERT INTO public.risk_flag (response_id, client_id, says, raised_at) VALUES (hand_in.response, mine.client_id, hand_in.says, access.now());
@@ -772,7 +863,7 @@ BEGIN
 END $$;
 
 
-ALTER FUNCTION access.hand_in(response uuid, of_measure text, wording uuid, by_rules smallint, comes_to double precision, filled_up boolean, judged_by smallint, sealed bytea, about bytea, says text) OWNER TO leeward_owner;
+ALTER FUNCTION access.hand_in(response uuid, of_measure text, wording uuid, by_rules smallint, comes_to double precision, filled_up boolean, judged_by smallint, sealed bytea, about bytea, says text, follows integer, from_page uuid) OWNER TO leeward_owner;
 
 --
 -- Name: hand_over(uuid, uuid, uuid, uuid); Type: FUNCTION; Schema: access; Owner: leeward_owner
@@ -918,10 +1009,10 @@ END $$;
 ALTER FUNCTION access.keep_act(kind text, member uuid, act text, client uuid, object uuid) OWNER TO leeward_owner;
 
 --
--- Name: keep_draft(uuid, text, bytea, integer); Type: FUNCTION; Schema: access; Owner: leeward_owner
+-- Name: keep_draft(uuid, text, bytea, integer, uuid, uuid, integer); Type: FUNCTION; Schema: access; Owner: leeward_owner
 --
 
-CREATE FUNCTION access.keep_draft(draft_id uuid, of_measure text, sealed bytea, was integer) RETURNS integer
+CREATE FUNCTION access.keep_draft(draft_id uuid, of_measure text, sealed bytea, was integer, to_wording uuid, by_page uuid, nth integer) RETURNS integer
     LANGUAGE plpgsql SECURITY DEFINER
     SET search_path TO 'pg_catalog', 'pg_temp'
     AS $$
@@ -929,17 +1020,17 @@ DECLARE mine public.asking := access.errand_writes(of_measure); kept integer;
 BEGIN
   IF mine.id IS NULL THEN RETURN NULL; END IF;
   IF was = 0 THEN
-    INSERT INTO public.response_draft (id, asking_id, client_id, measure, answers, version, kept_at)
-    VALUES (draft_id, mine.id, mine.client_id, of_measure, sealed, 1, access.now()) ON CONFLICT DO NOTHING RETURNING version INTO kept;
+    INSERT INTO public.response_draft (id, asking_id, client_id, measure, answers, version, kept_at, wording_id, page, sending)
+    VALUES (draft_id, mine.id, mine.client_id, of_measure, sealed, 1, access.now(), to_wording, by_page, nth) ON CONFLICT DO NOTHING RETURNING version INTO kept;
   ELSE
-    UPDATE public.response_draft SET answers = sealed, version = version + 1, kept_at = access.now()
+    UPDATE public.response_draft SET answers = sealed, version = version + 1, kept_at = access.now(), wording_id = to_wording, page = by_page, sending = nth
     WHERE id = draft_id AND asking_id = mine.id AND measure = of_measure AND version = was RETURNING version INTO kept;
   END IF;
   RETURN kept;
 END $$;
 
 
-ALTER FUNCTION access.keep_draft(draft_id uuid, of_measure text, sealed bytea, was integer) OWNER TO leeward_owner;
+ALTER FUNCTION access.keep_draft(draft_id uuid, of_measure text, sealed bytea, was integer, to_wording uuid, by_page uuid, nth integer) OWNER TO leeward_owner;
 
 --
 -- Name: keep_episode(); Type: FUNCTION; Schema: access; Owner: leeward_owner
@@ -953,7 +1044,9 @@ BEGIN
   IF OLD.ended_at IS NOT NULL AND NEW.ended_at IS NULL
       AND EXISTS (SELECT FROM public.episode later WHERE later.client_id = OLD.client_id AND later.number > OLD.number)
     OR NEW.ended_at IS NOT NULL AND OLD.ended_at IS NULL
-      AND EXISTS (SELECT FROM public.session s WHERE s.episode_id = OLD.id AND s.ended_at IS NULL) THEN
+      AND EXISTS (SELECT FROM public.session s WHERE s.episode_id = OLD.id AND s.ended_at IS NULL)
+    OR NEW.reason IS NOT DISTINCT FROM 'mistake' AND OLD.reason IS DISTINCT FROM 'mistake'
+      AND (NEW.started_at IS NOT NULL OR EXISTS (SELECT FROM public.standing_response r WHERE r.episode_id = OLD.id)) THEN
     RAISE EXCEPTION 'not allowed to change this of an episode' USING ERRCODE = 'insufficient_privilege';
   END IF;
   RETURN NEW;
@@ -1233,6 +1326,7 @@ BEGIN
   UPDATE access.errand SET revoked_at = access.now() WHERE asking_id = which AND revoked_at IS NULL;
   INSERT INTO access.errand (id, token_hash, client_id, purpose, asking_id, made_by, made_at)
   VALUES (errand_id, hash, of_client, 'forms', which, access.me(), access.now());
+  UPDATE public.asking SET link_holds = true WHERE id = which;
 END $$;
 
 
@@ -3031,7 +3125,7 @@ CREATE TABLE public.episode (
     CONSTRAINT episode_check CHECK ((((ended_at IS NULL) = (reason IS NULL)) AND ((ended_at IS NULL) = (judged_by IS NULL)))),
     CONSTRAINT episode_check1 CHECK ((ended_at >= begun_at)),
     CONSTRAINT episode_number_check CHECK ((number > 0)),
-    CONSTRAINT episode_reason_check CHECK ((reason = ANY (ARRAY['as_agreed'::text, 'early_by_agreement'::text, 'client_ended'::text, 'referred_on'::text, 'crisis'::text, 'moved'::text, 'clinician_left'::text, 'died'::text, 'unknown'::text]))),
+    CONSTRAINT episode_reason_check CHECK ((reason = ANY (ARRAY['as_agreed'::text, 'early_by_agreement'::text, 'client_ended'::text, 'referred_on'::text, 'crisis'::text, 'moved'::text, 'clinician_left'::text, 'died'::text, 'unknown'::text, 'mistake'::text]))),
     CONSTRAINT episode_sessions_check CHECK ((sessions >= 0)),
     CONSTRAINT episode_version_check CHECK ((version > 0)),
     CONSTRAINT last_at_is_a_time CHECK (isfinite(last_at)),
@@ -3122,6 +3216,7 @@ CREATE TABLE public.response (
     kept_at timestamp with time zone NOT NULL,
     asking_id uuid,
     wording_id uuid,
+    page uuid,
     CONSTRAINT answered_at_is_a_time CHECK (isfinite(answered_at)),
     CONSTRAINT kept_at_is_a_time CHECK (isfinite(kept_at)),
     CONSTRAINT response_check CHECK (((entered_by IS NOT NULL) OR by_client)),
@@ -3269,6 +3364,23 @@ ALTER TABLE ONLY public.hour_fact FORCE ROW LEVEL SECURITY;
 
 
 ALTER TABLE public.hour_fact OWNER TO leeward_owner;
+
+--
+-- Name: mail_address; Type: TABLE; Schema: public; Owner: leeward_owner
+--
+
+CREATE TABLE public.mail_address (
+    member_id uuid NOT NULL,
+    address text NOT NULL,
+    changed_at timestamp with time zone NOT NULL,
+    CONSTRAINT changed_at_is_a_time CHECK (isfinite(changed_at)),
+    CONSTRAINT mail_address_address_check CHECK (((address = ''::text) OR ((length(address) >= 3) AND (length(address) <= 254))))
+);
+
+ALTER TABLE ONLY public.mail_address FORCE ROW LEVEL SECURITY;
+
+
+ALTER TABLE public.mail_address OWNER TO leeward_owner;
 
 --
 -- Name: practice; Type: TABLE; Schema: public; Owner: leeward_owner
@@ -3517,7 +3629,11 @@ CREATE TABLE public.response_draft (
     answers bytea NOT NULL,
     version integer NOT NULL,
     kept_at timestamp with time zone NOT NULL,
+    page uuid,
+    sending integer DEFAULT 0 NOT NULL,
+    wording_id uuid,
     CONSTRAINT kept_at_is_a_time CHECK (isfinite(kept_at)),
+    CONSTRAINT response_draft_sending_check CHECK ((sending >= 0)),
     CONSTRAINT response_draft_version_check CHECK ((version > 0))
 );
 
@@ -3549,6 +3665,23 @@ ALTER TABLE ONLY public.risk_flag FORCE ROW LEVEL SECURITY;
 
 
 ALTER TABLE public.risk_flag OWNER TO leeward_owner;
+
+--
+-- Name: risk_mail; Type: TABLE; Schema: public; Owner: leeward_owner
+--
+
+CREATE TABLE public.risk_mail (
+    response_id uuid NOT NULL,
+    client_id uuid NOT NULL,
+    member_id uuid NOT NULL,
+    at timestamp with time zone NOT NULL,
+    CONSTRAINT at_is_a_time CHECK (isfinite(at))
+);
+
+ALTER TABLE ONLY public.risk_mail FORCE ROW LEVEL SECURITY;
+
+
+ALTER TABLE public.risk_mail OWNER TO leeward_owner;
 
 --
 -- Name: risk_told; Type: TABLE; Schema: public; Owner: leeward_owner
@@ -3605,20 +3738,47 @@ CREATE TABLE public.schedule (
     version integer DEFAULT 1 NOT NULL,
     due_for text,
     due_on date,
+    then_for text,
+    then_on date,
     CONSTRAINT due_on_is_a_day CHECK (isfinite(due_on)),
     CONSTRAINT schedule_check CHECK (((due_for IS NULL) = (due_on IS NULL))),
     CONSTRAINT schedule_due_for_check CHECK ((due_for = ANY (ARRAY['intake'::text, 'regular'::text, 'end'::text, 'follow_up'::text]))),
     CONSTRAINT schedule_every_check CHECK (((every >= 1) AND (every <= 20))),
     CONSTRAINT schedule_follow_up_weeks_check CHECK (((follow_up_weeks >= 2) AND (follow_up_weeks <= 104))),
     CONSTRAINT schedule_measures_check CHECK (((cardinality(measures) >= 0) AND (cardinality(measures) <= 6))),
+    CONSTRAINT schedule_then_for_check CHECK ((then_for = 'follow_up'::text)),
     CONSTRAINT schedule_version_check CHECK ((version > 0)),
-    CONSTRAINT set_at_is_a_time CHECK (isfinite(set_at))
+    CONSTRAINT set_at_is_a_time CHECK (isfinite(set_at)),
+    CONSTRAINT then_on_is_a_day CHECK (isfinite(then_on))
 );
 
 ALTER TABLE ONLY public.schedule FORCE ROW LEVEL SECURITY;
 
 
 ALTER TABLE public.schedule OWNER TO leeward_owner;
+
+--
+-- Name: schedule_due; Type: VIEW; Schema: public; Owner: leeward_owner
+--
+
+CREATE VIEW public.schedule_due WITH (security_invoker='true') AS
+ SELECT s.client_id,
+        CASE
+            WHEN l.lapsed THEN s.then_for
+            ELSE s.due_for
+        END AS due_for,
+        CASE
+            WHEN (NOT l.lapsed) THEN s.due_on
+            WHEN (s.then_for IS NOT NULL) THEN s.then_on
+            ELSE NULL::date
+        END AS due_on,
+    s.due_on AS folded_on
+   FROM (public.schedule s
+     CROSS JOIN LATERAL ( SELECT COALESCE(((s.due_for = 'end'::text) AND (s.then_on <= ( SELECT ((access.now() AT TIME ZONE practice.zone))::date AS timezone
+                   FROM public.practice))), false) AS lapsed) l);
+
+
+ALTER TABLE public.schedule_due OWNER TO leeward_owner;
 
 --
 -- Name: schedule_fold; Type: VIEW; Schema: public; Owner: leeward_owner
@@ -3628,11 +3788,20 @@ CREATE VIEW public.schedule_fold WITH (security_invoker='true') AS
  SELECT s.client_id,
     d.due_for,
         CASE
-            WHEN (d.due_for IS NOT NULL) THEN ((d.due_at AT TIME ZONE ( SELECT practice.zone
-               FROM public.practice)))::date
+            WHEN (d.due_for IS NOT NULL) THEN ((d.due_at AT TIME ZONE p.zone))::date
             ELSE NULL::date
-        END AS due_on
-   FROM (((((public.schedule s
+        END AS due_on,
+        CASE
+            WHEN ((d.due_for = 'end'::text) AND d.after_is_due) THEN 'follow_up'::text
+            ELSE NULL::text
+        END AS then_for,
+        CASE
+            WHEN (d.due_for = 'end'::text) THEN ((d.then_at AT TIME ZONE p.zone))::date
+            ELSE NULL::date
+        END AS then_on
+   FROM ((((((public.schedule s
+     CROSS JOIN ( SELECT practice.zone
+           FROM public.practice) p)
      LEFT JOIN LATERAL ( SELECT e_1.id,
             e_1.client_id,
             e_1.number,
@@ -3646,43 +3815,52 @@ CREATE VIEW public.schedule_fold WITH (security_invoker='true') AS
             e_1.judged_by,
             e_1.version
            FROM public.episode e_1
-          WHERE (e_1.client_id = s.client_id)
+          WHERE ((e_1.client_id = s.client_id) AND (e_1.reason IS DISTINCT FROM 'mistake'::text))
           ORDER BY e_1.number DESC
          LIMIT 1) e ON (true))
-     LEFT JOIN LATERAL ( SELECT max(x.at) AS last_at,
-            bool_or((x.occasion = 'end'::text)) AS at_end,
-            bool_or((x.occasion = 'follow_up'::text)) AS after_end
-           FROM ( SELECT r.answered_at AS at,
-                    r.occasion
-                   FROM public.standing_response r
-                  WHERE ((r.episode_id = e.id) AND (r.measure = ANY (s.measures)))
-                UNION ALL
-                 SELECT a.closed_at,
-                    a.occasion
-                   FROM public.asking a
-                  WHERE ((a.episode_id = e.id) AND (a.closed_as = 'declined'::text))) x) h ON (true))
+     LEFT JOIN LATERAL ( SELECT count(*) FILTER (WHERE (m.last_at IS NULL)) AS without,
+            min(m.last_at) AS last_at,
+            bool_and(m.at_end) AS at_end,
+            bool_and(m.after_end) AS after_end
+           FROM ( SELECT f_1.measure,
+                    max(x.at) AS last_at,
+                    COALESCE(bool_or((x.occasion = 'end'::text)), false) AS at_end,
+                    COALESCE(bool_or((x.occasion = 'follow_up'::text)), false) AS after_end
+                   FROM (unnest(s.measures) f_1(measure)
+                     LEFT JOIN LATERAL ( SELECT r.answered_at AS at,
+                            r.occasion
+                           FROM public.standing_response r
+                          WHERE ((r.episode_id = e.id) AND (r.measure = f_1.measure))
+                        UNION ALL
+                         SELECT a.closed_at,
+                            a.occasion
+                           FROM public.asking a
+                          WHERE ((a.episode_id = e.id) AND (a.closed_as = 'declined'::text) AND (f_1.measure = ANY (a.measures)))) x ON (true))
+                  GROUP BY f_1.measure) m) h ON (true))
      LEFT JOIN LATERAL ( SELECT n_1.opened_at
            FROM public.attended n_1
-          WHERE ((n_1.episode_id = e.id) AND (n_1.opened_at > h.last_at))
+          WHERE ((n_1.episode_id = e.id) AND (((n_1.opened_at AT TIME ZONE p.zone))::date > ((h.last_at AT TIME ZONE p.zone))::date))
           ORDER BY n_1.opened_at
          OFFSET (s.every - 1)
          LIMIT 1) n ON (true))
      CROSS JOIN LATERAL ( SELECT
                 CASE
                     WHEN ((cardinality(s.measures) = 0) OR (e.reason = 'died'::text)) THEN NULL::text
-                    WHEN ((e.ended_at IS NULL) AND (h.last_at IS NULL)) THEN 'intake'::text
-                    WHEN ((e.ended_at IS NULL) AND (n.opened_at IS NOT NULL)) THEN 'regular'::text
-                    WHEN (e.ended_at IS NULL) THEN NULL::text
+                    WHEN ((e.ended_at IS NULL) AND (h.without = cardinality(s.measures))) THEN 'intake'::text
+                    WHEN ((e.ended_at IS NULL) AND ((h.without > 0) OR (n.opened_at IS NOT NULL))) THEN 'regular'::text
+                    WHEN ((e.ended_at IS NULL) OR (e.started_at IS NULL)) THEN NULL::text
                     WHEN (h.at_end IS NOT TRUE) THEN 'end'::text
                     WHEN ((h.after_end IS NOT TRUE) AND (s.follow_up_weeks IS NOT NULL)) THEN 'follow_up'::text
                     ELSE NULL::text
                 END AS due_for) f)
      CROSS JOIN LATERAL ( SELECT f.due_for,
-                CASE f.due_for
-                    WHEN 'intake'::text THEN GREATEST(COALESCE(e.begun_at, s.set_at), s.set_at)
-                    WHEN 'regular'::text THEN n.opened_at
-                    WHEN 'end'::text THEN e.ended_at
-                    WHEN 'follow_up'::text THEN (e.ended_at + make_interval(weeks => (s.follow_up_weeks)::integer))
+            ((h.after_end IS NOT TRUE) AND (s.follow_up_weeks IS NOT NULL)) AS after_is_due,
+            (e.ended_at + make_interval(weeks => COALESCE((s.follow_up_weeks)::integer, 8))) AS then_at,
+                CASE
+                    WHEN ((f.due_for = 'intake'::text) OR ((f.due_for = 'regular'::text) AND (h.without > 0))) THEN GREATEST(e.begun_at, s.set_at)
+                    WHEN (f.due_for = 'regular'::text) THEN n.opened_at
+                    WHEN (f.due_for = 'end'::text) THEN e.ended_at
+                    WHEN (f.due_for = 'follow_up'::text) THEN (e.ended_at + make_interval(weeks => (s.follow_up_weeks)::integer))
                     ELSE NULL::timestamp with time zone
                 END AS due_at) d);
 
@@ -4259,6 +4437,9 @@ errand	errand.open	f
 errand	errand.hand_in	f
 errand	errand.decline	f
 member	practice.snapshot.make	f
+member	account.mail.view	f
+member	account.mail.change	f
+member	wording.end	f
 \.
 
 
@@ -4267,7 +4448,7 @@ member	practice.snapshot.make	f
 --
 
 COPY access.audit_head (singleton, seq, hash) FROM stdin;
-t	73	\\x65da1aa5199212b3897fa2cc117e733fe7f23432566925135f3111006898934b
+t	75	\\x6e3891a994551596322c4e722e11dd4ebe1e7118f4fe92a0579ea9934e00effa
 \.
 
 
@@ -4276,9 +4457,9 @@ t	73	\\x65da1aa5199212b3897fa2cc117e733fe7f23432566925135f3111006898934b
 --
 
 COPY access.care_link (id, member_id, client_id, since, until) FROM stdin;
-3b53107c-d6f7-45cb-a2ca-002405b32d0a	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	7be194dc-55b6-43c4-9f49-736f26051df7	2026-03-03 09:00:00+00	\N
-9f5528d7-113c-4ea2-8754-10a3d063d79f	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	149b1754-3533-4388-92bd-433c02044e6c	2026-03-10 09:04:22+00	\N
-d406d7cb-cafc-4c1a-9674-fb61be943b67	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	ce7a4dc5-8824-46bc-b05f-62547f8297a4	2026-03-10 09:04:22+00	\N
+6aac33e3-1127-464e-bc69-ace4e030c96e	69ccc661-18d9-40f0-9744-f1b654871a35	ea0b4789-e5b8-43dd-b5bf-078147e27574	2026-03-03 09:00:00+00	\N
+cc0822a5-9460-4b2f-bb7e-7ea59188d583	69ccc661-18d9-40f0-9744-f1b654871a35	48adfdf6-aa54-4d33-bdea-3f7561d24bab	2026-03-10 09:04:22+00	\N
+6c66f437-285d-4920-9611-258e0ae8523b	69ccc661-18d9-40f0-9744-f1b654871a35	39bff3ce-725b-4611-bc62-bb71982482a1	2026-03-10 09:04:22+00	\N
 \.
 
 
@@ -4304,7 +4485,7 @@ t	00:00:00	1000 years
 --
 
 COPY access.errand (id, token_hash, client_id, purpose, asking_id, made_by, made_at, revoked_at) FROM stdin;
-aa68b318-fbd8-4703-aebd-e951a4563a0f	\\x7300f4060be3e0962dc82b061b53f8487bd94e3541b9d051cc9ad99d3f916595	7be194dc-55b6-43c4-9f49-736f26051df7	forms	2e71b138-2677-4f01-aade-426e3e2db457	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-10 09:04:22+00	\N
+9d4d2fdd-69f1-43a6-b4d4-ae5fcb07af36	\\x4c05b2c97df4f41cf57db4443472b3148e331388d11de6a93bf1aeb5908bafa7	ea0b4789-e5b8-43dd-b5bf-078147e27574	forms	1ef968b6-2fdc-4a77-a6c0-e05927c1b461	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-10 09:04:22+00	\N
 \.
 
 
@@ -4313,9 +4494,9 @@ aa68b318-fbd8-4703-aebd-e951a4563a0f	\\x7300f4060be3e0962dc82b061b53f8487bd94e35
 --
 
 COPY access.gate (session_id, client_id, ended_at) FROM stdin;
-c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	2026-03-03 09:04:22+00
-036f731a-ee8a-472e-a40c-4cce53b0c710	7be194dc-55b6-43c4-9f49-736f26051df7	\N
-e97177d3-ddd4-4598-91c9-7f5280d48e76	149b1754-3533-4388-92bd-433c02044e6c	\N
+d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	2026-03-03 09:04:22+00
+18dc4a27-8ae6-45db-8ea2-1404d4039ced	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N
+77d83ad0-c280-4ade-ba41-9dee2f3ee6f1	48adfdf6-aa54-4d33-bdea-3f7561d24bab	\N
 \.
 
 
@@ -4324,7 +4505,7 @@ e97177d3-ddd4-4598-91c9-7f5280d48e76	149b1754-3533-4388-92bd-433c02044e6c	\N
 --
 
 COPY access.invitation (token_hash, member_id, name, roles, made_by, made_at, ends_at, spent_at, made_in, replacement) FROM stdin;
-\\xb25b0cd4b6b6a1c0bd0b6a3921a953a7b034fda62787f003d3ef3bd78813647e	\N	Somebody New	{lead}	d205ffe7-90a8-4789-8491-ba4b244027f7	2026-03-03 09:01:00+00	2026-03-06 09:01:00+00	\N	34a2a5ae-e70e-4d43-9eac-ed2262e6e876	\N
+\\x7f1c536ffdb5dfb5e349196e647be6ce549c897caa42dc77dada85df20990e44	\N	Somebody New	{lead}	e0a4b925-3afa-4bd1-83d3-1a09d86e2a85	2026-03-03 09:01:00+00	2026-03-06 09:01:00+00	\N	88ab5055-d873-4de6-87ae-e7354cf82ca7	\N
 \.
 
 
@@ -4333,7 +4514,7 @@ COPY access.invitation (token_hash, member_id, name, roles, made_by, made_at, en
 --
 
 COPY access.join_link (id, token_hash, session_id, made_at, ends_at, revoked_at, code_phc, code_ends_at, code_tries, code_spent_at) FROM stdin;
-632f7751-19a5-48bf-9268-b200b406df66	\\xe47b383cdf8fa1f7a89cf78b75fa2312893484b3078f5521c6b51567a6708d67	036f731a-ee8a-472e-a40c-4cce53b0c710	2026-03-10 09:04:22+00	2026-03-10 13:04:22+00	\N	$argon2id$v=19$m=19456,t=2,p=1$JAmkqGpz0912VxVf1WtXTg$+g6/XqKitEZLxLFctdeNw46uOBJjuEjW3romFS5zraM	2026-03-10 09:14:22+00	1	2026-03-10 09:04:22+00
+53472912-5106-4dc7-b2dd-4a9730271584	\\xfb4dcb47198681a28c7bf778a6935ab19658b1cb2b8e74a9149d4bc2ae22f912	18dc4a27-8ae6-45db-8ea2-1404d4039ced	2026-03-10 09:04:22+00	2026-03-10 13:04:22+00	\N	$argon2id$v=19$m=19456,t=2,p=1$Lo4dPi5brhlW5rA1CmVoOw$6wgmY1R28WlXrpUswbmEWqZQzGL6j7ZCha9+1/+WJD8	2026-03-10 09:14:22+00	1	2026-03-10 09:04:22+00
 \.
 
 
@@ -4342,7 +4523,7 @@ COPY access.join_link (id, token_hash, session_id, made_at, ends_at, revoked_at,
 --
 
 COPY access.key_check (key_id, sealed) FROM stdin;
-1	\\x01c5285445b1e7c3b21e041e66fd3785742c8b8556803b742f8b150770f1fa2ff872b438a674357a080b76df5c1e
+1	\\x012c041165d571ead599da4ce47507087fd01731555741ae47ff86efc2eb4666a68f8f55fc1538e1514c38b07fa1
 \.
 
 
@@ -4351,10 +4532,10 @@ COPY access.key_check (key_id, sealed) FROM stdin;
 --
 
 COPY access.member (id, name, roles, joined_at, left_at, roles_since) FROM stdin;
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	Member e19444	{clinician}	2026-03-03 09:00:00+00	\N	\N
-2d6c7fb6-15c2-4d8b-b6da-e65c5135d11d	Member 2d6c7f	{lead}	2026-03-03 09:01:00+00	\N	\N
-d205ffe7-90a8-4789-8491-ba4b244027f7	Member d205ff	{administrator}	2026-03-03 09:01:00+00	\N	\N
-832645da-ff0f-48a8-b079-74f2bd64e1c0	Member 832645	{lead}	2026-03-10 09:04:22+00	\N	\N
+69ccc661-18d9-40f0-9744-f1b654871a35	Member 69ccc6	{clinician}	2026-03-03 09:00:00+00	\N	\N
+bba142b2-5b07-4ec5-808f-6446aeb7e852	Member bba142	{lead}	2026-03-03 09:01:00+00	\N	\N
+e0a4b925-3afa-4bd1-83d3-1a09d86e2a85	Member e0a4b9	{administrator}	2026-03-03 09:01:00+00	\N	\N
+f3383126-c4ea-4a99-8a06-b2887e9bfa3b	Member f33831	{lead}	2026-03-10 09:04:22+00	\N	\N
 \.
 
 
@@ -4387,7 +4568,7 @@ COPY access.refused_look (signin_id, hour, looks) FROM stdin;
 --
 
 COPY access.rehearsal (member_id, client_id) FROM stdin;
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	149b1754-3533-4388-92bd-433c02044e6c
+69ccc661-18d9-40f0-9744-f1b654871a35	48adfdf6-aa54-4d33-bdea-3f7561d24bab
 \.
 
 
@@ -4404,35 +4585,36 @@ COPY access.replacement (id, member_id, asked_by, asked_at, agreed_by, agreed_at
 --
 
 COPY access.request_key (member_id, key, act, body, answer, kept_at) FROM stdin;
-d205ffe7-90a8-4789-8491-ba4b244027f7	7e31cd2a-4ac8-53dd-43a8-f9d2074549ff	member.invite	\\xe2363b47c16ec24771f466dcafefd75b082e8e3016e2f9e70ec7728212875a63	{"json":"2026-03-06T09:01:00Z"}	2026-03-03 09:01:00+00
-d205ffe7-90a8-4789-8491-ba4b244027f7	9998263c-4d79-11ea-0aec-6b559f6b25bd	practice.settings.change	\\x79ad68e107e0a890f79e286d96e38040d2702dc48edc35e19ca85e653e8e7999	{"see":"/practice/settings?saved=9998263c-4d79-11ea-0aec-6b559f6b25bd"}	2026-03-03 09:01:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	98fa95e4-d019-d9c3-5dee-cbf2b0e6bde5	preset.create	\\x67f8aa3b84c8869b415acfe4c1f6e316f15397a9a65a578df07867f203fe5edd	{"see":"/presets?saved=98fa95e4-d019-d9c3-5dee-cbf2b0e6bde5"}	2026-03-03 09:01:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	af6d7e18-66e9-ff41-8e11-4591da27bd27	preset.create	\\x953d427bf0820728e80909e2230864766d0a7b14539231a9a15be4eec05db0a0	{"see":"/presets?saved=af6d7e18-66e9-ff41-8e11-4591da27bd27"}	2026-03-03 09:01:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	38660c26-fe40-5793-cbd2-a0d4646bd3ce	preset.put_away	\\x7d4f828a583b92a24935f7fa152dfed5f6a19b69aa3c05c9abcdcda703bd04d5	{"see":"/presets"}	2026-03-03 09:01:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	b176a9f0-6ba7-573e-4e3a-9ee4981faa32	client.change	\\xc70acaf2e505d55bdfc378b96f53987b1bf2c7d5cb10b1e3486b3a3e09b72d10	{"see":"/clients/7be194dc-55b6-43c4-9f49-736f26051df7?saved=b176a9f0-6ba7-573e-4e3a-9ee4981faa32"}	2026-03-03 09:01:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	827d4ce5-290e-0af7-8f60-f66ff408a2ad	comfort.change	\\xcdf68b7f9738e1cc63937dde20bd88482de3684c3b17c2d058b282ed2688f9fa	{"see":"/clients/7be194dc-55b6-43c4-9f49-736f26051df7?saved=827d4ce5-290e-0af7-8f60-f66ff408a2ad"}	2026-03-03 09:01:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	054c2dbc-a505-5682-68ea-2e712068fb65	safety_plan.change	\\x01240058e659a4e96d39a74031c5224f56ee275a8d16cc6e10bee64fb065de8f	{"see":"/clients/7be194dc-55b6-43c4-9f49-736f26051df7/safety-plan?saved=054c2dbc-a505-5682-68ea-2e712068fb65"}	2026-03-03 09:01:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	3709ebb5-89ff-7573-9bac-d205e77be2fa	steadying.change	\\x1c23db7e4f950da7c95ae9ea82929bcab46e3107ddac48b0283291ad21ec2da2	{"see":"/clients/7be194dc-55b6-43c4-9f49-736f26051df7/steadying?saved=3709ebb5-89ff-7573-9bac-d205e77be2fa"}	2026-03-03 09:01:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	02320984-5635-564c-a967-efc8f155f34f	reach.change	\\x287ae8447a74b192840984907efcde273ecdccdc920251c7a91ff3008c19427e	{"see":"/clients/7be194dc-55b6-43c4-9f49-736f26051df7?saved=02320984-5635-564c-a967-efc8f155f34f"}	2026-03-03 09:01:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	533729be-c4ca-c456-2b06-974b92743b1e	resource.create	\\xbbc3c6075eb07e50d0d7ad8476064591c9a691561fff915bffbbdbab2a5ddad1	{"see":"/clients/7be194dc-55b6-43c4-9f49-736f26051df7/steadying?saved=533729be-c4ca-c456-2b06-974b92743b1e"}	2026-03-03 09:01:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	e891aeb9-2857-356a-ba84-9ecc405ea4ff	event.create	\\x9aee00580bf8e7d0a83d448cd4592e69521965435271bb4962d6df3073554dbb	{"see":"/clients/7be194dc-55b6-43c4-9f49-736f26051df7/events?saved=e891aeb9-2857-356a-ba84-9ecc405ea4ff"}	2026-03-03 09:01:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	c4df401d-0887-f24b-94f6-f0291bfc2eac	target.change	\\x605fe58e9ab21e948530f42eb2ceb51b9a5189c05075ea3a2434b4c8770a2fde	{"see":"/targets/1be5f536-b752-49ee-bcfd-c6ba4b7f28de?saved=c4df401d-0887-f24b-94f6-f0291bfc2eac"}	2026-03-03 09:02:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	8d1f97ba-8671-5092-b5e7-ba12a17d80f2	target.change	\\x12418a929c29d66d5a72468410f5bdfc38e623f0191f4bb0588dcb9dfa7d7f4d	{"see":"/targets/1be5f536-b752-49ee-bcfd-c6ba4b7f28de?saved=8d1f97ba-8671-5092-b5e7-ba12a17d80f2"}	2026-03-03 09:02:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	7035abe5-a37c-952d-3ac6-bbf781c764fc	plan.cluster	\\x196cb957c3794713eb0584f4b4d46281e8fbaa5674ed5b4777ff3f8e485e44e8	{"see":"/clients/7be194dc-55b6-43c4-9f49-736f26051df7/plan?saved=7035abe5-a37c-952d-3ac6-bbf781c764fc"}	2026-03-03 09:02:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	0e50607f-d042-8bfc-e79e-c93f17ad1524	target.create	\\xc911ea42fb3c7a25e783bd8eac41e52db2fdab5ec9678fcee5f2a11b75b78c9f	{"see":"/targets/7c2fea4f-4c1f-4d38-8430-a2072df733f9?saved=0e50607f-d042-8bfc-e79e-c93f17ad1524"}	2026-03-03 09:02:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	aaae6733-165a-2729-0957-81a52690af2e	plan.move	\\x73519ecab28a5b2cf703544dd4ae9d666c84b2acfa594445b0293408a79a56e1	{"see":"/clients/7be194dc-55b6-43c4-9f49-736f26051df7/plan#target-2"}	2026-03-03 09:02:00+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2a7c5b4a-b778-984f-32f1-4887d791f760	target.fact	\\x47aa79fb9932d04cf6c05cded96db5c0d813189be2afc45255d40dd57afde951	{"see":"/targets/1be5f536-b752-49ee-bcfd-c6ba4b7f28de?saved=2a7c5b4a-b778-984f-32f1-4887d791f760"}	2026-03-03 09:03:41+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2dc46548-851f-f559-5498-5c6523036ea6	target.fact	\\x02d977337be7ceedd72fe074f2707b4757a94294ac98e60d2594ba39f5b9c88e	{"see":"/targets/1be5f536-b752-49ee-bcfd-c6ba4b7f28de?saved=2dc46548-851f-f559-5498-5c6523036ea6"}	2026-03-03 09:03:41+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	ee139464-041c-fbe1-0da6-17b99231a3ea	target.fact	\\x9559030edbc97588cdefa756bfa2d7bbe3db2248933f618d9a8dee68711efa34	{"see":"/targets/1be5f536-b752-49ee-bcfd-c6ba4b7f28de?saved=ee139464-041c-fbe1-0da6-17b99231a3ea"}	2026-03-03 09:03:41+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	d5d8bb29-59f9-9b44-702f-7bfc5dad5628	session.close	\\xba4a9859768c0e3347863e78b0d61b629ff06f9822d73b35760077e763de72c2	{"see":"/sessions/c6a4886f-83de-4efa-8860-859d8cc803ad?saved=d5d8bb29-59f9-9b44-702f-7bfc5dad5628"}	2026-03-03 09:04:22+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	6a6e1345-5f68-1fe4-3059-5ae249d1debf	session.check	\\x64c1ee0c96e640065be94c12c27ef1d1bb4eb025501597f8942f082ae89b421d	{"see":"/sessions/c6a4886f-83de-4efa-8860-859d8cc803ad?saved=6a6e1345-5f68-1fe4-3059-5ae249d1debf"}	2026-03-03 09:04:22+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	98db78a2-c161-a05e-8a8b-34288136f7b9	session.note.save	\\xd4c7e7611f7a25059bfc6c5049a4befb857b2382ec243f65541d2ccb433abf99	{"see":"/sessions/c6a4886f-83de-4efa-8860-859d8cc803ad?saved=98db78a2-c161-a05e-8a8b-34288136f7b9#note"}	2026-03-03 09:04:22+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	cb2bd7d4-b9ca-f302-2b53-5cc20fa4fcdf	link.make	\\x44136fa355b3678a1146ad16f7e8649e94fb4fc21fe77e8310c060f61caaff8a	{"json":"2026-03-10T09:14:22Z"}	2026-03-10 09:04:22+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	7fbc94ec-5b51-041c-782e-cfff2e3b3058	code.make	\\x44136fa355b3678a1146ad16f7e8649e94fb4fc21fe77e8310c060f61caaff8a	{"json":"2026-03-10T09:14:22Z"}	2026-03-10 09:04:22+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	053211a5-2038-f5ba-26de-3b5c30ffd2cc	client.archive	\\x7d4f828a583b92a24935f7fa152dfed5f6a19b69aa3c05c9abcdcda703bd04d5	{"see":"/clients/ce7a4dc5-8824-46bc-b05f-62547f8297a4"}	2026-03-10 09:04:22+00
-832645da-ff0f-48a8-b079-74f2bd64e1c0	ba7c88df-1080-d1a1-af83-3ea717290f4e	wording.load	\\x085e643aa828f9877ed8582b45bc9454444867fee2f99b9ed90fe673c6ef9687	{"see":"/practice/wordings/gad7?saved=ba7c88df-1080-d1a1-af83-3ea717290f4e"}	2026-03-10 09:04:22+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	7fd358ff-f903-18a0-da4d-d190f3cba298	schedule.change	\\x0b20fc209e2e1e63a766ee58f27a09c3850bd6f1125f28da9f269ea958615163	{"see":"/clients/7be194dc-55b6-43c4-9f49-736f26051df7/askings?saved=7fd358ff-f903-18a0-da4d-d190f3cba298"}	2026-03-10 09:04:22+00
-e194449b-fbef-4413-8cdf-d4d3c16c3ebe	c093abd7-2ad3-4b62-3d13-36719191fd61	measure.enter	\\x1bea2e87f6a1b39ee182f9c27a03f9f2081ecac9233805e85a8c9144fc9d8cc7	{"see":"/clients/7be194dc-55b6-43c4-9f49-736f26051df7/measures/1?saved=c093abd7-2ad3-4b62-3d13-36719191fd61"}	2026-03-10 09:04:22+00
+e0a4b925-3afa-4bd1-83d3-1a09d86e2a85	0c22d8b5-5653-5d51-9e7c-d044513036f9	member.invite	\\xe2363b47c16ec24771f466dcafefd75b082e8e3016e2f9e70ec7728212875a63	{"json":"2026-03-06T09:01:00Z"}	2026-03-03 09:01:00+00
+e0a4b925-3afa-4bd1-83d3-1a09d86e2a85	644a6485-6a61-09e1-0e04-1ad412689c85	practice.settings.change	\\x79ad68e107e0a890f79e286d96e38040d2702dc48edc35e19ca85e653e8e7999	{"see":"/practice/settings?saved=644a6485-6a61-09e1-0e04-1ad412689c85"}	2026-03-03 09:01:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	c61b11e4-ec3b-953a-1ab4-e8b2c68ee3bb	preset.create	\\x67f8aa3b84c8869b415acfe4c1f6e316f15397a9a65a578df07867f203fe5edd	{"see":"/presets?saved=c61b11e4-ec3b-953a-1ab4-e8b2c68ee3bb"}	2026-03-03 09:01:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	7d104b4a-862c-6b42-e692-50d6bfa1ed29	preset.create	\\x953d427bf0820728e80909e2230864766d0a7b14539231a9a15be4eec05db0a0	{"see":"/presets?saved=7d104b4a-862c-6b42-e692-50d6bfa1ed29"}	2026-03-03 09:01:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	f84a8927-63d9-36d9-669b-005a71262ab6	preset.put_away	\\x7d4f828a583b92a24935f7fa152dfed5f6a19b69aa3c05c9abcdcda703bd04d5	{"see":"/presets"}	2026-03-03 09:01:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	b574e32a-70b3-8c77-ee18-907678aaeffd	client.change	\\xc70acaf2e505d55bdfc378b96f53987b1bf2c7d5cb10b1e3486b3a3e09b72d10	{"see":"/clients/ea0b4789-e5b8-43dd-b5bf-078147e27574?saved=b574e32a-70b3-8c77-ee18-907678aaeffd"}	2026-03-03 09:01:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	dcc204ec-6349-40a5-8a22-47f5a185c0d1	comfort.change	\\xcdf68b7f9738e1cc63937dde20bd88482de3684c3b17c2d058b282ed2688f9fa	{"see":"/clients/ea0b4789-e5b8-43dd-b5bf-078147e27574?saved=dcc204ec-6349-40a5-8a22-47f5a185c0d1"}	2026-03-03 09:01:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	5cfd144f-c89e-2e27-bdec-e5645e0c3891	safety_plan.change	\\x01240058e659a4e96d39a74031c5224f56ee275a8d16cc6e10bee64fb065de8f	{"see":"/clients/ea0b4789-e5b8-43dd-b5bf-078147e27574/safety-plan?saved=5cfd144f-c89e-2e27-bdec-e5645e0c3891"}	2026-03-03 09:01:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	749ff487-70f2-b17d-cbb1-67f92f2567b5	steadying.change	\\x1c23db7e4f950da7c95ae9ea82929bcab46e3107ddac48b0283291ad21ec2da2	{"see":"/clients/ea0b4789-e5b8-43dd-b5bf-078147e27574/steadying?saved=749ff487-70f2-b17d-cbb1-67f92f2567b5"}	2026-03-03 09:01:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	4c5daeff-6343-8d44-60eb-cfa1da58b1df	reach.change	\\x287ae8447a74b192840984907efcde273ecdccdc920251c7a91ff3008c19427e	{"see":"/clients/ea0b4789-e5b8-43dd-b5bf-078147e27574?saved=4c5daeff-6343-8d44-60eb-cfa1da58b1df"}	2026-03-03 09:01:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	c85a2d4d-53fc-7a26-70d8-42122323c2bc	resource.create	\\xbbc3c6075eb07e50d0d7ad8476064591c9a691561fff915bffbbdbab2a5ddad1	{"see":"/clients/ea0b4789-e5b8-43dd-b5bf-078147e27574/steadying?saved=c85a2d4d-53fc-7a26-70d8-42122323c2bc"}	2026-03-03 09:01:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	fe16ae3e-41d9-d0df-3d19-efe372d2727a	event.create	\\x9aee00580bf8e7d0a83d448cd4592e69521965435271bb4962d6df3073554dbb	{"see":"/clients/ea0b4789-e5b8-43dd-b5bf-078147e27574/events?saved=fe16ae3e-41d9-d0df-3d19-efe372d2727a"}	2026-03-03 09:01:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	ff11dcf7-e1b2-d38c-6835-c087f483332b	target.change	\\x605fe58e9ab21e948530f42eb2ceb51b9a5189c05075ea3a2434b4c8770a2fde	{"see":"/targets/ef92cd71-4e69-45f4-9224-11d2241bd4ce?saved=ff11dcf7-e1b2-d38c-6835-c087f483332b"}	2026-03-03 09:02:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	bea12848-9dc5-ccd9-1580-65d5ee5b8ecb	target.change	\\x8918a924a815329e251e1fb8e2cee00fed5ea8072717b403d3f6f4cd93ca52ff	{"see":"/targets/ef92cd71-4e69-45f4-9224-11d2241bd4ce?saved=bea12848-9dc5-ccd9-1580-65d5ee5b8ecb"}	2026-03-03 09:02:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	af0388a2-0053-33ff-e35a-2f51155b9eaf	plan.cluster	\\x196cb957c3794713eb0584f4b4d46281e8fbaa5674ed5b4777ff3f8e485e44e8	{"see":"/clients/ea0b4789-e5b8-43dd-b5bf-078147e27574/plan?saved=af0388a2-0053-33ff-e35a-2f51155b9eaf"}	2026-03-03 09:02:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	bb5b974e-8454-691f-bdf3-1c8ab2596a66	target.create	\\xc911ea42fb3c7a25e783bd8eac41e52db2fdab5ec9678fcee5f2a11b75b78c9f	{"see":"/targets/a8972701-8654-4e7c-94c6-95968b003c17?saved=bb5b974e-8454-691f-bdf3-1c8ab2596a66"}	2026-03-03 09:02:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	ca6653c2-aab2-67b8-5fb4-7b5706f98c03	plan.move	\\x73519ecab28a5b2cf703544dd4ae9d666c84b2acfa594445b0293408a79a56e1	{"see":"/clients/ea0b4789-e5b8-43dd-b5bf-078147e27574/plan#target-2"}	2026-03-03 09:02:00+00
+69ccc661-18d9-40f0-9744-f1b654871a35	6fe0c19d-84a8-8ce7-2986-284d2de20199	target.fact	\\x47aa79fb9932d04cf6c05cded96db5c0d813189be2afc45255d40dd57afde951	{"see":"/targets/ef92cd71-4e69-45f4-9224-11d2241bd4ce?saved=6fe0c19d-84a8-8ce7-2986-284d2de20199"}	2026-03-03 09:03:41+00
+69ccc661-18d9-40f0-9744-f1b654871a35	e1c3b8db-ac86-1ae5-ab20-d8b76846e3e6	target.fact	\\x02d977337be7ceedd72fe074f2707b4757a94294ac98e60d2594ba39f5b9c88e	{"see":"/targets/ef92cd71-4e69-45f4-9224-11d2241bd4ce?saved=e1c3b8db-ac86-1ae5-ab20-d8b76846e3e6"}	2026-03-03 09:03:41+00
+69ccc661-18d9-40f0-9744-f1b654871a35	30e3f11f-6bc2-e4de-4507-75b8139f92ec	target.fact	\\x9559030edbc97588cdefa756bfa2d7bbe3db2248933f618d9a8dee68711efa34	{"see":"/targets/ef92cd71-4e69-45f4-9224-11d2241bd4ce?saved=30e3f11f-6bc2-e4de-4507-75b8139f92ec"}	2026-03-03 09:03:41+00
+69ccc661-18d9-40f0-9744-f1b654871a35	efe5b617-a6ba-ed2f-553e-e2ad1aa2d23f	session.close	\\xba4a9859768c0e3347863e78b0d61b629ff06f9822d73b35760077e763de72c2	{"see":"/sessions/d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23?saved=efe5b617-a6ba-ed2f-553e-e2ad1aa2d23f"}	2026-03-03 09:04:22+00
+69ccc661-18d9-40f0-9744-f1b654871a35	a17e1813-3fe7-5b63-4232-2bf92108a84c	session.check	\\x64c1ee0c96e640065be94c12c27ef1d1bb4eb025501597f8942f082ae89b421d	{"see":"/sessions/d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23?saved=a17e1813-3fe7-5b63-4232-2bf92108a84c"}	2026-03-03 09:04:22+00
+69ccc661-18d9-40f0-9744-f1b654871a35	dde29d1a-bc05-2a4d-5086-0030cfd4c93f	session.note.save	\\xd4c7e7611f7a25059bfc6c5049a4befb857b2382ec243f65541d2ccb433abf99	{"see":"/sessions/d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23?saved=dde29d1a-bc05-2a4d-5086-0030cfd4c93f#note"}	2026-03-03 09:04:22+00
+69ccc661-18d9-40f0-9744-f1b654871a35	44325603-ba74-e93a-0cbd-e4ec98c2f534	link.make	\\x44136fa355b3678a1146ad16f7e8649e94fb4fc21fe77e8310c060f61caaff8a	{"json":"2026-03-10T09:14:22Z"}	2026-03-10 09:04:22+00
+69ccc661-18d9-40f0-9744-f1b654871a35	aae1d65e-2716-14ad-8257-202f438c60b4	code.make	\\x44136fa355b3678a1146ad16f7e8649e94fb4fc21fe77e8310c060f61caaff8a	{"json":"2026-03-10T09:14:22Z"}	2026-03-10 09:04:22+00
+69ccc661-18d9-40f0-9744-f1b654871a35	b319c095-3fb7-836c-fddf-096b0b1f25a0	client.archive	\\x7d4f828a583b92a24935f7fa152dfed5f6a19b69aa3c05c9abcdcda703bd04d5	{"see":"/clients/39bff3ce-725b-4611-bc62-bb71982482a1"}	2026-03-10 09:04:22+00
+f3383126-c4ea-4a99-8a06-b2887e9bfa3b	4521eeef-3e2f-958d-deba-532d597d3c16	wording.load	\\x085e643aa828f9877ed8582b45bc9454444867fee2f99b9ed90fe673c6ef9687	{"see":"/practice/wordings/gad7?saved=4521eeef-3e2f-958d-deba-532d597d3c16"}	2026-03-10 09:04:22+00
+69ccc661-18d9-40f0-9744-f1b654871a35	65f1b8fe-d6db-80b7-b60c-cacb21d8ed28	schedule.change	\\x0b20fc209e2e1e63a766ee58f27a09c3850bd6f1125f28da9f269ea958615163	{"see":"/clients/ea0b4789-e5b8-43dd-b5bf-078147e27574/askings?saved=65f1b8fe-d6db-80b7-b60c-cacb21d8ed28"}	2026-03-10 09:04:22+00
+69ccc661-18d9-40f0-9744-f1b654871a35	fc003471-c568-a4d6-5ae9-c35874f0c260	measure.enter	\\x1bea2e87f6a1b39ee182f9c27a03f9f2081ecac9233805e85a8c9144fc9d8cc7	{"see":"/clients/ea0b4789-e5b8-43dd-b5bf-078147e27574/measures/1?saved=fc003471-c568-a4d6-5ae9-c35874f0c260"}	2026-03-10 09:04:22+00
+69ccc661-18d9-40f0-9744-f1b654871a35	62cfd374-5fa9-7d01-53b7-58ef45f6f5b8	account.mail.change	\\xc51afc06bf45bd496162afcbbbe6d4e5b6e84a7da91b4bc2e13d8f5b82e530b3	{"see":"/account/mail?saved=62cfd374-5fa9-7d01-53b7-58ef45f6f5b8"}	2026-03-10 09:04:22+00
 \.
 
 
@@ -4441,10 +4623,10 @@ e194449b-fbef-4413-8cdf-d4d3c16c3ebe	c093abd7-2ad3-4b62-3d13-36719191fd61	measur
 --
 
 COPY access.room_token (token_hash, session_id, ends_at) FROM stdin;
-\\x0143cb54c3b652f5a7773e62a15a2b593cf50bf71a43d089560bad0dde5257bc	c6a4886f-83de-4efa-8860-859d8cc803ad	2026-03-04 09:02:01+00
-\\x31a5491d0091099dde84bd5487a190d46ac6122469ff62e40b3122e48ef2bd49	c6a4886f-83de-4efa-8860-859d8cc803ad	2026-03-04 09:02:35+00
-\\xb6944cdb48aa49217928db246a7a066baa13cb22c811fb10bf3ceb953712ac70	c6a4886f-83de-4efa-8860-859d8cc803ad	2026-03-04 09:03:07+00
-\\x07afdc0af57a41f19f69f6aed9d64e0d48294bfaea439ac599b28119c2b3ef25	c6a4886f-83de-4efa-8860-859d8cc803ad	2026-03-04 09:03:41+00
+\\x2d682aee0b2a7b6c24fde2e00ef1ca84195570b47dcded0689b12c231384064c	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	2026-03-04 09:02:01+00
+\\xd00008c18758ab2aac82fc76fa8b6e5a89c1f730a846dd44f4cb0457d4ea43ac	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	2026-03-04 09:02:35+00
+\\x8cf8bf24a5b9c5ae250ddc06d6afa9c86b82d389441cb708c1fee46720bafcf4	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	2026-03-04 09:03:07+00
+\\xa754de23fc6425483fb6de757d7d3e5421de8be53db894d8a9480e1bdead133e	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	2026-03-04 09:03:41+00
 \.
 
 
@@ -4453,8 +4635,8 @@ COPY access.room_token (token_hash, session_id, ends_at) FROM stdin;
 --
 
 COPY access.seat (id, token_hash, link_id, session_id, device, asked_at, taken_at, closed_at, asked_no, admitted_at, closed_why) FROM stdin;
-449c81d5-7d9e-40dc-a81b-6e14e25169c3	\\xb1ea5a1520ecfee9e5b9add6dfb19dea90005ddc682917f00147adfc89fb570c	632f7751-19a5-48bf-9268-b200b406df66	036f731a-ee8a-472e-a40c-4cce53b0c710	device	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	\N	1	2026-03-10 09:04:22+00	\N
-a6320957-16d7-45ad-b4ce-94ecdfb9eae8	\\x7264d64e405b90d38d6a7023caa8fbfbc4d99673413954bab681a4943ca01c91	632f7751-19a5-48bf-9268-b200b406df66	036f731a-ee8a-472e-a40c-4cce53b0c710	device	2026-03-10 09:04:22+00	\N	\N	2	\N	\N
+808ffabb-5963-4503-8883-eb24b102209a	\\x741dfbe13c3f25de74f1b11ed856c50390e9acf52ac4c0b00c6f28eb816f0047	53472912-5106-4dc7-b2dd-4a9730271584	18dc4a27-8ae6-45db-8ea2-1404d4039ced	device	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	\N	1	2026-03-10 09:04:22+00	\N
+e3f0fa65-4d2d-42c9-a0dd-320e8cb914df	\\xd481b4136e899e02fdd95e6c15281acd6abf54e4ef30d9b0e418a5f9c2e35425	53472912-5106-4dc7-b2dd-4a9730271584	18dc4a27-8ae6-45db-8ea2-1404d4039ced	device	2026-03-10 09:04:22+00	\N	\N	2	\N	\N
 \.
 
 
@@ -4463,11 +4645,11 @@ a6320957-16d7-45ad-b4ce-94ecdfb9eae8	\\x7264d64e405b90d38d6a7023caa8fbfbc4d99673
 --
 
 COPY access.signin (id, token_hash, member_id, device, opened_at, seen_at, ends_at, closed_at, shown_at) FROM stdin;
-4762cf16-0d56-4e9b-bc1b-5e9f0e569f3d	\\x3e0ceef246f032085e6bb996cacddd587ae0868000f61342431e8bb59c07acf4	2d6c7fb6-15c2-4d8b-b6da-e65c5135d11d	a test	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 21:01:00+00	\N	2026-03-03 09:01:00+00
-34a2a5ae-e70e-4d43-9eac-ed2262e6e876	\\x1531c8733d5d10fb343f141911d12683816e0c69279c8d452469678122825f37	d205ffe7-90a8-4789-8491-ba4b244027f7	a test	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 21:01:00+00	\N	2026-03-03 09:01:00+00
-47734df8-e096-4ca4-ab2f-e69f8951203a	\\x338fd7e5c41624c83e53e9c36068abb96fd72aa3f0ec35f97abe1088ad323aa4	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	a test	2026-03-03 09:00:00+00	2026-03-03 09:04:12+00	2026-03-03 21:00:00+00	\N	2026-03-03 09:00:00+00
-6491a620-9250-4444-ba06-8648b9c64543	\\x38686319256c7ebcf7d27871da1a11eaa5e6bdde173c859193d6f391e95bb2eb	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	a test	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	2026-03-10 21:04:22+00	\N	2026-03-10 09:04:22+00
-e3ca20b7-5f17-4837-8a81-5c557800d946	\\x63e958966021e10649bc29ae0bdef72faa776f55656a90285d4312ba2b2586b0	832645da-ff0f-48a8-b079-74f2bd64e1c0	a test	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	2026-03-10 21:04:22+00	\N	2026-03-10 09:04:22+00
+4c6db6d0-3f70-4d01-a94e-002a54f658d7	\\xc2d5dff892a44db7db712ae261beee38f9420696cd9e1fbef8a26227c8034541	bba142b2-5b07-4ec5-808f-6446aeb7e852	a test	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 21:01:00+00	\N	2026-03-03 09:01:00+00
+88ab5055-d873-4de6-87ae-e7354cf82ca7	\\x8f0b8929a48e4c2261626342aa77f8ed608dc526628b0fbfca22637a394dc39d	e0a4b925-3afa-4bd1-83d3-1a09d86e2a85	a test	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 21:01:00+00	\N	2026-03-03 09:01:00+00
+82e716a5-9b38-4093-9437-0632a18c0b1e	\\xec4a5a44ce3a69eb0823d0525c068c86a2c8bd3a506e524d5636ec3af62e3ade	69ccc661-18d9-40f0-9744-f1b654871a35	a test	2026-03-03 09:00:00+00	2026-03-03 09:04:12+00	2026-03-03 21:00:00+00	\N	2026-03-03 09:00:00+00
+8b731f10-0dd7-4e0a-9840-4dac7c540022	\\x42be7b7b6dd8c7beac1f87c6424a0c4c3d491420ec608726e38a94062d9edca6	69ccc661-18d9-40f0-9744-f1b654871a35	a test	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	2026-03-10 21:04:22+00	\N	2026-03-10 09:04:22+00
+0650e3f5-bcc2-4f2e-9442-cd2538b213db	\\x11cbe2dd192e2d69eaef50c5b4f355548908058c90072089645c2709971fd3db	f3383126-c4ea-4a99-8a06-b2887e9bfa3b	a test	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	2026-03-10 21:04:22+00	\N	2026-03-10 09:04:22+00
 \.
 
 
@@ -4476,34 +4658,35 @@ e3ca20b7-5f17-4837-8a81-5c557800d946	\\x63e958966021e10649bc29ae0bdef72faa776f55
 --
 
 COPY public._sqlx_migrations (version, description, installed_on, success, checksum, execution_time) FROM stdin;
-1	access	2026-11-29 19:02:29.994214+00	t	\\xee58a96d68f93385e2e3af6d4390382fcafdadee1b3238242b344c60c94a8a4273a40010f4ba1d66f24207ad6aa82776	67749137
-2	acts	2026-11-29 19:02:30.063999+00	t	\\x0f1c508e40ba3792e8e2c58fc8d185e11836f9b1edbc9ee5e6fc9a92df9e176255b3f22d035b99a39cacc5519227d601	10620695
-3	audit	2026-11-29 19:02:30.07545+00	t	\\x2dcb585f14b456aae15b0d06e9e436a1575c0781ae10803bee3b70623ac409a8962de276d2dcd3a58ef61135aed43953	17766283
-4	records	2026-11-29 19:02:30.095038+00	t	\\x9c4ec09ed84e6bff571cb8c4e9522c0282f285dad35065f146b0b53be2e4bac359f321e4dcfa97ba7635f5070af5291c	20365915
-5	sessions	2026-11-29 19:02:30.116067+00	t	\\x3013bebd83db0d46eca7767511705f52abb32a744ff204f5bdcb3afb063c1a18464207dd188aa4c42cd742db6aff73a7	44321892
-6	standing ratings	2026-11-29 19:02:30.161497+00	t	\\xa43c139ae2899d8e1dc400509333c23cb35febf1c311c95315c815ad8f5786811785868cfde2df96ad491c1e641366e6	2808252
-7	preparation	2026-11-29 19:02:30.164883+00	t	\\x4039cb17dce2ac0b1a5c9987dfad7b5d9423a5d32f43e2faaf08827b835146f0e59d31276bd09283dad5a4c90562ba0b	14051921
-8	kept once	2026-11-29 19:02:30.180082+00	t	\\xe127621eaa8d28ce25c37396363f914cbc8bf50c61eb3e086ca8f6f279ee945eb2403ea2402783472868733728cbc2f5	52601770
-9	assessments	2026-11-29 19:02:30.234271+00	t	\\x5bf0696b51deb48ebfb71a27a4779e2da2efaf85174c4c7b8b0b88f67c867051a235ae6a038426b2cf9714b07de370d5	27145501
-10	upkeep	2026-11-29 19:02:30.267122+00	t	\\x3f4a71c2e96ccf63581bbe1594408bc7672b13212d73c6347be4c10e049e853222b107f9a5cd31e2d60284bb9445afb4	7005404
-11	known endings	2026-11-29 19:02:30.274741+00	t	\\x0a97a58fbc94f4dd07219030a06389d787aa440be152804e2a07da2545acf733ac66f06c456acba078caf09dba984cf9	2480230
-12	second wall	2026-11-29 19:02:30.277751+00	t	\\xf2b839c5ed136915edd9a3b5082421152ff644aa35c788cc4b55ffd93fee695d696210983c475948599bf94dfa4ff539	20858415
-13	nobody stranded	2026-11-29 19:02:30.299384+00	t	\\x14f8e04a51d086fbaab1b3f6845afc067d25ffcdd89dc5a3652defe3c568c12141846c15a94cdee63511346587aa0e3e	18356818
-14	stays open	2026-11-29 19:02:30.318518+00	t	\\xbce641e43ef5e0a37f25030aa8d2da5628e88f328a4d46878446cf4ef20fa7db69a7cd2d0b7e66f503d1ef5004e8a710	1674034
-15	two at once	2026-11-29 19:02:30.320731+00	t	\\x6f2a8632031128d32d81d4dd3eec3afc45deb68c1f16f7e143b018e44e8d9a00c505c026c575835e9587cf861c582fac	24083017
-16	how it is written	2026-11-29 19:02:30.34562+00	t	\\x76aae8e7a2d18d6f2f5f65227d5f5a5865bf26fe68b97b1d1cb74bc59f6299d8dbe7689172a944793865827bbd38bd66	3118157
-17	course	2026-11-29 19:02:30.349809+00	t	\\xa6254301cb4d15288063fe66b8a02baa70a3925524c246e747736d986981e46e74715411e206af41f1b599e4cef99e12	50067425
-18	opening	2026-11-29 19:02:30.401162+00	t	\\xec2d5896e3cabcf441991fedb5b6ef7c462b59ed2e2a4d339766d3daa9067a2d72250bffbda5645b9c0a9d4eafda4d70	53822589
-19	plan	2026-11-29 19:02:30.455805+00	t	\\xba1afbb9b61f7e89c65231c839f2edede3bd4c82d1b2ef548d676cd47f34247a72fdf379b5a54a99bb49baa43fefd7d6	34104759
-20	safety plan	2026-11-29 19:02:30.49095+00	t	\\x661fdedd23a5f1e2b96fd0538d32407e3d2efe1750893a2174a824ffb12ba9fb7ee7ae190d36377151f0f5816e8029c0	5530950
-21	hour	2026-11-29 19:02:30.496855+00	t	\\x21ba20d76eea6e42b7171d17d12dccbfd565d47b2f65d4068699502c8c9cab0159f3aadf5f4acf2f4d3245fd3b2b57d7	40120911
-22	events	2026-11-29 19:02:30.538187+00	t	\\x7f252014b7699a5b0c0bdd5c30bd3c4e1798b52b2a2076c152d7e178209a9ec0daae5055c05e17e644f520482901d6f0	24132585
-23	safety	2026-11-29 19:02:30.566215+00	t	\\x4893ee25fbe357773f5af9c82ee6c3a70c299c9de4d4f58d0c917e9de811ce4297cee7ba335edfa265c6b7532c9eb4ae	4041711
-24	episodes	2026-11-29 19:02:30.573271+00	t	\\x6eecf5746cf428275f63c5026520fc1f62032d3c5d2b1c9e698680542137a479c442416b461e915e1c2768045e3ce133	35366451
-25	measures	2026-11-29 19:02:30.609505+00	t	\\x3beafd1c2f0e7548b538e159de11717ae16e5aafa16a9fc5f755f55a99c55116240dbe76ae44edc6c9b240cb987db2a2	39896288
-26	practice	2026-11-29 19:02:30.650494+00	t	\\x5c216703aabfb680cb3bbca783ffab803bc934d98bd6f8fede40776eba6cf80e918a17444b036da4c6381de436486989	21169959
-27	asking	2026-11-29 19:02:30.672313+00	t	\\xa81b2922add24798e95c69e8fa50f616a15d16f957f57173835ca87e140c642b4e7587368b8cf26d1ba910b6d768f88a	48145194
-28	snapshots	2026-11-29 19:02:30.726499+00	t	\\x9380961b77c15e5c7cb135646c7685eda6c60dc3cf3f4ed5688b867028ad97c37c97f9a21cff3c377eba8496b7164fe2	20127137
+1	access	2026-11-29 21:04:26.872648+00	t	\\xee58a96d68f93385e2e3af6d4390382fcafdadee1b3238242b344c60c94a8a4273a40010f4ba1d66f24207ad6aa82776	73500213
+2	acts	2026-11-29 21:04:26.950026+00	t	\\x0f1c508e40ba3792e8e2c58fc8d185e11836f9b1edbc9ee5e6fc9a92df9e176255b3f22d035b99a39cacc5519227d601	10951214
+3	audit	2026-11-29 21:04:26.974041+00	t	\\x2dcb585f14b456aae15b0d06e9e436a1575c0781ae10803bee3b70623ac409a8962de276d2dcd3a58ef61135aed43953	19831025
+4	records	2026-11-29 21:04:26.996152+00	t	\\x9c4ec09ed84e6bff571cb8c4e9522c0282f285dad35065f146b0b53be2e4bac359f321e4dcfa97ba7635f5070af5291c	37386396
+5	sessions	2026-11-29 21:04:27.036677+00	t	\\x3013bebd83db0d46eca7767511705f52abb32a744ff204f5bdcb3afb063c1a18464207dd188aa4c42cd742db6aff73a7	185534112
+6	standing ratings	2026-11-29 21:04:27.226136+00	t	\\xa43c139ae2899d8e1dc400509333c23cb35febf1c311c95315c815ad8f5786811785868cfde2df96ad491c1e641366e6	3790948
+7	preparation	2026-11-29 21:04:27.233959+00	t	\\x4039cb17dce2ac0b1a5c9987dfad7b5d9423a5d32f43e2faaf08827b835146f0e59d31276bd09283dad5a4c90562ba0b	42716645
+8	kept once	2026-11-29 21:04:27.28206+00	t	\\xe127621eaa8d28ce25c37396363f914cbc8bf50c61eb3e086ca8f6f279ee945eb2403ea2402783472868733728cbc2f5	62324648
+9	assessments	2026-11-29 21:04:27.354196+00	t	\\x5bf0696b51deb48ebfb71a27a4779e2da2efaf85174c4c7b8b0b88f67c867051a235ae6a038426b2cf9714b07de370d5	28244218
+10	upkeep	2026-11-29 21:04:27.389981+00	t	\\x3f4a71c2e96ccf63581bbe1594408bc7672b13212d73c6347be4c10e049e853222b107f9a5cd31e2d60284bb9445afb4	11967870
+11	known endings	2026-11-29 21:04:27.405906+00	t	\\x0a97a58fbc94f4dd07219030a06389d787aa440be152804e2a07da2545acf733ac66f06c456acba078caf09dba984cf9	1908326
+12	second wall	2026-11-29 21:04:27.412952+00	t	\\xf2b839c5ed136915edd9a3b5082421152ff644aa35c788cc4b55ffd93fee695d696210983c475948599bf94dfa4ff539	57125883
+13	nobody stranded	2026-11-29 21:04:27.47399+00	t	\\x14f8e04a51d086fbaab1b3f6845afc067d25ffcdd89dc5a3652defe3c568c12141846c15a94cdee63511346587aa0e3e	32000068
+14	stays open	2026-11-29 21:04:27.509917+00	t	\\xbce641e43ef5e0a37f25030aa8d2da5628e88f328a4d46878446cf4ef20fa7db69a7cd2d0b7e66f503d1ef5004e8a710	7988905
+15	two at once	2026-11-29 21:04:27.521948+00	t	\\x6f2a8632031128d32d81d4dd3eec3afc45deb68c1f16f7e143b018e44e8d9a00c505c026c575835e9587cf861c582fac	28041094
+16	how it is written	2026-11-29 21:04:27.552002+00	t	\\x76aae8e7a2d18d6f2f5f65227d5f5a5865bf26fe68b97b1d1cb74bc59f6299d8dbe7689172a944793865827bbd38bd66	5894870
+17	course	2026-11-29 21:04:27.560586+00	t	\\xa6254301cb4d15288063fe66b8a02baa70a3925524c246e747736d986981e46e74715411e206af41f1b599e4cef99e12	55936109
+18	opening	2026-11-29 21:04:27.621967+00	t	\\xec2d5896e3cabcf441991fedb5b6ef7c462b59ed2e2a4d339766d3daa9067a2d72250bffbda5645b9c0a9d4eafda4d70	104158281
+19	plan	2026-11-29 21:04:27.730076+00	t	\\xba1afbb9b61f7e89c65231c839f2edede3bd4c82d1b2ef548d676cd47f34247a72fdf379b5a54a99bb49baa43fefd7d6	58194377
+20	safety plan	2026-11-29 21:04:27.789189+00	t	\\x661fdedd23a5f1e2b96fd0538d32407e3d2efe1750893a2174a824ffb12ba9fb7ee7ae190d36377151f0f5816e8029c0	24844929
+21	hour	2026-11-29 21:04:27.818153+00	t	\\x21ba20d76eea6e42b7171d17d12dccbfd565d47b2f65d4068699502c8c9cab0159f3aadf5f4acf2f4d3245fd3b2b57d7	104113798
+22	events	2026-11-29 21:04:27.929712+00	t	\\x7f252014b7699a5b0c0bdd5c30bd3c4e1798b52b2a2076c152d7e178209a9ec0daae5055c05e17e644f520482901d6f0	60321176
+23	safety	2026-11-29 21:04:27.989994+00	t	\\x4893ee25fbe357773f5af9c82ee6c3a70c299c9de4d4f58d0c917e9de811ce4297cee7ba335edfa265c6b7532c9eb4ae	5428187
+24	episodes	2026-11-29 21:04:27.997953+00	t	\\x6eecf5746cf428275f63c5026520fc1f62032d3c5d2b1c9e698680542137a479c442416b461e915e1c2768045e3ce133	43558470
+25	measures	2026-11-29 21:04:28.046041+00	t	\\x3beafd1c2f0e7548b538e159de11717ae16e5aafa16a9fc5f755f55a99c55116240dbe76ae44edc6c9b240cb987db2a2	103996825
+26	practice	2026-11-29 21:04:28.151506+00	t	\\x5c216703aabfb680cb3bbca783ffab803bc934d98bd6f8fede40776eba6cf80e918a17444b036da4c6381de436486989	30119298
+27	asking	2026-11-29 21:04:28.185936+00	t	\\xa81b2922add24798e95c69e8fa50f616a15d16f957f57173835ca87e140c642b4e7587368b8cf26d1ba910b6d768f88a	129220514
+28	snapshots	2026-11-29 21:04:28.318114+00	t	\\x9380961b77c15e5c7cb135646c7685eda6c60dc3cf3f4ed5688b867028ad97c37c97f9a21cff3c377eba8496b7164fe2	24012913
+29	told	2026-11-29 21:04:28.347981+00	t	\\x4e814f052aaaf2cdb013811ae951fff9a4ab385b845ae2977f1ecf7e71fc8ccbf34d32636cf8fa5203711a50f6db82a4	102233074
 \.
 
 
@@ -4512,7 +4695,7 @@ COPY public._sqlx_migrations (version, description, installed_on, success, check
 --
 
 COPY public.adverse_account (event_id, client_id, account) FROM stdin;
-712ab502-1ae7-48f9-938f-e8c7464a7356	7be194dc-55b6-43c4-9f49-736f26051df7	\\x015eb491140d6ebeeb1dd1a747dbc309a702140e56106dce2e6aa15de879045b917b0c7714efa2f4342a
+79434493-41a2-465b-bffa-de930efb71ab	ea0b4789-e5b8-43dd-b5bf-078147e27574	\\x01668d6c08a4543d4387ac5cb18817f4120bc20596057049f776938147b7ac9e49ff8eb62398237aaa44
 \.
 
 
@@ -4521,7 +4704,7 @@ COPY public.adverse_account (event_id, client_id, account) FROM stdin;
 --
 
 COPY public.adverse_event (id, client_id, session_id, number, kind, happened_at, done, replaces, written_by, written_at) FROM stdin;
-712ab502-1ae7-48f9-938f-e8c7464a7356	7be194dc-55b6-43c4-9f49-736f26051df7	\N	1	panic	2026-01-02 09:30:00+00	called	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:01:00+00
+79434493-41a2-465b-bffa-de930efb71ab	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	1	panic	2026-01-02 09:30:00+00	called	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:01:00+00
 \.
 
 
@@ -4530,7 +4713,7 @@ COPY public.adverse_event (id, client_id, session_id, number, kind, happened_at,
 --
 
 COPY public.after_check (session_id, client_id, member_id, reason, due_from, due_until) FROM stdin;
-c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	too_much	2026-03-03 21:04:22+00	2026-03-05 09:04:22+00
+d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	69ccc661-18d9-40f0-9744-f1b654871a35	too_much	2026-03-03 21:04:22+00	2026-03-05 09:04:22+00
 \.
 
 
@@ -4539,7 +4722,7 @@ c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	e19444
 --
 
 COPY public.after_check_try (id, session_id, client_id, outcome, entered_by, at, seq) FROM stdin;
-bcf99903-2048-4c1e-ad0c-d6fc211e1a8b	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	not_reached	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:22+00	38
+0300a451-2095-4f91-857e-9f9351bde35b	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	not_reached	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:22+00	38
 \.
 
 
@@ -4547,8 +4730,8 @@ bcf99903-2048-4c1e-ad0c-d6fc211e1a8b	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194
 -- Data for Name: asking; Type: TABLE DATA; Schema: public; Owner: leeward_owner
 --
 
-COPY public.asking (id, client_id, episode_id, number, occasion, measures, asked_by, asked_at, from_at, due_on, until_at, links, closed_as, closed_at) FROM stdin;
-2e71b138-2677-4f01-aade-426e3e2db457	7be194dc-55b6-43c4-9f49-736f26051df7	15e28b86-adcd-4198-a4b0-b07a5336b0a0	1	regular	{phq9,gad7}	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	2026-03-10	2026-03-24 23:59:00+00	1	\N	\N
+COPY public.asking (id, client_id, episode_id, number, occasion, measures, asked_by, asked_at, from_at, due_on, until_at, links, closed_as, closed_at, link_holds) FROM stdin;
+1ef968b6-2fdc-4a77-a6c0-e05927c1b461	ea0b4789-e5b8-43dd-b5bf-078147e27574	677afe55-78c7-40c8-89f9-029fc152cad1	1	regular	{phq9,gad7}	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	2026-03-10	2026-03-24 23:59:00+00	1	\N	\N	t
 \.
 
 
@@ -4557,7 +4740,7 @@ COPY public.asking (id, client_id, episode_id, number, occasion, measures, asked
 --
 
 COPY public.asking_words (asking_id, client_id, event) FROM stdin;
-2e71b138-2677-4f01-aade-426e3e2db457	7be194dc-55b6-43c4-9f49-736f26051df7	\\x01060cd4dd51461a1a65c8dd9757fd7ab3b9eb9b80cb44431bd9622822
+1ef968b6-2fdc-4a77-a6c0-e05927c1b461	ea0b4789-e5b8-43dd-b5bf-078147e27574	\\x01206a3ba1a27ddf5ba9517e2ac12d4fdffd19a08ae8fe7ad84260ae22
 \.
 
 
@@ -4566,79 +4749,81 @@ COPY public.asking_words (asking_id, client_id, event) FROM stdin;
 --
 
 COPY public.audit (seq, at, kind, member_id, act, client_id, object_id, previous, hash) FROM stdin;
-1	2026-03-03 09:00:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	client.create	7be194dc-55b6-43c4-9f49-736f26051df7	\N	\\x1049f89a5ef4bff11e67b37b9945096f203ea0c09e92a8bc7dc4a04461f6529f	\\x18cbcad918b69e845fbbcd47f94c0202521f45bc21ee771ea538c195f0e8d674
-2	2026-03-03 09:00:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	target.create	7be194dc-55b6-43c4-9f49-736f26051df7	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\\x18cbcad918b69e845fbbcd47f94c0202521f45bc21ee771ea538c195f0e8d674	\\xc204c92b5ab3169c9d87f8140ec5a83ed275573ab2f6c2d342440b82478e3277
-3	2026-03-03 09:01:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	session.open	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\xc204c92b5ab3169c9d87f8140ec5a83ed275573ab2f6c2d342440b82478e3277	\\xd472396698672b542f8e3226b848075b63af69d1e2e9a495ac718d16560102d9
-4	2026-03-03 09:01:00+00	member	d205ffe7-90a8-4789-8491-ba4b244027f7	member.invite	\N	\N	\\xd472396698672b542f8e3226b848075b63af69d1e2e9a495ac718d16560102d9	\\x8b1c918b7983a2620352f58cea061009b75c80b391a5762001bf2d91cd105b3e
-5	2026-03-03 09:01:00+00	member	d205ffe7-90a8-4789-8491-ba4b244027f7	practice.settings.change	\N	\N	\\x8b1c918b7983a2620352f58cea061009b75c80b391a5762001bf2d91cd105b3e	\\x0e73fd7eb38bfdbdfdc6b36d4d35e6472d4fbec5b8e68fbb274a81f20312e8e3
-6	2026-03-03 09:01:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	preset.create	\N	530df23a-47af-4bc6-a732-3a1805759313	\\x0e73fd7eb38bfdbdfdc6b36d4d35e6472d4fbec5b8e68fbb274a81f20312e8e3	\\xd970ce1a4cdccec2356f1b8759ae3aee01898072b3fe28c812490751f917479e
-7	2026-03-03 09:01:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	preset.create	\N	972bf950-979a-4c1f-b708-b2aa1567713a	\\xd970ce1a4cdccec2356f1b8759ae3aee01898072b3fe28c812490751f917479e	\\x4591362b26631e638d49cb6bf74e4f59a40ad66a78bfd8f9c0d1f26b82043dcb
-8	2026-03-03 09:01:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	preset.put_away	\N	972bf950-979a-4c1f-b708-b2aa1567713a	\\x4591362b26631e638d49cb6bf74e4f59a40ad66a78bfd8f9c0d1f26b82043dcb	\\x785486bc0211d290dd8b6178c32e964d56c844597eff9c08b4f28dd07204f6bf
-9	2026-03-03 09:01:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	client.change	7be194dc-55b6-43c4-9f49-736f26051df7	\N	\\x785486bc0211d290dd8b6178c32e964d56c844597eff9c08b4f28dd07204f6bf	\\x87365caac1f9582e599a00d0d5963930ec9f233998e7bc194affba3b39cc30c2
-10	2026-03-03 09:01:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	comfort.change	7be194dc-55b6-43c4-9f49-736f26051df7	\N	\\x87365caac1f9582e599a00d0d5963930ec9f233998e7bc194affba3b39cc30c2	\\xf2c1321a0788c3354efe45fc40648aafbbd0dbaa5fb00f1b9f311fd9c7f8c6de
-11	2026-03-03 09:01:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	safety_plan.change	7be194dc-55b6-43c4-9f49-736f26051df7	\N	\\xf2c1321a0788c3354efe45fc40648aafbbd0dbaa5fb00f1b9f311fd9c7f8c6de	\\xd27d5bb67ed8f2637232e60ae7e07f324ae5273974117a4687f9591fcddb8d54
-12	2026-03-03 09:01:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	steadying.change	7be194dc-55b6-43c4-9f49-736f26051df7	\N	\\xd27d5bb67ed8f2637232e60ae7e07f324ae5273974117a4687f9591fcddb8d54	\\xf7c025977153e1235a702ee50aac2748a2bf0491f5c8e979c4c9d2de40c26968
-13	2026-03-03 09:01:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	reach.change	7be194dc-55b6-43c4-9f49-736f26051df7	\N	\\xf7c025977153e1235a702ee50aac2748a2bf0491f5c8e979c4c9d2de40c26968	\\x27adc346b974d2f291582d3335296eea571596439e4467ccf9bbe6f8d0793fc3
-14	2026-03-03 09:01:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	resource.create	7be194dc-55b6-43c4-9f49-736f26051df7	\N	\\x27adc346b974d2f291582d3335296eea571596439e4467ccf9bbe6f8d0793fc3	\\x96746e8769a9cbd1f45e02e5fe64aa4c149955ef837aad238a3ced2727959379
-15	2026-03-03 09:01:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	event.create	7be194dc-55b6-43c4-9f49-736f26051df7	\N	\\x96746e8769a9cbd1f45e02e5fe64aa4c149955ef837aad238a3ced2727959379	\\x1ee611d84a64fe0920db0867c28b1b57868f7904a0f225afffa64374b3fedc8c
-16	2026-03-03 09:02:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	target.change	7be194dc-55b6-43c4-9f49-736f26051df7	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\\x1ee611d84a64fe0920db0867c28b1b57868f7904a0f225afffa64374b3fedc8c	\\x18bfa115d9887daa24ed158b0ce0000dd87c511ce573cd3937e61819f2ebe115
-17	2026-03-03 09:02:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	target.change	7be194dc-55b6-43c4-9f49-736f26051df7	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\\x18bfa115d9887daa24ed158b0ce0000dd87c511ce573cd3937e61819f2ebe115	\\x64a5211ef5872239fb377f294d3644e439984a77b0587ddc097c3bf71526c866
-18	2026-03-03 09:02:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	plan.cluster	7be194dc-55b6-43c4-9f49-736f26051df7	\N	\\x64a5211ef5872239fb377f294d3644e439984a77b0587ddc097c3bf71526c866	\\x1af9c01e3c75545e01ecee8152aef597e5912fa31a2410e0666fcefae2a86096
-19	2026-03-03 09:02:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	target.create	7be194dc-55b6-43c4-9f49-736f26051df7	7c2fea4f-4c1f-4d38-8430-a2072df733f9	\\x1af9c01e3c75545e01ecee8152aef597e5912fa31a2410e0666fcefae2a86096	\\x57ae0639ea6606f82ec8fdda41847431904fc8afd88bfc06af85f6f56cf6d997
-20	2026-03-03 09:02:00+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	plan.move	7be194dc-55b6-43c4-9f49-736f26051df7	\N	\\x57ae0639ea6606f82ec8fdda41847431904fc8afd88bfc06af85f6f56cf6d997	\\x22ac68a2cfd4b63910e6a9f78d7b60acf3f3438d88734c9753adccdcbe6b73d7
-21	2026-03-03 09:02:01+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x22ac68a2cfd4b63910e6a9f78d7b60acf3f3438d88734c9753adccdcbe6b73d7	\\x37bf07720d2b630cc37071663fec16d289af97801250b3d4a7fd7117ffc7b6bb
-22	2026-03-03 09:02:32+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x37bf07720d2b630cc37071663fec16d289af97801250b3d4a7fd7117ffc7b6bb	\\x10b2982d0a0162f1e16c10388711441b0d42f92b572e64130e2122634ce0fa8f
-23	2026-03-03 09:02:33+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x10b2982d0a0162f1e16c10388711441b0d42f92b572e64130e2122634ce0fa8f	\\x3aabf65999883fa874f7d8f4446c5d27cc820b5476364fada17880db3de7e8fd
-24	2026-03-03 09:02:34+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x3aabf65999883fa874f7d8f4446c5d27cc820b5476364fada17880db3de7e8fd	\\x3cbe34d116076d5484eab985f91faa4a8b615ece430f7bc4bde07967d289d738
-25	2026-03-03 09:02:35+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x3cbe34d116076d5484eab985f91faa4a8b615ece430f7bc4bde07967d289d738	\\xee8ad4bccd980de6da54f4b42c1ea4020466086dbe464a456661c9a76fec1a66
-26	2026-03-03 09:03:06+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\xee8ad4bccd980de6da54f4b42c1ea4020466086dbe464a456661c9a76fec1a66	\\xc6d5e819ec8b65796f6ea2d84a13b9fabb1e7b140ba1ba1f3af5009f86a0c21f
-27	2026-03-03 09:03:07+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\xc6d5e819ec8b65796f6ea2d84a13b9fabb1e7b140ba1ba1f3af5009f86a0c21f	\\x3f6d74011d3d4a14f624b23a9b0883d78e5a5da86266dcf8412f492360377554
-28	2026-03-03 09:03:38+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x3f6d74011d3d4a14f624b23a9b0883d78e5a5da86266dcf8412f492360377554	\\x0db09a64e3cbcab66330d080c0febaaf7bae9eba48ad66568b694ab35181e9a2
-29	2026-03-03 09:03:39+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x0db09a64e3cbcab66330d080c0febaaf7bae9eba48ad66568b694ab35181e9a2	\\x232a520d09779f9e228dcb2e1527d08e1225425ae7fae981d83fc27eefbf7961
-30	2026-03-03 09:03:40+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x232a520d09779f9e228dcb2e1527d08e1225425ae7fae981d83fc27eefbf7961	\\xd9914c30aed645dbd91c3db1d6a2d1a18245b08c784e97af4a7b461399e04a55
-31	2026-03-03 09:03:41+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\xd9914c30aed645dbd91c3db1d6a2d1a18245b08c784e97af4a7b461399e04a55	\\x3c0dad9a06ccded5feee7623ae7268fa401e6c08b1323ff8d0b7b27af5f32430
-32	2026-03-03 09:03:41+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	target.fact	7be194dc-55b6-43c4-9f49-736f26051df7	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\\x3c0dad9a06ccded5feee7623ae7268fa401e6c08b1323ff8d0b7b27af5f32430	\\x9ce93e97383e0e8e25f429b8b6ca2b1c1d7b8f9e7060f890abf91c63c517f2bd
-33	2026-03-03 09:03:41+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	target.fact	7be194dc-55b6-43c4-9f49-736f26051df7	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\\x9ce93e97383e0e8e25f429b8b6ca2b1c1d7b8f9e7060f890abf91c63c517f2bd	\\xddd0ba34b75980f1fbb53dc3cfc9aa84d0dd6ba4ef1b54d410ad50c8e4e98f00
-34	2026-03-03 09:03:41+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	target.fact	7be194dc-55b6-43c4-9f49-736f26051df7	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\\xddd0ba34b75980f1fbb53dc3cfc9aa84d0dd6ba4ef1b54d410ad50c8e4e98f00	\\xf5a9e9fc8d973438dfd72c4257efb81859506236941e9e50f532b86ffb116096
-35	2026-03-03 09:04:12+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\xf5a9e9fc8d973438dfd72c4257efb81859506236941e9e50f532b86ffb116096	\\xbd33f20a7f3ab01b434799394766919d3c17834c12826498ae632577dc2def31
-36	2026-03-03 09:04:13+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\xbd33f20a7f3ab01b434799394766919d3c17834c12826498ae632577dc2def31	\\xbbab4d9d9828c1f6f915ad87c3b21056148b87f7857249983d4cdd29f82db9db
-37	2026-03-03 09:04:14+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\xbbab4d9d9828c1f6f915ad87c3b21056148b87f7857249983d4cdd29f82db9db	\\x5277a9f7acfea35768c3040c76477c659329ffade18b30843dec560fd2a799ec
-38	2026-03-03 09:04:15+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x5277a9f7acfea35768c3040c76477c659329ffade18b30843dec560fd2a799ec	\\xe019d5134ffba1582f0c24db99d6acf465a3bd094268d059ecbb9c9a26769e37
-39	2026-03-03 09:04:16+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\xe019d5134ffba1582f0c24db99d6acf465a3bd094268d059ecbb9c9a26769e37	\\x56f5e2c04e3f1d980cac6890a6e870e5e4170224935954aad09ab39d175ba69e
-40	2026-03-03 09:04:17+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x56f5e2c04e3f1d980cac6890a6e870e5e4170224935954aad09ab39d175ba69e	\\xd1f2a7a07d5f2b14526bd0b169b807781fb204bee61d55396a8456cf530a0112
-41	2026-03-03 09:04:18+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\xd1f2a7a07d5f2b14526bd0b169b807781fb204bee61d55396a8456cf530a0112	\\x4066dec62ecf8fc0c1dd5dc49eaa0a20fd235350cff21b6e5654fe6eadc7df3b
-42	2026-03-03 09:04:19+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x4066dec62ecf8fc0c1dd5dc49eaa0a20fd235350cff21b6e5654fe6eadc7df3b	\\x7cb5f351017c318478db41db3952c2dd53e3d84fbd5fb777011a5ad9063da3d9
-43	2026-03-03 09:04:20+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x7cb5f351017c318478db41db3952c2dd53e3d84fbd5fb777011a5ad9063da3d9	\\x3a74460f373eec52fa5096e4e83cf6287ab8b347f4d7679af9d5f2b83e647551
-44	2026-03-03 09:04:21+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x3a74460f373eec52fa5096e4e83cf6287ab8b347f4d7679af9d5f2b83e647551	\\xfc2d8a8cdbcc6ca3fbe73d8bd8b910f400dc79ab038b1da5af24f3cc8c23b82d
-45	2026-03-03 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	entry.keep	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\xfc2d8a8cdbcc6ca3fbe73d8bd8b910f400dc79ab038b1da5af24f3cc8c23b82d	\\x206a558b8af83f7391558eab688fed1015151124f1d270d3eeca1b2169a74694
-46	2026-03-03 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	session.view	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x206a558b8af83f7391558eab688fed1015151124f1d270d3eeca1b2169a74694	\\x387d1030cb1dc53f09211cef5cb5bcd39e314b1119cca96f4fc415a3668b1790
-49	2026-03-03 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	session.close	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x7c5c99bc6fedbaa869d1dc5bf680cc0e626ffebb46d505bc66abc70ea4f64b5b	\\x18bbea1dffe6ed953154664857ed6330271ef0f93d46f76fcc01bfc76bd4edbb
-52	2026-03-03 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	session.note.save	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x2a45f53566f77ae8ef269b9480e371bedd88201f7cba8eb28c39b5b358b82fec	\\xa7738811fbb24a288e8cc7cdc8feadcc5bcb3ef64bc41601bb72cbaca434f01e
-54	2026-03-10 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	link.make	7be194dc-55b6-43c4-9f49-736f26051df7	036f731a-ee8a-472e-a40c-4cce53b0c710	\\x4f7ffa1eb647e2ac4dae039d0657426757418cb3a32eaa32492f88ec1cc663ab	\\xdfa134e11c186163269a1017fc830dad3c0d6eb2631c5001636a8d763b95bb6a
-58	2026-03-10 09:04:22+00	visitor	\N	seat.claim	\N	036f731a-ee8a-472e-a40c-4cce53b0c710	\\x05971c3b79f1764f31032d78e37f91013913e9e010813b1ee63e7bd6fbab5feb	\\xa86451a6e388da0eaf9d335c197acf8dc1cd1f9da49c78a90decea358e375a31
-60	2026-03-10 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	session.open	149b1754-3533-4388-92bd-433c02044e6c	e97177d3-ddd4-4598-91c9-7f5280d48e76	\\x7c93eaf680b3b9e64dde923e361f4eda05be6d5fceea7790489cbe8b02e6f353	\\x44e2fd1cd1a360995865191250712a96b180b5648900bd6efa1b7dd19e31d709
-62	2026-03-10 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	client.archive	ce7a4dc5-8824-46bc-b05f-62547f8297a4	\N	\\xd075161e6d54154e75df8aff063c3ba5f0ce3c580de399329b824a93cbdfe453	\\x4398208ae8c2f957c1f9796dee4b58f9b4c0dfbd1ece5e4a0a84ebba1e18ba4e
-65	2026-03-10 09:04:22+00	member	832645da-ff0f-48a8-b079-74f2bd64e1c0	wording.load	\N	7eb2f73b-da29-4ec0-8890-dd5f3d565247	\\xe2c45c0cb85127cb736f095b4126c21ebfee4ed1c84bbcab7679664b05e49980	\\xdd762d8dbb4901e13da923c4564feeb986ec65400eef115c09efecb83f93a003
-67	2026-03-10 09:04:22+00	member	832645da-ff0f-48a8-b079-74f2bd64e1c0	wording.load	\N	879fa4a4-54a9-42c1-a22d-10ffab52e6d4	\\xcb72043b182718e3bae576a53ea26c519e66fae44ef3eee53b18be5dba049526	\\x18e5db2666f02341ceffd792f0c3791a1e8af6de4d5279b052b644d4d58f9c56
-69	2026-03-10 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	schedule.change	7be194dc-55b6-43c4-9f49-736f26051df7	\N	\\x782d66b9b6b04724c45d92e7f97a96292157504a23697406aad319b64cc76c61	\\x4b18cc272fa807e9730966f092b4d9ced9b99f7db9e2c0a6c55151b5cc94a9e3
-71	2026-03-10 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	asking.make	7be194dc-55b6-43c4-9f49-736f26051df7	\N	\\xe5f089a33d641abc3ba6bb822b92e7b11e47a3b280a20fafa8e776ae8638025e	\\x4f2d321818c59c6611060615a3ba9b37d5b108087aebbcf9b3d29dd79f337946
-73	2026-03-10 09:04:22+00	errand	\N	errand.hand_in	7be194dc-55b6-43c4-9f49-736f26051df7	2e71b138-2677-4f01-aade-426e3e2db457	\\x6fb34e89213fd0f722dceeeb51fc670ce26a0a338081fe16425dc82cd473693d	\\x65da1aa5199212b3897fa2cc117e733fe7f23432566925135f3111006898934b
-47	2026-03-03 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	session.draft	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x387d1030cb1dc53f09211cef5cb5bcd39e314b1119cca96f4fc415a3668b1790	\\xc6ef6db7c5214b83eb15aaa8081530e80f360be7ca13636414db174c2e76d2e2
-50	2026-03-03 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	session.check	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x18bbea1dffe6ed953154664857ed6330271ef0f93d46f76fcc01bfc76bd4edbb	\\x1276110977a83cf26f9e74e95f3e34cba5728cffed6ea5a093e34931779a66cc
-56	2026-03-10 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	session.admit	7be194dc-55b6-43c4-9f49-736f26051df7	036f731a-ee8a-472e-a40c-4cce53b0c710	\\xf83a9ec7216758631cd7a79a307184152f584ada7e209162bf28634aa4b5e419	\\x8504c93bdd6c6e374483a6fc1709ae9215babfffbdb9af8377055295ea3733d3
-57	2026-03-10 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	code.make	7be194dc-55b6-43c4-9f49-736f26051df7	036f731a-ee8a-472e-a40c-4cce53b0c710	\\x8504c93bdd6c6e374483a6fc1709ae9215babfffbdb9af8377055295ea3733d3	\\x05971c3b79f1764f31032d78e37f91013913e9e010813b1ee63e7bd6fbab5feb
-61	2026-03-10 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	client.create	ce7a4dc5-8824-46bc-b05f-62547f8297a4	\N	\\x44e2fd1cd1a360995865191250712a96b180b5648900bd6efa1b7dd19e31d709	\\xd075161e6d54154e75df8aff063c3ba5f0ce3c580de399329b824a93cbdfe453
-63	2026-03-10 09:04:22+00	member	832645da-ff0f-48a8-b079-74f2bd64e1c0	wording.load	\N	8053b6d1-1a10-4d42-9379-2585dff1527b	\\x4398208ae8c2f957c1f9796dee4b58f9b4c0dfbd1ece5e4a0a84ebba1e18ba4e	\\x9eddef0dbc0628eee8b681c4669558ee616b354fe5d63da2bb4ca6fd3d8290ff
-66	2026-03-10 09:04:22+00	member	832645da-ff0f-48a8-b079-74f2bd64e1c0	wording.use	\N	7eb2f73b-da29-4ec0-8890-dd5f3d565247	\\xdd762d8dbb4901e13da923c4564feeb986ec65400eef115c09efecb83f93a003	\\xcb72043b182718e3bae576a53ea26c519e66fae44ef3eee53b18be5dba049526
-68	2026-03-10 09:04:22+00	member	832645da-ff0f-48a8-b079-74f2bd64e1c0	wording.view	\N	\N	\\x18e5db2666f02341ceffd792f0c3791a1e8af6de4d5279b052b644d4d58f9c56	\\x782d66b9b6b04724c45d92e7f97a96292157504a23697406aad319b64cc76c61
-72	2026-03-10 09:04:22+00	errand	\N	errand.open	7be194dc-55b6-43c4-9f49-736f26051df7	2e71b138-2677-4f01-aade-426e3e2db457	\\x4f2d321818c59c6611060615a3ba9b37d5b108087aebbcf9b3d29dd79f337946	\\x6fb34e89213fd0f722dceeeb51fc670ce26a0a338081fe16425dc82cd473693d
-48	2026-03-03 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	session.view	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\xc6ef6db7c5214b83eb15aaa8081530e80f360be7ca13636414db174c2e76d2e2	\\x7c5c99bc6fedbaa869d1dc5bf680cc0e626ffebb46d505bc66abc70ea4f64b5b
-51	2026-03-03 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	session.note.view	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	\\x1276110977a83cf26f9e74e95f3e34cba5728cffed6ea5a093e34931779a66cc	\\x2a45f53566f77ae8ef269b9480e371bedd88201f7cba8eb28c39b5b358b82fec
-53	2026-03-10 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	session.open	7be194dc-55b6-43c4-9f49-736f26051df7	036f731a-ee8a-472e-a40c-4cce53b0c710	\\xa7738811fbb24a288e8cc7cdc8feadcc5bcb3ef64bc41601bb72cbaca434f01e	\\x4f7ffa1eb647e2ac4dae039d0657426757418cb3a32eaa32492f88ec1cc663ab
-55	2026-03-10 09:04:22+00	visitor	\N	seat.claim	\N	036f731a-ee8a-472e-a40c-4cce53b0c710	\\xdfa134e11c186163269a1017fc830dad3c0d6eb2631c5001636a8d763b95bb6a	\\xf83a9ec7216758631cd7a79a307184152f584ada7e209162bf28634aa4b5e419
-59	2026-03-10 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	rehearsal.prepare	149b1754-3533-4388-92bd-433c02044e6c	\N	\\xa86451a6e388da0eaf9d335c197acf8dc1cd1f9da49c78a90decea358e375a31	\\x7c93eaf680b3b9e64dde923e361f4eda05be6d5fceea7790489cbe8b02e6f353
-64	2026-03-10 09:04:22+00	member	832645da-ff0f-48a8-b079-74f2bd64e1c0	wording.use	\N	8053b6d1-1a10-4d42-9379-2585dff1527b	\\x9eddef0dbc0628eee8b681c4669558ee616b354fe5d63da2bb4ca6fd3d8290ff	\\xe2c45c0cb85127cb736f095b4126c21ebfee4ed1c84bbcab7679664b05e49980
-70	2026-03-10 09:04:22+00	member	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	measure.enter	7be194dc-55b6-43c4-9f49-736f26051df7	\N	\\x4b18cc272fa807e9730966f092b4d9ced9b99f7db9e2c0a6c55151b5cc94a9e3	\\xe5f089a33d641abc3ba6bb822b92e7b11e47a3b280a20fafa8e776ae8638025e
+1	2026-03-03 09:00:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	client.create	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	\\x1049f89a5ef4bff11e67b37b9945096f203ea0c09e92a8bc7dc4a04461f6529f	\\xe9e2555a6a33428a7855188d14929e1a5fe37db73fc1e826b22e9ed1f0ddc09d
+2	2026-03-03 09:00:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	target.create	ea0b4789-e5b8-43dd-b5bf-078147e27574	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\\xe9e2555a6a33428a7855188d14929e1a5fe37db73fc1e826b22e9ed1f0ddc09d	\\x6c8dddb68ab001a004ae16edfb45f934ce8c8cf12173adf85d856b956eaa47a6
+3	2026-03-03 09:01:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	session.open	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x6c8dddb68ab001a004ae16edfb45f934ce8c8cf12173adf85d856b956eaa47a6	\\x8f19474ef70b2c511701b4565f235adf81dc949655f75e82e2d411186b92e13e
+4	2026-03-03 09:01:00+00	member	e0a4b925-3afa-4bd1-83d3-1a09d86e2a85	member.invite	\N	\N	\\x8f19474ef70b2c511701b4565f235adf81dc949655f75e82e2d411186b92e13e	\\xa436d64ded13aaaed06c8d3c8e9e49d06c884a374f8009b991edd7145a36e005
+5	2026-03-03 09:01:00+00	member	e0a4b925-3afa-4bd1-83d3-1a09d86e2a85	practice.settings.change	\N	\N	\\xa436d64ded13aaaed06c8d3c8e9e49d06c884a374f8009b991edd7145a36e005	\\xc110992c29f94523e4dccadb7b38446dacb29070b4cfea23427b243f7f394a1e
+6	2026-03-03 09:01:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	preset.create	\N	871b42b3-35d9-4a98-8fe2-beed991957ae	\\xc110992c29f94523e4dccadb7b38446dacb29070b4cfea23427b243f7f394a1e	\\x42b4d34463fbafb747076f7ac8f19b4e647029f49a5eec3eb4683b9d5103851a
+7	2026-03-03 09:01:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	preset.create	\N	f4252572-e251-4904-83b9-89d86d2894fe	\\x42b4d34463fbafb747076f7ac8f19b4e647029f49a5eec3eb4683b9d5103851a	\\x32eef92496e8f40c58e24c0111c4c35c6b69b43ca8f8f7dea5235ebd5b04355b
+8	2026-03-03 09:01:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	preset.put_away	\N	f4252572-e251-4904-83b9-89d86d2894fe	\\x32eef92496e8f40c58e24c0111c4c35c6b69b43ca8f8f7dea5235ebd5b04355b	\\xf73fb94ec32c9fb78bd640f0cb1dc479b4cf4c302fe371e7dabb7b5a24e2ad53
+9	2026-03-03 09:01:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	client.change	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	\\xf73fb94ec32c9fb78bd640f0cb1dc479b4cf4c302fe371e7dabb7b5a24e2ad53	\\x5806e4a8040eb024489b98b8c47712c7112d31d9e4192a6682b8631dff028c60
+10	2026-03-03 09:01:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	comfort.change	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	\\x5806e4a8040eb024489b98b8c47712c7112d31d9e4192a6682b8631dff028c60	\\x9dc25adea944f217fc6029712cc0e8f1350d323fbc052c950e15d8f001ed885f
+11	2026-03-03 09:01:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	safety_plan.change	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	\\x9dc25adea944f217fc6029712cc0e8f1350d323fbc052c950e15d8f001ed885f	\\x8cf4f6b7242a8083984b36dc5302e8b95198ec949f7230c3bd198d1e647ebf93
+12	2026-03-03 09:01:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	steadying.change	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	\\x8cf4f6b7242a8083984b36dc5302e8b95198ec949f7230c3bd198d1e647ebf93	\\xeb6c61600a46b4975e1ded2cb2f1924f5464ba656e842d4a966283733b0b7db8
+13	2026-03-03 09:01:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	reach.change	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	\\xeb6c61600a46b4975e1ded2cb2f1924f5464ba656e842d4a966283733b0b7db8	\\x8f3bd9627e5ffc7b7fd4ac4f2cf29126871b0dc9717b406a28b2ddfb7043a631
+14	2026-03-03 09:01:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	resource.create	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	\\x8f3bd9627e5ffc7b7fd4ac4f2cf29126871b0dc9717b406a28b2ddfb7043a631	\\x7a7830f8fa0fd29baca3f378607d7ee99c45e1f0ad9bc13e0af1cb894e062b50
+15	2026-03-03 09:01:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	event.create	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	\\x7a7830f8fa0fd29baca3f378607d7ee99c45e1f0ad9bc13e0af1cb894e062b50	\\xa66f9d18ba88c0ed1810b1e815de882af779816a26c4bd94438e02de7b1f2ae2
+16	2026-03-03 09:02:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	target.change	ea0b4789-e5b8-43dd-b5bf-078147e27574	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\\xa66f9d18ba88c0ed1810b1e815de882af779816a26c4bd94438e02de7b1f2ae2	\\x9f5edcd2f19d43a7dadc013e13c0b337eb15ab19589c8c27a0be11d99e220a1d
+17	2026-03-03 09:02:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	target.change	ea0b4789-e5b8-43dd-b5bf-078147e27574	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\\x9f5edcd2f19d43a7dadc013e13c0b337eb15ab19589c8c27a0be11d99e220a1d	\\xfc88f8cb2a1d7a785b0f9e23a09e6adafdb922def1fdb8957723333bfa797850
+18	2026-03-03 09:02:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	plan.cluster	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	\\xfc88f8cb2a1d7a785b0f9e23a09e6adafdb922def1fdb8957723333bfa797850	\\x8c5ea6082c0942173642d26d9764d02e3da78efb0c1df87987327806aebc3986
+19	2026-03-03 09:02:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	target.create	ea0b4789-e5b8-43dd-b5bf-078147e27574	a8972701-8654-4e7c-94c6-95968b003c17	\\x8c5ea6082c0942173642d26d9764d02e3da78efb0c1df87987327806aebc3986	\\x56f0ff35c6d2f9f1f5781e19d16747ecf8f858985993c3d98a8f8cecda0b8c0e
+20	2026-03-03 09:02:00+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	plan.move	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	\\x56f0ff35c6d2f9f1f5781e19d16747ecf8f858985993c3d98a8f8cecda0b8c0e	\\xf0252e604a5c4bc4d095e51e111f6d566baab3c86a9934d3b0b7caf8957687c7
+21	2026-03-03 09:02:01+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\xf0252e604a5c4bc4d095e51e111f6d566baab3c86a9934d3b0b7caf8957687c7	\\xa14c674a68446aec63e135db19a86a7c308bf7ff7bc8a07034b700602e5c3734
+22	2026-03-03 09:02:32+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\xa14c674a68446aec63e135db19a86a7c308bf7ff7bc8a07034b700602e5c3734	\\xf3e21e93b20a98d904bfd5d3ba501a8faff8eb10591348572e8ed7b90509f64f
+23	2026-03-03 09:02:33+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\xf3e21e93b20a98d904bfd5d3ba501a8faff8eb10591348572e8ed7b90509f64f	\\xa6e97f01dc79020588986334ff217fa039b210745cff6dd45216d18ec7308190
+24	2026-03-03 09:02:34+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\xa6e97f01dc79020588986334ff217fa039b210745cff6dd45216d18ec7308190	\\x4f3c010b647dcc3b7eb176bab059a2beec555bd209bbd1e9d982b06df02f90f0
+25	2026-03-03 09:02:35+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x4f3c010b647dcc3b7eb176bab059a2beec555bd209bbd1e9d982b06df02f90f0	\\xc433c39933b642dd99272b6277a8d74d305653267e012002a948263fedb9d0d7
+26	2026-03-03 09:03:06+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\xc433c39933b642dd99272b6277a8d74d305653267e012002a948263fedb9d0d7	\\xde80e4aa6413efb3c193eea8de559661542eb2698c60422f09a044b420ad3573
+27	2026-03-03 09:03:07+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\xde80e4aa6413efb3c193eea8de559661542eb2698c60422f09a044b420ad3573	\\x03b477c63540362080a50ea5e042a85ed811d3559a9b865f865294fdde62073a
+28	2026-03-03 09:03:38+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x03b477c63540362080a50ea5e042a85ed811d3559a9b865f865294fdde62073a	\\x34ddb736fbcb272c74d494503c9c64887ba8b855cb4234bded2fca5aff099b62
+29	2026-03-03 09:03:39+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x34ddb736fbcb272c74d494503c9c64887ba8b855cb4234bded2fca5aff099b62	\\x6f3239de71dc679b6018e76b5b28ea31929eb5414150822415ca65e0b89b9bf0
+30	2026-03-03 09:03:40+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x6f3239de71dc679b6018e76b5b28ea31929eb5414150822415ca65e0b89b9bf0	\\x795d46972b632315182ad52569cde2180aa943baa350cbfc87ca83993d41cbf8
+31	2026-03-03 09:03:41+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x795d46972b632315182ad52569cde2180aa943baa350cbfc87ca83993d41cbf8	\\xedcdb4b2e42c0e40afa038041238900728ae6a85697117e5cd398d41622ee18e
+32	2026-03-03 09:03:41+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	target.fact	ea0b4789-e5b8-43dd-b5bf-078147e27574	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\\xedcdb4b2e42c0e40afa038041238900728ae6a85697117e5cd398d41622ee18e	\\x44c098f40c26f03c7dc4737d3502534de52a32ffc3b86dfe47dbcd82485eefc5
+33	2026-03-03 09:03:41+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	target.fact	ea0b4789-e5b8-43dd-b5bf-078147e27574	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\\x44c098f40c26f03c7dc4737d3502534de52a32ffc3b86dfe47dbcd82485eefc5	\\xd66107a71b3395f6abdbb0f9462aecd6983dfb3ddcb311cf5ef1c25e5a4bbb2f
+34	2026-03-03 09:03:41+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	target.fact	ea0b4789-e5b8-43dd-b5bf-078147e27574	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\\xd66107a71b3395f6abdbb0f9462aecd6983dfb3ddcb311cf5ef1c25e5a4bbb2f	\\xdfa540c81e168a31c30b7a33d291c9c8a02de9fb5a29f33477ae5bfd84242f4f
+35	2026-03-03 09:04:12+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\xdfa540c81e168a31c30b7a33d291c9c8a02de9fb5a29f33477ae5bfd84242f4f	\\x731e06e98b9d3b3d7d8bc1d459d801995d28992e1cd2a1637867cd67b449dffc
+36	2026-03-03 09:04:13+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x731e06e98b9d3b3d7d8bc1d459d801995d28992e1cd2a1637867cd67b449dffc	\\x3dccb4ae3476900bcb84d67bbb27a8d495ffc842b7973fc77edc571bc51cfc60
+37	2026-03-03 09:04:14+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x3dccb4ae3476900bcb84d67bbb27a8d495ffc842b7973fc77edc571bc51cfc60	\\x23ad33dbf441a1aff9d0f1793c59f2e79add91086530531ca390bf91ccd0d735
+38	2026-03-03 09:04:15+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x23ad33dbf441a1aff9d0f1793c59f2e79add91086530531ca390bf91ccd0d735	\\x77da4a555f6fa947f5a6b91acc69e601d9935d40686af9f98794484d2202a4a7
+39	2026-03-03 09:04:16+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x77da4a555f6fa947f5a6b91acc69e601d9935d40686af9f98794484d2202a4a7	\\xf9737333598258f889d7ce17aea8dcd709e021562c3fe6213b111b0bfb6b6e64
+40	2026-03-03 09:04:17+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\xf9737333598258f889d7ce17aea8dcd709e021562c3fe6213b111b0bfb6b6e64	\\xb2b37b8e0dcb8a13e74531ae777c84a75ee48d8244e0c354e47a36db1ef709d6
+41	2026-03-03 09:04:18+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\xb2b37b8e0dcb8a13e74531ae777c84a75ee48d8244e0c354e47a36db1ef709d6	\\x6679af941fa9d46905d71cc138d110e7edc5394fd984ce42b63ea6d670697f89
+42	2026-03-03 09:04:19+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x6679af941fa9d46905d71cc138d110e7edc5394fd984ce42b63ea6d670697f89	\\x01fed363794505b75dd01fc32f558a1b6e2ab3927b8755f81edd1c98c7e31ac4
+43	2026-03-03 09:04:20+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x01fed363794505b75dd01fc32f558a1b6e2ab3927b8755f81edd1c98c7e31ac4	\\x774797aa6ac5b9123fbcbd915d547abd8cd0bcd8d1631f31e7d1737bcf274460
+44	2026-03-03 09:04:21+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x774797aa6ac5b9123fbcbd915d547abd8cd0bcd8d1631f31e7d1737bcf274460	\\xefdadf54d6d024cacdab378984e3c554094f0e022b73d7919e3934f4d5540f0b
+45	2026-03-03 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	entry.keep	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\xefdadf54d6d024cacdab378984e3c554094f0e022b73d7919e3934f4d5540f0b	\\xd4f1d5daa2bc367a0fc0f54bc5acd5b166aa8f71f995895dfdc12d4c2345aa9d
+46	2026-03-03 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	session.view	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\xd4f1d5daa2bc367a0fc0f54bc5acd5b166aa8f71f995895dfdc12d4c2345aa9d	\\x1c482b2cfee614c6d56fdfcd96d0d78b335c6b1808dd5c5d3d0cf5962e6da379
+49	2026-03-03 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	session.close	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\xc41337a54583266a4c00fcea6cae7516b7292a81257658819a63dab6bc8a5b19	\\x9f95bbf019ac092f5a72feaf725c4b35619cd8194c49f9e80efe8df59090ea7b
+52	2026-03-03 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	session.note.save	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\xd8dbb5d2817423ae2c134ea67d3be36e9e65bb6253d91469d4eadabdbc439777	\\x9646e962b906b903c41811179645f5f5f55180989b7950dc846b5f18514ab2b8
+54	2026-03-10 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	link.make	ea0b4789-e5b8-43dd-b5bf-078147e27574	18dc4a27-8ae6-45db-8ea2-1404d4039ced	\\x1c78d7e0e8759c12f31e06bcb8dab855a8349b16e3f8e1362cc1d5a65fe16cd7	\\x1f8aec11cdb83a1e24554091c88f0b7a0ded9b4ee1385dfe5167b21aa2d5de8d
+58	2026-03-10 09:04:22+00	visitor	\N	seat.claim	\N	18dc4a27-8ae6-45db-8ea2-1404d4039ced	\\xc96e4d906dd471b5926902d77a5200f05d588004524ae3af6251d57433185ef3	\\x412d21b5edde79970944b9326a7830d3053587093bed02b0fdca7d6537d8358e
+60	2026-03-10 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	session.open	48adfdf6-aa54-4d33-bdea-3f7561d24bab	77d83ad0-c280-4ade-ba41-9dee2f3ee6f1	\\xe99303fe78d45da1b93b3b1da9db8b887022d8156b150921d008dae8e895176f	\\x9ca9ba59d8e41ea2e3ddf2f86e34ee5902495eb6ecc556be3bdd654df65aec08
+62	2026-03-10 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	client.archive	39bff3ce-725b-4611-bc62-bb71982482a1	\N	\\x778946521292d2055a1d973a425314ebd53ea3556c5619f7af87e228d86d66d2	\\x7152216d3a203c3c9c909748ad72b2c496789ac666abd5d5fbd948e368411bb8
+65	2026-03-10 09:04:22+00	member	f3383126-c4ea-4a99-8a06-b2887e9bfa3b	wording.load	\N	0e9ed7f9-0057-48d9-8fd5-c1b7f07620d3	\\x8161d99d573820cbd34e83c9378bf382fae1a1b55c190f5a7e0bae866407702c	\\x901e7f2af655ab77c31d54a8d36c9dd2fcd6205b1eff756dcaeed136c2ddf71e
+67	2026-03-10 09:04:22+00	member	f3383126-c4ea-4a99-8a06-b2887e9bfa3b	wording.load	\N	98aaebf2-5718-4942-b5ec-cd500fcc95a4	\\x13956ee07234da88f3b85c51c6b584ffe97a6e86564255b841a7404e557d5905	\\x7d995ce07d41867039e6c045c61cd8d2aa67a97b70018963d72247af636f1d84
+71	2026-03-10 09:04:22+00	errand	\N	errand.open	ea0b4789-e5b8-43dd-b5bf-078147e27574	1ef968b6-2fdc-4a77-a6c0-e05927c1b461	\\x4cd452e5975a39d7a54074bb523ca7611fc2fedae1b016d3c214cd5d0020348f	\\xd4ea97905e2a93a8562b4a3428416cdbbae9a64e0274f64ab8511098e2130b78
+74	2026-03-10 09:04:22+00	errand	\N	errand.open	ea0b4789-e5b8-43dd-b5bf-078147e27574	1ef968b6-2fdc-4a77-a6c0-e05927c1b461	\\x50845f8406c52747fd582542b216a00230005d6ecf70bf2eb808130ece1127be	\\x1d169db39662fbec341f742914030015f2b7b9b1f9be0492cc0310cc6057a304
+47	2026-03-03 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	session.draft	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x1c482b2cfee614c6d56fdfcd96d0d78b335c6b1808dd5c5d3d0cf5962e6da379	\\x7e7041536e305d9f13a36cb9ea2d38cf0b9cb904295b32a4686b868c80980441
+50	2026-03-03 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	session.check	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x9f95bbf019ac092f5a72feaf725c4b35619cd8194c49f9e80efe8df59090ea7b	\\xcfa6aec9b76d6ba13d24dd932dc782b51d67313d8b616292cebcf353bbaac7d2
+55	2026-03-10 09:04:22+00	visitor	\N	seat.claim	\N	18dc4a27-8ae6-45db-8ea2-1404d4039ced	\\x1f8aec11cdb83a1e24554091c88f0b7a0ded9b4ee1385dfe5167b21aa2d5de8d	\\xa59dd64959c7a1a41dc95c1df95c08b4321169f34df12a90d6ecdab312d8d370
+59	2026-03-10 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	rehearsal.prepare	48adfdf6-aa54-4d33-bdea-3f7561d24bab	\N	\\x412d21b5edde79970944b9326a7830d3053587093bed02b0fdca7d6537d8358e	\\xe99303fe78d45da1b93b3b1da9db8b887022d8156b150921d008dae8e895176f
+64	2026-03-10 09:04:22+00	member	f3383126-c4ea-4a99-8a06-b2887e9bfa3b	wording.use	\N	8ed41965-008f-4d29-8b0d-949d5d8d4c4e	\\x19e536a0c27af32fb263c8508bda896583656eb7a22bac5ef81494063fdb36c1	\\x8161d99d573820cbd34e83c9378bf382fae1a1b55c190f5a7e0bae866407702c
+68	2026-03-10 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	schedule.change	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	\\x7d995ce07d41867039e6c045c61cd8d2aa67a97b70018963d72247af636f1d84	\\x6ebbd56955912952033aa92a20b1dbcb7dd13bd0be4e29bd746298e3f7e7cebc
+70	2026-03-10 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	asking.make	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	\\x372fc7013d7de023eafcf25178a701e7a21a45eff32eb18530aa6486b0bf932d	\\x4cd452e5975a39d7a54074bb523ca7611fc2fedae1b016d3c214cd5d0020348f
+72	2026-03-10 09:04:22+00	errand	\N	errand.open	ea0b4789-e5b8-43dd-b5bf-078147e27574	1ef968b6-2fdc-4a77-a6c0-e05927c1b461	\\xd4ea97905e2a93a8562b4a3428416cdbbae9a64e0274f64ab8511098e2130b78	\\x9a58f5264f2596181a3fc1900dde3577864e23d50e22fada26bfd2fc8340d8cb
+48	2026-03-03 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	session.view	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\x7e7041536e305d9f13a36cb9ea2d38cf0b9cb904295b32a4686b868c80980441	\\xc41337a54583266a4c00fcea6cae7516b7292a81257658819a63dab6bc8a5b19
+51	2026-03-03 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	session.note.view	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	\\xcfa6aec9b76d6ba13d24dd932dc782b51d67313d8b616292cebcf353bbaac7d2	\\xd8dbb5d2817423ae2c134ea67d3be36e9e65bb6253d91469d4eadabdbc439777
+53	2026-03-10 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	session.open	ea0b4789-e5b8-43dd-b5bf-078147e27574	18dc4a27-8ae6-45db-8ea2-1404d4039ced	\\x9646e962b906b903c41811179645f5f5f55180989b7950dc846b5f18514ab2b8	\\x1c78d7e0e8759c12f31e06bcb8dab855a8349b16e3f8e1362cc1d5a65fe16cd7
+56	2026-03-10 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	session.admit	ea0b4789-e5b8-43dd-b5bf-078147e27574	18dc4a27-8ae6-45db-8ea2-1404d4039ced	\\xa59dd64959c7a1a41dc95c1df95c08b4321169f34df12a90d6ecdab312d8d370	\\x6b2d38ba3a1b647fbe04e61b8833b616e45924daed8f94a289ff48857ce9b49a
+57	2026-03-10 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	code.make	ea0b4789-e5b8-43dd-b5bf-078147e27574	18dc4a27-8ae6-45db-8ea2-1404d4039ced	\\x6b2d38ba3a1b647fbe04e61b8833b616e45924daed8f94a289ff48857ce9b49a	\\xc96e4d906dd471b5926902d77a5200f05d588004524ae3af6251d57433185ef3
+61	2026-03-10 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	client.create	39bff3ce-725b-4611-bc62-bb71982482a1	\N	\\x9ca9ba59d8e41ea2e3ddf2f86e34ee5902495eb6ecc556be3bdd654df65aec08	\\x778946521292d2055a1d973a425314ebd53ea3556c5619f7af87e228d86d66d2
+63	2026-03-10 09:04:22+00	member	f3383126-c4ea-4a99-8a06-b2887e9bfa3b	wording.load	\N	8ed41965-008f-4d29-8b0d-949d5d8d4c4e	\\x7152216d3a203c3c9c909748ad72b2c496789ac666abd5d5fbd948e368411bb8	\\x19e536a0c27af32fb263c8508bda896583656eb7a22bac5ef81494063fdb36c1
+66	2026-03-10 09:04:22+00	member	f3383126-c4ea-4a99-8a06-b2887e9bfa3b	wording.use	\N	0e9ed7f9-0057-48d9-8fd5-c1b7f07620d3	\\x901e7f2af655ab77c31d54a8d36c9dd2fcd6205b1eff756dcaeed136c2ddf71e	\\x13956ee07234da88f3b85c51c6b584ffe97a6e86564255b841a7404e557d5905
+69	2026-03-10 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	measure.enter	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	\\x6ebbd56955912952033aa92a20b1dbcb7dd13bd0be4e29bd746298e3f7e7cebc	\\x372fc7013d7de023eafcf25178a701e7a21a45eff32eb18530aa6486b0bf932d
+73	2026-03-10 09:04:22+00	errand	\N	errand.hand_in	ea0b4789-e5b8-43dd-b5bf-078147e27574	1ef968b6-2fdc-4a77-a6c0-e05927c1b461	\\x9a58f5264f2596181a3fc1900dde3577864e23d50e22fada26bfd2fc8340d8cb	\\x50845f8406c52747fd582542b216a00230005d6ecf70bf2eb808130ece1127be
+75	2026-03-10 09:04:22+00	member	69ccc661-18d9-40f0-9744-f1b654871a35	account.mail.change	\N	\N	\\x1d169db39662fbec341f742914030015f2b7b9b1f9be0492cc0310cc6057a304	\\x6e3891a994551596322c4e722e11dd4ebe1e7118f4fe92a0579ea9934e00effa
 \.
 
 
@@ -4647,9 +4832,9 @@ COPY public.audit (seq, at, kind, member_id, act, client_id, object_id, previous
 --
 
 COPY public.client (id, number, opened_on, archived_at, seizures, eye_condition, version, plan_version) FROM stdin;
-7be194dc-55b6-43c4-9f49-736f26051df7	1	2026-03-03	\N	no	no	2	7
-149b1754-3533-4388-92bd-433c02044e6c	2	2026-03-10	\N	no	no	1	1
-ce7a4dc5-8824-46bc-b05f-62547f8297a4	3	2026-03-10	2026-03-10 09:04:22+00	yes	not_asked	2	1
+ea0b4789-e5b8-43dd-b5bf-078147e27574	1	2026-03-03	\N	no	no	2	7
+48adfdf6-aa54-4d33-bdea-3f7561d24bab	2	2026-03-10	\N	no	no	1	1
+39bff3ce-725b-4611-bc62-bb71982482a1	3	2026-03-10	2026-03-10 09:04:22+00	yes	not_asked	2	1
 \.
 
 
@@ -4658,9 +4843,9 @@ ce7a4dc5-8824-46bc-b05f-62547f8297a4	3	2026-03-10	2026-03-10 09:04:22+00	yes	not
 --
 
 COPY public.client_details (client_id, name, addressed_as, phone, contact_name, contact_phone, usual_location, version) FROM stdin;
-7be194dc-55b6-43c4-9f49-736f26051df7	\\x01499ffd996de4974ab9275580ed5fc88859dae6e9a9b2796b9d0568adef7761e46403a9056abb79c5132af10301ac72aa70b21c	\\x01985170f70fb300f5c5c179de92545fca75f5030fd19270f8159121faa263a6fe714fae58d2	\\x019ab8280eb814854d71425167995b76c71c58d8bb4dc016bd24bbf19208da61708ac0e78e2dabbf8096b2	\\x01a6147ff21871c8e245a9a0659c0f242ef3b4100868e3948f8f874b9b3f7eef54d9d6c10c91b7cb13f2aecc80bc78	\\x01e766c74b68d38370d791accf119db7e66e18c4a8ae3601be66f074944e5a88c684cf32bc882a42	\\x0140cc102bd3f221406f12970c7a338442e0ab196520440ad5421aa4b89b50e47d4c30155f39f17ae9a428a976a6a67b73d13723ca71e9ac	2
-149b1754-3533-4388-92bd-433c02044e6c	\\x0189ee3135bc634a92703751d18c0fb40ce70728aa7ca98c37517f8f7b13d3524d6803058359	\\x01d14b89f1a194d698b0db1b3764f3498d6da6fea4557fed1af975296f	\\x016d152b62b4e4be06f69fdc8d0d8f1abec6deb4c5db354428de7cc052	\\x01b872226a277cdc3361ff2479f9325b10217cd514051d8e1ca9b09bed	\\x0187955606cc1ef4dee68e45a37efc3670e2b086562e35a8cf0d4fa374	\\x0147eb251501809841a938119e4d236a0dd6e597bd7ff6d8f9a3648a3c	1
-ce7a4dc5-8824-46bc-b05f-62547f8297a4	\\x0177c2f4db8c4baeb449cd0c8b711987991f3abe6d6b53f47f049ad25c5c42311db52953a7568bb7ff6d	\\x0189081a2da9a2cf5bd89a33e389d1a9755fe51733822ddc2059748963	\\x01df7523a17cee1af855345687887e039c4f820c5bf845d2f1f5300b28	\\x01dd402883833ef71a2b93fa67942007a695e1e4ce2fe9e036ffc984c8	\\x01ea4dae749ac12a5c55678bb077571c4e284a62061f2cb549386633de	\\x01363870125e36c3a750fb442a0b616ef9589176dc36d7f47f9c9091f4	1
+ea0b4789-e5b8-43dd-b5bf-078147e27574	\\x017a4efec5044d565d15a85a6d138e2d0d5cd1cef19617f4759945b0e78b497a373bc27790a3621a8f813ad308b65fa7cd7eaf65	\\x01e8836ff939277eb71af52ed8d8faf4462e903dcb3677cf7a9199c5e054b427d2912b9be69e	\\x01c0aea0e4f79d9b32686db1200b6a0e81da5042716b8ef5836d416a9207ab7c065c664646f4c846b3b738	\\x01ef6eaebd0dea188ef74bcbe3bf33bd3888e5dd8b2a11bf27de7f91abafb0e80a9b0ef9f7e52af5349f00595b880e	\\x0158a83db89b8b950bf2ecbb8e5c93f0fbb77d5916a83ef00ea3252be8fed5e54b58a6de6d5c4475	\\x01f59caf8eeb189613f6d1e07907786becc329ede3176c7f5bc50d67274e3331b5c2add55772c4a91912e6f696b63fd276d26a76719a4552	2
+48adfdf6-aa54-4d33-bdea-3f7561d24bab	\\x01bf7709477423c726154c74c771860957c52c8884c3482993776af11160e38ad6cbaabbb491	\\x01c1878d144237b381e15783d1d920ff28210ef627bd80234d7b515a0f	\\x019ef44cfe8ad921089120de2ea759e8addfe57cd0f69ca8b3bd5e9b94	\\x0102b4848e621e5d43e718dd75e27c4574108a339bdb1db33e059981bb	\\x012243cb3c420bc32bec521c3b382c74cfcc66cd75c6c02b5c37e029fd	\\x01ea02fbbfa96d9c112eb9429593568502485553468fe077f21c8c52a2	1
+39bff3ce-725b-4611-bc62-bb71982482a1	\\x01801eccb48fecc247e7c77ac8fb7b13df9929c52a6042de69caf397e18f1e54b223da7c1c916ce6faac	\\x0100be5b45ac8525d6c4489a084884253bacb607a346c818a0f6a87f83	\\x01d6f48e5d5b94a088d6eac725b5d882ef838cf00bbeff7e394c9c9173	\\x01ec2abda7309a9355100ad23e8b23963a264255fef2fe158a24c9032c	\\x01fd6a716ad7373ff8b1d9bb8272295ec86c9b981103c13c72db6666e3	\\x0169708e093864404f738ee303242a1b2b4bd2667ed6984f078533b58f	1
 \.
 
 
@@ -4669,9 +4854,9 @@ ce7a4dc5-8824-46bc-b05f-62547f8297a4	\\x0177c2f4db8c4baeb449cd0c8b711987991f3abe
 --
 
 COPY public.client_key (client_id, key_id, wrapped) FROM stdin;
-7be194dc-55b6-43c4-9f49-736f26051df7	1	\\x01d99f0950a19a65a9aca85fa1697db31925b48b554708805b817e59cb7a1c7bb936f9ddf2d29e23a332b18cf2de8570dbf5eb22c20df7ba6a5da761b8
-149b1754-3533-4388-92bd-433c02044e6c	1	\\x018cca3db20ebaaad33af376c25596b858dc987c09caa1e393b0cda2748343ad58ab0a4a1217c5633c8b064561466b487d7aaa716e746889822fbff88e
-ce7a4dc5-8824-46bc-b05f-62547f8297a4	1	\\x01a32d71ff28c356edde7048e793d231c4ba0fd8bd314724febef36157bed19bf12287659aa9581ba3792d8175911b9dd307766033540abdcf93928394
+ea0b4789-e5b8-43dd-b5bf-078147e27574	1	\\x012eebf4f195dc9c5f5a799f7e9190d4a5fb8d2da652d7e069b5faa03970bee2f7007c3c795cd48adc832239de958ecfd6d7e928e7be7205f69b3040ca
+48adfdf6-aa54-4d33-bdea-3f7561d24bab	1	\\x01a9555e67455083b2479db67eaa8c9c417747458bef888b55ace0fe10f4b85a4859c34689ab5f421b67069824b01b78269704e3690da42779951b3bb5
+39bff3ce-725b-4611-bc62-bb71982482a1	1	\\x01aba1434bf4c0350f0f6beec95f6dc66c8b7114f7e8213e44bb142faefad6f0565463dafa4b72fd0c7d7722399086c3e51220e3c69983e936537d30dd
 \.
 
 
@@ -4680,7 +4865,7 @@ ce7a4dc5-8824-46bc-b05f-62547f8297a4	1	\\x01a32d71ff28c356edde7048e793d231c4ba0f
 --
 
 COPY public.client_reach (client_id, phone_use, contact_use, help_from_here, tried_on, help_there, written_at, version) FROM stdin;
-7be194dc-55b6-43c4-9f49-736f26051df7	call	message	\\x01e4718c8794493d00df821edd8071e86748f204c96c08ccf18ae0bc8bbb43d4604972913978ea700881d5	2026-03-01	\\x011443662752e413c695f791bbc601b8f1c287a88cee9456b45309a61a8ee816	2026-03-03 09:01:00+00	1
+ea0b4789-e5b8-43dd-b5bf-078147e27574	call	message	\\x010da13d2a7cf90b34a70e515825498a847b4093e05ca4fb76bdf62142cdd11bed5e77e776bd20df400a3b	2026-03-01	\\x015364820d44c98fe282ad8f0c6e64a088177846777c9b184c7a19bd98434465	2026-03-03 09:01:00+00	1
 \.
 
 
@@ -4689,7 +4874,7 @@ COPY public.client_reach (client_id, phone_use, contact_use, help_from_here, tri
 --
 
 COPY public.closing_draft (session_id, client_id, typed, written_by, written_at, version) FROM stdin;
-c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	\\x0131e2b4b2e18b87ddfd63a9fb907f4588249c75d494209d8f099d5f41	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:22+00	2
+d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	\\x01568d8c2235f3c606e2c36f7ec84069147855598480f74f739e9cab56	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:22+00	2
 \.
 
 
@@ -4698,7 +4883,7 @@ c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	\\x013
 --
 
 COPY public.cluster (id, client_id, number, name, theme, earliest_id, worst_id, version) FROM stdin;
-6ebe5050-fd8c-45d2-b48a-d811a7b1a7f8	7be194dc-55b6-43c4-9f49-736f26051df7	1	\\x01f004279fefaa2ab7f4bbe7186eb435ff47afb1a05f1b21bb9e72aec6ef9121dffd8323b60723cd1f	safety	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\N	2
+43a92dd4-7cda-4020-bf23-8ad26bb6c304	ea0b4789-e5b8-43dd-b5bf-078147e27574	1	\\x013ab61874454223d4cd8bd86e8445af6eb4625f915986c2fdb529994ce9033a7328bbde64cb14c84b	safety	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\N	2
 \.
 
 
@@ -4707,7 +4892,7 @@ COPY public.cluster (id, client_id, number, name, theme, earliest_id, worst_id, 
 --
 
 COPY public.comfort (client_id, path, dot, comfort, filled_at, version) FROM stdin;
-7be194dc-55b6-43c4-9f49-736f26051df7	eight	2.5	{"level": 60, "pitch": 400, "sweep": "constant", "timbre": "wood", "colours": "lake", "tone_ms": 90, "vibration": true}	2026-03-03 09:01:00+00	1
+ea0b4789-e5b8-43dd-b5bf-078147e27574	eight	2.5	{"level": 60, "pitch": 400, "sweep": "constant", "timbre": "wood", "colours": "lake", "tone_ms": 90, "vibration": true}	2026-03-03 09:01:00+00	1
 \.
 
 
@@ -4716,7 +4901,7 @@ COPY public.comfort (client_id, path, dot, comfort, filled_at, version) FROM std
 --
 
 COPY public.episode (id, client_id, number, begun_at, started_at, reprocessed_at, last_at, sessions, ended_at, reason, judged_by, version) FROM stdin;
-15e28b86-adcd-4198-a4b0-b07a5336b0a0	7be194dc-55b6-43c4-9f49-736f26051df7	1	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 09:02:06+00	2026-03-10 09:04:22+00	2	\N	\N	\N	1
+677afe55-78c7-40c8-89f9-029fc152cad1	ea0b4789-e5b8-43dd-b5bf-078147e27574	1	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2026-03-03 09:02:06+00	2026-03-10 09:04:22+00	2	\N	\N	\N	1
 \.
 
 
@@ -4725,8 +4910,8 @@ COPY public.episode (id, client_id, number, begun_at, started_at, reprocessed_at
 --
 
 COPY public.episode_measure (episode_id, measure, client_id, first_total, first_at, last_total, last_at, end_total, end_at, totals) FROM stdin;
-15e28b86-adcd-4198-a4b0-b07a5336b0a0	pcl5	7be194dc-55b6-43c4-9f49-736f26051df7	40	2026-03-10 09:04:22+00	40	2026-03-10 09:04:22+00	\N	\N	1
-15e28b86-adcd-4198-a4b0-b07a5336b0a0	phq9	7be194dc-55b6-43c4-9f49-736f26051df7	9	2026-03-10 09:04:22+00	9	2026-03-10 09:04:22+00	\N	\N	1
+677afe55-78c7-40c8-89f9-029fc152cad1	pcl5	ea0b4789-e5b8-43dd-b5bf-078147e27574	40	2026-03-10 09:04:22+00	40	2026-03-10 09:04:22+00	\N	\N	1
+677afe55-78c7-40c8-89f9-029fc152cad1	phq9	ea0b4789-e5b8-43dd-b5bf-078147e27574	9	2026-03-10 09:04:22+00	9	2026-03-10 09:04:22+00	\N	\N	1
 \.
 
 
@@ -4735,16 +4920,16 @@ COPY public.episode_measure (episode_id, measure, client_id, first_total, first_
 --
 
 COPY public.fact (id, client_id, session_id, target_id, set_id, kind, code, because, moment, replaces, first_id, entered_by, at, seq) FROM stdin;
-4fd8abed-840c-4a61-80ab-3280efd80bfa	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	b9c0c60c-5fa0-4b9c-aaf8-81f07130c3ad	mark	same	\N	after_set	\N	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:03:38+00	17
-2e6928b6-dfbb-4832-b2c1-225ad648fe15	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	b9c0c60c-5fa0-4b9c-aaf8-81f07130c3ad	mark	changing	\N	after_set	4fd8abed-840c-4a61-80ab-3280efd80bfa	4fd8abed-840c-4a61-80ab-3280efd80bfa	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:03:39+00	18
-4e1b1904-0044-48f2-8279-fbb4d1dedee0	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	b9c0c60c-5fa0-4b9c-aaf8-81f07130c3ad	saw	glazed	\N	after_set	\N	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:03:40+00	19
-b53240eb-2f5b-4995-9555-0eb2b8877dd9	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	b9c0c60c-5fa0-4b9c-aaf8-81f07130c3ad	tried	arousal	\N	after_set	\N	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:03:41+00	20
-0f66b057-4b62-4259-8e33-8059bc765e9b	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\N	procedure	recent_event	\N	\N	\N	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:03:41+00	21
-5f9d411a-f4bb-49a2-9ab1-c773e814dc85	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\N	scan	felt	\N	\N	\N	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:03:41+00	23
-0b01e604-a83c-471b-915e-55e20ac7e0f8	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	a58bc87d-b612-4743-8131-1334bcf91f95	too_much	stopped	\N	after_set	\N	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:12+00	25
-44dc7f4b-589f-44b1-bb00-fe4a4947511a	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	a58bc87d-b612-4743-8131-1334bcf91f95	showed	orient	\N	after_set	\N	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:13+00	26
-38eb87d1-fd7f-410a-a347-f1a9d99a9a45	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	a58bc87d-b612-4743-8131-1334bcf91f95	belief	another	\N	after_set	\N	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:14+00	27
-7dcc0ff7-c815-4967-8fea-6eb39554c509	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\N	decided	incomplete	\N	\N	\N	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:22+00	37
+1cd5d758-fbb5-43d1-834e-3ce60897334c	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	0a3b921a-6a68-4583-a61a-a76fb73414d8	mark	same	\N	after_set	\N	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:03:38+00	17
+8e63f83c-701c-4659-84a5-337815cd90d4	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	0a3b921a-6a68-4583-a61a-a76fb73414d8	mark	changing	\N	after_set	1cd5d758-fbb5-43d1-834e-3ce60897334c	1cd5d758-fbb5-43d1-834e-3ce60897334c	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:03:39+00	18
+860b56b9-0c90-4b69-b7d4-42d86b69f333	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	0a3b921a-6a68-4583-a61a-a76fb73414d8	saw	glazed	\N	after_set	\N	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:03:40+00	19
+a09a69b1-32b5-48c7-938a-209e34697ed2	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	0a3b921a-6a68-4583-a61a-a76fb73414d8	tried	arousal	\N	after_set	\N	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:03:41+00	20
+bc2bde8a-10ba-44b6-ac35-14b7abf65a96	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\N	procedure	recent_event	\N	\N	\N	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:03:41+00	21
+1c0cd95b-1325-49e6-9fa3-f517dbed3438	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\N	scan	felt	\N	\N	\N	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:03:41+00	23
+1ab31eaf-6d93-45e4-aba8-da65ba848950	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	f6b69248-9565-4813-acb2-f31eae5e9bb1	too_much	stopped	\N	after_set	\N	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:12+00	25
+4224d38d-cbfd-4bf8-b182-e5c3339a562e	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	f6b69248-9565-4813-acb2-f31eae5e9bb1	showed	orient	\N	after_set	\N	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:13+00	26
+d90d8aae-f284-4429-b68f-7aa862b79a4e	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	f6b69248-9565-4813-acb2-f31eae5e9bb1	belief	another	\N	after_set	\N	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:14+00	27
+f05665dc-5127-4a2b-9861-9899ec80e887	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\N	decided	incomplete	\N	\N	\N	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:22+00	37
 \.
 
 
@@ -4753,12 +4938,21 @@ b53240eb-2f5b-4995-9555-0eb2b8877dd9	7be194dc-55b6-43c4-9f49-736f26051df7	c6a488
 --
 
 COPY public.hour_fact (id, client_id, session_id, kind, code, because, again, replaces, entered_by, at, seq) FROM stdin;
-1cae98f7-3825-439f-8a44-e2f01cb4fee8	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	answered	acute	\N	f	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:19+00	32
-1288e4ba-2c55-45ce-aa03-fe49479c5a68	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	answered	\N	\N	f	1cae98f7-3825-439f-8a44-e2f01cb4fee8	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:20+00	33
-1d51ebd9-6f46-4549-baf4-960633d8f67f	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	passed	risk	judgement	f	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:21+00	34
-8326fbcf-0c98-4513-bb8e-a1a9c8ce7cf6	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	time	60+10	\N	f	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:22+00	35
-fa70a0e2-28a9-487c-9ed7-414156820cfa	7be194dc-55b6-43c4-9f49-736f26051df7	036f731a-ee8a-472e-a40c-4cce53b0c710	answered	another_place	\N	f	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-10 09:04:22+00	40
-3769c96e-353f-4551-b701-256256e4aef8	7be194dc-55b6-43c4-9f49-736f26051df7	036f731a-ee8a-472e-a40c-4cce53b0c710	answered	private	\N	f	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-10 09:04:22+00	41
+5502bc60-1be8-492e-8b03-8c8a0af1ce9d	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	answered	acute	\N	f	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:19+00	32
+2b2523bc-3768-46a2-9c1e-0b291eacfc67	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	answered	\N	\N	f	5502bc60-1be8-492e-8b03-8c8a0af1ce9d	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:20+00	33
+8ee93301-0470-4435-a560-11c52db809e1	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	passed	risk	judgement	f	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:21+00	34
+1afeab68-e33a-4d06-a101-57be9b3cdc2c	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	time	60+10	\N	f	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:22+00	35
+48c71da5-022b-4da2-ac49-249e68601ff7	ea0b4789-e5b8-43dd-b5bf-078147e27574	18dc4a27-8ae6-45db-8ea2-1404d4039ced	answered	another_place	\N	f	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-10 09:04:22+00	40
+71d33b61-ecd0-4ef4-a28a-508f9e7ae80e	ea0b4789-e5b8-43dd-b5bf-078147e27574	18dc4a27-8ae6-45db-8ea2-1404d4039ced	answered	private	\N	f	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-10 09:04:22+00	41
+\.
+
+
+--
+-- Data for Name: mail_address; Type: TABLE DATA; Schema: public; Owner: leeward_owner
+--
+
+COPY public.mail_address (member_id, address, changed_at) FROM stdin;
+69ccc661-18d9-40f0-9744-f1b654871a35	hofer@practice.example	2026-03-10 09:04:22+00
 \.
 
 
@@ -4767,7 +4961,7 @@ fa70a0e2-28a9-487c-9ed7-414156820cfa	7be194dc-55b6-43c4-9f49-736f26051df7	036f73
 --
 
 COPY public.practice (singleton, instance, name, zone, emergency_number, demo, day_order, clock, tells_whom, minutes, reserve, check_from, check_until, stuck_after, places, crisis_words, weeks_without, points_pcl5, points_anxiety5, told_too, flag_hours, items_at_once, reading_hours, single_courses) FROM stdin;
-t	2407c79a-b76e-4447-9743-dbf697603c1d	Practice	UTC	112	f	month_first	12	t	90	15	12	48	3	Fjordgata	The night line of the practice.	8	15	4	\N	24	36		t
+t	af89c8bf-7291-4188-b47a-4c37596c2a30	Practice	UTC	112	f	month_first	12	t	90	15	12	48	3	Fjordgata	The night line of the practice.	8	15	4	\N	24	36		t
 \.
 
 
@@ -4784,12 +4978,12 @@ COPY public.practice_snapshot (id, first_day, last_day, made_at, made_by, figure
 --
 
 COPY public.preset (id, member_id, name, purpose, eyes, ears, hands, rate, width, cycles, made_at, put_away_at, version) FROM stdin;
-99092402-cce4-4923-bc78-b1437696c812	\N	Slow	processing	t	f	f	0.8	18	24	2026-11-29 19:02:30.164883+00	\N	1
-62e34abe-0d4a-4a7b-990f-e72926720f21	\N	Standard	processing	t	f	f	1	18	24	2026-11-29 19:02:30.164883+00	\N	1
-b4d0005d-f617-446c-8a0c-12de2bd2a62f	\N	Fast	processing	t	f	f	1.2	18	24	2026-11-29 19:02:30.164883+00	\N	1
-b7f523a4-f06b-4818-aa8a-004e762f4a77	\N	Calm place	calm_place	t	f	f	0.5	18	6	2026-11-29 19:02:30.164883+00	\N	1
-530df23a-47af-4bc6-a732-3a1805759313	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	Evening	processing	t	f	f	0.9	16	30	2026-03-03 09:01:00+00	\N	1
-972bf950-979a-4c1f-b708-b2aa1567713a	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	Given up	processing	t	f	f	0.9	16	30	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2
+a73694c7-f6c1-4563-a4d1-9943dea61f75	\N	Slow	processing	t	f	f	0.8	18	24	2026-11-29 21:04:27.233959+00	\N	1
+7b750220-0b93-4498-809c-25ae84e62fef	\N	Standard	processing	t	f	f	1	18	24	2026-11-29 21:04:27.233959+00	\N	1
+69e9845b-3bf7-4d17-924c-2812b48af8ac	\N	Fast	processing	t	f	f	1.2	18	24	2026-11-29 21:04:27.233959+00	\N	1
+fd1e5d15-f158-44d9-9182-37d34fb8fe1f	\N	Calm place	calm_place	t	f	f	0.5	18	6	2026-11-29 21:04:27.233959+00	\N	1
+871b42b3-35d9-4a98-8fe2-beed991957ae	69ccc661-18d9-40f0-9744-f1b654871a35	Evening	processing	t	f	f	0.9	16	30	2026-03-03 09:01:00+00	\N	1
+f4252572-e251-4904-83b9-89d86d2894fe	69ccc661-18d9-40f0-9744-f1b654871a35	Given up	processing	t	f	f	0.9	16	30	2026-03-03 09:01:00+00	2026-03-03 09:01:00+00	2
 \.
 
 
@@ -4798,8 +4992,8 @@ b7f523a4-f06b-4818-aa8a-004e762f4a77	\N	Calm place	calm_place	t	f	f	0.5	18	6	202
 --
 
 COPY public.process_note (id, session_id, client_id, set_id, moment, words, replaces, entered_by, at, seq) FROM stdin;
-91cc9ad1-cc09-4cd5-84f0-bddcb14e62d6	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	e67a00bf-79fb-4ddd-ad37-3d256aac6b7c	after_set	\\x014f1f9a03c23937dd26d64e15b06edba517d8c0d41dfb9be964ec362590b0035fad7ea9aa49535eef01cb951d206688	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:02:32+00	9
-fef08c6f-6bea-40c8-bd2f-9f8f7ed90735	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	e67a00bf-79fb-4ddd-ad37-3d256aac6b7c	after_set	\\x01271559fa4c1eb33b55aeaca8a0255e36865bab5ec777eae19a3db68e7496c0a6f8ce3bf65354e3e660f0a78dc877210de9797d68	91cc9ad1-cc09-4cd5-84f0-bddcb14e62d6	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:02:33+00	10
+be9fe0be-e0a6-468b-894c-b421a8a82dd1	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	4192548b-beb7-49d5-913c-8938ec9673bc	after_set	\\x01b69ea49231fabf2df5f1cab507dccfff2c42b77e1a333ac38153307768172043b39712a24aad6820182bbaa636ee0e	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:02:32+00	9
+9377ab90-01fd-4372-8c12-17349ac7be93	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	4192548b-beb7-49d5-913c-8938ec9673bc	after_set	\\x014f3a6d47a2ebd4c41aa8fda62eec2b0f3965ce6a2f583f30170f843a30480ed903d51a9d2cc90d424fe7785766eff38b1be06ce2	be9fe0be-e0a6-468b-894c-b421a8a82dd1	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:02:33+00	10
 \.
 
 
@@ -4808,19 +5002,19 @@ fef08c6f-6bea-40c8-bd2f-9f8f7ed90735	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194
 --
 
 COPY public.rating (id, client_id, session_id, target_id, set_id, scale, value, moment, replaces, entered_by, at, seq, first_id, segment, from_client) FROM stdin;
-b517c9ce-5309-4f53-befd-494f10a693c3	7be194dc-55b6-43c4-9f49-736f26051df7	\N	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\N	sud	8	assessment	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:00:00+00	1	\N	\N	f
-e478d2ba-01d8-4319-9ee3-ca94650822ad	7be194dc-55b6-43c4-9f49-736f26051df7	\N	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\N	voc	2	assessment	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:00:00+00	2	\N	\N	f
-56e9776b-ad96-42d9-9c07-b0d61653a6f9	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\N	sud	7	assessment	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:02:00+00	4	\N	\N	f
-c8b5cb57-ad1a-41fc-a770-9f3d030a4077	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\N	voc	3	assessment	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:02:00+00	5	\N	\N	f
-c49debb8-d114-49f3-8268-c338d006d608	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\N	sud	8	assessment	56e9776b-ad96-42d9-9c07-b0d61653a6f9	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:02:00+00	6	56e9776b-ad96-42d9-9c07-b0d61653a6f9	\N	f
-90da0b5d-3437-4d73-b5f0-e3526f5ce6ee	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\N	sud	8	back_at_target	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:02:01+00	7	\N	\N	f
-5ed17e54-2009-4caf-8761-b90263061166	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	e67a00bf-79fb-4ddd-ad37-3d256aac6b7c	sud	9	after_set	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:02:34+00	11	\N	\N	f
-8ca9736e-3b2e-4d2c-9f29-354501b89f8f	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	e67a00bf-79fb-4ddd-ad37-3d256aac6b7c	sud	6	after_set	5ed17e54-2009-4caf-8761-b90263061166	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:02:35+00	12	5ed17e54-2009-4caf-8761-b90263061166	\N	f
-29ad8207-ee70-4e7c-bd66-1d3a3eb66f53	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	c710e2ee-8fde-4b2c-b109-101bc7bdb12f	voc	4	installation	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:03:06+00	14	\N	\N	f
-09522537-8f11-4586-9847-387da269746a	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	c710e2ee-8fde-4b2c-b109-101bc7bdb12f	voc	\N	installation	29ad8207-ee70-4e7c-bd66-1d3a3eb66f53	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:03:07+00	15	29ad8207-ee70-4e7c-bd66-1d3a3eb66f53	\N	f
-aa95529b-cf44-4cca-aff9-b3b012874b30	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\N	sud	3	back_at_target	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:03:41+00	22	\N	1	f
-ef4fa666-00f9-46b3-8f17-f46837eaf1be	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	a58bc87d-b612-4743-8131-1334bcf91f95	sud	6	after_set	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:18+00	31	\N	\N	t
-5b6141e2-a9cc-47b1-bf52-8a6d9ce96579	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\N	sud	5	closing	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:22+00	36	\N	\N	f
+04a9bab7-6d1b-4e51-9019-6aa35ee6d821	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\N	sud	8	assessment	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:00:00+00	1	\N	\N	f
+581599cb-f74c-4f59-8524-74c44f6385d4	ea0b4789-e5b8-43dd-b5bf-078147e27574	\N	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\N	voc	2	assessment	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:00:00+00	2	\N	\N	f
+cd4b403d-9f2a-4c48-9059-bfcfe12aa50f	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\N	sud	7	assessment	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:02:00+00	4	\N	\N	f
+b8bb474d-2b78-4498-a12d-eefe0ada1971	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\N	voc	3	assessment	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:02:00+00	5	\N	\N	f
+f7cd19ee-98ab-4215-bd98-61fd9dc4306e	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\N	sud	8	assessment	cd4b403d-9f2a-4c48-9059-bfcfe12aa50f	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:02:00+00	6	cd4b403d-9f2a-4c48-9059-bfcfe12aa50f	\N	f
+724cc481-9315-47ac-b633-d0f06938fbeb	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\N	sud	8	back_at_target	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:02:01+00	7	\N	\N	f
+792872b6-a55e-4854-9c80-7437e189ccd8	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	4192548b-beb7-49d5-913c-8938ec9673bc	sud	9	after_set	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:02:34+00	11	\N	\N	f
+3c1b588b-4f8f-464d-82f2-76206bd29fc8	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	4192548b-beb7-49d5-913c-8938ec9673bc	sud	6	after_set	792872b6-a55e-4854-9c80-7437e189ccd8	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:02:35+00	12	792872b6-a55e-4854-9c80-7437e189ccd8	\N	f
+faa8b126-fe86-43fc-83ca-f5c82f20c644	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	65cf9087-3cd0-48d3-8614-a8e6d791f577	voc	4	installation	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:03:06+00	14	\N	\N	f
+7f7b1077-3fe9-4e49-adc5-316b70b615bd	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	65cf9087-3cd0-48d3-8614-a8e6d791f577	voc	\N	installation	faa8b126-fe86-43fc-83ca-f5c82f20c644	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:03:07+00	15	faa8b126-fe86-43fc-83ca-f5c82f20c644	\N	f
+0633faf1-a716-4f56-bc9b-ea01ca5a4901	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\N	sud	3	back_at_target	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:03:41+00	22	\N	1	f
+63c08feb-f615-42a6-89bd-56d55818f0ef	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	f6b69248-9565-4813-acb2-f31eae5e9bb1	sud	6	after_set	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:18+00	31	\N	\N	t
+9e53d362-8b71-4dbe-a0d1-d5ac0669693d	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\N	sud	5	closing	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:22+00	36	\N	\N	f
 \.
 
 
@@ -4829,7 +5023,7 @@ ef4fa666-00f9-46b3-8f17-f46837eaf1be	7be194dc-55b6-43c4-9f49-736f26051df7	c6a488
 --
 
 COPY public.reach_step (id, client_id, session_id, step, replaces, entered_by, at, seq) FROM stdin;
-d2aebe60-5a28-4fd4-bf1f-55c193f6627d	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	no_answer	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:15+00	28
+2b21a1d5-b01c-4f5f-9a4d-1710046ce6ec	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	no_answer	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:15+00	28
 \.
 
 
@@ -4838,7 +5032,7 @@ d2aebe60-5a28-4fd4-bf1f-55c193f6627d	7be194dc-55b6-43c4-9f49-736f26051df7	c6a488
 --
 
 COPY public.resource (id, client_id, number, cue, image, body_feeling, helped, on_offer, found_at, version) FROM stdin;
-24fb05ae-0c66-418d-94fb-d048df04465f	7be194dc-55b6-43c4-9f49-736f26051df7	1	\\x0149b8fd8bb706c553b32051c813c71b3160d0fcae19b7742ea2bdccaf95842e8d	\\x012f13d3f9c3a6cd27c0705c2a5617d8fab8b4bacffd2a89c50a438731bb0218871b4af0d072616cb2a3969b	\\x019ab0bfb58760e8990fb0c252a72c0f1c293e30dabed411653e2573f8	yes	t	2026-03-03 09:01:00+00	1
+1245e0c4-1585-457f-8dfb-1c6ca81f2964	ea0b4789-e5b8-43dd-b5bf-078147e27574	1	\\x01005b86f519d67ec953aed9063b358ac90334ebba3f09b29aef098d08693524d0	\\x011b1d424e25111d40e876a477105c1b887d053a2e6c72b6b843c23c0a47437087a4c53f877bee79171ac170	\\x015ea9dea0b0a7f1b7caa0d54713ffe787ccf252e6524a1ce2bb234f0d	yes	t	2026-03-03 09:01:00+00	1
 \.
 
 
@@ -4846,9 +5040,9 @@ COPY public.resource (id, client_id, number, cue, image, body_feeling, helped, o
 -- Data for Name: response; Type: TABLE DATA; Schema: public; Owner: leeward_owner
 --
 
-COPY public.response (id, client_id, episode_id, number, measure, rules, occasion, answered_at, total, prorated, points, by_client, replaces, withdrawn, entered_by, kept_at, asking_id, wording_id) FROM stdin;
-9545c63e-2e6d-483b-9fe0-b8fd28641962	7be194dc-55b6-43c4-9f49-736f26051df7	15e28b86-adcd-4198-a4b0-b07a5336b0a0	1	pcl5	1	intake	2026-03-10 09:04:22+00	40	f	15	f	\N	f	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-10 09:04:22+00	\N	\N
-0c49f1c6-bd12-45a0-af84-7c729e8eb26d	7be194dc-55b6-43c4-9f49-736f26051df7	15e28b86-adcd-4198-a4b0-b07a5336b0a0	2	phq9	1	regular	2026-03-10 09:04:22+00	9	f	6	t	\N	f	\N	2026-03-10 09:04:22+00	2e71b138-2677-4f01-aade-426e3e2db457	8053b6d1-1a10-4d42-9379-2585dff1527b
+COPY public.response (id, client_id, episode_id, number, measure, rules, occasion, answered_at, total, prorated, points, by_client, replaces, withdrawn, entered_by, kept_at, asking_id, wording_id, page) FROM stdin;
+d3108551-9719-4004-a1e4-9965c8595506	ea0b4789-e5b8-43dd-b5bf-078147e27574	677afe55-78c7-40c8-89f9-029fc152cad1	1	pcl5	1	intake	2026-03-10 09:04:22+00	40	f	15	f	\N	f	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-10 09:04:22+00	\N	\N	\N
+351457bc-683c-4eb0-8a89-6397ca852774	ea0b4789-e5b8-43dd-b5bf-078147e27574	677afe55-78c7-40c8-89f9-029fc152cad1	2	phq9	1	regular	2026-03-10 09:04:22+00	9	f	6	t	\N	f	\N	2026-03-10 09:04:22+00	1ef968b6-2fdc-4a77-a6c0-e05927c1b461	8ed41965-008f-4d29-8b0d-949d5d8d4c4e	311296fb-776e-4f30-bc08-4557d9d4bb9c
 \.
 
 
@@ -4857,8 +5051,8 @@ COPY public.response (id, client_id, episode_id, number, measure, rules, occasio
 --
 
 COPY public.response_answers (response_id, client_id, answers, event) FROM stdin;
-9545c63e-2e6d-483b-9fe0-b8fd28641962	7be194dc-55b6-43c4-9f49-736f26051df7	\\x01653c6261b82c7ce0a22cc8d4eaaa33bd4c09ef2c6c8a87071664bf95fddcf3528f6f478452e280fa5b5a91d0e53fea993961ec1080074dc8d2b42021cd59e69426e675	\\x013e1d027e1793d8116814f5a3088adb4de7838847f674cd8200e8c3e9a7e54e6185e89fea4d88b07b
-0c49f1c6-bd12-45a0-af84-7c729e8eb26d	7be194dc-55b6-43c4-9f49-736f26051df7	\\x01c9f18dc7edeb085d75880b69d74b80aeedda8447baf63b9458837dc1632667209d0d66e2a0fd9144a1be237e10	\\x018e2af5ba9c67406006e59ca0675fc515a0495ccb89d0b62b5f4b81a2
+d3108551-9719-4004-a1e4-9965c8595506	ea0b4789-e5b8-43dd-b5bf-078147e27574	\\x014142f3ee10325958a2539ed46759d3cdb7df333eff27ed5f5325ddf05114f6d11d550538bdfc9cbbb3474a105ef6dfa03aba6685f7948456ee44ff7a66dc0bd7842e5c	\\x01f4e6ce1b9b56086c12b18554c11e907bbc27bbb48d7b702cc1e93ce6799334ea7249a814cf28e565
+351457bc-683c-4eb0-8a89-6397ca852774	ea0b4789-e5b8-43dd-b5bf-078147e27574	\\x01521f19b8941e1c8f842bd7ea92ffea3011e8ccd3f340b9b80b1b55ec851317cc3c7f836ec81572c7d978cdd1bd	\\x01b0e31ce308af0ffa113aacb846cb8d268a1f704bd41eee48908d738c
 \.
 
 
@@ -4866,8 +5060,8 @@ COPY public.response_answers (response_id, client_id, answers, event) FROM stdin
 -- Data for Name: response_draft; Type: TABLE DATA; Schema: public; Owner: leeward_owner
 --
 
-COPY public.response_draft (id, asking_id, client_id, measure, answers, version, kept_at) FROM stdin;
-00000000-0000-0000-0000-000000000007	2e71b138-2677-4f01-aade-426e3e2db457	7be194dc-55b6-43c4-9f49-736f26051df7	gad7	\\x013cc3a289e725c63f211990bda0cbfd807025da6bd3fd5b53ddb984ab2322a67d1de106b4e4d9d20f1e	1	2026-03-10 09:04:22+00
+COPY public.response_draft (id, asking_id, client_id, measure, answers, version, kept_at, page, sending, wording_id) FROM stdin;
+5d05fcab-ca11-4606-9c9c-17ecfcd5cd9f	1ef968b6-2fdc-4a77-a6c0-e05927c1b461	ea0b4789-e5b8-43dd-b5bf-078147e27574	gad7	\\x011c3ddfd0ee631e342cb1e239f0ba3acabb9d7d6c3b8c0b696358b146901dff3d78b0a47a6f07631d49	1	2026-03-10 09:04:22+00	6ad06818-fee6-4154-8dbb-ef2fe7af4e7b	1	0e9ed7f9-0057-48d9-8fd5-c1b7f07620d3
 \.
 
 
@@ -4876,7 +5070,15 @@ COPY public.response_draft (id, asking_id, client_id, measure, answers, version,
 --
 
 COPY public.risk_flag (response_id, client_id, says, raised_at, done, done_at, done_by) FROM stdin;
-0c49f1c6-bd12-45a0-af84-7c729e8eb26d	7be194dc-55b6-43c4-9f49-736f26051df7	flag	2026-03-10 09:04:22+00	\N	\N	\N
+351457bc-683c-4eb0-8a89-6397ca852774	ea0b4789-e5b8-43dd-b5bf-078147e27574	flag	2026-03-10 09:04:22+00	\N	\N	\N
+\.
+
+
+--
+-- Data for Name: risk_mail; Type: TABLE DATA; Schema: public; Owner: leeward_owner
+--
+
+COPY public.risk_mail (response_id, client_id, member_id, at) FROM stdin;
 \.
 
 
@@ -4893,7 +5095,7 @@ COPY public.risk_told (response_id, client_id, member_id, at) FROM stdin;
 --
 
 COPY public.safety_plan (client_id, signs, helps, people, places, professionals, surroundings, review_on, written_at, version) FROM stdin;
-7be194dc-55b6-43c4-9f49-736f26051df7	\\x0161cc42dec851da68e2f7a5d5e7598ffc6f51315d5cbe67c8d06ffcd69a6a9e23edaeaac9169f	\\x018650d5f12bbe944e8e4b295a7690c22794e0dc6162ab1e520e7020d12af3eeeb92fffb0d7eae	\\x01925e6fd338a69f8990b066a89df83fe88b15eb9ead6a43953422e9be	\\x019a0b086635fa03ca6189557d34a6c6d54f426760d68646e7ab066a4f	\\x0110d5f22d75ce603a0b2f3f5748ffd1cd2c6b5994d4faec002a392c0d426712b65d7abe246cdfe685eb2c5fd95a5bbf6ec483	\\x0199e81ece19c523340ec13e25aad13d34addf137b3859d99b892419e3	\N	2026-03-03 09:01:00+00	1
+ea0b4789-e5b8-43dd-b5bf-078147e27574	\\x01f5423b580f88bdbe95f62e8b5f2998e2c6e4bb091185bd0ea872200634c8ced835ad49eff03a	\\x01b0868c61a6923f9d961866257b7bb4e15c56f0262b84a2e71231cf6cc7b434d7884a67c19129	\\x01a543da484bed71d71b7cb1872ca26d5ea084dcaaa6f0bd88a0a51473	\\x01e1ef4cb6a2d73d3171f1b8e8d299bd45036ca357ce9be7709140b689	\\x01eb61579aafd52de085af193e52a9fc4a9b78adfd8ddd4fa5a1eb1611ead2f5d897fda64426b2f4ed4866a78f7acfa6b598e9	\\x0129128dcda9129bc313c87993d759b87bc2e3be5492b7d0cbf8de26d0	\N	2026-03-03 09:01:00+00	1
 \.
 
 
@@ -4901,8 +5103,8 @@ COPY public.safety_plan (client_id, signs, helps, people, places, professionals,
 -- Data for Name: schedule; Type: TABLE DATA; Schema: public; Owner: leeward_owner
 --
 
-COPY public.schedule (client_id, measures, every, follow_up_weeks, set_at, version, due_for, due_on) FROM stdin;
-7be194dc-55b6-43c4-9f49-736f26051df7	{phq9}	4	\N	2026-03-10 09:04:22+00	1	\N	\N
+COPY public.schedule (client_id, measures, every, follow_up_weeks, set_at, version, due_for, due_on, then_for, then_on) FROM stdin;
+ea0b4789-e5b8-43dd-b5bf-078147e27574	{phq9}	4	\N	2026-03-10 09:04:22+00	1	\N	\N	\N	\N
 \.
 
 
@@ -4911,9 +5113,9 @@ COPY public.schedule (client_id, measures, every, follow_up_weeks, set_at, versi
 --
 
 COPY public.session (id, client_id, member_id, target_id, number, zone, opened_at, admitted_at, ended_at, closing, room_epoch, room_holder, version, seq, over_at, episode_id) FROM stdin;
-c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	1	UTC	2026-03-03 09:01:00+00	\N	2026-03-03 09:04:22+00	incomplete	4	dd2e4996-9ed6-456c-bbbd-75535fcc647c	2	3	\N	15e28b86-adcd-4198-a4b0-b07a5336b0a0
-036f731a-ee8a-472e-a40c-4cce53b0c710	7be194dc-55b6-43c4-9f49-736f26051df7	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	2	UTC	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	\N	\N	0	\N	1	39	\N	15e28b86-adcd-4198-a4b0-b07a5336b0a0
-e97177d3-ddd4-4598-91c9-7f5280d48e76	149b1754-3533-4388-92bd-433c02044e6c	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	\N	1	UTC	2026-03-10 09:04:22+00	\N	\N	\N	0	\N	1	42	\N	\N
+d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	69ccc661-18d9-40f0-9744-f1b654871a35	ef92cd71-4e69-45f4-9224-11d2241bd4ce	1	UTC	2026-03-03 09:01:00+00	\N	2026-03-03 09:04:22+00	incomplete	4	128f08a8-ed01-4d88-aa14-369903883105	2	3	\N	677afe55-78c7-40c8-89f9-029fc152cad1
+18dc4a27-8ae6-45db-8ea2-1404d4039ced	ea0b4789-e5b8-43dd-b5bf-078147e27574	69ccc661-18d9-40f0-9744-f1b654871a35	ef92cd71-4e69-45f4-9224-11d2241bd4ce	2	UTC	2026-03-10 09:04:22+00	2026-03-10 09:04:22+00	\N	\N	0	\N	1	39	\N	677afe55-78c7-40c8-89f9-029fc152cad1
+77d83ad0-c280-4ade-ba41-9dee2f3ee6f1	48adfdf6-aa54-4d33-bdea-3f7561d24bab	69ccc661-18d9-40f0-9744-f1b654871a35	\N	1	UTC	2026-03-10 09:04:22+00	\N	\N	\N	0	\N	1	42	\N	\N
 \.
 
 
@@ -4922,7 +5124,7 @@ e97177d3-ddd4-4598-91c9-7f5280d48e76	149b1754-3533-4388-92bd-433c02044e6c	e19444
 --
 
 COPY public.session_moment (id, session_id, client_id, kind, at, once) FROM stdin;
-1	036f731a-ee8a-472e-a40c-4cce53b0c710	7be194dc-55b6-43c4-9f49-736f26051df7	admitted	2026-03-10 09:04:22+00	449c81d5-7d9e-40dc-a81b-6e14e25169c3
+1	18dc4a27-8ae6-45db-8ea2-1404d4039ced	ea0b4789-e5b8-43dd-b5bf-078147e27574	admitted	2026-03-10 09:04:22+00	808ffabb-5963-4503-8883-eb24b102209a
 \.
 
 
@@ -4931,12 +5133,12 @@ COPY public.session_moment (id, session_id, client_id, kind, at, once) FROM stdi
 --
 
 COPY public.session_words (session_id, client_id, location, call_back, resource, leaving_state, companion, next_contact, client_words, note, version, written_by, written_at) FROM stdin;
-c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	\\x0164112d40a9b97e8e5430c216231a0b442e76a34180030446fd70653b	\\x0132d9f818d17e77e3f4dd9a861ec3bdb13de7a95f0ce51398c15c8b55	\\x01cc454e10ac777663ba5c1747d9541880b373e072f640a87b98cb3c9d	\\x01ddf36e7526f752c46e544e00079fcc730712c68ea74089f604588012	\\x01ad6058fb77709407672a6647585d9a992022d62045efeb32fdddcc96	\\x01842c617a9180005db3718a14d344d8842d81e673f792c55c47cd249a	\\x01ea0015dae04ad23d30577b13de27408381541f28ea4fa5684649094a	\\x011ac6bc67f64cb6a10e0f8831fbe0f23c1b2a320b59ece40565474f6c	1	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:01:00+00
-c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	\\x0105394a6336ebc92abd0f1a76b8c62048f9c161068bfd674ffcbffa18	\\x014bcc708d54d0d7fee90222f390850d2641f02ea731fe78188acef7b5	\\x015d430c3a89a01faa92e98ee5a579ea004f0882cefac1770a20ef65c4d38ce98a95dc11672e52dd9b1bfb3ee436d3a69ac154c40a355faa9f	\\x015452e2cd0e433eb24a81b474186c7cf0d0f74eb20bef3927c1b8da3f00da5351c53f38d6a3c68aaa468409680bdb2e979300ffc7617327cc74f83b224668aba881ae4f5a5838816d420a98	\\x0111fe31ab774fb38e209faae14ecd859a0bce012efe7368169e5b96a86e5aeca024cabeee975af9	\\x0199a7ed5410a14ed4a73b56efc9f2c74c1e39ad7caf3ff02a5c5f6c165a8ee47ab03b2ac99f2be4795d3190	\\x01f4824fd2526e738c40c04aad48b29dfba6d2f121c1f8ce391eafc71b433c1f9e79ef9fb055b4dea027	\\x016ed0b0a92cab334f912052f5632b03fca5730d3d7a119b75d254b85cba28b25f9de9db029f24b1f029af10f1dedee05f02	2	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:22+00
-c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	\\x010c0fa63ee1738c19e29acce581025ce089edf6fcccebf581fa936fb7	\\x015ca1dba4d97127b8bb772c1587a2128749b0b4642bcba59889f0bef6	\\x010979922ac8b02b1121578a9e282cf7fbba165709378adaf0899939b48c6dea150158f033bdc741848054fdbe4ecf537992a3a870f4481608	\\x01ebba98c7d860468bba702d06409217ad67159f247da2a8b1a1c2c4cee8cfbc9d6dcfc876a53131c5f7679f390d388ac861e321fd029ab81e1c204e90a9ec737708d2043109b9b8b17336db	\\x01cae61d34b1b29162cd282928645d8eb62b817df83b68b8510a7c45d37cd944b17dfb9d81c01a8d	\\x01c61de7f880bcf00a783c53bb60e8e2963f7e396dec6f64dbf0c52c132664df5dc33af3bbdad6c8a86cf44e	\\x017db22e0addec8b0359a7685819b597158700d078735b373639f45b1b37eded07b0822e00d34c3ccaf9	\\x0104a066ec0cb082dcdcbc62ea8fb5c4ac5706e830c6052ca444ea80d85806160be38dd98e9addd7813c47ab8f421b7a419e1ac82b82558a128460182872110c7ef5158135a0301e	3	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:22+00
-036f731a-ee8a-472e-a40c-4cce53b0c710	7be194dc-55b6-43c4-9f49-736f26051df7	\\x0196e8dc4b012a5c4e357ad46fef5ee8b5d124d0907c34637eaebd45af	\\x0107b67d986a7f030341a0ce56a11e41d0764f753169ae68d2aebfdbb4	\\x01947bcac736d6276936230660e4b26f51d644e127c12f510bd579c011	\\x013a6fe46aabf7faf3cedad5801286fd34d53660ee49bb0d69dd4b6e8f	\\x0163f5b1f4fc468bee20c07a9637d38b9794129a09ef0415deea2012ea	\\x01e783a09e7417f06924c0a2e74d40636d9764d4b85e8ec0117270a53b	\\x01c8ff942c5d156261d4f772babfea2feb7e5b082a8937c6a242be6627	\\x0173bb41a7e8c6ea475bc82182a5fbded3605dffb1f35bbf44207daae8	1	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-10 09:04:22+00
-036f731a-ee8a-472e-a40c-4cce53b0c710	7be194dc-55b6-43c4-9f49-736f26051df7	\\x0127e21ef2b567f78f52925878c581318126ac79732579699db7b1b75c09aced6651513ca4b5d50d64	\\x0178970d9fb6171541baad916ae1e8e67c610e80e6be7ccc7ed66fab701b8f3bf0ddaf844cef9d51e6fe9f	\\x01cc343b8bb5f4ce87b6f4071604b325b59ccb4a0bf0acbec95462cb7a	\\x01cd3bbf185c63db54d23f8fb40dcde520b0fb8d8a116370899c9aece8	\\x01e52c5a72d6154ce796b70f7e1f6242e3a2035bb3c62a8032f38643a1	\\x015688036e7db05f00c4058c7a2c25498731ec9e2fa12bb5a4c2b58acc	\\x0160c0335cffe319c2f4fb4684b5de3d758193fcc53a41ad72306c634e	\\x018ab32724b6cf414f2a82e966158185645596edd9a41bd5de3685f8a7	2	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-10 09:04:22+00
-e97177d3-ddd4-4598-91c9-7f5280d48e76	149b1754-3533-4388-92bd-433c02044e6c	\\x01ec02e4ec5ec1db486e2a309347b0a33e5dd319fdc03616e7d01cf767	\\x015d9a9079632d1233670b0c2e6fcf63907552ce1a3c4803aba7d50c56	\\x017225fc9a50028dc1ee30f1a8a9dbc55ff7d2284366f809e52bc467c8	\\x017a3cc5723d67935bfd3a334edc8e0bd3f2aced4a5c4927e2937bba64	\\x0169245c21d8084e264c4005438f1e5808bbfde1f8146cb25a8c91cc4e	\\x0138c6c8ad17e0ff36d2ab77146d7bec854358009904f5ee9c70418a10	\\x01664628846d6f51addb2aa492dee394f78e7ff127ccd205b7ddb99bfd	\\x012b61659fa1e4dde855b395922b0b7ce1a4d1ea78a6a345942b4411de	1	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-10 09:04:22+00
+d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	\\x01f8266231b474624831f295ccc7365af0e3d25e5709278fa753942889	\\x0128a4634e279dd41ba969bc6e4ef35e109572299b64ce2fddc272b820	\\x018e768029a4df71843238ee8009950e1ead6335b73343ac1ea54f98f8	\\x011e8380f98990dfa2af6633e1906876817465682bb9a1b3c92627d79e	\\x01639ce36de7bfaae72d08f334553ddda8ddaab9ed8285e45d55d90c42	\\x01dff765dcbc64e4f90cffbc0e04751c063ee2fb5fd3c8d73eb1f786e4	\\x01641e513ff3eb2403a71e0f517488a5cc9db187581a6138fc36829a70	\\x018539e6913614d1c9dc1cff1b83b5445e4096e1aa315772ba4868ac9b	1	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:01:00+00
+d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	\\x017088e6cf285603dcf9e2e1d15aedf90ebc8be1148347cc01d5367fad	\\x01da686a55cd7ae4cc78111fd6d99d20649ca9fd495ff84ce650f537bf	\\x0162d3dff8219123d5f57e6712c98742207804bf19cef4e10ce6de2b8a41f3a9d6fbb8fff41408af12640f54cdcb1459e99cdea2e7b02693c5	\\x019f29f15204618ec88d9d631cdc3005bbcdcef68e61ef026d882f8e76f74bb640ad60ece9e1c7c007c8db3660d29c745ff4b732233610cd409075926eabcee63f305b1d5ada1ed9cce79d0a	\\x014e3319725d9e64719176bd8b4f705f8865316d925b583c5f955febc3c517f625e58a8f97464bd3	\\x01ce9ecb13ff32c0d408168ebc775de374993597fec56088310a491b7685fe58f55ef0c7d626155c7b139187	\\x01a23de28515001030a3c9ef2c59ffc07ce9169f17cf8dd6612b285c20b1b3374681580d24ce3b513ff4	\\x01b86f609233c884e1f5f4d3cb8216b1b71c0d012458ca1b11bcf261b64973b0fadec4f3984b3890bad2cc54af055c14d60e	2	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:22+00
+d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	\\x013fa18b2148833553f8d8ccd9f5009c093c17d3fb91ac77d86657611e	\\x01097515d38a0e8a51fb7ae9af045528481fd23a587151639e5db09bb1	\\x01e81563640c1f3a3cecdc5d7ab00b0625fa7ac51362889644aff6841f08c23ea7ad66bdbcbccb3e38200bf1ffbc5eb13c4742a7e6cb940e93	\\x01c18839ddeca0b20b98ff8ceb6282a654de6e07075f18d85e56d3e9efa313b99bbe041780a814ee6f05358c59a7701e7a8296ea1e17cc364594eb448a7899553bb42ddd6cc8e6ffcce88f17	\\x01c232ce3afc8f3e65f1ae68e83ffea286d726fe431b559b1484869b6c28d26c1482c47c91f10148	\\x015f27c8878ef15d263e3e9610771543ada34e123da5ff3d5d41f2b9423e134f84bd564bdfc4da2b3af3402b	\\x0161ffeab0614626d8e33de9472557ce41b797404c5fa96cf7ad46452e6c4784248cc955a83ea2974d33	\\x016c2d4f84abcd9f36cc9674fca950af652a4e1c763d7e7dd95adeb0c6a00e332b280e72c3bbb88128ebc54b9197c8153b63e4a50000b7a4a53921532aea453a345ec6c325f1e2e4	3	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:22+00
+18dc4a27-8ae6-45db-8ea2-1404d4039ced	ea0b4789-e5b8-43dd-b5bf-078147e27574	\\x018d16038647fb81c978f802ebcfc8c45844aa20f8ce1456a762fbb6ec	\\x01ec8a344cad0ca61b5072728334d9452eea9db838c92a90a0df0f295d	\\x013e5533ecf6b325a6a8e98050a09e0ab2edb4f89807d95eb2c45122be	\\x0123282fce349153811ed16b4ff749f15d61f4a2d389652fa50928cd07	\\x01173d37b79afea48a771a5d436b4771e43fad693cdaeb95998e0a8539	\\x0121094fb669f9a8773eb6261f12788b936bb5f1e7aa62e63615c67232	\\x01163ece1538c847a46aa2ecb35138479f2d7cd42a3e99ddfb201c00b9	\\x01e3a131071b6277cf7ea763a4288b36a4dc5572f9f8586231af0014d5	1	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-10 09:04:22+00
+18dc4a27-8ae6-45db-8ea2-1404d4039ced	ea0b4789-e5b8-43dd-b5bf-078147e27574	\\x0123b5ab0210f770f67edb895f73f14da3be9dadb47b79e2277aea87340efea7641f94eb26ec9a3e6c	\\x01ace899221501256e98e4968bc1a5f049a622cf434b2543f696d4117639259088976f2256b3fcb8bc89db	\\x0196e667c6f188bde430925452fd700bf536d870aa36f09fbf049d5dd4	\\x01caaa7fd694a87e9c0033268c872c333016efceec3688239f50aff112	\\x01ae970569bb1d8976f5b17e6ef58d5c33fb2d1ced0567a8003639af60	\\x0102341e09bdfd80d3b4b280cce3b789bc3ab111c0bc5e85c271eed8ea	\\x01d33943371f495a9acf97efb06c13995dc8238f9beb0c2999b525ea68	\\x012101b8d1926006c0659e4273b15ced20031cba815941ebccc486cda7	2	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-10 09:04:22+00
+77d83ad0-c280-4ade-ba41-9dee2f3ee6f1	48adfdf6-aa54-4d33-bdea-3f7561d24bab	\\x01779f2598bc5050333406e7b334fb0c350d38448c22fab8f2e957c8f7	\\x01449dfbb3184fe19af1ba5818a88441c12647984fbd029e1a3bc5e6c1	\\x010ad87325fe77c7b2358a2b92c8e929e91063f3837a9d9f15d31a4de5	\\x019486b24e150325226d195f4e0d5e4ba40e906ed89a50df1f1b34a2cd	\\x01acb3e5bc125d9ab6fb4c94bcd68c1163d62c3e90e66abd65485b5516	\\x017c0ded13eb850860a6ae6334bc2d2778738172f43dde809c6a804074	\\x01178827a5b934f8261ce8a964023c905ed49313c96b62524e7bd1c933	\\x01a945edcd63d7c33ae2d749f8c67b3453f3131a0e022439ed35d488cd	1	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-10 09:04:22+00
 \.
 
 
@@ -4945,10 +5147,10 @@ e97177d3-ddd4-4598-91c9-7f5280d48e76	149b1754-3533-4388-92bd-433c02044e6c	\\x01e
 --
 
 COPY public.set_ending (set_id, session_id, client_id, ending, at_ms, recorded_at, witness) FROM stdin;
-e67a00bf-79fb-4ddd-ad37-3d256aac6b7c	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	done	26500	2026-03-03 09:02:27.5+00	room
-c710e2ee-8fde-4b2c-b109-101bc7bdb12f	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	stopped_by_client	26500	2026-03-03 09:03:01.5+00	room
-b9c0c60c-5fa0-4b9c-aaf8-81f07130c3ad	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	stopped_by_clinician	26500	2026-03-03 09:03:33.5+00	room
-a58bc87d-b612-4743-8131-1334bcf91f95	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	unknown	26500	2026-03-03 09:04:07.5+00	room
+4192548b-beb7-49d5-913c-8938ec9673bc	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	done	26500	2026-03-03 09:02:27.5+00	room
+65cf9087-3cd0-48d3-8614-a8e6d791f577	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	stopped_by_client	26500	2026-03-03 09:03:01.5+00	room
+0a3b921a-6a68-4583-a61a-a76fb73414d8	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	stopped_by_clinician	26500	2026-03-03 09:03:33.5+00	room
+f6b69248-9565-4813-acb2-f31eae5e9bb1	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	unknown	26500	2026-03-03 09:04:07.5+00	room
 \.
 
 
@@ -4957,14 +5159,14 @@ a58bc87d-b612-4743-8131-1334bcf91f95	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194
 --
 
 COPY public.set_evidence (set_id, seq, session_id, client_id, kind, at_ms, phase, width, frames, longest_gap, ending, recorded_at) FROM stdin;
-e67a00bf-79fb-4ddd-ad37-3d256aac6b7c	3	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	rested	26500	24.5	\N	\N	\N	done	2026-03-03 09:02:27.5+00
-e67a00bf-79fb-4ddd-ad37-3d256aac6b7c	2	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	second	8000	2	\N	52	84	\N	2026-03-03 09:02:27.5+00
-e67a00bf-79fb-4ddd-ad37-3d256aac6b7c	1	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	second	7000	1	\N	60	17	\N	2026-03-03 09:02:27.5+00
-e67a00bf-79fb-4ddd-ad37-3d256aac6b7c	0	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	shown	6000	\N	18	\N	\N	\N	2026-03-03 09:02:27.5+00
-b9c0c60c-5fa0-4b9c-aaf8-81f07130c3ad	3	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	rested	26500	11	\N	\N	\N	stopped_by_clinician	2026-03-03 09:03:33.5+00
-b9c0c60c-5fa0-4b9c-aaf8-81f07130c3ad	2	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	second	8000	2	\N	52	84	\N	2026-03-03 09:03:33.5+00
-b9c0c60c-5fa0-4b9c-aaf8-81f07130c3ad	1	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	second	7000	1	\N	60	17	\N	2026-03-03 09:03:33.5+00
-b9c0c60c-5fa0-4b9c-aaf8-81f07130c3ad	0	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	shown	6000	\N	18	\N	\N	\N	2026-03-03 09:03:33.5+00
+4192548b-beb7-49d5-913c-8938ec9673bc	3	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	rested	26500	24.5	\N	\N	\N	done	2026-03-03 09:02:27.5+00
+4192548b-beb7-49d5-913c-8938ec9673bc	2	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	second	8000	2	\N	52	84	\N	2026-03-03 09:02:27.5+00
+4192548b-beb7-49d5-913c-8938ec9673bc	1	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	second	7000	1	\N	60	17	\N	2026-03-03 09:02:27.5+00
+4192548b-beb7-49d5-913c-8938ec9673bc	0	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	shown	6000	\N	18	\N	\N	\N	2026-03-03 09:02:27.5+00
+0a3b921a-6a68-4583-a61a-a76fb73414d8	3	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	rested	26500	11	\N	\N	\N	stopped_by_clinician	2026-03-03 09:03:33.5+00
+0a3b921a-6a68-4583-a61a-a76fb73414d8	2	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	second	8000	2	\N	52	84	\N	2026-03-03 09:03:33.5+00
+0a3b921a-6a68-4583-a61a-a76fb73414d8	1	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	second	7000	1	\N	60	17	\N	2026-03-03 09:03:33.5+00
+0a3b921a-6a68-4583-a61a-a76fb73414d8	0	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	shown	6000	\N	18	\N	\N	\N	2026-03-03 09:03:33.5+00
 \.
 
 
@@ -4973,14 +5175,14 @@ b9c0c60c-5fa0-4b9c-aaf8-81f07130c3ad	0	c6a4886f-83de-4efa-8860-859d8cc803ad	7be1
 --
 
 COPY public.set_order (set_id, seq, session_id, client_id, cause, at_ms, plan, timeline, recorded_at) FROM stdin;
-e67a00bf-79fb-4ddd-ad37-3d256aac6b7c	0	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:06+00
-e67a00bf-79fb-4ddd-ad37-3d256aac6b7c	1	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:12.5+00
-c710e2ee-8fde-4b2c-b109-101bc7bdb12f	0	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:40+00
-c710e2ee-8fde-4b2c-b109-101bc7bdb12f	1	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:46.5+00
-b9c0c60c-5fa0-4b9c-aaf8-81f07130c3ad	0	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:12+00
-b9c0c60c-5fa0-4b9c-aaf8-81f07130c3ad	1	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:18.5+00
-a58bc87d-b612-4743-8131-1334bcf91f95	0	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:46+00
-a58bc87d-b612-4743-8131-1334bcf91f95	1	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:52.5+00
+4192548b-beb7-49d5-913c-8938ec9673bc	0	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:06+00
+4192548b-beb7-49d5-913c-8938ec9673bc	1	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:12.5+00
+65cf9087-3cd0-48d3-8614-a8e6d791f577	0	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:40+00
+65cf9087-3cd0-48d3-8614-a8e6d791f577	1	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:02:46.5+00
+0a3b921a-6a68-4583-a61a-a76fb73414d8	0	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:12+00
+0a3b921a-6a68-4583-a61a-a76fb73414d8	1	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:18.5+00
+f6b69248-9565-4813-acb2-f31eae5e9bb1	0	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	started	5000	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:46+00
+f6b69248-9565-4813-acb2-f31eae5e9bb1	1	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	rate	11500	{"dot": 1.5, "path": "across", "rate": 1.2, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	{"segments": []}	2026-03-03 09:03:52.5+00
 \.
 
 
@@ -4989,7 +5191,7 @@ a58bc87d-b612-4743-8131-1334bcf91f95	1	c6a4886f-83de-4efa-8860-859d8cc803ad	7be1
 --
 
 COPY public.steadying (client_id, signs, way_back, first_words, written_at, version) FROM stdin;
-7be194dc-55b6-43c4-9f49-736f26051df7	\\x01f2165b68009d2771fd4e5a1f77c413253fc906e001a584ae65f248744e38e45037690782efa98ed3e2	\\x010e5b85b04e92f7d2db1428c501f4fbd3d19a7f8821e7add819433eea6aaafc4f617898655aaffb4f3b7bdf371c61cae28dde	\\x01756d8a235a931559335e5c8aea1b48f3ac8dd4a81dc374cbabbdd27c	2026-03-03 09:01:00+00	1
+ea0b4789-e5b8-43dd-b5bf-078147e27574	\\x01bcf7f514f34cfecffec7a2668e14fe03ee07dbbea37f8ee797445ce1a0f90c3cbc104883d2a49135d0	\\x01d203c5ff8dfbd1e4332b869d7a70ad1c473a34fbf121bcde31f663d82efebfd5acc038cd49c330db291dd95f8190fea0e9ac	\\x0132af66a9712e4dd02616057f9aa129331ae213d9a7edb89c04aa9bc4	2026-03-03 09:01:00+00	1
 \.
 
 
@@ -4998,10 +5200,10 @@ COPY public.steadying (client_id, signs, way_back, first_words, written_at, vers
 --
 
 COPY public.stimulus_set (id, session_id, client_id, target_id, number, epoch, plan, recorded_at, seq) FROM stdin;
-e67a00bf-79fb-4ddd-ad37-3d256aac6b7c	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	1	1	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:02:06+00	8
-c710e2ee-8fde-4b2c-b109-101bc7bdb12f	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	2	2	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:02:40+00	13
-b9c0c60c-5fa0-4b9c-aaf8-81f07130c3ad	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	3	3	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:03:12+00	16
-a58bc87d-b612-4743-8131-1334bcf91f95	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194dc-55b6-43c4-9f49-736f26051df7	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	4	4	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:03:46+00	24
+4192548b-beb7-49d5-913c-8938ec9673bc	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	ef92cd71-4e69-45f4-9224-11d2241bd4ce	1	1	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:02:06+00	8
+65cf9087-3cd0-48d3-8614-a8e6d791f577	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	ef92cd71-4e69-45f4-9224-11d2241bd4ce	2	2	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:02:40+00	13
+0a3b921a-6a68-4583-a61a-a76fb73414d8	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	ef92cd71-4e69-45f4-9224-11d2241bd4ce	3	3	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:03:12+00	16
+f6b69248-9565-4813-acb2-f31eae5e9bb1	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ea0b4789-e5b8-43dd-b5bf-078147e27574	ef92cd71-4e69-45f4-9224-11d2241bd4ce	4	4	{"dot": 1.5, "path": "across", "rate": 1.0, "width": 18.0, "length": {"kind": "cycles", "cycles": 24}, "comfort": {"level": 100, "pitch": 450, "sweep": "sine", "timbre": "round", "colours": "sand", "tone_ms": 120, "vibration": false}, "purpose": "processing", "channels": {"ears": false, "eyes": true, "hands": false}}	2026-03-03 09:03:46+00	24
 \.
 
 
@@ -5010,8 +5212,8 @@ a58bc87d-b612-4743-8131-1334bcf91f95	c6a4886f-83de-4efa-8860-859d8cc803ad	7be194
 --
 
 COPY public.target (id, client_id, number, prong, opened_at, archived_at, version) FROM stdin;
-1be5f536-b752-49ee-bcfd-c6ba4b7f28de	7be194dc-55b6-43c4-9f49-736f26051df7	1	past	2026-03-03 09:00:00+00	\N	3
-7c2fea4f-4c1f-4d38-8430-a2072df733f9	7be194dc-55b6-43c4-9f49-736f26051df7	2	present	2026-03-03 09:02:00+00	\N	1
+ef92cd71-4e69-45f4-9224-11d2241bd4ce	ea0b4789-e5b8-43dd-b5bf-078147e27574	1	past	2026-03-03 09:00:00+00	\N	3
+a8972701-8654-4e7c-94c6-95968b003c17	ea0b4789-e5b8-43dd-b5bf-078147e27574	2	present	2026-03-03 09:02:00+00	\N	1
 \.
 
 
@@ -5020,8 +5222,8 @@ COPY public.target (id, client_id, number, prong, opened_at, archived_at, versio
 --
 
 COPY public.target_course (target_id, client_id, rules, procedure, state, held, because, unfounded, version) FROM stdin;
-7c2fea4f-4c1f-4d38-8430-a2072df733f9	7be194dc-55b6-43c4-9f49-736f26051df7	2	standard	planned	\N	\N	f	1
-1be5f536-b752-49ee-bcfd-c6ba4b7f28de	7be194dc-55b6-43c4-9f49-736f26051df7	2	recent_event	incomplete	\N	\N	f	4
+a8972701-8654-4e7c-94c6-95968b003c17	ea0b4789-e5b8-43dd-b5bf-078147e27574	2	standard	planned	\N	\N	f	1
+ef92cd71-4e69-45f4-9224-11d2241bd4ce	ea0b4789-e5b8-43dd-b5bf-078147e27574	2	recent_event	incomplete	\N	\N	f	4
 \.
 
 
@@ -5030,8 +5232,8 @@ COPY public.target_course (target_id, client_id, rules, procedure, state, held, 
 --
 
 COPY public.target_plan (target_id, client_id, place, age, year, cluster_id, parent_id) FROM stdin;
-1be5f536-b752-49ee-bcfd-c6ba4b7f28de	7be194dc-55b6-43c4-9f49-736f26051df7	2	9	1998	6ebe5050-fd8c-45d2-b48a-d811a7b1a7f8	\N
-7c2fea4f-4c1f-4d38-8430-a2072df733f9	7be194dc-55b6-43c4-9f49-736f26051df7	1	\N	\N	6ebe5050-fd8c-45d2-b48a-d811a7b1a7f8	1be5f536-b752-49ee-bcfd-c6ba4b7f28de
+ef92cd71-4e69-45f4-9224-11d2241bd4ce	ea0b4789-e5b8-43dd-b5bf-078147e27574	2	9	1998	43a92dd4-7cda-4020-bf23-8ad26bb6c304	\N
+a8972701-8654-4e7c-94c6-95968b003c17	ea0b4789-e5b8-43dd-b5bf-078147e27574	1	\N	\N	43a92dd4-7cda-4020-bf23-8ad26bb6c304	ef92cd71-4e69-45f4-9224-11d2241bd4ce
 \.
 
 
@@ -5048,8 +5250,8 @@ COPY public.target_still (target_id, client_id, still) FROM stdin;
 --
 
 COPY public.target_words (target_id, client_id, label, picture, negative_belief, positive_belief, emotions, body_location, version) FROM stdin;
-1be5f536-b752-49ee-bcfd-c6ba4b7f28de	7be194dc-55b6-43c4-9f49-736f26051df7	\\x01130ffe14f909f33b8226ea95555afd1355a284050ffb001f16211120d8e69d75204a8b44e4409eaaa9131ecd	\\x019132df45a5a044b8c167a798e734582b1900120ff278aa7b3848b2e2f7121208104d809f147e5026681361d34c2b07c751e11c54	\\x013d2c3c8eb98a5a807eb53cfa918dfbe91b3ec3973518d76edf4e6fb84363f1b3ab5ce382702188cb3f64d98f16b85ba6e314beb8	\\x01e852d49cb17cb0abf3b1b74fb8f61d968e617e0593ffef5d6a5c297acefdf302317a17684bd2b0875eeb31f223962f32bb81ba	\\x01b71c75f4f0ed66d65eb0b4965b8ef77834738668e818bae8a1f46111a49b6f056647e61330ac966a4d5613	\\x01984fdc8cbc4a1c95a1b10217c158f902713583c084c3016dbf0e018c193b508dc8461e9ed94a7747a3c22bbd82	3
-7c2fea4f-4c1f-4d38-8430-a2072df733f9	7be194dc-55b6-43c4-9f49-736f26051df7	\\x01b8791f95d4b6d8f30ce5ee7d48d626cc981faaf0af5b8ee46b8260fce4480c606adee07c808538a6	\\x0158ad7bcce41119fc965b02385271021a04995571680a03bcda8a97df	\\x01f0ae0eb73f2ac0e1f81b0f7024d15f8a60fddbdc7c9b0b763439d748	\\x0125609361f9455230238be4cfd3385938367986422699257ddec1a77e	\\x01a7bb48482ca0b4e2b3ac369dc46ef2f432db73e38893a694a0b8f0cf	\\x01a9eb7e39c44ab390fc184137d406074258b494803242f7e39070c59f	1
+ef92cd71-4e69-45f4-9224-11d2241bd4ce	ea0b4789-e5b8-43dd-b5bf-078147e27574	\\x01b1904262223be2a759a9601bb2702796ef91eb9e01b6dc027421359748c91f0d12641e097888eb72cab31f81	\\x016c57be473862b2a0db00fae4c9b731569b219c24b695e0baf6d2d8f0dd4a06c94cbe066e5d329f7e3e90a2f337cfcdf26b73239d	\\x01fc03b042733bd8351f5941c5bc8285f80a3f87e64b60b3151b7d99a2aca9efb07a2bcbfd2097d638790ee05cfc8c9f19837532e4	\\x0141164908805c2847ce5cee7599e188d5392b1ef5927a1321f7ade120a3fbf5aa568883f147ae8b9a6df5a20914c92eb18a0eeb	\\x01613872d7c709ac37f95ee9db95bcfb82032015a50a045c1fbefad3012b5eec4d369031ebec0d2de69e69a7	\\x0121c68051dbe5d0650ed15cbba19c6740d0e9b693ee9e64abb0ec43f49db2b7af91278ecf4af0b672acf87ccfce	3
+a8972701-8654-4e7c-94c6-95968b003c17	ea0b4789-e5b8-43dd-b5bf-078147e27574	\\x012974d5a4e8756fb7305ded206a6bbd9ee3780960f0df87598eb5804e6915fbc7286bce2042ad263b	\\x014e75d6ef7e46ae136891e8d7685cf348a2ec291d37ecc0ce169fed5c	\\x01bba42d38a11cba07a533d81231c661cd26396bdeba6ab239165ed05e	\\x011fcbe643cec58f6816e39fe1d688af712cd17109748e8d4ca6c2213d	\\x0150ac7e80f3897eec9c04a61d5359336ca91befdc215dfad6663d0155	\\x0172673ed5a75120040d5533344313a14ee3c084819a564b764014dcbd	1
 \.
 
 
@@ -5058,8 +5260,8 @@ COPY public.target_words (target_id, client_id, label, picture, negative_belief,
 --
 
 COPY public.unmeasured (id, client_id, session_id, target_id, way, replaces, entered_by, at, seq) FROM stdin;
-7f8ad03d-f9b9-4cdd-9d02-3e203d4bd74b	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	own_tapping	\N	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:16+00	29
-6b040b73-68e9-4f6a-a786-ed93639a27c4	7be194dc-55b6-43c4-9f49-736f26051df7	c6a4886f-83de-4efa-8860-859d8cc803ad	1be5f536-b752-49ee-bcfd-c6ba4b7f28de	\N	7f8ad03d-f9b9-4cdd-9d02-3e203d4bd74b	e194449b-fbef-4413-8cdf-d4d3c16c3ebe	2026-03-03 09:04:17+00	30
+be460d00-834b-4444-b82e-c7bb5837453c	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	own_tapping	\N	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:16+00	29
+6c9f2197-23a2-460c-9d0c-68b717f13eac	ea0b4789-e5b8-43dd-b5bf-078147e27574	d7be4dc3-994f-4e0a-b879-b9fe0bcc3c23	ef92cd71-4e69-45f4-9224-11d2241bd4ce	\N	be460d00-834b-4444-b82e-c7bb5837453c	69ccc661-18d9-40f0-9744-f1b654871a35	2026-03-03 09:04:17+00	30
 \.
 
 
@@ -5068,9 +5270,9 @@ COPY public.unmeasured (id, client_id, session_id, target_id, way, replaces, ent
 --
 
 COPY public.wording (id, measure, body, loaded_by, loaded_at, checked_by, checked_at, ended_at) FROM stdin;
-8053b6d1-1a10-4d42-9379-2585dff1527b	phq9	{"intro": [], "title": "Invented form PHQ-9", "language": "en", "questions": [{"id": "q1", "text": "Invented question 1", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q2", "text": "Invented question 2", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q3", "text": "Invented question 3", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q4", "text": "Invented question 4", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q5", "text": "Invented question 5", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q6", "text": "Invented question 6", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q7", "text": "Invented question 7", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q8", "text": "Invented question 8", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q9", "text": "Invented question 9", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}]}	832645da-ff0f-48a8-b079-74f2bd64e1c0	2026-03-10 09:04:22+00	832645da-ff0f-48a8-b079-74f2bd64e1c0	2026-03-10 09:04:22+00	\N
-7eb2f73b-da29-4ec0-8890-dd5f3d565247	gad7	{"intro": [], "title": "Invented form GAD-7", "language": "en", "questions": [{"id": "q1", "text": "Invented question 1", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q2", "text": "Invented question 2", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q3", "text": "Invented question 3", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q4", "text": "Invented question 4", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q5", "text": "Invented question 5", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q6", "text": "Invented question 6", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q7", "text": "Invented question 7", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}]}	832645da-ff0f-48a8-b079-74f2bd64e1c0	2026-03-10 09:04:22+00	832645da-ff0f-48a8-b079-74f2bd64e1c0	2026-03-10 09:04:22+00	\N
-879fa4a4-54a9-42c1-a22d-10ffab52e6d4	gad7	{"intro": [], "title": "Invented form GAD-7", "language": "en", "questions": [{"id": "q1", "text": "Invented question 1", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q2", "text": "Invented question 2", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q3", "text": "Invented question 3", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q4", "text": "Invented question 4", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q5", "text": "Invented question 5", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q6", "text": "Invented question 6", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q7", "text": "Invented question 7", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}]}	832645da-ff0f-48a8-b079-74f2bd64e1c0	2026-03-10 09:04:22+00	\N	\N	\N
+8ed41965-008f-4d29-8b0d-949d5d8d4c4e	phq9	{"intro": [], "title": "Invented form PHQ-9", "language": "en", "questions": [{"id": "q1", "text": "Invented question 1", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q2", "text": "Invented question 2", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q3", "text": "Invented question 3", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q4", "text": "Invented question 4", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q5", "text": "Invented question 5", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q6", "text": "Invented question 6", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q7", "text": "Invented question 7", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q8", "text": "Invented question 8", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q9", "text": "Invented question 9", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}]}	f3383126-c4ea-4a99-8a06-b2887e9bfa3b	2026-03-10 09:04:22+00	f3383126-c4ea-4a99-8a06-b2887e9bfa3b	2026-03-10 09:04:22+00	\N
+0e9ed7f9-0057-48d9-8fd5-c1b7f07620d3	gad7	{"intro": [], "title": "Invented form GAD-7", "language": "en", "questions": [{"id": "q1", "text": "Invented question 1", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q2", "text": "Invented question 2", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q3", "text": "Invented question 3", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q4", "text": "Invented question 4", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q5", "text": "Invented question 5", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q6", "text": "Invented question 6", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q7", "text": "Invented question 7", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}]}	f3383126-c4ea-4a99-8a06-b2887e9bfa3b	2026-03-10 09:04:22+00	f3383126-c4ea-4a99-8a06-b2887e9bfa3b	2026-03-10 09:04:22+00	\N
+98aaebf2-5718-4942-b5ec-cd500fcc95a4	gad7	{"intro": [], "title": "Invented form GAD-7", "language": "en", "questions": [{"id": "q1", "text": "Invented question 1", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q2", "text": "Invented question 2", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q3", "text": "Invented question 3", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q4", "text": "Invented question 4", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q5", "text": "Invented question 5", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q6", "text": "Invented question 6", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}, {"id": "q7", "text": "Invented question 7", "under": "", "answers": [[0, "Level 0"], [1, "Level 1"], [2, "Level 2"], [3, "Level 3"]]}]}	f3383126-c4ea-4a99-8a06-b2887e9bfa3b	2026-03-10 09:04:22+00	\N	\N	\N
 \.
 
 
@@ -5559,6 +5761,14 @@ ALTER TABLE ONLY public.hour_fact
 
 
 --
+-- Name: mail_address mail_address_pkey; Type: CONSTRAINT; Schema: public; Owner: leeward_owner
+--
+
+ALTER TABLE ONLY public.mail_address
+    ADD CONSTRAINT mail_address_pkey PRIMARY KEY (member_id);
+
+
+--
 -- Name: practice practice_pkey; Type: CONSTRAINT; Schema: public; Owner: leeward_owner
 --
 
@@ -5724,6 +5934,14 @@ ALTER TABLE ONLY public.risk_flag
 
 ALTER TABLE ONLY public.risk_flag
     ADD CONSTRAINT risk_flag_response_id_client_id_key UNIQUE (response_id, client_id);
+
+
+--
+-- Name: risk_mail risk_mail_pkey; Type: CONSTRAINT; Schema: public; Owner: leeward_owner
+--
+
+ALTER TABLE ONLY public.risk_mail
+    ADD CONSTRAINT risk_mail_pkey PRIMARY KEY (response_id, member_id);
 
 
 --
@@ -6252,6 +6470,13 @@ CREATE INDEX risk_flag_raised_at_idx ON public.risk_flag USING btree (raised_at)
 
 
 --
+-- Name: risk_mail_client_id_idx; Type: INDEX; Schema: public; Owner: leeward_owner
+--
+
+CREATE INDEX risk_mail_client_id_idx ON public.risk_mail USING btree (client_id);
+
+
+--
 -- Name: risk_told_client_id_idx; Type: INDEX; Schema: public; Owner: leeward_owner
 --
 
@@ -6343,10 +6568,24 @@ CREATE INDEX unmeasured_target_id_idx ON public.unmeasured USING btree (target_i
 
 
 --
+-- Name: care_link end_links; Type: TRIGGER; Schema: access; Owner: leeward_owner
+--
+
+CREATE TRIGGER end_links AFTER UPDATE OF until ON access.care_link FOR EACH ROW WHEN (((new.until IS NOT NULL) AND (old.until IS NULL))) EXECUTE FUNCTION access.end_links();
+
+
+--
 -- Name: signin links_end; Type: TRIGGER; Schema: access; Owner: leeward_owner
 --
 
 CREATE TRIGGER links_end AFTER UPDATE OF closed_at ON access.signin FOR EACH ROW WHEN (((new.closed_at IS NOT NULL) AND (old.closed_at IS NULL))) EXECUTE FUNCTION access.end_links_of_signin();
+
+
+--
+-- Name: episode end_askings; Type: TRIGGER; Schema: public; Owner: leeward_owner
+--
+
+CREATE TRIGGER end_askings AFTER UPDATE OF ended_at, reason ON public.episode FOR EACH ROW WHEN ((new.ended_at IS NOT NULL)) EXECUTE FUNCTION access.end_askings();
 
 
 --
@@ -6416,7 +6655,7 @@ CREATE TRIGGER in_episode BEFORE INSERT ON public.session FOR EACH ROW EXECUTE F
 -- Name: episode keep_episode; Type: TRIGGER; Schema: public; Owner: leeward_owner
 --
 
-CREATE TRIGGER keep_episode BEFORE UPDATE OF ended_at ON public.episode FOR EACH ROW EXECUTE FUNCTION access.keep_episode();
+CREATE TRIGGER keep_episode BEFORE UPDATE OF ended_at, reason ON public.episode FOR EACH ROW EXECUTE FUNCTION access.keep_episode();
 
 
 --
@@ -6925,6 +7164,14 @@ ALTER TABLE ONLY public.hour_fact
 
 
 --
+-- Name: mail_address mail_address_member_id_fkey; Type: FK CONSTRAINT; Schema: public; Owner: leeward_owner
+--
+
+ALTER TABLE ONLY public.mail_address
+    ADD CONSTRAINT mail_address_member_id_fkey FOREIGN KEY (member_id) REFERENCES access.member(id);
+
+
+--
 -- Name: practice_snapshot practice_snapshot_made_by_fkey; Type: FK CONSTRAINT; Schema: public; Owner: leeward_owner
 --
 
@@ -7101,6 +7348,14 @@ ALTER TABLE ONLY public.response_draft
 
 
 --
+-- Name: response_draft response_draft_wording_id_fkey; Type: FK CONSTRAINT; Schema: public; Owner: leeward_owner
+--
+
+ALTER TABLE ONLY public.response_draft
+    ADD CONSTRAINT response_draft_wording_id_fkey FOREIGN KEY (wording_id) REFERENCES public.wording(id);
+
+
+--
 -- Name: response response_entered_by_fkey; Type: FK CONSTRAINT; Schema: public; Owner: leeward_owner
 --
 
@@ -7146,6 +7401,22 @@ ALTER TABLE ONLY public.risk_flag
 
 ALTER TABLE ONLY public.risk_flag
     ADD CONSTRAINT risk_flag_response_id_client_id_fkey FOREIGN KEY (response_id, client_id) REFERENCES public.response(id, client_id);
+
+
+--
+-- Name: risk_mail risk_mail_member_id_fkey; Type: FK CONSTRAINT; Schema: public; Owner: leeward_owner
+--
+
+ALTER TABLE ONLY public.risk_mail
+    ADD CONSTRAINT risk_mail_member_id_fkey FOREIGN KEY (member_id) REFERENCES access.member(id);
+
+
+--
+-- Name: risk_mail risk_mail_response_id_client_id_fkey; Type: FK CONSTRAINT; Schema: public; Owner: leeward_owner
+--
+
+ALTER TABLE ONLY public.risk_mail
+    ADD CONSTRAINT risk_mail_response_id_client_id_fkey FOREIGN KEY (response_id, client_id) REFERENCES public.risk_flag(response_id, client_id);
 
 
 --
@@ -7995,6 +8266,19 @@ CREATE POLICY last_words ON public.session_words FOR SELECT USING (( SELECT acce
 
 
 --
+-- Name: mail_address; Type: ROW SECURITY; Schema: public; Owner: leeward_owner
+--
+
+ALTER TABLE public.mail_address ENABLE ROW LEVEL SECURITY;
+
+--
+-- Name: mail_address own; Type: POLICY; Schema: public; Owner: leeward_owner
+--
+
+CREATE POLICY own ON public.mail_address USING ((member_id = ( SELECT access.me() AS me))) WITH CHECK ((member_id = ( SELECT access.me() AS me)));
+
+
+--
 -- Name: practice; Type: ROW SECURITY; Schema: public; Owner: leeward_owner
 --
 
@@ -8227,6 +8511,13 @@ CREATE POLICY read ON public.risk_flag FOR SELECT USING ((client_id IN ( SELECT 
 
 
 --
+-- Name: risk_mail read; Type: POLICY; Schema: public; Owner: leeward_owner
+--
+
+CREATE POLICY read ON public.risk_mail FOR SELECT USING ((client_id IN ( SELECT access.my_clients() AS my_clients)));
+
+
+--
 -- Name: risk_told read; Type: POLICY; Schema: public; Owner: leeward_owner
 --
 
@@ -8425,6 +8716,12 @@ ALTER TABLE public.response_draft ENABLE ROW LEVEL SECURITY;
 ALTER TABLE public.risk_flag ENABLE ROW LEVEL SECURITY;
 
 --
+-- Name: risk_mail; Type: ROW SECURITY; Schema: public; Owner: leeward_owner
+--
+
+ALTER TABLE public.risk_mail ENABLE ROW LEVEL SECURITY;
+
+--
 -- Name: risk_told; Type: ROW SECURITY; Schema: public; Owner: leeward_owner
 --
 
@@ -8569,6 +8866,13 @@ CREATE POLICY upkeep ON public.fact FOR SELECT USING (( SELECT access.is_owner()
 
 
 --
+-- Name: mail_address upkeep; Type: POLICY; Schema: public; Owner: leeward_owner
+--
+
+CREATE POLICY upkeep ON public.mail_address FOR SELECT USING (( SELECT access.is_owner() AS is_owner));
+
+
+--
 -- Name: rating upkeep; Type: POLICY; Schema: public; Owner: leeward_owner
 --
 
@@ -8594,6 +8898,13 @@ CREATE POLICY upkeep ON public.response_draft USING (( SELECT access.is_owner() 
 --
 
 CREATE POLICY upkeep ON public.risk_flag FOR SELECT USING (( SELECT access.is_owner() AS is_owner));
+
+
+--
+-- Name: risk_mail upkeep; Type: POLICY; Schema: public; Owner: leeward_owner
+--
+
+CREATE POLICY upkeep ON public.risk_mail FOR SELECT USING (( SELECT access.is_owner() AS is_owner));
 
 
 --
@@ -8650,6 +8961,13 @@ CREATE POLICY upkeep ON public.wording FOR SELECT USING (( SELECT access.is_owne
 --
 
 CREATE POLICY upkeep_add ON public.episode FOR INSERT WITH CHECK (( SELECT access.is_owner() AS is_owner));
+
+
+--
+-- Name: risk_mail upkeep_add; Type: POLICY; Schema: public; Owner: leeward_owner
+--
+
+CREATE POLICY upkeep_add ON public.risk_mail FOR INSERT WITH CHECK (( SELECT access.is_owner() AS is_owner));
 
 
 --
@@ -8854,6 +9172,13 @@ GRANT ALL ON FUNCTION access.demo_member(wanted text) TO leeward_signin;
 
 
 --
+-- Name: FUNCTION end_askings(); Type: ACL; Schema: access; Owner: leeward_owner
+--
+
+REVOKE ALL ON FUNCTION access.end_askings() FROM PUBLIC;
+
+
+--
 -- Name: FUNCTION end_ceremony(hash bytea); Type: ACL; Schema: access; Owner: leeward_owner
 --
 
@@ -8866,6 +9191,13 @@ GRANT ALL ON FUNCTION access.end_ceremony(hash bytea) TO leeward_signin;
 --
 
 REVOKE ALL ON FUNCTION access.end_invitations_of(who uuid) FROM PUBLIC;
+
+
+--
+-- Name: FUNCTION end_links(); Type: ACL; Schema: access; Owner: leeward_owner
+--
+
+REVOKE ALL ON FUNCTION access.end_links() FROM PUBLIC;
 
 
 --
@@ -9012,11 +9344,27 @@ REVOKE ALL ON FUNCTION access.errand_writes(of_measure text) FROM PUBLIC;
 
 
 --
+-- Name: FUNCTION flag_mailed(flag uuid, member uuid); Type: ACL; Schema: access; Owner: leeward_owner
+--
+
+REVOKE ALL ON FUNCTION access.flag_mailed(flag uuid, member uuid) FROM PUBLIC;
+GRANT ALL ON FUNCTION access.flag_mailed(flag uuid, member uuid) TO leeward_app;
+
+
+--
 -- Name: FUNCTION flags_past_time(); Type: ACL; Schema: access; Owner: leeward_owner
 --
 
 REVOKE ALL ON FUNCTION access.flags_past_time() FROM PUBLIC;
 GRANT ALL ON FUNCTION access.flags_past_time() TO leeward_app;
+
+
+--
+-- Name: FUNCTION flags_to_mail(); Type: ACL; Schema: access; Owner: leeward_owner
+--
+
+REVOKE ALL ON FUNCTION access.flags_to_mail() FROM PUBLIC;
+GRANT ALL ON FUNCTION access.flags_to_mail() TO leeward_app;
 
 
 --
@@ -9063,11 +9411,11 @@ REVOKE ALL ON FUNCTION access.fold_still() FROM PUBLIC;
 
 
 --
--- Name: FUNCTION hand_in(response uuid, of_measure text, wording uuid, by_rules smallint, comes_to double precision, filled_up boolean, judged_by smallint, sealed bytea, about bytea, says text); Type: ACL; Schema: access; Owner: leeward_owner
+-- Name: FUNCTION hand_in(response uuid, of_measure text, wording uuid, by_rules smallint, comes_to double precision, filled_up boolean, judged_by smallint, sealed bytea, about bytea, says text, follows integer, from_page uuid); Type: ACL; Schema: access; Owner: leeward_owner
 --
 
-REVOKE ALL ON FUNCTION access.hand_in(response uuid, of_measure text, wording uuid, by_rules smallint, comes_to double precision, filled_up boolean, judged_by smallint, sealed bytea, about bytea, says text) FROM PUBLIC;
-GRANT ALL ON FUNCTION access.hand_in(response uuid, of_measure text, wording uuid, by_rules smallint, comes_to double precision, filled_up boolean, judged_by smallint, sealed bytea, about bytea, says text) TO leeward_app;
+REVOKE ALL ON FUNCTION access.hand_in(response uuid, of_measure text, wording uuid, by_rules smallint, comes_to double precision, filled_up boolean, judged_by smallint, sealed bytea, about bytea, says text, follows integer, from_page uuid) FROM PUBLIC;
+GRANT ALL ON FUNCTION access.hand_in(response uuid, of_measure text, wording uuid, by_rules smallint, comes_to double precision, filled_up boolean, judged_by smallint, sealed bytea, about bytea, says text, follows integer, from_page uuid) TO leeward_app;
 
 
 --
@@ -9127,11 +9475,11 @@ REVOKE ALL ON FUNCTION access.keep_act(kind text, member uuid, act text, client 
 
 
 --
--- Name: FUNCTION keep_draft(draft_id uuid, of_measure text, sealed bytea, was integer); Type: ACL; Schema: access; Owner: leeward_owner
+-- Name: FUNCTION keep_draft(draft_id uuid, of_measure text, sealed bytea, was integer, to_wording uuid, by_page uuid, nth integer); Type: ACL; Schema: access; Owner: leeward_owner
 --
 
-REVOKE ALL ON FUNCTION access.keep_draft(draft_id uuid, of_measure text, sealed bytea, was integer) FROM PUBLIC;
-GRANT ALL ON FUNCTION access.keep_draft(draft_id uuid, of_measure text, sealed bytea, was integer) TO leeward_app;
+REVOKE ALL ON FUNCTION access.keep_draft(draft_id uuid, of_measure text, sealed bytea, was integer, to_wording uuid, by_page uuid, nth integer) FROM PUBLIC;
+GRANT ALL ON FUNCTION access.keep_draft(draft_id uuid, of_measure text, sealed bytea, was integer, to_wording uuid, by_page uuid, nth integer) TO leeward_app;
 
 
 --
@@ -10950,6 +11298,34 @@ GRANT INSERT(at) ON TABLE public.hour_fact TO leeward_app;
 
 
 --
+-- Name: TABLE mail_address; Type: ACL; Schema: public; Owner: leeward_owner
+--
+
+GRANT SELECT ON TABLE public.mail_address TO leeward_app;
+
+
+--
+-- Name: COLUMN mail_address.member_id; Type: ACL; Schema: public; Owner: leeward_owner
+--
+
+GRANT INSERT(member_id) ON TABLE public.mail_address TO leeward_app;
+
+
+--
+-- Name: COLUMN mail_address.address; Type: ACL; Schema: public; Owner: leeward_owner
+--
+
+GRANT INSERT(address),UPDATE(address) ON TABLE public.mail_address TO leeward_app;
+
+
+--
+-- Name: COLUMN mail_address.changed_at; Type: ACL; Schema: public; Owner: leeward_owner
+--
+
+GRANT INSERT(changed_at),UPDATE(changed_at) ON TABLE public.mail_address TO leeward_app;
+
+
+--
 -- Name: TABLE practice; Type: ACL; Schema: public; Owner: leeward_owner
 --
 
@@ -11629,6 +12005,13 @@ GRANT UPDATE(done_by) ON TABLE public.risk_flag TO leeward_app;
 
 
 --
+-- Name: TABLE risk_mail; Type: ACL; Schema: public; Owner: leeward_owner
+--
+
+GRANT SELECT ON TABLE public.risk_mail TO leeward_app;
+
+
+--
 -- Name: TABLE risk_told; Type: ACL; Schema: public; Owner: leeward_owner
 --
 
@@ -11787,6 +12170,13 @@ GRANT INSERT(set_at),UPDATE(set_at) ON TABLE public.schedule TO leeward_app;
 --
 
 GRANT UPDATE(version) ON TABLE public.schedule TO leeward_app;
+
+
+--
+-- Name: TABLE schedule_due; Type: ACL; Schema: public; Owner: leeward_owner
+--
+
+GRANT SELECT ON TABLE public.schedule_due TO leeward_app;
 
 
 --
@@ -12507,5 +12897,5 @@ GRANT UPDATE(ended_at) ON TABLE public.wording TO leeward_app;
 -- PostgreSQL database dump complete
 --
 
-\unrestrict 14MghpcgwcKEFOYsqif3G5ZSib0uEwOW7HNovTxW0dQ5xB0A3SJrZKUba170AbF
+\unrestrict gxT1aXPbs7nbFrFNvsyUIAkDvM8Zf5uj8Ab3AE2WDF2YmyfdP6HS0uKLV1GyOSf
 
