@@ -76,7 +76,8 @@ async fn two_administrators_who_act_on_each_other_leave_one() {
         };
         let (first, second) = tokio::join!(act(&mut one, b), act(&mut two, a));
         let answers = [first.status, second.status];
-        let refused = answers.iter().filter(|status| matches!(status, 401 | 403)).count();
+        // Whose right went while they asked may find nobody there to act on.
+        let refused = answers.iter().filter(|status| matches!(status, 401 | 403 | 404)).count();
         assert!(answers.contains(&303) && refused == 1, "{answers:?} {} {}", first.body, second.body);
         assert_eq!(administrators(&house).await, 1);
     }
