@@ -1,6 +1,7 @@
 //! Forms that the invented clients filled in: at intake, every fourth session, at the end. Made from what their sessions were rated at, without
 //! another draw, so that the courses stay as they are; the rules are invented for the demo and are no finding about anybody.
 
+use leeward::episodes::Reason;
 use leeward::measures::{Filled, Occasion, Sheet};
 use leeward::store::seal::Private;
 use leeward_core::measures::Measure;
@@ -69,8 +70,33 @@ pub fn with_a_flag(at: DateTime<Utc>) -> Result<Filled, Fault> {
     Ok(Filled { measure: Measure::Phq9, occasion: Occasion::Regular, answered_at: at, sheet, event: Private::default() })
 }
 
-/// Whether a treatment has ended, and as what: whoever has not been seen for longer than this many days, each in a way of their own.
+/// Whether a treatment has ended: whoever has not been seen for longer than this many days.
 pub fn ended(plan: &ClientPlan) -> Option<i64> {
     const QUIET: i64 = 45;
     plan.sessions.last().map(|last| last.days_ago).filter(|days| *days > QUIET || plan.archived)
+}
+
+/// As what the treatment of the client at `place` ended, each in a way of their own. A treatment that took place was no mistake.
+pub fn reason(place: usize) -> Reason {
+    let reasons: Vec<Reason> = Reason::ALL.iter().copied().filter(|reason| *reason != Reason::Mistake).collect();
+    reasons.get(place % reasons.len()).copied().unwrap_or(Reason::Unknown)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::End;
+    use crate::practice;
+
+    #[test]
+    fn the_whole_practice_has_treatments_that_ended_for_every_reason_and_none_by_mistake() {
+        let practice = practice::draw(1, practice::CLIENTS);
+        let has_ended = |plan: &ClientPlan| {
+            ended(plan).is_some() && plan.sessions.last().is_some_and(|last| !matches!(last.end, End::Left | End::NotReached))
+        };
+        let ends: Vec<Reason> = practice.clients.iter().enumerate().filter(|(_, plan)| has_ended(plan)).map(|(at, _)| reason(at)).collect();
+        assert!(!ends.contains(&Reason::Mistake), "{ends:?}");
+        let missing: Vec<_> = Reason::ALL.iter().filter(|reason| **reason != Reason::Mistake && !ends.contains(reason)).collect();
+        assert!(missing.is_empty(), "no treatment ended as {missing:?}");
+    }
 }

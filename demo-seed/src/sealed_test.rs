@@ -9,6 +9,7 @@ use clap::Parser;
 use leeward_tests::TestDatabase;
 use sqlx::ConnectOptions;
 
+use crate::ground::IN_THE_MAKING;
 use crate::plan::{ClientPlan, Practice, SessionPlan};
 use crate::{Args, practice, run};
 
@@ -64,6 +65,25 @@ async fn another_key_is_refused_even_when_nothing_is_left_to_seed() {
     seed_with(&database, "5e").await.unwrap();
     let refused = seed_with(&database, "e5").await.unwrap_err().to_string();
     assert!(refused.contains("Put the practice's own key file back"), "{refused}");
+}
+
+#[tokio::test]
+async fn a_practice_that_was_broken_off_in_the_making_is_made_anew() {
+    let database = TestDatabase::new().await;
+    seed(&database).await;
+    let clients = async || sqlx::query_scalar::<_, i64>("SELECT count(*) FROM client").fetch_one(&database.superuser).await.unwrap();
+    let at_first = clients().await;
+    sqlx::query("UPDATE practice SET name = $1").bind(IN_THE_MAKING).execute(&database.superuser).await.unwrap();
+    seed(&database).await;
+    assert_eq!((clients().await, at_first), (at_first, 3));
+    let name: String = sqlx::query_scalar("SELECT name FROM practice").fetch_one(&database.superuser).await.unwrap();
+    assert_ne!(name, IN_THE_MAKING);
+    // The policies hold for the owner as before.
+    let forced: bool = sqlx::query_scalar("SELECT relforcerowsecurity FROM pg_class WHERE oid = 'practice'::regclass")
+        .fetch_one(&database.superuser)
+        .await
+        .unwrap();
+    assert!(forced);
 }
 
 async fn seed(database: &TestDatabase) {

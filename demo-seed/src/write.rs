@@ -121,7 +121,7 @@ impl Writer {
             return Ok(());
         }
         let subject = self.sign_in(clinician, self.time(days, last.minute) + Duration::hours(2)).await?;
-        let reason = episodes::Reason::ALL[place % episodes::Reason::ALL.len()];
+        let reason = forms::reason(place);
         if let (true, Some(disturbed)) = (place.is_multiple_of(2), forms::disturbed(last)) {
             self.fill_in(&subject, client, forms::sheets(place, Occasion::End, disturbed, self.app.world.now())?).await?;
         }
