@@ -113,13 +113,14 @@ impl Ground {
         Ok(ids)
     }
 
-    /// Gives the practice its name: from now on it counts as seeded, and the time in it is the present.
+    /// Gives the practice its name: from now on it counts as seeded, and the time in it is the present. `direct_calls`: as its administrator would
+    /// have set it.
     ///
     /// # Errors
     /// When the database does not do it.
-    pub async fn finish(&mut self) -> Result<(), Fault> {
+    pub async fn finish(&mut self, direct_calls: bool) -> Result<(), Fault> {
         let mut tx = self.0.begin().await?;
-        sqlx::query("UPDATE practice SET name = $1").bind(PRACTICE).execute(&mut *tx).await?;
+        sqlx::query("UPDATE practice SET name = $1, direct_calls = $2").bind(PRACTICE).bind(direct_calls).execute(&mut *tx).await?;
         sqlx::query("UPDATE access.clock SET slack = DEFAULT").execute(&mut *tx).await?;
         tx.commit().await?;
         Ok(())

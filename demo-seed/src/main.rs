@@ -47,6 +47,9 @@ struct Args {
     /// So many clients; fewer are there sooner.
     #[arg(long, default_value_t = practice::CLIENTS)]
     clients: usize,
+    /// The pages of its sessions connect directly for picture and voice, as they can on one machine.
+    #[arg(long)]
+    direct_calls: bool,
 }
 
 #[tokio::main]
@@ -86,7 +89,7 @@ async fn run(args: Args) -> Result<(), Fault> {
             println!("{} of {} invented clients", at + 1, practice.clients.len());
         }
     }
-    ground.finish().await?;
+    ground.finish(args.direct_calls).await?;
     Ok(())
 }
 
@@ -95,6 +98,6 @@ async fn portal(args: &Args, world: World) -> Result<leeward::platform::App, Fau
     let database = Database::connect_with(args.database.access()?, world.clone()).await?;
     let origin = Origin::parse("http://localhost")?;
     let key = key_check::check(&database, args.key.read()?).await?;
-    let (app, _) = app::build(Parts { database, world, key, origin, proxies: 0, demo: false, mails: false });
+    let (app, _) = app::build(Parts { database, world, key, origin, proxies: 0, demo: false, mails: false }, None);
     Ok(app)
 }

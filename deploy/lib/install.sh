@@ -24,6 +24,7 @@ need_to_build() {
     need npm has npm
 }
 need_postgres() { need postgresql postgres_bin; }
+need_relay() { need coturn has turnserver; }
 need_browser() {
     need chromium find_chromium
     need fonts-liberation has_font
@@ -53,7 +54,7 @@ install_missing() {
 apt_install() {
     local log
     log=$(mktemp)
-    without_stray_cluster quietly "$log" apt_get "$@"
+    without_stray_cluster without_services quietly "$log" apt_get "$@"
     rm -f "$log"
 }
 
@@ -76,6 +77,18 @@ without_stray_cluster() {
     say "create_main_cluster = false" >"$note"
     "$@" || code=$?
     rm -f "$note"
+    return "$code"
+}
+
+# Debian starts a service as soon as its package is there. What we need of them we start ourselves, in folders and on ports of their own. A policy
+# that stands already is the machine's own.
+without_services() {
+    local policy=/usr/sbin/policy-rc.d code=0
+    [ ! -e "$policy" ] || { "$@"; return; }
+    printf '#!/bin/sh\nexit 101\n' >"$policy"
+    chmod 755 "$policy"
+    "$@" || code=$?
+    rm -f "$policy"
     return "$code"
 }
 

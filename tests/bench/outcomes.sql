@@ -70,33 +70,41 @@ WHERE f.at < now();
 UPDATE episode e SET started_at = f.started_at, reprocessed_at = f.reprocessed_at, last_at = f.last_at, sessions = f.sessions
 FROM episode_fold f WHERE f.id = e.id;
 INSERT INTO episode_measure (episode_id, measure, client_id, first_total, first_at, last_total, last_at, end_total, end_at, totals)
-SELECT episode_id, measure, client_id, first_total, first_at, last_total, last_at, end_total, end_at, totals FROM episode_measure_fold;
+SELECT episode_id, measure, client_id, first_total, first_at, last_total, last_at, end_total, end_at, totals FROM episode_measure_fold
+ON CONFLICT (episode_id, measure) DO NOTHING;
 
 -- What the day's lists look through. One course in thirty has not moved; a call after each first reprocessing, one in forty not made; each client
 -- asked for forms five times, one in ten with an asking that is open now; one in twenty with a flag, nearly all closed.
 INSERT INTO target_still (target_id, client_id, still) SELECT pg_temp.id(6, c), client_id, pg_temp.chance('still' || c) < 0.033 FROM work
-WHERE begun_at < now() - interval '4 weeks';
+WHERE begun_at < now() - interval '4 weeks'
+ON CONFLICT DO NOTHING;
 INSERT INTO after_check (session_id, client_id, member_id, reason, due_from, due_until)
-SELECT s.id, s.client_id, s.member_id, 'first_reprocessing', s.ended_at + interval '1 day', s.ended_at + interval '3 days' FROM session s WHERE s.number = 2;
+SELECT s.id, s.client_id, s.member_id, 'first_reprocessing', s.ended_at + interval '1 day', s.ended_at + interval '3 days' FROM session s WHERE s.number = 2
+ON CONFLICT DO NOTHING;
 INSERT INTO after_check_try (id, session_id, client_id, outcome, entered_by, at)
 SELECT pg_temp.id(9, row_number() OVER ()), a.session_id, a.client_id, 'well', a.member_id, a.due_from + interval '1 hour' FROM after_check a
-WHERE pg_temp.chance('call' || a.session_id) > 0.025;
+WHERE pg_temp.chance('call' || a.session_id) > 0.025
+ON CONFLICT DO NOTHING;
 INSERT INTO asking (id, client_id, episode_id, number, occasion, measures, asked_by, asked_at, from_at, due_on, until_at, links, closed_as, closed_at)
 SELECT pg_temp.id(0, w.c * 8::bigint + n), w.client_id, w.episode_id, n, 'regular', '{pcl5,phq9}', w.member_id, at, at, (at + interval '7 days')::date,
   at + interval '21 days', 1, CASE WHEN is_open THEN NULL WHEN pg_temp.chance('declines' || w.c || n) < 0.1 THEN 'declined' ELSE 'answered' END,
   CASE WHEN is_open THEN NULL ELSE at + interval '3 days' END
 FROM work w, generate_series(1, 5) n, LATERAL (SELECT w.begun_at + interval '4 weeks' * n AS at) t,
-  LATERAL (SELECT at > now() - interval '20 days' AND pg_temp.chance('open' || w.c) < 0.5 AS is_open) o WHERE at < now();
+  LATERAL (SELECT at > now() - interval '20 days' AND pg_temp.chance('open' || w.c) < 0.5 AS is_open) o WHERE at < now()
+ON CONFLICT DO NOTHING;
 INSERT INTO schedule (client_id, measures, every, follow_up_weeks, set_at)
-SELECT client_id, '{pcl5,phq9}', 4, CASE WHEN c % 2 = 0 THEN 12 END::smallint, begun_at FROM work;
+SELECT client_id, '{pcl5,phq9}', 4, CASE WHEN c % 2 = 0 THEN 12 END::smallint, begun_at FROM work
+ON CONFLICT DO NOTHING;
 INSERT INTO risk_flag (response_id, client_id, says, raised_at, done, done_at, done_by)
 SELECT r.id, r.client_id, 'flag', r.answered_at, CASE WHEN NOT left_open THEN 'plan_stands' END, CASE WHEN NOT left_open THEN r.answered_at + interval '1 hour' END,
   CASE WHEN NOT left_open THEN r.entered_by END
 FROM response r, LATERAL (SELECT r.answered_at > now() - interval '30 days' AND pg_temp.chance('left' || r.id) < 0.1 AS left_open) o
-WHERE r.measure = 'phq9' AND pg_temp.chance('flag' || r.id) < 0.01;
+WHERE r.measure = 'phq9' AND pg_temp.chance('flag' || r.id) < 0.01
+ON CONFLICT DO NOTHING;
 INSERT INTO risk_told (response_id, client_id, member_id, at)
 SELECT f.response_id, f.client_id, r.entered_by, f.raised_at FROM risk_flag f JOIN response r ON r.id = f.response_id
-WHERE pg_temp.chance('told' || f.response_id) < 0.9;
+WHERE pg_temp.chance('told' || f.response_id) < 0.9
+ON CONFLICT DO NOTHING;
 UPDATE schedule s SET due_for = f.due_for, due_on = f.due_on, then_for = f.then_for, then_on = f.then_on FROM schedule_fold f WHERE f.client_id = s.client_id;
 
 SET session_replication_role = DEFAULT;

@@ -68,10 +68,12 @@ async fn the_house(scene: &Scene) {
     scene.house.member(&[Role::Lead]).await;
     let mut administrator = scene.house.member(&[Role::Administrator]).await;
     sends(&mut administrator, "/members/invite", &[("name", "Somebody New"), ("lead", "on")]).await;
-    let settings = [("day_order", "month_first"), ("clock", "12"), ("tells_whom", "yes"), ("shown", "day_first 24 no 50 10 24 72 2 t= t=")];
+    let settings =
+        [("day_order", "month_first"), ("clock", "12"), ("tells_whom", "yes"), ("shown", "day_first 24 no no 50 10 24 72 2 5 t= t=")];
     let numbers = [("minutes", "90"), ("reserve", "15"), ("check_from", "12"), ("check_until", "48"), ("stuck_after", "3")];
     let words = [("places", "Fjordgata"), ("crisis_words", "The night line of the practice.")];
-    sends(&mut administrator, "/practice/settings", &[&settings[..], &numbers, &words].concat()).await;
+    let call = [("direct_calls", "yes"), ("unseen_seconds", "8")];
+    sends(&mut administrator, "/practice/settings", &[&settings[..], &numbers, &words, &call].concat()).await;
     let mut clinician = scene.clinician.clone();
     for name in ["Evening", "Given up"] {
         let fields = [("owner", "mine"), ("purpose", "processing"), ("eyes", "on"), ("rate", "0.9"), ("width", "16"), ("cycles", "30")];

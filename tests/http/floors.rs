@@ -20,7 +20,7 @@ const FLOORS: [&[&str]; 12] = [
     &["targets"],
     &["sessions"],
     &["live"],
-    &["record", "caseload"],
+    &["record", "caseload", "doctor"],
 ];
 const ROOF: &str = "";
 

@@ -84,7 +84,7 @@ impl House {
         let connected = Database::connect_with(options, world.clone()).await.expect("the database is fit");
         let text = origin.text.clone();
         let key = key_check::check(&connected, key()).await.expect("the key is this practice's");
-        let (app, router) = app::build(Parts { database: connected, world, key, origin, proxies: 0, demo, mails: false });
+        let (app, router) = app::build(Parts { database: connected, world, key, origin, proxies: 0, demo, mails: false }, None);
         let handle = axum_server::Handle::new();
         tokio::spawn(leeward::connections::serve(router, listener, handle.clone()));
         Self { app, origin: text, clock, database, wire, handle, demo }

@@ -5,6 +5,7 @@
 
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used))]
 
+pub mod call;
 pub mod chart;
 pub mod course;
 pub mod measures;

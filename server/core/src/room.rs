@@ -16,6 +16,7 @@
 //! ```
 
 mod aids;
+mod call;
 mod conduct;
 mod desk;
 mod event;
@@ -32,8 +33,9 @@ pub use possible::check_evidence;
 
 use std::collections::HashSet;
 
-use crate::wire::{Hold, Holds, Matter, Plan, SeatState};
+use crate::wire::{Ending, Hold, Holds, Matter, Plan, SeatState};
 use aids::Aids;
+use call::Call;
 use desk::Desk;
 use presence::Presence;
 use set::{LiveSet, Orphan, Starting};
@@ -102,6 +104,7 @@ pub struct Room {
     stopped: Option<StoppedBy>,
     stop_news: StopNews,
 
+    call: Call,
     shown: Option<Face>,
     effects: Vec<Effect>,
 }
@@ -152,6 +155,7 @@ impl Room {
             pause_until: 0.0,
             stopped: None,
             stop_news: StopNews::None,
+            call: Call::new(start.reach, start.watch),
             shown: None,
             effects: Vec::new(),
         }
@@ -182,6 +186,7 @@ impl Room {
             Event::Tick => {}
         }
         // What the event made due goes before the view: a stage looks at its last sign of the desk before it starts a set.
+        self.pair_up();
         self.send_beats();
         self.publish();
         std::mem::take(&mut self.effects)
@@ -242,7 +247,7 @@ impl Room {
     fn end_without_consent(&mut self) {
         let withdrawn = Hold { matter: Matter::Consent, against: true };
         if self.active_plan().is_some_and(|plan| self.holds.of(plan.purpose).contains(&withdrawn)) {
-            self.ease();
+            self.ease(Ending::EndedByClinician);
         }
     }
 

@@ -8,6 +8,7 @@
 //! lost or repeated message does no harm. Types are exported to `web/src/wire/` by ts-rs.
 
 mod aid;
+mod call;
 mod comfort;
 mod desk;
 mod entries;
@@ -19,6 +20,7 @@ mod signs;
 mod stage;
 
 pub use aid::{ByClient, OpenPad, Pad, Scale, Steadying};
+pub use call::{During, FromCaller, Missing, OwnDevice, Sends, Signal, ToCaller, Unable, Unwatched, Watch, Ways};
 pub use comfort::{Colours, Comfort, Sweep, Timbre};
 pub use desk::{DeskView, FromDesk, Order, Refusal, SeatState, ToDesk};
 pub use entries::{
@@ -34,4 +36,4 @@ pub use stage::{ClockError, Device, Evidence, Fact, FromStage, Interruption, Sho
 
 /// The version a page names in its first message. The server accepts this one and, of a client's page, the one before: a desk of the
 /// version before does not know all that its log holds, and would show it wrong.
-pub const WIRE_VERSION: u32 = 4;
+pub const WIRE_VERSION: u32 = 5;

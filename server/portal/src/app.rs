@@ -57,13 +57,14 @@ pub fn route_list() -> Vec<Route> {
     routes(true).list
 }
 
-/// Builds the portal.
-pub fn build(parts: Parts) -> (App, Router) {
+/// Builds the portal; `relay`: by which the pages of a session send picture and voice.
+pub fn build(parts: Parts, relay: Option<live::Relay>) -> (App, Router) {
     let Routes { still, open, members, care, list } = routes(parts.demo);
     let rooms = Arc::new(live::Rooms::default());
     let bell = live::bell(&rooms);
     let mut own = Extensions::new();
     own.insert(rooms);
+    own.insert(Arc::new(live::Calls { relay }));
     let app = App::new(parts, Counts::of(list.iter().map(|route| route.path).collect()), bell, own);
     let members = members.merge(care.route_layer(from_fn_with_state(app.clone(), note_refused)));
     let router = open

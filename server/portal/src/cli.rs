@@ -11,7 +11,7 @@ use zeroize::Zeroizing;
 use crate::app::{self};
 use crate::base::clock::{Machine, World};
 use crate::base::origin::Origin;
-use crate::config::{AppDatabase, KeyFile, OwnerDatabase, ServeArgs};
+use crate::config::{AppDatabase, KeyFile, OwnerDatabase, RelayServer, ServeArgs};
 use crate::live;
 use crate::platform::Role;
 use crate::platform::{App, Parts};
@@ -20,7 +20,7 @@ use crate::signin::{Invitation, Newcomer, agree_replacement_as_owner, ask_replac
 use crate::store::database::{Database, Unfit, migrate};
 use crate::store::key_check;
 use crate::store::patience::GRACE;
-use crate::{askings, connections, course, demo, episodes, log, mail, measures, notify, outcomes, upkeep, waiting};
+use crate::{askings, connections, course, demo, doctor, episodes, log, mail, measures, notify, outcomes, upkeep, waiting};
 
 /// Leeward: a portal for remote EMDR sessions, for trained and licensed clinicians.
 #[derive(Parser, Debug)]
@@ -35,11 +35,13 @@ pub struct Cli {
 #[derive(Subcommand, Debug)]
 pub enum Command {
     /// Serve the portal.
-    Serve(ServeArgs),
+    Serve(Box<ServeArgs>),
     /// Bring the database to this version's shape (as its owner).
     Migrate(OwnerDatabase),
     /// Fold how every target and every treatment stands anew from its record (as the database's owner), and say where lists had it otherwise.
     Course(OwnerDatabase),
+    /// Try what the portal needs of its surroundings, and say of each problem what cures it.
+    Doctor(DoctorArgs),
     /// The practice's key.
     #[command(subcommand)]
     Key(KeyCommand),
@@ -49,6 +51,14 @@ pub enum Command {
     /// The demo.
     #[command(subcommand)]
     Demo(DemoCommand),
+}
+
+/// What is examined.
+#[derive(Args, Debug)]
+pub struct DoctorArgs {
+    #[command(flatten)]
+    #[expect(missing_docs, reason = "see RelayServer")]
+    pub relay: RelayServer,
 }
 
 /// What can be done with a database that the demo seeded.
@@ -142,9 +152,10 @@ pub enum KeyCommand {
 pub async fn run(cli: Cli) -> Result<(), String> {
     let world: World = Arc::new(Machine);
     match cli.command {
-        Command::Serve(args) => serve(args, world).await,
+        Command::Serve(args) => serve(*args, world).await,
         Command::Migrate(args) => bring_up(&args.url()?).await,
         Command::Course(args) => rebuild_courses(&args.url()?).await,
+        Command::Doctor(args) => doctor::run(args.relay.relay()?, world.now()).await,
         Command::Key(KeyCommand::New { path }) => new_key(&path, &world),
         Command::Member(MemberCommand::Invite(args)) => invite(&args, &world).await,
         Command::Member(MemberCommand::Replace(args)) => replace(&args, &world).await,
@@ -231,7 +242,7 @@ async fn demo_links(args: &LinksArgs, world: World) -> Result<(), String> {
     let (origin, key) = (Origin::parse(&args.origin)?, args.key.read()?);
     let database = Database::connect_with(args.database.access()?, world.clone()).await.map_err(|unfit| unfit.to_string())?;
     let key = key_check::check(&database, key).await.map_err(|refused| refused.to_string())?;
-    let (app, _) = app::build(Parts { database, world, key, origin, proxies: 0, demo: true, mails: false });
+    let (app, _) = app::build(Parts { database, world, key, origin, proxies: 0, demo: true, mails: false }, None);
     let links = demo::links(&app).await.map_err(|fault| format!("demo links: {fault}. Has demo-seed seeded this database?"))?;
     println!("desk {}\nlead {}\nclient {} code {}", links.desk, links.lead, links.client, links.code);
     Ok(())
@@ -259,7 +270,7 @@ async fn serve(args: ServeArgs, world: World) -> Result<(), String> {
     }
     let origin = Origin::parse(&args.origin)?;
     let (access, key) = (args.database.access()?, args.key.read()?);
-    let post = args.mail.post(&origin.text)?;
+    let (post, relay) = (args.mail.post(&origin.text)?, args.relay.relay()?);
     let database = waiting::for_database(async || Database::connect_with(access.clone(), world.clone()).await)
         .await
         .map_err(|unfit| unfit.to_string())?;
@@ -270,7 +281,7 @@ async fn serve(args: ServeArgs, world: World) -> Result<(), String> {
     let listener = std::net::TcpListener::bind(args.listen).map_err(|fault| format!("cannot listen on {}: {fault}", args.listen))?;
     listener.set_nonblocking(true).map_err(|fault| fault.to_string())?;
     let parts = Parts { database, world, key, origin: origin.clone(), proxies: args.proxies, demo: args.demo, mails: post.is_some() };
-    let (app, router) = app::build(parts);
+    let (app, router) = app::build(parts, relay);
     let handle = axum_server::Handle::new();
     tokio::spawn(stop_on_signal(handle.clone(), app.clone()));
     tokio::spawn(upkeep::keep_tidy(app.clone()));

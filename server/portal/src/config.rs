@@ -5,6 +5,7 @@ use std::net::SocketAddr;
 use clap::Args;
 use sqlx::postgres::PgConnectOptions;
 
+use crate::live::Relay;
 use crate::mail::Post;
 use crate::store::database::Access;
 use crate::store::seal::PracticeKey;
@@ -39,6 +40,47 @@ pub struct ServeArgs {
     #[command(flatten)]
     #[expect(missing_docs, reason = "see MailServer")]
     pub mail: MailServer,
+    #[command(flatten)]
+    #[expect(missing_docs, reason = "see RelayServer")]
+    pub relay: RelayServer,
+}
+
+/// The relay by which the two pages of a session send picture and voice. Without one they connect only where the practice allows direct connections.
+#[derive(Args, Clone)]
+pub struct RelayServer {
+    /// Its addresses with commas between them, such as `turns:relay.practice.example:5349?transport=tcp,turn:relay.practice.example:3478`.
+    #[arg(long, env = "LEEWARD_RELAY_URL")]
+    pub relay_url: Option<String>,
+    /// The secret that it shares with the portal.
+    #[arg(long, env = "LEEWARD_RELAY_SECRET", hide_env_values = true)]
+    pub relay_secret: Option<String>,
+    /// A file that holds LEEWARD_RELAY_SECRET.
+    #[arg(long, env = "LEEWARD_RELAY_SECRET_FILE")]
+    pub relay_secret_file: Option<String>,
+}
+
+impl std::fmt::Debug for RelayServer {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str("[relay]")
+    }
+}
+
+impl RelayServer {
+    /// The relay; `None`: there is none.
+    ///
+    /// # Errors
+    /// A sentence that says which setting to give, or which file cannot be read.
+    pub fn relay(&self) -> Result<Option<Relay>, String> {
+        let has_secret = self.relay_secret.is_some() || self.relay_secret_file.is_some();
+        match &self.relay_url {
+            None if has_secret => Err("LEEWARD_RELAY_SECRET is set and LEEWARD_RELAY_URL is not: give both, or neither".into()),
+            None => Ok(None),
+            Some(url) => {
+                let secret = secret("LEEWARD_RELAY_SECRET", self.relay_secret.as_ref(), self.relay_secret_file.as_ref())?;
+                Relay::new(url, secret).map(Some)
+            }
+        }
+    }
 }
 
 /// How members are told by mail that something waits. Off unless set.

@@ -38,6 +38,7 @@ pub mod cli;
 pub mod config;
 pub mod connections;
 pub mod demo;
+pub mod doctor;
 pub mod log;
 pub mod notify;
 mod queries;

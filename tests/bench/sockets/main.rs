@@ -113,5 +113,5 @@ async fn app() -> App {
     let key = PracticeKey::parse(&key).expect("the key is one");
     let key = leeward::store::key_check::check(&database, key).await.expect("the key is this practice's");
     let origin = Origin::parse(&setting("LEEWARD_ORIGIN")).expect("a good origin");
-    app::build(Parts { database, world, key, origin, proxies: 0, demo: false, mails: false }).0
+    app::build(Parts { database, world, key, origin, proxies: 0, demo: false, mails: false }, None).0
 }

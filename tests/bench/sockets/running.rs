@@ -166,6 +166,7 @@ async fn lead(mut socket: Socket, relayed: Trips, start: mpsc::Sender<()>, lost:
                 }
             }
             ToDesk::Answer { refused, .. } => assert_eq!(refused, None, "an order"),
+            ToDesk::Call(_) => {}
             ToDesk::Reload => panic!("this program speaks another version of the wire"),
         }
     }
@@ -197,7 +198,7 @@ async fn follow(mut socket: Socket, relayed: Trips, echoed: Trips, lost: Arc<Ato
                         answers.drawn = view.seq;
                         set = view.set.filter(|set| set.ended.is_none()).map(|set| set.id);
                     }
-                    ToStage::Kept { .. } | ToStage::Reload => {}
+                    ToStage::Kept { .. } | ToStage::Call(_) | ToStage::Reload => {}
                 },
                 Some(Ok(Message::Pong(data))) => {
                     let FromStage::Showing(echo) = serde_json::from_slice(&data).expect("its own bytes") else { continue };

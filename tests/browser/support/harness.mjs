@@ -13,11 +13,11 @@ export const PROGRAMS = process.env.LEEWARD_PROGRAMS ?? fileURLToPath(new URL('.
 /**
  * Starts a migrated database and the portal.
  *
- * @param {{demo?: boolean}} [options] demo: with the invented practice, and `house.links()`
+ * @param {{demo?: boolean, env?: object}} [options] demo: with the invented practice, and `house.links()`; env: settings of the portal besides
  * @returns {Promise<House>} rejects with the scripts' own words when something does not start
  */
-export async function startHouse({ demo = false } = {}) {
-  const child = spawn(HOUSE, demo ? [PROGRAMS, '--demo'] : [PROGRAMS], { stdio: ['pipe', 'pipe', 'pipe'] });
+export async function startHouse({ demo = false, env = {} } = {}) {
+  const child = spawn(HOUSE, demo ? [PROGRAMS, '--demo'] : [PROGRAMS], { stdio: ['pipe', 'pipe', 'pipe'], env: { ...process.env, ...env } });
   const house = new House(child);
   await house.opened();
   return house;

@@ -7,6 +7,7 @@ import { Desk } from './desk.mjs';
 import { startHouse } from './harness.mjs';
 import { PATIENCE } from './history.mjs';
 import { openLink } from './link.mjs';
+import { startRelay } from './relay.mjs';
 import { closingList, enrol, fillComfort, newClient, newTarget, startSession } from './practice.mjs';
 import { Stage } from './stage.mjs';
 
@@ -36,11 +37,13 @@ export const LOST_LINE = /ERR_|WebSocket/;
 /**
  * Starts a house with one clinician who is signed in. Two browsers, so that the client's line can be slowed and cut alone.
  *
- * @param {{farDesk?: boolean}} [options] farDesk: the practice's side goes by a link of its own too, `scene.deskLink`
+ * @param {{farDesk?: boolean, relay?: boolean}} [options] farDesk: the practice's side goes by a link of its own too, `scene.deskLink`; relay: the
+ *   practice has one, and both browsers have a camera and a microphone of their own making
  */
-export async function openScene({ farDesk = false } = {}) {
+export async function openScene({ farDesk = false, relay = false } = {}) {
   const scene = new Scene();
   scene.farDesk = farDesk;
+  scene.wantsRelay = relay;
   await scene.open().catch(async (fault) => { await scene.close(); throw fault; });
   return scene;
 }
@@ -53,10 +56,16 @@ export class Scene {
   excused = [];
 
   async open() {
-    this.house = await startHouse();
+    if (this.wantsRelay) this.relay = await startRelay();
+    this.house = await startHouse({ env: this.relay?.env });
     this.link = await openLink(this.house.origin);
     if (this.farDesk) this.deskLink = await openLink(this.house.origin);
-    this.near = await launch({ flags: this.deskLink?.flags });
+    this.near = await launch({ flags: [...(this.deskLink?.flags ?? []), ...this.devices] });
+  }
+
+  /** Camera and microphone that show a pattern and beep, allowed without a question. */
+  get devices() {
+    return this.relay ? ['--use-fake-device-for-media-stream', '--use-fake-ui-for-media-stream', '--allow-loopback-in-peer-connection'] : [];
   }
 
   /** A page of the practice's side, with a device that holds passkeys. */
@@ -69,7 +78,7 @@ export class Scene {
 
   /** A page of the client's side, behind the link. */
   async clientPage(options) {
-    this.far ??= await launch({ flags: this.link.flags });
+    this.far ??= await launch({ flags: [...this.link.flags, ...this.devices] });
     const page = await openPage(this.far, this.house.origin, { width: 1024, height: 700, ...options });
     this.pages.push(page);
     return page;
@@ -217,6 +226,7 @@ export class Scene {
     await this.link?.close();
     await this.deskLink?.close();
     await this.house?.stop();
+    await this.relay?.stop();
   }
 }
 

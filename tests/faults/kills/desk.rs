@@ -85,7 +85,7 @@ impl Holds for Desk {
                 self.answers.insert(id, refused);
                 Vec::new()
             }
-            ToDesk::Beat(_) | ToDesk::Showing(_) | ToDesk::Reload => Vec::new(),
+            ToDesk::Beat(_) | ToDesk::Showing(_) | ToDesk::Call(_) | ToDesk::Reload => Vec::new(),
         }
     }
 

@@ -233,7 +233,7 @@ impl Holds for Stage {
                 let kept = self.kept.entry(set).or_default();
                 *kept = seq.max(*kept);
             }
-            ToStage::Beat(_) | ToStage::Reload => {}
+            ToStage::Beat(_) | ToStage::Call(_) | ToStage::Reload => {}
         }
         Vec::new()
     }

@@ -38,10 +38,15 @@ pub(super) async fn of_member(sample: &mut Sample, route: &str) {
             sample.path = sample.path.replace("{signin}", &other.to_string());
         }
         "/practice/settings" => {
-            let wanted =
-                [("day_order", "month_first"), ("clock", "12"), ("tells_whom", "yes"), ("shown", "day_first 24 no 50 10 24 72 2 t= t=")];
+            let wanted = [
+                ("day_order", "month_first"),
+                ("clock", "12"),
+                ("tells_whom", "yes"),
+                ("shown", "day_first 24 no no 50 10 24 72 2 5 t= t="),
+            ];
             let numbers = [("minutes", "90"), ("reserve", "10"), ("check_from", "24"), ("check_until", "72"), ("stuck_after", "3")];
-            sample.typed(&[&wanted[..], &numbers].concat());
+            let call = [("direct_calls", "no"), ("unseen_seconds", "5")];
+            sample.typed(&[&wanted[..], &numbers, &call].concat());
         }
         "/practice/settings/measures" => {
             let shown = r#"{"points_pcl5":15,"points_anxiety5":4,"told_too":null,"flag_hours":24,"weeks_without":8,"items_at_once":36,"reading_hours":"","single_courses":true}"#;

@@ -8,7 +8,7 @@ use sqlx::Connection;
 
 use crate::scene::Scene;
 
-const AMERICAN: [(&str, &str); 8] = [
+const AMERICAN: [(&str, &str); 10] = [
     ("day_order", "month_first"),
     ("clock", "12"),
     ("tells_whom", "yes"),
@@ -17,9 +17,19 @@ const AMERICAN: [(&str, &str); 8] = [
     ("check_from", "12"),
     ("check_until", "48"),
     ("stuck_after", "3"),
+    ("direct_calls", "yes"),
+    ("unseen_seconds", "8"),
 ];
 /// The rest of the form as it is at first.
-const USUAL: [(&str, &str); 5] = [("minutes", "50"), ("reserve", "10"), ("check_from", "24"), ("check_until", "72"), ("stuck_after", "2")];
+const USUAL: [(&str, &str); 7] = [
+    ("minutes", "50"),
+    ("reserve", "10"),
+    ("check_from", "24"),
+    ("check_until", "72"),
+    ("stuck_after", "2"),
+    ("direct_calls", "no"),
+    ("unseen_seconds", "5"),
+];
 
 #[tokio::test]
 async fn an_administrator_changes_the_settings_and_nobody_else() {
@@ -38,12 +48,13 @@ async fn an_administrator_changes_the_settings_and_nobody_else() {
     assert_eq!(with_words.status, 303, "{}", with_words.body);
     let places: String = sqlx::query_scalar("SELECT places FROM practice").fetch_one(&house.database.superuser).await.unwrap();
     assert_eq!(places, "Ternhaven\nNorth Skerry");
-    let kept: (String, i16, bool, i16, i16, i16, i16) =
-        sqlx::query_as("SELECT day_order, clock, tells_whom, minutes, reserve, check_from, check_until FROM practice")
-            .fetch_one(&house.database.superuser)
-            .await
-            .unwrap();
-    assert_eq!(kept, ("month_first".to_owned(), 12, true, 90, 15, 12, 48));
+    let kept: (String, i16, bool, i16, i16, i16, i16, bool, i16) = sqlx::query_as(
+        "SELECT day_order, clock, tells_whom, minutes, reserve, check_from, check_until, direct_calls, unseen_seconds FROM practice",
+    )
+    .fetch_one(&house.database.superuser)
+    .await
+    .unwrap();
+    assert_eq!(kept, ("month_first".to_owned(), 12, true, 90, 15, 12, 48, true, 8));
     for (field, value) in [
         ("minutes", "9"),
         ("minutes", "an hour"),
@@ -52,6 +63,9 @@ async fn an_administrator_changes_the_settings_and_nobody_else() {
         ("check_from", "0"),
         ("check_until", "12"),
         ("stuck_after", "4"),
+        ("direct_calls", "sometimes"),
+        ("unseen_seconds", "2"),
+        ("unseen_seconds", "16"),
     ] {
         let typed: Vec<(&str, &str)> = AMERICAN.iter().map(|(name, usual)| (*name, if *name == field { value } else { *usual })).collect();
         let refused = administrator.fill_in("/practice/settings", &typed).await;
@@ -76,17 +90,17 @@ async fn what_somebody_else_changed_meanwhile_is_not_replaced() {
     let mut one = house.member(&[Role::Administrator]).await;
     let mut two = house.member(&[Role::Administrator]).await;
     assert_eq!(one.fill_in("/practice/settings", &AMERICAN).await.status, 303);
-    let late = [("day_order", "year_first"), ("clock", "24"), ("tells_whom", "no"), ("shown", "day_first 24 no 50 10 24 72 2 t= t=")];
+    let late = [("day_order", "year_first"), ("clock", "24"), ("tells_whom", "no"), ("shown", "day_first 24 no no 50 10 24 72 2 5 t= t=")];
     let answer = two.post_form("/practice/settings", &[&late[..], &USUAL].concat()).await;
     assert_eq!(answer.status, 409);
     assert!(answer.body.contains("The record now says “month first”"), "{}", answer.body);
     assert!(
-        answer.body.contains("name=\"shown\" value=\"month_first 12 yes 90 15 12 48 3 t= t=\""),
+        answer.body.contains("name=\"shown\" value=\"month_first 12 yes yes 90 15 12 48 3 8 t= t=\""),
         "sent again, it replaces what was shown"
     );
     let order: String = sqlx::query_scalar("SELECT day_order FROM practice").fetch_one(&house.database.superuser).await.unwrap();
     assert_eq!(order, "month_first");
-    for shown in ["", "sideways 24 no 50 10 24 72 2 t= t=", "day_first 24 no", "day_first 24 no 50 10 24 72 2"] {
+    for shown in ["", "sideways 24 no no 50 10 24 72 2 5 t= t=", "day_first 24 no", "day_first 24 no no 50 10 24 72 2 5"] {
         let torn = [("day_order", "year_first"), ("clock", "24"), ("tells_whom", "no"), ("shown", shown)];
         assert_eq!(two.post_form("/practice/settings", &[&torn[..], &USUAL].concat()).await.status, 400, "{shown:?}");
     }

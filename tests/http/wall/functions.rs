@@ -1,16 +1,20 @@
 //! Every function of the database by everybody without the right to it, generated from the catalogue.
 
+use leeward::askings::{self, New};
 use leeward::base::ids::Token;
 use leeward::live;
+use leeward::measures::Occasion;
 use leeward::platform::Role;
 use leeward::sessions::{self, NewSession};
+use leeward::store::seal::Private;
 use leeward::store::subject::Subject;
+use leeward_core::measures::Measure;
 use sqlx::postgres::PgConnectOptions;
 
 use super::probe::{Ground, Outcome, Said, ground};
 
 /// What tells or does something for the app role without any token, and why it may.
-const OPEN: [(&str, &str); 12] = [
+const OPEN: [(&str, &str); 14] = [
     ("access.kind", "says back what the asker has said"),
     ("access.token_hash", "the same, hashed"),
     ("access.now", "the time"),
@@ -23,6 +27,8 @@ const OPEN: [(&str, &str); 12] = [
     ("access.claim_seat", "the link's id is told by try_code alone; the code is compared in the portal"),
     ("access.claimed_seat", "who has the seat's hash made it"),
     ("access.audit", "an act of a visitor's leaves its row"),
+    ("access.flags_to_mail", "whom the program tells by mail, at which address; of no flag whose it is"),
+    ("access.flag_mailed", "that one of these was told, and nobody else"),
 ];
 
 /// The same for the role that signs people in.
@@ -38,7 +44,7 @@ const OPEN_TO_SIGN_IN: [(&str, &str); 8] = [
 ];
 
 /// What a token that holds may tell or do beyond its own: the function, whose token (in their names below), and why.
-const ALLOWED: [(&str, &[&str], &str); 23] = [
+const ALLOWED: [(&str, &[&str], &str); 24] = [
     ("access.members", MEMBERS, "colleagues know each other"),
     ("access.care_links", &["a lead"], "a lead knows who treats whom"),
     ("access.rehearsals", &["a lead"], "a lead's lists leave pretend clients out"),
@@ -49,6 +55,7 @@ const ALLOWED: [(&str, &[&str], &str); 23] = [
     ("access.take_on", &["another clinician"], "a client whom nobody treats"),
     ("access.take_on_rehearsal", &["another clinician"], "the same"),
     ("access.leave_seat", ANY, "one's own seat"),
+    ("access.decline", &["another client's errand"], "one's own asking"),
     ("access.touch_signin", MEMBERS, "one's own sign-in"),
     ("access.note_refused", MEMBERS, "what one reached for in vain, some times an hour"),
     ("access.clients_of", HAND_OVER, "record numbers, for who hands clients over"),
@@ -90,6 +97,7 @@ async fn expired(ground: &Ground) -> Vec<Said> {
         ground.said("the seat that was closed", &Subject::Seat(ground.seat_token.clone())).await,
         ground.said("the device that was refused", &Subject::Seat(ground.asking_token.clone())).await,
         ground.said("the room whose token is over", &Subject::Room(ground.room_token.clone())).await,
+        ground.said("the client, whose asking was taken back", &Subject::Errand(ground.errand_token.clone())).await,
         ground.said("the clinician, signed out", &ground.scene.clinician.subject()).await,
     ];
     for &role in Role::ALL {
@@ -100,6 +108,7 @@ async fn expired(ground: &Ground) -> Vec<Said> {
         "UPDATE access.signin SET ends_at = seen_at - interval '1 hour'",
         "UPDATE access.seat SET closed_at = asked_at",
         "UPDATE access.room_token SET ends_at = ends_at - interval '25 hours'",
+        "UPDATE asking SET closed_as = 'withdrawn', closed_at = asked_at",
     ] {
         sqlx::query(statement).execute(&house.database.superuser).await.unwrap();
     }
@@ -109,7 +118,7 @@ async fn expired(ground: &Ground) -> Vec<Said> {
 /// Nobody, whatever they call themselves, and tokens of one kind used as another.
 async fn pretenders(ground: &Ground) -> Vec<Said> {
     let made_up = ground.said("", &Subject::Member(Token::new(&ground.scene.house.app.world))).await.token;
-    let kinds = ["visitor", "member", "seat", "room", "owner", ""];
+    let kinds = ["visitor", "member", "seat", "room", "errand", "owner", ""];
     let mut all: Vec<Said> = kinds.map(|kind| Said::new(format!("{kind:?} without a token"), kind, "")).to_vec();
     all.extend(kinds.map(|kind| Said::new(format!("{kind:?} with a token that nobody was given"), kind, &made_up)));
     for real in [
@@ -117,6 +126,7 @@ async fn pretenders(ground: &Ground) -> Vec<Said> {
         ground.said("the seat's token", &Subject::Seat(ground.seat_token.clone())).await,
         ground.said("the asking device's token", &Subject::Seat(ground.asking_token.clone())).await,
         ground.said("the room's token", &Subject::Room(ground.room_token.clone())).await,
+        ground.said("the client's errand", &Subject::Errand(ground.errand_token.clone())).await,
     ] {
         let others = kinds.iter().filter(|kind| **kind != real.kind);
         all.extend(others.map(|kind| Said::new(format!("{} as {kind:?}", real.name), kind, &real.token)));
@@ -180,6 +190,16 @@ async fn a_token_opens_nothing_of_somebody_elses() {
         .execute(&house.database.superuser)
         .await
         .unwrap();
+    let now = app.world.now();
+    let asks = New {
+        occasion: Occasion::Intake,
+        measures: vec![Measure::Gad7],
+        from_at: now,
+        due_on: now.date_naive(),
+        event: Private::default(),
+    };
+    let link = askings::make(app, &other.subject(), client, asks).await.unwrap();
+    let errand = Token::parse(link.split('#').nth(1).unwrap()).unwrap();
     let (lead, administrator) = (house.member(&[Role::Lead]).await, house.member(&[Role::Administrator]).await);
     let mut wrong = Vec::new();
     for (name, subject) in [
@@ -189,6 +209,7 @@ async fn a_token_opens_nothing_of_somebody_elses() {
         ("another session's seat", Subject::Seat(seat)),
         ("a device that asks for another session's seat", Subject::Seat(asking)),
         ("another session's room", Subject::Room(room)),
+        ("another client's errand", Subject::Errand(errand)),
     ] {
         let said = ground.said(name, &subject).await;
         let own = ground.own();

@@ -1,7 +1,13 @@
 //! Calls every function that a role may call, as anybody, and says what came of it. Nothing stays.
 
+use leeward::askings::{self, New};
 use leeward::base::ids::Token;
+use leeward::measures::{Occasion, Sheet};
+use leeward::platform::Role;
+use leeward::store::seal::Private;
 use leeward::store::subject::Subject;
+use leeward_core::measures::Measure;
+use leeward_tests::forms::wording;
 use sqlx::postgres::PgConnectOptions;
 use sqlx::{AssertSqlSafe, Connection, PgConnection};
 use uuid::Uuid;
@@ -18,6 +24,10 @@ pub struct Ground {
     pub link: Uuid,
     /// A room of the session.
     pub room_token: Token,
+    /// The client's link to forms: one of two is handed in.
+    pub errand_token: Token,
+    /// That form, which raised a flag.
+    pub flagged: Uuid,
 }
 
 /// Whom a connection says it acts for.
@@ -101,8 +111,27 @@ pub async fn ground() -> Ground {
         .execute(superuser)
         .await
         .unwrap();
+    let errand_token = asked(&scene).await;
+    let flagged = sqlx::query_scalar("SELECT response_id FROM risk_flag").fetch_one(superuser).await.unwrap();
     sqlx::raw_sql(CALL).execute(superuser).await.unwrap();
-    Ground { scene, seat, seat_token, asking_token, link, room_token }
+    Ground { scene, seat, seat_token, asking_token, link, room_token, errand_token, flagged }
+}
+
+/// Asks the client for two forms, and has one of them handed in that raises a flag, of which the clinician wants to be told by mail.
+async fn asked(scene: &Scene) -> Token {
+    let (app, lead) = (&scene.house.app, scene.house.member(&[Role::Lead]).await.subject());
+    for measure in [Measure::Phq9, Measure::Gad7] {
+        leeward::wordings::load_and_use(app, &lead, measure, &wording(measure)).await.unwrap();
+    }
+    let (now, measures) = (app.world.now(), vec![Measure::Phq9, Measure::Gad7]);
+    let new = New { occasion: Occasion::Regular, measures, from_at: now, due_on: now.date_naive(), event: Private::default() };
+    let link = askings::make(app, &scene.clinician.subject(), scene.client, new).await.unwrap();
+    let errand = Token::parse(link.split('#').nth(1).unwrap()).unwrap();
+    let sheet = Sheet::new(Measure::Phq9.form(), vec![Some(1); 9]).unwrap();
+    assert!(askings::answer(app, &Subject::Errand(errand.clone()), Measure::Phq9, &sheet).await.unwrap());
+    let mut clinician = scene.clinician.clone();
+    assert_eq!(clinician.fill_in("/account/mail", &[("address", "hofer@practice.example")]).await.status, 303);
+    errand
 }
 
 impl Ground {
@@ -119,8 +148,8 @@ impl Ground {
     }
 
     /// Ids of the scene's that a call may be about.
-    pub fn ids(&self) -> [Uuid; 4] {
-        [self.scene.session, self.scene.client, self.scene.clinician.member, self.seat]
+    pub fn ids(&self) -> [Uuid; 5] {
+        [self.scene.session, self.scene.client, self.scene.clinician.member, self.seat, self.flagged]
     }
 
     /// What only those who treat may be told.

@@ -1,5 +1,6 @@
 // The closing has a script of its own, which comes once the desk is up: leading a set waits for none of it.
 import type { ClosingPanel } from "../closing/main";
+import { Later } from "../live/later";
 import { part, text } from "./dom";
 
 /** It is fetched unasked so long after the page came, ms: a server that is replaced in mid-session has another one. */
@@ -9,14 +10,14 @@ const NOT_THERE = "The closing did not come: the server was not heard. The closi
 /** The panel of the closing, there or on its way. `address`: of its script. */
 export class Closing {
   private panel: ClosingPanel | null = null;
-  private coming: Promise<void> | null = null;
-  private tries = 0;
+  private readonly script: Later<typeof import("../closing/main")>;
 
   constructor(
-    private readonly address: string,
+    address: string,
     private readonly session: string,
     private readonly onClosed: () => void,
   ) {
+    this.script = new Later(address);
     setTimeout(() => void this.fetched(), UNASKED_AFTER);
   }
 
@@ -49,20 +50,8 @@ export class Closing {
     this.panel?.over();
   }
 
-  private fetched(): Promise<void> {
-    this.coming ??= this.fetch();
-    return this.coming;
-  }
-
-  private async fetch(): Promise<void> {
-    // A browser may keep that an address could not be had.
-    const address = this.tries === 0 ? this.address : `${this.address}?${this.tries}`;
-    try {
-      const { ClosingPanel } = (await import(address)) as typeof import("../closing/main");
-      this.panel = new ClosingPanel(this.session, this.onClosed);
-    } catch {
-      this.tries += 1;
-      this.coming = null;
-    }
+  private async fetched(): Promise<void> {
+    const script = await this.script.fetched();
+    if (script !== null) this.panel ??= new script.ClosingPanel(this.session, this.onClosed);
   }
 }

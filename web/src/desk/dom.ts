@@ -1,14 +1,11 @@
 // Small tools for drawing: every change of the page goes through these, and only real changes touch it.
+export { text } from "../live/element";
 
 /** The element that carries `data-part`; its absence is a fault of the template and says so. */
 export function part<T extends Element = HTMLElement>(name: string): T {
   const found = document.querySelector<T>(`[data-part="${name}"]`);
   if (found === null) throw new Error(`The page has no part named ${name}.`);
   return found;
-}
-
-export function text(element: Element, words: string): void {
-  if (element.textContent !== words) element.textContent = words;
 }
 
 export function attribute(element: Element, name: string, value: string | null): void {

@@ -82,7 +82,7 @@ const SHORTCUTS: Record<string, Shortcut> = {
   b: { action: { kind: "next_moment" } },
   f: { action: { kind: "lower", shown: "opening" } },
   "-": { action: { kind: "lower", shown: "between" } },
-  m: { action: { kind: "lower", shown: "card" } },
+  m: { action: { kind: "lower", shown: "card" }, shifted: { kind: "mute" } },
   g: { action: { kind: "lower", shown: "target" } },
   c: { action: { kind: "lower", shown: "join" } },
   "?": { action: { kind: "lower", shown: "keys" } },

@@ -9,6 +9,7 @@ import type { ToDesk } from "../wire/ToDesk";
 import { AdmissionPanel } from "./admission_panel";
 import { AssessPanel } from "./assess_panel";
 import { buttonAction } from "./buttons";
+import { CallLater } from "./call_later";
 import { Closing } from "./closing_later";
 import { TurnPanel } from "./turn";
 import { part, text } from "./dom";
@@ -73,6 +74,12 @@ const admission = new AdmissionPanel(session, ({ location, callBack, caution }) 
 const closing = new Closing(desk.dataset.closing ?? "", session, () =>
   happen({ kind: "action", action: { kind: "lower", shown: "log" }, id: crypto.randomUUID(), words: words.value }),
 );
+const call = new CallLater(document.querySelector<HTMLElement>('[data-part="face"]'), {
+  send: (said) => void socket.send({ type: "call", ...said }),
+  runs: () => isBusy(state),
+  view: () => state.view,
+  act: (action) => act(action),
+});
 const turn = new TurnPanel(session, () => {
   if (state.view?.state === "closed") return "The session is closed.";
   if (isBusy(state)) return "A set runs. Turn to another target between sets.";
@@ -93,6 +100,7 @@ function draw(): void {
   });
   admission.follow(state.view?.seat, { atTheDoor: state.view?.seat_id ?? null, asking: state.view?.asking ?? null });
   preview.draw();
+  call.draw();
   // A page nobody can see has drawn nothing: the client must not be told that the desk knows.
   if (document.visibilityState === "visible") drawn = state.view?.seq ?? 0;
 }
@@ -159,6 +167,7 @@ function connect(): LiveSocket<ToDesk, FromDesk> {
     hello: () => ({ type: "hello", wire: WIRE_VERSION }),
     drawn: () => drawn,
     onMessage: (message, pageNow) => {
+      if (message.type === "call") return call.hear(message);
       if (message.type === "beat") clock.onBeat(message, pageNow);
       happen({ kind: "heard", message });
     },
@@ -180,6 +189,7 @@ function act(action: Action): void {
   if (action.kind === "closing_enter") return closing.enter();
   if (action.kind === "closing_move") return closing.move(action.by);
   if (action.kind === "to_admission") return admission.lead();
+  if (action.kind === "mute") return call.mute();
   if (action.kind === "turn") return void turn.press(action.value);
   happen({ kind: "action", action, id: crypto.randomUUID(), words: words.value });
 }

@@ -6,6 +6,7 @@ import type { EntryValue } from "../wire/EntryValue";
 import type { FromDesk } from "../wire/FromDesk";
 import type { Saved } from "../wire/Saved";
 import type { Matter } from "../wire/Matter";
+import type { Missing } from "../wire/Missing";
 import type { Moment } from "../wire/Moment";
 import type { Order } from "../wire/Order";
 import type { Plan } from "../wire/Plan";
@@ -17,6 +18,7 @@ import type { Showed } from "../wire/Showed";
 import type { Steadying } from "../wire/Steadying";
 import type { Showing } from "../wire/Showing";
 import type { ToDesk } from "../wire/ToDesk";
+import type { Unwatched } from "../wire/Unwatched";
 import type { Problem, Queue } from "./entries";
 import type { Direction, Setting } from "./plan";
 import type { Taps } from "./rhythm";
@@ -35,6 +37,11 @@ export type Action =
   | { kind: "extend" }
   | { kind: "sight" }
   | { kind: "cannot_see" }
+  /** The desk's own microphone, off and on. */
+  | { kind: "mute" }
+  /** Nothing came of the client for too long. */
+  | { kind: "unseen"; missing: Missing }
+  | { kind: "watch"; off: Unwatched | null }
   | { kind: "take_control" }
   | { kind: "step"; setting: Setting; direction: Direction }
   | { kind: "toggle_open" }

@@ -7,7 +7,20 @@ import { digitBetween } from "./between";
 import { failed, hurry, kept, type Queue } from "./entries";
 import { mergeLogs, presentSet, withSet } from "./log";
 import { isBusy, isLive, OUTSIDE, TAKE_DIGITS, type Action, type Command, type DeskEvent, type DeskState, type Lower, type Step } from "./model";
-import { applyPreset, changeSetting, orderAnswered, resendAfterBreak, say, sendOrder, setTapped, start, stop, undoSetting, unchanged } from "./orders";
+import {
+  applyPreset,
+  changeSetting,
+  isOnItsWay,
+  orderAnswered,
+  resendAfterBreak,
+  say,
+  sendOrder,
+  setTapped,
+  start,
+  stop,
+  undoSetting,
+  unchanged,
+} from "./orders";
 import { asBefore, choose, digit, togglePass } from "./opening";
 import { offered, toSegment, writeOffer } from "./phase";
 import { samePlan } from "./plan";
@@ -101,6 +114,8 @@ function hear(before: DeskState, message: ToDesk, now: number): Step {
   const state = { ...before, line: { ...before.line, heardAt: now } };
   switch (message.type) {
     case "beat":
+    // What is said of the call is the call's: see main.ts.
+    case "call":
       return unchanged(state);
     case "view":
       return hearView(state, message, now);
@@ -193,6 +208,13 @@ function act(state: DeskState, action: Action, id: string, words: string, now: n
     case "cannot_see":
     case "take_control":
       return sendOrder(state, { kind: action.kind }, now);
+    case "unseen":
+      return isOnItsWay(state, "unseen") ? unchanged(state) : sendOrder(state, { kind: "unseen", missing: action.missing }, now);
+    case "watch":
+      return sendOrder(state, { kind: "watch", off: action.off }, now);
+    case "mute":
+      // The call's own: see main.ts.
+      return unchanged(state);
     case "step":
       return changeSetting(state, action.setting, action.direction, now);
     case "toggle_open":

@@ -45,6 +45,7 @@ export function aView(changes: Partial<DeskView> = {}): DeskView {
     record_waits: false,
     clock_set: 0,
     stage_here: true,
+    watch: { seconds: 5, off: null },
     stage_heard: 1000,
     device: {
       width_px: 1280,

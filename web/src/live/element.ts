@@ -18,3 +18,8 @@ export function element<K extends keyof HTMLElementTagNameMap>(tag: K, given: Gi
   made.append(...children);
   return made;
 }
+
+/** Says `words` there; the page is touched only when they are others. */
+export function text(element: Element, words: string): void {
+  if (element.textContent !== words) element.textContent = words;
+}

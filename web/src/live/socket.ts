@@ -6,7 +6,7 @@ import type { Beat } from "../wire/Beat";
 import type { BeatReply } from "../wire/BeatReply";
 
 /** The wire this page speaks: `leeward_core::wire::WIRE_VERSION`. */
-export const WIRE_VERSION = 4;
+export const WIRE_VERSION = 5;
 
 /**
  * - `connecting`: the first try, or one after a loss, is under way

@@ -3,10 +3,10 @@ import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";
 import { test } from "node:test";
 
-const catalogue = ["client", "forms"].map((name) => readFileSync(`../server/portal/src/words/${name}.rs`, "utf8")).join("\n");
+const catalogue = ["client", "call", "forms"].map((name) => readFileSync(`../server/portal/src/words/${name}.rs`, "utf8")).join("\n");
 const ids = new Set([...catalogue.matchAll(/\(\s*"([a-z_]+)",\s*"/g)].map((match) => match[1]!));
 
-const scripts = ["src/stage", "src/join", "src/errand", "src/forms"].flatMap((folder) =>
+const scripts = ["src/stage", "src/stage_call", "src/join", "src/errand", "src/forms"].flatMap((folder) =>
   readdirSync(folder)
     .filter((name) => name.endsWith(".ts") && !name.endsWith(".test.ts"))
     .map((name) => readFileSync(`${folder}/${name}`, "utf8")),
@@ -30,8 +30,9 @@ test("no page says what the catalogue does not have", () => {
 
 test("nothing in the catalogue is left unsaid", () => {
   const text = [...scripts, ...templates, ...handlers].join("\n");
-  // Built ids: `${page.name}_heading`, `check_distance_${far}`, `forms_${standing}`.
-  const built = /^(connecting|refused)_(heading|text)$|^check_distance_(near|arm|far)$|^forms_(kept|keeping|unkept|elsewhere|over)$/;
+  // Built ids: `${page.name}_heading`, `check_distance_${far}`, `forms_${standing}`, `call_voice_${device}`.
+  const built =
+    /^(connecting|refused)_(heading|text)$|^check_distance_(near|arm|far)$|^forms_(kept|keeping|unkept|elsewhere|over)$|^call_(picture|voice)_(refused|absent|taken|unable)$|^call_during_(shown|dimmed|hidden)$/;
   assert.deepEqual(
     [...ids].filter((id) => !text.includes(`"${id}"`) && !built.test(id)),
     [],

@@ -4,6 +4,7 @@ import { CARD_MM, DEFAULT_PX_PER_MM } from "../live/optics";
 import { say } from "../live/words";
 import { askBuzz, askSound } from "./ask_sound";
 import type { Buzz } from "./buzz";
+import type { CallLater } from "./call_later";
 import type { Step } from "./check";
 import { type ThisDevice, pxPerMm } from "./device";
 import type { Event } from "./machine";
@@ -16,6 +17,7 @@ export interface Asking {
   readonly device: ThisDevice;
   readonly tones: Tones;
   readonly buzz: Buzz;
+  readonly call: CallLater;
   act(event: Event): void;
 }
 
@@ -79,6 +81,7 @@ const PAGES: Record<Step, Page> = {
       answers(choice("check_motion_yes", answer("welcome"), given && !declined), choice("check_motion_no", answer("declined"), given && declined)),
     ];
   },
+  call: ({ call }, next) => call.ask(next),
   sound: askSound,
   sides: askSound,
   buzz: askBuzz,

@@ -2,11 +2,11 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { placeOf, stepAfter, stepAfterSkippingAll, stepsFor } from "./check";
 
-const all = { reducedMotion: true, handheld: true, vibrates: true, wakeLock: true, fullScreen: true };
-const none = { reducedMotion: false, handheld: false, vibrates: false, wakeLock: false, fullScreen: false };
+const all = { reducedMotion: true, handheld: true, vibrates: true, wakeLock: true, call: true, fullScreen: true };
+const none = { reducedMotion: false, handheld: false, vibrates: false, wakeLock: false, call: false, fullScreen: false };
 
 test("only what the device has is asked", () => {
-  assert.deepEqual(stepsFor(all), ["start", "settle", "card", "distance", "motion", "sound", "buzz", "awake", "full"]);
+  assert.deepEqual(stepsFor(all), ["start", "settle", "card", "distance", "motion", "call", "sound", "buzz", "awake", "full"]);
   assert.deepEqual(stepsFor(none), ["start", "settle", "card", "distance", "sound"]);
 });
 
@@ -31,5 +31,5 @@ test("places count what is asked, and nothing else", () => {
   assert.equal(placeOf("sides", all), undefined);
   assert.equal(placeOf("motion", none), undefined, "not asked here");
   assert.deepEqual(placeOf("settle", none), { at: 1, of: 4 });
-  assert.deepEqual(placeOf("full", all), { at: 8, of: 8 });
+  assert.deepEqual(placeOf("full", all), { at: 9, of: 9 });
 });

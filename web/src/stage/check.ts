@@ -4,7 +4,7 @@
  */
 
 /** One question. `sides` is asked again later, when the desk wishes: the rest of `sound`, and no part of the check. */
-export type Step = "start" | "settle" | "card" | "distance" | "motion" | "sound" | "buzz" | "awake" | "full" | "sides";
+export type Step = "start" | "settle" | "card" | "distance" | "motion" | "call" | "sound" | "buzz" | "awake" | "full" | "sides";
 
 /** What this browser and system have. */
 export interface Abilities {
@@ -16,6 +16,8 @@ export interface Abilities {
   readonly vibrates: boolean;
   /** The screen can be kept on. */
   readonly wakeLock: boolean;
+  /** Picture and voice go by this page. */
+  readonly call: boolean;
   /** The page can fill the screen. */
   readonly fullScreen: boolean;
 }
@@ -24,6 +26,8 @@ export interface Abilities {
 export function stepsFor(abilities: Abilities): Step[] {
   const steps: Step[] = ["start", "settle", "card", "distance"];
   if (abilities.reducedMotion) steps.push("motion");
+  // The microphone is open when left and right are asked: headphones often play mono then.
+  if (abilities.call) steps.push("call");
   steps.push("sound");
   if (abilities.vibrates) steps.push("buzz");
   if (abilities.wakeLock) steps.push("awake");

@@ -12,6 +12,7 @@ export const abilities = (): Abilities => ({
   vibrates: "vibrate" in navigator && matchMedia("(pointer: coarse)").matches,
   wakeLock: "wakeLock" in navigator,
   fullScreen: document.fullscreenEnabled === true,
+  call: document.body.dataset["call"] !== undefined,
 });
 
 /** px per mm when the card's short side was made `px` wide. */

@@ -8,7 +8,7 @@ import { pageOf } from "./screen";
 
 test("who passed over the check, or had done it, is asked about movement, and about sound when no dot is wanted", () => {
   const answered: Event = { type: "answered", step: "motion", motion: "welcome" };
-  const passed = run([{ type: "skip-all" }], opened({ reducedMotion: true, handheld: false, vibrates: false, wakeLock: true, fullScreen: true }));
+  const passed = run([{ type: "skip-all" }], opened({ reducedMotion: true, handheld: false, vibrates: false, wakeLock: true, call: false, fullScreen: true }));
   assert.equal(passed.state.check, "motion");
   assert.equal(run([answered], passed.state).state.check, undefined);
   const declined = run([{ ...answered, motion: "declined" }], passed.state);

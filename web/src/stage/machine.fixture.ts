@@ -6,7 +6,7 @@ import type { SetView } from "../wire/SetView";
 import type { StageView } from "../wire/StageView";
 import { type Effect, type Event, opened, reduce, type State } from "./machine";
 
-export const plain = { reducedMotion: false, handheld: false, vibrates: false, wakeLock: false, fullScreen: false };
+export const plain = { reducedMotion: false, handheld: false, vibrates: false, wakeLock: false, call: false, fullScreen: false };
 let seq = 0;
 
 export function setView(id: string, change: Partial<SetView> = {}): SetView {

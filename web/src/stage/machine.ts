@@ -303,9 +303,12 @@ export const admitted = (view: StageView | undefined): boolean => view !== undef
 /** The room takes a Stop and a Ready: at the door as well. */
 const hears = (view: StageView | undefined): boolean => admitted(view) || view?.state === "at_the_door";
 
-/** Whether a set was ended there and then; other ends are in its timeline, and come by themselves. */
+/** Ends that are in the timeline of a set, and come by themselves. */
+const AT_REST: readonly Ending[] = ["done", "ended_by_clinician", "hard_limit", "unseen", "unheard"];
+
+/** Whether a set was ended there and then. */
 export function endedAtOnce({ ended }: SetView): boolean {
-  return ended !== null && ended !== "done" && ended !== "ended_by_clinician" && ended !== "hard_limit";
+  return ended !== null && !AT_REST.includes(ended);
 }
 
 const endingOf = (cause: "stop" | Interruption): Ending => (cause === "stop" ? "stopped_by_client" : "page_interrupted");

@@ -10,6 +10,7 @@ import type { Showing } from "../wire/Showing";
 import type { StageView } from "../wire/StageView";
 import type { ToStage } from "../wire/ToStage";
 import { Buzz } from "./buzz";
+import { CallLater } from "./call_later";
 import { abilities, ThisDevice } from "./device";
 import { Dot } from "./dot";
 import { TICK } from "./frames";
@@ -102,7 +103,14 @@ const player = new Player({
   onSilence: () => act({ type: "interrupted", cause: "silence" }),
 });
 
-const renderer = new Renderer(byId("page"), { device, tones, buzz, act: pressed });
+const call = new CallLater(document.body.dataset["call"], {
+  panel: byId("call"),
+  more: byId("call-more"),
+  send: (said) => send({ type: "call", ...said }),
+  runs: () => player.active,
+});
+
+const renderer = new Renderer(byId("page"), { device, tones, buzz, call, act: pressed });
 
 const socket = new LiveSocket<ToStage, FromStage>({
   path: document.body.dataset["socket"] ?? "/stage/socket",
@@ -162,7 +170,10 @@ function follow(): void {
   clock.hold(player.active, now);
   socket.patience = admitted(state.view) ? PATIENCE_ADMITTED : PATIENCE;
   drive(player.active);
-  if (page.name === "end" || page.name === "refused") device.letGo();
+  if (page.name === "end" || page.name === "refused") {
+    device.letGo();
+    call.end();
+  }
   if (page.name === "end") void handIn();
 }
 
@@ -201,6 +212,8 @@ function hear(message: ToStage, pageNow: number): void {
       return hearView(message, pageNow);
     case "kept":
       return report.kept(message.set, message.seq);
+    case "call":
+      return call.hear(message);
     case "reload":
       return act({ type: "reload" });
   }
@@ -263,6 +276,7 @@ async function leave(): Promise<void> {
   tones.cut();
   player.settle();
   socket.close();
+  call.end();
   const facts = report.batch();
   document.body.replaceChildren();
   document.body.dataset["page"] = "left";

@@ -88,7 +88,7 @@ export class Tones {
 
   private create(): AudioContext {
     const session = (navigator as { audioSession?: { type: string } }).audioSession;
-    if (session) session.type = "playback"; // else a phone's ring switch mutes it
+    if (session) session.type = session.type === "play-and-record" ? session.type : "playback"; // else a phone's ring switch mutes it
     const context = new AudioContext({ latencyHint: "interactive" });
     // `suspended`, `interrupted` (an incoming call) and `closed` are all the loss of the sound.
     context.onstatechange = () => {

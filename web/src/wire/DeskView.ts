@@ -10,6 +10,7 @@ import type { RoomState } from "./RoomState";
 import type { SeatState } from "./SeatState";
 import type { SetView } from "./SetView";
 import type { Steadying } from "./Steadying";
+import type { Watch } from "./Watch";
 
 /**
  * The room as the desk knows it.
@@ -126,4 +127,8 @@ rated: ByClient | null,
 /**
  * After a stop the client has said that they need longer.
  */
-longer: boolean, };
+longer: boolean, 
+/**
+ * See [`Watch`].
+ */
+watch: Watch, };

@@ -3,4 +3,4 @@
 /**
  * Who or what ended a set.
  */
-export type Ending = "done" | "ended_by_clinician" | "stopped_by_clinician" | "stopped_by_client" | "cannot_see" | "page_interrupted" | "link_lost" | "hard_limit" | "unknown";
+export type Ending = "done" | "ended_by_clinician" | "stopped_by_clinician" | "stopped_by_client" | "cannot_see" | "unseen" | "unheard" | "page_interrupted" | "link_lost" | "hard_limit" | "unknown";

@@ -2,6 +2,7 @@
 import type { BeatReply } from "./BeatReply";
 import type { Device } from "./Device";
 import type { Evidence } from "./Evidence";
+import type { FromCaller } from "./FromCaller";
 import type { Interruption } from "./Interruption";
 import type { Showing } from "./Showing";
 
@@ -40,4 +41,4 @@ cause: Interruption, } | { "type": "showing" } & Showing | { "type": "evidence",
 /**
  * In order.
  */
-facts: Array<Evidence>, };
+facts: Array<Evidence>, } | { "type": "call" } & FromCaller;

@@ -3,6 +3,7 @@ import type { Beat } from "./Beat";
 import type { DeskView } from "./DeskView";
 import type { Refusal } from "./Refusal";
 import type { Showing } from "./Showing";
+import type { ToCaller } from "./ToCaller";
 
 /**
  * To the desk.
@@ -15,4 +16,4 @@ id: number,
 /**
  * Why not.
  */
-refused: Refusal | null, } | { "type": "showing" } & Showing | { "type": "reload" };
+refused: Refusal | null, } | { "type": "showing" } & Showing | { "type": "call" } & ToCaller | { "type": "reload" };

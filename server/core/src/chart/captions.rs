@@ -6,12 +6,14 @@ use super::*;
 use crate::scale::{Sud, Voc};
 use crate::wire::Ending;
 
-const ENDINGS: [Ending; 9] = [
+const ENDINGS: [Ending; 11] = [
     Ending::Done,
     Ending::EndedByClinician,
     Ending::StoppedByClinician,
     Ending::StoppedByClient,
     Ending::CannotSee,
+    Ending::Unseen,
+    Ending::Unheard,
     Ending::PageInterrupted,
     Ending::LinkLost,
     Ending::HardLimit,
@@ -101,7 +103,7 @@ fn stops(caption: &str) -> usize {
 proptest! {
     #[test]
     fn a_sessions_caption_says_what_its_markers_say(
-        rows in prop::collection::vec((prop::option::of(0..=10u8), prop::option::of(1..=7u8), 0..9usize), 0..31)
+        rows in prop::collection::vec((prop::option::of(0..=10u8), prop::option::of(1..=7u8), 0..ENDINGS.len()), 0..31)
     ) {
         let course: Vec<SetStep> = rows.iter().enumerate()
             .map(|(at, (sud, voc, ending))| SetStep {
@@ -155,7 +157,7 @@ fn a_time_limit_is_no_stop_and_an_unknown_end_is_not_counted_as_one() {
     let set = |number: usize, ending| SetStep { label: number.to_string(), sud: None, voc: None, ending: Some(ending) };
     let course: Vec<SetStep> = ENDINGS.iter().enumerate().map(|(at, ending)| set(at + 1, *ending)).collect();
     let caption = ratings_by_set(&course).caption;
-    assert_eq!(caption, "SUD was not asked. 5 sets were stopped. One set reached the time limit. The end of one set is not known.");
+    assert_eq!(caption, "SUD was not asked. 7 sets were stopped. One set reached the time limit. The end of one set is not known.");
     for ending in ENDINGS {
         assert_eq!(words::ending(ending).starts_with("stopped"), ending.is_stop(), "{ending:?}");
         assert!(words::stop(ending).is_some() || !ending.is_stop(), "{ending:?}");

@@ -56,7 +56,7 @@ pub fn flow_by_week(weeks: &[FlowWeek]) -> Chart {
     Chart {
         title: "Treatments begun and ended by week",
         description:
-            "Across: weeks from Monday on. Open bars upwards: treatments that began, by their first session attended; a stroke in them \
+            "Across: weeks from Monday on. Open bars upwards: treatments that began, by their first session attended; a stroke at \
             how many had their first set of reprocessing in that week. Filled bars downwards: treatments that ended."
                 .to_owned(),
         width: WIDTH,

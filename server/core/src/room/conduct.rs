@@ -101,6 +101,11 @@ impl Conduct {
         Ok(())
     }
 
+    /// Takes a sign of life from what has a budget of its own.
+    pub fn hear_caller(&mut self, now: f64) {
+        self.heard = now;
+    }
+
     /// The view with this `seq` went out to it.
     pub fn view_sent(&mut self, seq: u32) {
         self.wants_view = false;

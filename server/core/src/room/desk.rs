@@ -2,6 +2,7 @@
 
 use std::collections::VecDeque;
 
+use super::call::Side;
 use super::conduct::Conduct;
 use super::set::MOST_SEGMENTS;
 use super::{Effect, MomentKind, Room, Why};
@@ -95,10 +96,15 @@ impl Room {
             // It was closed; what it had sent before is dropped.
             return;
         };
+        let greeted = desk.conduct.greeted;
+        if let FromDesk::Call(said) = said {
+            desk.conduct.hear_caller(now);
+            let called = if greeted { self.caller_said(Side::Desk, id, said) } else { Err("hello comes first, and once") };
+            return called.unwrap_or_else(|words| self.close_desk(id, Why::Breach(words)));
+        }
         if let Err(words) = desk.conduct.hear(now) {
             return self.close_desk(id, Why::Breach(words));
         }
-        let greeted = desk.conduct.greeted;
         match said {
             FromDesk::Hello { wire } if !greeted => self.greet_desk(id, wire),
             FromDesk::Beat(reply) if greeted => self.desk_answered(id, reply),

@@ -1,7 +1,10 @@
 //! What goes into a room and what comes out.
 
+use crate::call::Reach;
 use crate::safety;
-use crate::wire::{Ending, Evidence, FromDesk, FromStage, Holds, Interruption, Plan, SeatState, SetView, Timeline, ToDesk, ToStage};
+use crate::wire::{
+    Ending, Evidence, FromDesk, FromStage, Holds, Interruption, Plan, SeatState, SetView, Timeline, ToDesk, ToStage, Unwatched, Watch,
+};
 
 /// What a room starts from, taken from the record.
 #[derive(Clone, Debug)]
@@ -24,6 +27,10 @@ pub struct Start {
     pub asking: Option<String>,
     /// What the opening has against a start.
     pub holds: Holds,
+    /// How the two pages may be connected for picture and voice; `None`: not at all.
+    pub reach: Option<Reach>,
+    /// A set comes to rest so many seconds after nothing came of the client.
+    pub watch: u8,
 }
 
 impl Start {
@@ -39,6 +46,8 @@ impl Start {
             seat_id: None,
             asking: None,
             holds: Holds::default(),
+            reach: None,
+            watch: Watch::default().seconds,
         }
     }
 }
@@ -143,6 +152,24 @@ pub enum Effect {
     ToDesk(u64, ToDesk),
     /// Send to this stage.
     ToStage(u64, ToStage),
+    /// Tell both of these to connect ([`crate::wire::ToCaller::Begin`]), each with ways of its own; the desk makes the offers.
+    BeginCall {
+        /// The desk's socket.
+        desk: u64,
+        /// The stage's socket.
+        stage: u64,
+        /// Counts the calls of this room.
+        call: u32,
+    },
+    /// Give this page new ways ([`crate::wire::ToCaller::Ways`]).
+    RenewWays {
+        /// Its socket.
+        socket: u64,
+        /// It is a desk's.
+        of_desk: bool,
+        /// The call that goes on.
+        call: u32,
+    },
     /// Close this desk's socket after what was sent. The room has forgotten it already.
     CloseDesk(u64, Why),
     /// Close this stage's socket after what was sent. The room has forgotten it already.
@@ -202,6 +229,8 @@ pub enum Cause {
     Extended,
     /// The clinician asked for the end at the next extreme.
     End,
+    /// The desk's page found that nothing comes of the client: it comes to rest.
+    Eased(Ending),
     /// It was cut off.
     Stopped(Ending),
 }
@@ -213,6 +242,12 @@ pub enum MomentKind {
     Sight,
     /// The clinician cannot see the client.
     CannotSee,
+    /// No picture came from the client, which the desk's page found by itself.
+    Unseen,
+    /// No sound came from the client, likewise.
+    Unheard,
+    /// Sets come to rest by themselves when nothing comes of the client, or do not, for this reason.
+    Watched(Option<Unwatched>),
     /// A second desk took control.
     ControlTaken,
     /// The stage was no longer heard.

@@ -4,7 +4,7 @@ use super::{MomentKind, Room};
 use crate::optics;
 use crate::safety;
 use crate::timeline::NoRoom;
-use crate::wire::{Ending, Order, Plan, Refusal};
+use crate::wire::{Ending, Missing, Order, Plan, Refusal, Unwatched};
 
 /// How an order was carried out.
 pub(super) enum Carried {
@@ -33,6 +33,8 @@ impl Room {
             Order::TakeControl => Ok(Carried::Now),
             Order::Sight => self.order_sight(),
             Order::CannotSee => self.order_cannot_see(),
+            Order::Unseen { missing } => self.order_unseen(missing),
+            Order::Watch { off } => self.order_watch(off),
             Order::Start => self.order_start(desk, id),
             Order::Stop => self.order_stop(),
             Order::End => self.order_end(),
@@ -63,6 +65,28 @@ impl Room {
         self.need_sight = true;
         self.record_moment(MomentKind::CannotSee);
         self.end_set(Ending::CannotSee);
+        Ok(Carried::Now)
+    }
+
+    /// The desk's page found by itself that nothing comes of the client: what runs comes to rest, and the clinician says anew that they see them.
+    fn order_unseen(&mut self, missing: Missing) -> Done {
+        let (kind, ending) = match missing {
+            Missing::Picture => (MomentKind::Unseen, Ending::Unseen),
+            Missing::Voice => (MomentKind::Unheard, Ending::Unheard),
+        };
+        if self.call.watch.off.is_some() || !self.ease(ending) {
+            return Err(Refusal::WrongState);
+        }
+        self.need_sight = true;
+        self.record_moment(kind);
+        Ok(Carried::Now)
+    }
+
+    fn order_watch(&mut self, off: Option<Unwatched>) -> Done {
+        if self.call.watch.off != off {
+            self.call.watch.off = off;
+            self.record_moment(MomentKind::Watched(off));
+        }
         Ok(Carried::Now)
     }
 
@@ -99,27 +123,27 @@ impl Room {
     }
 
     fn order_end(&mut self) -> Done {
-        if self.ease() { Ok(Carried::Now) } else { Err(Refusal::WrongState) }
+        if self.ease(Ending::EndedByClinician) { Ok(Carried::Now) } else { Err(Refusal::WrongState) }
     }
 
-    /// Lets what runs come to rest at its next extreme. False: nothing runs.
-    pub(super) fn ease(&mut self) -> bool {
+    /// Lets what runs come to rest at its next extreme, for this reason. False: nothing runs.
+    pub(super) fn ease(&mut self, ending: Ending) -> bool {
         if self.starting.is_some() {
-            self.end_set(Ending::EndedByClinician);
+            self.end_set(ending);
             return true;
         }
         let at = self.now + self.lead();
         let Some(set) = self.running_mut() else { return false };
-        let changed = set.end_at_next_extreme(at);
+        let changed = set.end_at_next_extreme(at, ending);
         if changed {
-            self.record_end_asked();
+            self.record_end_asked(ending);
         }
         true
     }
 
     fn order_extend(&mut self) -> Done {
         let at = self.now + self.lead();
-        let Some(set) = self.running_mut().filter(|set| !set.end_asked) else {
+        let Some(set) = self.running_mut().filter(|set| set.end_asked.is_none()) else {
             return Err(Refusal::WrongState);
         };
         let Some(cycles) = set.base_cycles else {
@@ -189,7 +213,7 @@ impl Room {
     /// While a set runs, its rate alone may change.
     fn change_live(&mut self, plan: Plan) -> Done {
         let (at, eyes_locked) = (self.now + self.lead(), self.eyes_locked);
-        let Some(set) = self.running_mut().filter(|set| !set.end_asked) else {
+        let Some(set) = self.running_mut().filter(|set| set.end_asked.is_none()) else {
             return Err(Refusal::WrongState);
         };
         let same_but_rate = Plan { rate: set.plan.rate, ..plan };

@@ -38,7 +38,8 @@ pub(super) struct LiveSet {
     pub goal: Goal,
     /// Cycles first ordered; `None` for an open one.
     pub base_cycles: Option<u32>,
-    pub end_asked: bool,
+    /// It was asked to come to rest, which is how it will have ended then.
+    pub end_asked: Option<Ending>,
     pub ended: Option<Ending>,
     /// The client's page has said that it moves, sounds or taps.
     pub seen: bool,
@@ -58,7 +59,7 @@ impl LiveSet {
             timeline: Timeline::start(&plan, at),
             goal: Goal::of(&plan, at),
             base_cycles,
-            end_asked: false,
+            end_asked: None,
             ended: None,
             seen: false,
             orders: 0,
@@ -71,7 +72,7 @@ impl LiveSet {
 
     /// The state word while it runs.
     pub fn state(&self, now: f64) -> RoomState {
-        let eases = self.end_asked || self.timeline.eases_at().is_some_and(|at| now >= at);
+        let eases = self.end_asked.is_some() || self.timeline.eases_at().is_some_and(|at| now >= at);
         match (self.seen, eases) {
             (false, _) => RoomState::Starting,
             (true, false) => RoomState::Running,
@@ -79,14 +80,14 @@ impl LiveSet {
         }
     }
 
-    /// Whether the timeline changed.
-    pub fn end_at_next_extreme(&mut self, at: f64) -> bool {
+    /// Whether the timeline changed; `ending`: why it is to end.
+    pub fn end_at_next_extreme(&mut self, at: f64, ending: Ending) -> bool {
         let ended = self.timeline.end_at_next_extreme(at);
-        if self.end_asked || ended == self.timeline {
+        if self.end_asked.is_some() || ended == self.timeline {
             return false;
         }
         self.timeline = ended;
-        self.end_asked = true;
+        self.end_asked = Some(ending);
         true
     }
 
@@ -114,8 +115,8 @@ impl LiveSet {
     /// How it ended, when it came to the end of its timeline.
     fn natural_ending(&self) -> Ending {
         let reached = self.timeline.end_phase();
-        if self.end_asked {
-            Ending::EndedByClinician
+        if let Some(ending) = self.end_asked {
+            ending
         } else if self.goal.cycles.is_some_and(|cycles| reached >= cycles - 1e-6) {
             Ending::Done
         } else {
@@ -206,7 +207,7 @@ impl Room {
     /// When the state word of the set changes by time alone.
     pub(super) fn set_due(&self) -> Option<f64> {
         let set = self.running()?;
-        let eases = set.timeline.eases_at().filter(|&at| at > self.now && !set.end_asked);
+        let eases = set.timeline.eases_at().filter(|&at| at > self.now && set.end_asked.is_none());
         eases.or_else(|| set.timeline.ends_at())
     }
 
@@ -258,9 +259,9 @@ impl Room {
         }
     }
 
-    /// The clinician's End came before the dot ever moved, or the dot now eases out.
-    pub(super) fn record_end_asked(&mut self) {
-        self.record_ordered(Cause::End);
+    /// What asks for a rest came before the dot ever moved, or the dot now eases out.
+    pub(super) fn record_end_asked(&mut self, ending: Ending) {
+        self.record_ordered(if ending == Ending::EndedByClinician { Cause::End } else { Cause::Eased(ending) });
         self.finish_set();
     }
 

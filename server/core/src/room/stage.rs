@@ -1,10 +1,13 @@
 //! The client's page: joining, and its messages.
 
+use super::call::Side;
 use super::conduct::Conduct;
 use super::possible::{check_evidence, check_showing};
 use super::{Effect, MomentKind, Room, StopNews, StoppedBy, Why};
 use crate::optics;
-use crate::wire::{BeatReply, Device, Ending, Evidence, Fact, FromStage, Interruption, SeatState, Showing, ToDesk, ToStage, WIRE_VERSION};
+use crate::wire::{
+    BeatReply, Device, Ending, Evidence, Fact, FromCaller, FromStage, Interruption, SeatState, Showing, ToDesk, ToStage, WIRE_VERSION,
+};
 
 /// Sockets that have yet to say hello; more are turned away, the oldest first.
 const ARRIVING: usize = 4;
@@ -51,7 +54,9 @@ impl Room {
     pub(super) fn stage_said(&mut self, id: u64, said: FromStage) {
         let now = self.now;
         let arriving = self.arriving.iter_mut().find(|one| one.id == id).map(|one| &mut one.conduct);
-        let taken = if let Some(conduct) = arriving {
+        let taken = if let FromStage::Call(said) = said {
+            self.stage_called(id, said)
+        } else if let Some(conduct) = arriving {
             conduct.hear(now).and_then(|()| self.arrived(id, said))
         } else if let Some(stage) = self.stage.as_mut().filter(|stage| stage.id == id) {
             stage.conduct.hear(now).and_then(|()| self.greeted_said(said))
@@ -62,6 +67,19 @@ impl Room {
         if let Err(words) = taken {
             self.close_stage(id, Why::Breach(words));
         }
+    }
+
+    fn stage_called(&mut self, id: u64, said: FromCaller) -> Result<(), &'static str> {
+        if self.arriving.iter().any(|one| one.id == id) {
+            return Err("hello comes first");
+        }
+        let now = self.now;
+        let Some(stage) = self.stage.as_mut().filter(|stage| stage.id == id) else { return Ok(()) };
+        stage.conduct.hear_caller(now);
+        if !self.is_live() {
+            return Err("not admitted");
+        }
+        self.caller_said(Side::Stage, id, said)
     }
 
     /// The first words of a socket.
@@ -115,7 +133,7 @@ impl Room {
             FromStage::Evidence { facts } => return self.evidence(facts),
             FromStage::Rated { id, asked, value } => return self.client_rated(id, asked, value),
             FromStage::Longer => self.client_longer(),
-            FromStage::Hello { .. } | FromStage::Beat(_) | FromStage::Device { .. } => {}
+            FromStage::Hello { .. } | FromStage::Beat(_) | FromStage::Device { .. } | FromStage::Call(_) => {}
         }
         Ok(())
     }

@@ -3,6 +3,7 @@
 mod aids;
 mod answers;
 mod breaches;
+mod calling;
 mod changes;
 mod joining;
 mod play;

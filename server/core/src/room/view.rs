@@ -4,7 +4,7 @@ use super::aids::Aids;
 use super::{Effect, Room, StoppedBy};
 use crate::optics;
 use crate::wire::{
-    DeskView, Device, Ending, Hold, Needs, OpenPad, Plan, Refusal, RoomState, SeatState, SetView, StageView, ToDesk, ToStage,
+    DeskView, Device, Ending, Hold, Needs, OpenPad, Plan, Refusal, RoomState, SeatState, SetView, StageView, ToDesk, ToStage, Watch,
 };
 
 /// How far the news of the client's stop has come.
@@ -56,6 +56,7 @@ pub(super) struct Face {
     eyes_locked: bool,
     sides_asked: u32,
     closing_words: Option<String>,
+    watch: Watch,
 }
 
 impl Room {
@@ -134,6 +135,7 @@ impl Room {
             eyes_locked: self.eyes_locked,
             sides_asked: self.sides_asked,
             closing_words: self.closed.clone().flatten(),
+            watch: self.call.watch,
         }
     }
 
@@ -214,6 +216,7 @@ impl Room {
             pad: face.aids.pad,
             rated: face.aids.rated.clone(),
             longer: face.aids.longer,
+            watch: face.watch,
         }
     }
 

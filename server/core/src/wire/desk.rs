@@ -2,7 +2,10 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Beat, BeatReply, ByClient, Device, Hold, Needs, Pad, Plan, RoomState, SetView, Showing, Steadying};
+use super::{
+    Beat, BeatReply, ByClient, Device, FromCaller, Hold, Missing, Needs, Pad, Plan, RoomState, SetView, Showing, Steadying, ToCaller,
+    Unwatched, Watch,
+};
 
 /// An order from the desk.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -15,6 +18,16 @@ pub enum Order {
     Sight,
     /// "I can't see them": ends the set, needs `Sight` again.
     CannotSee,
+    /// Nothing came of the client for so long as the practice allows, though they send it: what runs comes to rest, and needs `Sight` again.
+    Unseen {
+        /// What.
+        missing: Missing,
+    },
+    /// Whether sets come to rest by themselves when nothing comes of the client.
+    Watch {
+        /// Why not; `None`: they do.
+        off: Option<Unwatched>,
+    },
     /// Start the next set with the room's plan.
     Start,
     /// Stop now.
@@ -68,6 +81,8 @@ pub enum FromDesk {
         /// What to do.
         order: Order,
     },
+    /// About the call. Only while this desk has control and the client is admitted; else it is dropped.
+    Call(FromCaller),
 }
 
 /// Why an order was refused. The desk has the words for each.
@@ -120,6 +135,8 @@ pub enum ToDesk {
     },
     /// What the client's page shows now.
     Showing(Showing),
+    /// About the call.
+    Call(ToCaller),
     /// This page is older than the server: reload once nothing moves.
     Reload,
 }
@@ -211,4 +228,7 @@ pub struct DeskView {
     /// After a stop the client has said that they need longer.
     #[serde(default)]
     pub longer: bool,
+    /// See [`Watch`].
+    #[serde(default)]
+    pub watch: Watch,
 }

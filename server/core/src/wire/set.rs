@@ -120,6 +120,10 @@ pub enum Ending {
     StoppedByClient,
     /// The clinician could not see the client.
     CannotSee,
+    /// No picture came from the client for too long: it came to rest.
+    Unseen,
+    /// No sound came from the client for too long: it came to rest.
+    Unheard,
     /// The client's page was hidden, turned, resized, or left full screen.
     PageInterrupted,
     /// The line to the stage was lost, or the stage was left without a sign of the desk.
@@ -136,7 +140,8 @@ impl Ending {
     pub const fn is_stop(self) -> bool {
         match self {
             Self::Done | Self::EndedByClinician | Self::HardLimit | Self::Unknown => false,
-            Self::StoppedByClinician | Self::StoppedByClient | Self::CannotSee | Self::PageInterrupted | Self::LinkLost => true,
+            Self::StoppedByClinician | Self::StoppedByClient | Self::CannotSee | Self::Unseen | Self::Unheard => true,
+            Self::PageInterrupted | Self::LinkLost => true,
         }
     }
 }

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Beat, BeatReply, Ending, Needs, OpenPad, RoomState, SetView, Steadying};
+use super::{Beat, BeatReply, Ending, FromCaller, Needs, OpenPad, RoomState, SetView, Steadying, ToCaller};
 
 /// What the client's page found out about itself. Sent with hello and again when it changes.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -174,6 +174,8 @@ pub enum FromStage {
         /// In order.
         facts: Vec<Evidence>,
     },
+    /// About the call. Only once admitted; else it is a breach.
+    Call(FromCaller),
 }
 
 /// To the client's page.
@@ -192,6 +194,8 @@ pub enum ToStage {
         /// The highest `seq` below which nothing is missing.
         seq: u32,
     },
+    /// About the call. Never before the client is admitted.
+    Call(ToCaller),
     /// This page is older than the server: reload once nothing moves.
     Reload,
 }

@@ -257,7 +257,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
     let answered = responses(&mut tx, &app, client).await?;
     let facts = facts(&mut tx, &app, &answered).await?;
     let schedule = queries::schedule(&mut tx, client).await?;
-    let event = answered.into_iter().rev().find(|one| has_event(one.measure)).and_then(|one| one.event.text().ok());
+    let event = answered.into_iter().rev().find(|one| has_event(one.measure)).map(|one| one.event.text());
     let record = clients::row(&mut tx, client).await?.map(|row| row.number);
     tx.commit().await?;
     let today = facts.when.date(&facts.now);
@@ -274,11 +274,15 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, I
         occasion: schedule.and_then(|schedule| schedule.due_for).unwrap_or_else(|| Occasion::Regular.name().to_owned()),
         from: if risky { String::new() } else { from.to_string() },
         due: if risky { String::new() } else { due.to_string() },
-        event: event.map(|event| event.reveal().to_owned()).unwrap_or_default(),
+        event: event.as_ref().and_then(|event| event.as_ref().ok()).map(|event| event.reveal().to_owned()).unwrap_or_default(),
         version: String::new(),
         ticked: chosen.iter().map(|measure| (measure.name().to_owned(), "yes".to_owned())).collect(),
     };
-    AskPage::show(frame, client, (record, facts.worded), Again::first(typed))
+    let mut again = Again::first(typed);
+    if matches!(event, Some(Err(_))) {
+        again.notice = "The event that was asked about last time does not open, so it is not filled in. Tell the administrator.";
+    }
+    AskPage::show(frame, client, (record, facts.worded), again)
 }
 
 /// `POST /clients/{client}/askings/new`

@@ -159,7 +159,7 @@ fn fill(frame: Frame, (work, form): (&Work, &Form), said: Said, (draft, how): (&
             title: wording.title.clone(),
             language: if wording.language.is_empty() { "en".to_owned() } else { wording.language.clone() },
             intro: wording.intro.clone(),
-            about: about(work, form.measure),
+            about: work.event_of(form.measure)?.reveal().to_owned(),
             said,
             questions,
             sendings: form.sendings(sender.page),
@@ -179,14 +179,6 @@ fn fill_as_kept(app: &App, frame: Frame, errand: &Errand, (work, form): (&Work, 
 
 fn say_only(frame: Frame, heading: &str, text: String, said: Said, more: bool) -> Result<Response, Error> {
     behind_link(StatusCode::OK, &SaidPage { nonce: frame.nonce, assets: frame.assets, heading: say(heading), text, said, more })
-}
-
-/// What the client reads of the event, where the form asks about one.
-fn about(work: &Work, measure: Measure) -> String {
-    match work.event.clone().text() {
-        Ok(event) if crate::measures::has_event(measure) => event.reveal().to_owned(),
-        _ => String::new(),
-    }
 }
 
 /// `GET /q/forms`: the next form that was not handed in.

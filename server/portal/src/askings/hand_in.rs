@@ -12,7 +12,7 @@ use uuid::Uuid;
 use super::queries_errand::{self as queries, FormRow};
 use super::{Closed, Draft, Given, ONLY_VERSION};
 use crate::base::ids::new_id;
-use crate::measures::{Handed, Sheet, hand_in};
+use crate::measures::{Handed, Sheet, hand_in, has_event};
 use crate::platform::{App, Errand};
 use crate::store::error::Error;
 use crate::store::seal::{ClientKey, Field, Opened, Private};
@@ -21,7 +21,7 @@ use crate::store::subject::{Act, Subject, Tx};
 /// All that an errand is for.
 pub(super) struct Work {
     pub(super) from_at: DateTime<Utc>,
-    pub(super) event: Opened,
+    event: Opened,
     pub(super) closed: Option<Closed>,
     pub(super) forms: Vec<Form>,
     key: ClientKey,
@@ -31,6 +31,14 @@ impl Work {
     /// The next form that can be filled in; `None`: none, or the asking is closed.
     pub(super) fn next(&self) -> Option<&Form> {
         self.forms.iter().find(|form| self.closed.is_none() && !form.handed_in && form.wording.is_some())
+    }
+
+    /// The event that `measure` is answered about; nothing where it asks about none.
+    ///
+    /// # Errors
+    /// [`Error::Seal`] when it does not open: answers about an event that nobody read would be about another one.
+    pub(super) fn event_of(&self, measure: Measure) -> Result<Private, Error> {
+        if has_event(measure) { Ok(self.event.clone().text()?) } else { Ok(Private::default()) }
     }
 }
 
@@ -162,7 +170,7 @@ pub async fn answer(app: &App, subject: &Subject, measure: Measure, sheet: &Shee
 async fn keep(tx: &mut Tx, app: &App, work: &Work, (measure, page): (Measure, Uuid), sheet: &Sheet) -> Result<bool, Error> {
     let form = work.forms.iter().find(|form| form.measure == measure).ok_or(Error::NotFound)?;
     let (wording, _) = form.wording.as_ref().ok_or(Error::Conflict("These questions are not used any more."))?;
-    let event = super::event_for(&[measure], work.event.clone().text()?);
+    let event = work.event_of(measure)?;
     let handed = Handed { measure, wording: *wording, sheet, event: &event, follows: form.draft_version, page };
     hand_in(tx, app, &work.key, &handed).await
 }

@@ -10,6 +10,7 @@ use uuid::Uuid;
 use super::admit::outside;
 use super::desk_turns::{self, Turn};
 use super::queries::{self, SessionRow};
+use super::queries_room::call_settings;
 use crate::askings;
 use crate::clients::{self, Details};
 use crate::platform::App;
@@ -17,6 +18,7 @@ use crate::platform::Member;
 use crate::platform::assets::Assets;
 use crate::platform::forms::Id;
 use crate::platform::page::{Frame, page};
+use crate::platform::security::PERMISSIONS_OF_A_CALL;
 use crate::platform::when::When;
 use crate::presets;
 use crate::reach::{self, Reach};
@@ -68,6 +70,8 @@ struct DeskPage {
     safety: Vec<(&'static str, String)>,
     /// What is due of forms, in words.
     due: Option<String>,
+    /// Whether picture and voice go through this portal's pages at all.
+    calls: bool,
 }
 
 /// What is worked on; an empty text was not recorded.
@@ -185,9 +189,10 @@ pub(super) async fn show(State(app): State<App>, member: Member, Id(session): Id
         resources,
         safety: safety_lines(&mut tx, &app, row.client).await?,
         due: askings::due(&mut tx, row.client, today).await?.map(|due| due.words(today)),
+        calls: app.calls().reach(call_settings(&mut tx).await?.0).is_some(),
     };
     tx.commit().await?;
-    Ok(page(&desk)?.into_response())
+    Ok(([PERMISSIONS_OF_A_CALL], page(&desk)?).into_response())
 }
 
 fn json(value: &impl serde::Serialize) -> Result<String, Error> {

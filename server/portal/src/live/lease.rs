@@ -43,12 +43,12 @@ pub(super) async fn take(app: &App, subject: &Subject, session: Uuid) -> Result<
     let (subject, id) = (Subject::Room(token), new_id(&app.world));
     let mut tx = app.database.look(&subject).await?;
     let LeaseRow { session, client, epoch } = queries::take_lease(&mut tx, session, id).await?.ok_or(Error::NotFound)?;
-    let (start, seats) = read_start(&mut tx, session, client, epoch).await?;
+    let (start, seats) = read_start(&mut tx, app, (session, client), epoch).await?;
     tx.commit().await?;
     Ok((Lease { app: app.clone(), session, client, epoch, id, subject }, start, seats))
 }
 
-async fn read_start(tx: &mut Tx, session: Uuid, client: Uuid, epoch: i32) -> Result<(Start, Vec<SeatRow>), Error> {
+async fn read_start(tx: &mut Tx, app: &App, (session, client): (Uuid, Uuid), epoch: i32) -> Result<(Start, Vec<SeatRow>), Error> {
     let sets = queries::past_sets(tx, session).await?;
     let seats = queries::seats(tx, session).await?;
     // An order that this version cannot read is none to start from.
@@ -57,6 +57,7 @@ async fn read_start(tx: &mut Tx, session: Uuid, client: Uuid, epoch: i32) -> Res
         None => comfort::first_plan(tx, client).await?,
     };
     let Seated { state, id, asking } = seated(&seats);
+    let (direct, seconds) = queries::call_settings(tx).await?;
     let start = Start {
         epoch: epoch.unsigned_abs(),
         plan,
@@ -67,6 +68,8 @@ async fn read_start(tx: &mut Tx, session: Uuid, client: Uuid, epoch: i32) -> Res
         seat_id: id,
         asking,
         holds: course::holding(tx, session).await?,
+        reach: app.calls().reach(direct),
+        watch: u8::try_from(seconds).map_err(|_| Error::Inconsistent("practice.unseen_seconds"))?,
     };
     Ok((start, seats))
 }

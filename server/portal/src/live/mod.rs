@@ -1,6 +1,7 @@
 //! The live room: joining, stage, desk, and the sockets between them.
 
 mod admit;
+mod calls;
 mod code;
 mod crowd;
 mod desk;
@@ -14,6 +15,7 @@ mod queries;
 mod queries_evidence;
 mod queries_room;
 mod recorder;
+mod relay;
 mod room_effects;
 mod room_seats;
 mod room_task;
@@ -30,9 +32,11 @@ use crate::platform::{Repeats, Routes, Rule};
 use crate::store::error::Error;
 
 pub use admit::{Admission, admit};
+pub use calls::Calls;
 pub use history::{PastOrder, PastSet, keep_past, sit_down};
 pub use hub::{Rooms, bell, gauges};
 pub use join::mint;
+pub use relay::Relay;
 
 /// What a page's script sent.
 fn read<T: DeserializeOwned>(body: &[u8]) -> Result<T, Error> {

@@ -1,7 +1,7 @@
 //! What the record calls the things that happen in a room. Part of the data: never change one.
 
 use leeward_core::room::{Cause, MomentKind};
-use leeward_core::wire::{Ending, Interruption};
+use leeward_core::wire::{Ending, Interruption, Unwatched};
 
 /// As `wire::Ending` writes it.
 pub(super) const fn ending(ending: Ending) -> &'static str {
@@ -11,6 +11,8 @@ pub(super) const fn ending(ending: Ending) -> &'static str {
         Ending::StoppedByClinician => "stopped_by_clinician",
         Ending::StoppedByClient => "stopped_by_client",
         Ending::CannotSee => "cannot_see",
+        Ending::Unseen => "unseen",
+        Ending::Unheard => "unheard",
         Ending::PageInterrupted => "page_interrupted",
         Ending::LinkLost => "link_lost",
         Ending::HardLimit => "hard_limit",
@@ -25,6 +27,7 @@ pub(super) const fn cause(cause: Cause) -> &'static str {
         Cause::Rate => "rate",
         Cause::Extended => "extended",
         Cause::End => "end",
+        Cause::Eased(_) => "eased",
         Cause::Stopped(_) => "stopped",
     }
 }
@@ -34,6 +37,11 @@ pub(super) const fn moment(kind: MomentKind) -> &'static str {
     match kind {
         MomentKind::Sight => "sight",
         MomentKind::CannotSee => "cannot_see",
+        MomentKind::Unseen => "unseen",
+        MomentKind::Unheard => "unheard",
+        MomentKind::Watched(None) => "watched",
+        MomentKind::Watched(Some(Unwatched::SoundOnly)) => "unwatched_sound_only",
+        MomentKind::Watched(Some(Unwatched::OtherMeans)) => "unwatched_other_means",
         MomentKind::ControlTaken => "control_taken",
         MomentKind::StageLost => "stage_lost",
         MomentKind::StageBack => "stage_back",
@@ -58,8 +66,19 @@ mod tests {
     #[test]
     fn endings_are_called_as_on_the_wire() {
         use Ending::*;
-        for each in [Done, EndedByClinician, StoppedByClinician, StoppedByClient, CannotSee, PageInterrupted, LinkLost, HardLimit, Unknown]
-        {
+        for each in [
+            Done,
+            EndedByClinician,
+            StoppedByClinician,
+            StoppedByClient,
+            CannotSee,
+            Unseen,
+            Unheard,
+            PageInterrupted,
+            LinkLost,
+            HardLimit,
+            Unknown,
+        ] {
             assert_eq!(serde_json::to_value(each).unwrap(), ending(each));
         }
     }

@@ -293,3 +293,10 @@ pub async fn keep_room(db: &mut PgConnection) -> Result<(), Error> {
     sqlx::query!("SELECT access.keep_room()").execute(db).await?;
     Ok(())
 }
+
+/// What the practice has said about calls: whether the two pages may connect directly, and after how many seconds without picture or sound of the
+/// client a set comes to rest.
+pub async fn call_settings(db: &mut PgConnection) -> Result<(bool, i16), Error> {
+    let row = sqlx::query!("SELECT direct_calls, unseen_seconds FROM practice").fetch_one(db).await?;
+    Ok((row.direct_calls, row.unseen_seconds))
+}

@@ -31,10 +31,12 @@ impl RoomTask {
         }
     }
 
-    fn carry_out(&mut self, effect: Effect) -> Option<Event> {
+    fn carry_out(&mut self, effect: Effect) -> Vec<Event> {
         match effect {
-            Effect::ToDesk(desk, message) => return self.send(desk, &message),
-            Effect::ToStage(stage, message) => return self.send(stage, &message),
+            Effect::ToDesk(desk, message) => return self.send(desk, &message).into_iter().collect(),
+            Effect::ToStage(stage, message) => return self.send(stage, &message).into_iter().collect(),
+            Effect::BeginCall { desk, stage, call } => return self.begin_call(desk, stage, call),
+            Effect::RenewWays { socket, of_desk, call } => return self.renew_ways(socket, of_desk, call).into_iter().collect(),
             Effect::CloseDesk(socket, why) | Effect::CloseStage(socket, why) => {
                 if let Some(line) = self.lines.remove(&socket) {
                     line.out.close(Out::Close(why.code(), why.reason()));
@@ -65,7 +67,7 @@ impl RoomTask {
                 });
             }
         }
-        None
+        vec![]
     }
 
     /// A clock that is set while people work is said: what the record dates by it may be wrong.

@@ -11,10 +11,12 @@ use leeward_core::wire::Evidence;
 use serde::Deserialize;
 use uuid::Uuid;
 
+use super::queries_room::call_settings;
 use super::{queries, queries_evidence};
 use crate::platform::App;
 use crate::platform::assets::Assets;
 use crate::platform::page::{Frame, page};
+use crate::platform::security::PERMISSIONS_OF_A_CALL;
 use crate::platform::{Seat, token_cookie, token_in};
 use crate::store::error::Error;
 use crate::store::subject::{Act, Subject};
@@ -37,6 +39,8 @@ struct StagePage {
     words: String,
     meets: Option<String>,
     rehearsal: bool,
+    /// Whether picture and voice go through this portal's pages at all.
+    calls: bool,
 }
 
 #[derive(Template)]
@@ -56,8 +60,11 @@ pub(super) async fn show(seat: Seat, State(app): State<App>, frame: Frame) -> Re
     let mut tx = app.database.look(&seat.subject).await?;
     let rehearsal = queries::seat_rehearses(&mut tx).await?;
     let meets = if seat.taken { queries::whom_we_meet(&mut tx).await? } else { None };
+    let calls = app.calls().reach(call_settings(&mut tx).await?.0).is_some();
     tx.commit().await?;
-    quiet(&StagePage { nonce: frame.nonce, assets: frame.assets, words: words::json(words::Page::Stage), meets, rehearsal })
+    let words = words::json(if calls { words::Page::Calling } else { words::Page::Stage });
+    let page = StagePage { nonce: frame.nonce, assets: frame.assets, words, meets, rehearsal, calls };
+    Ok(([PERMISSIONS_OF_A_CALL], quiet(&page)?).into_response())
 }
 
 /// `GET /left`
@@ -122,7 +129,8 @@ mod tests {
 
     fn stage(meets: Option<&str>) -> Result<String, askama::Error> {
         let meets = meets.map(str::to_owned);
-        StagePage { nonce: String::new(), assets: Assets, words: words::json(words::Page::Stage), meets, rehearsal: false }.render()
+        StagePage { nonce: String::new(), assets: Assets, words: words::json(words::Page::Stage), meets, rehearsal: false, calls: false }
+            .render()
     }
 
     #[test]

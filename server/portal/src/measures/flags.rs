@@ -3,7 +3,7 @@
 
 use axum::extract::State;
 use chrono::{DateTime, Utc};
-use leeward_core::measures::Measure;
+use leeward_core::measures::{Form, Measure};
 use strum::{EnumString, IntoStaticStr, VariantArray};
 use uuid::Uuid;
 
@@ -78,7 +78,7 @@ pub async fn open_flags(tx: &mut Tx) -> Result<Vec<OpenFlag>, Error> {
         let form = match (number, measure, says) {
             (Some(number), Some(measure), Some(says)) => {
                 let form = Measure::parse(&measure).ok_or(Error::Inconsistent("response.measure"))?.form();
-                Some((number, says_words(form.name, form.risk.unwrap_or_default(), &says)))
+                Some((number, says_words(form, &says)?))
             }
             _ => None,
         };
@@ -95,11 +95,13 @@ pub async fn told(tx: &mut Tx, flag: &OpenFlag, now: DateTime<Utc>) -> Result<()
     Ok(queries::told(tx, flag.response, flag.client, now).await?)
 }
 
-/// What an item says, in words.
-fn says_words(form: &str, item: usize, says: &str) -> String {
+/// What the form's item about risk says, in words.
+fn says_words(form: &Form, says: &str) -> Result<String, Error> {
+    let (name, item) = (form.name, form.risk.ok_or(Error::Inconsistent("risk_flag.response_id"))?);
     match says {
-        "unknown" => format!("{form}, item {item} (thoughts of death or self-harm) was left blank: ask"),
-        _ => format!("{form}, item {item} (thoughts of death or self-harm) was answered with 1 or more"),
+        "unknown" => Ok(format!("{name}, item {item} (thoughts of death or self-harm) was left blank: ask")),
+        "flag" => Ok(format!("{name}, item {item} (thoughts of death or self-harm) was answered with 1 or more")),
+        _ => Err(Error::Inconsistent("risk_flag.says")),
     }
 }
 
@@ -125,7 +127,7 @@ impl Flag {
         };
         let how = |one: &ToldRow| if one.by_mail { "told by mail" } else { "had it on screen" };
         let told = told.into_iter().map(|one| (one.name.clone().unwrap_or_default(), how(&one), one.at)).collect();
-        Ok(Self { says: says_words(form.name, form.risk.unwrap_or_default(), &row.says), raised_at: row.raised_at, done, told })
+        Ok(Self { says: says_words(form, &row.says)?, raised_at: row.raised_at, done, told })
     }
 }
 

@@ -47,24 +47,33 @@ fn add_headers(headers: &mut HeaderMap, nonce: &str) {
     // Client pages set `no-referrer` themselves; the rest needs an Origin on its form posts.
     headers.entry(header::REFERRER_POLICY).or_insert(HeaderValue::from_static("same-origin"));
     headers.entry(header::CACHE_CONTROL).or_insert(HeaderValue::from_static("no-store"));
+    headers.entry(HeaderName::from_static("permissions-policy")).or_insert(HeaderValue::from_static(PERMISSIONS));
     for (name, value) in FIXED {
         headers.insert(HeaderName::from_static(name), HeaderValue::from_static(value));
     }
 }
 
-const FIXED: [(&str, &str); 7] = [
+const FIXED: [(&str, &str); 6] = [
     ("x-content-type-options", "nosniff"),
     ("cross-origin-opener-policy", "same-origin"),
     ("cross-origin-resource-policy", "same-origin"),
     ("cross-origin-embedder-policy", "require-corp"),
     ("strict-transport-security", "max-age=63072000; includeSubDomains"),
     ("x-robots-tag", "noindex, nofollow"),
-    (
-        "permissions-policy",
-        "autoplay=(self), fullscreen=(self), screen-wake-lock=(self), publickey-credentials-get=(self), publickey-credentials-create=(self), \
-         camera=(), microphone=(), geolocation=(), payment=(), usb=(), browsing-topics=()",
-    ),
 ];
+
+/// What a page may ask the browser for.
+const PERMISSIONS: &str = "autoplay=(self), fullscreen=(self), screen-wake-lock=(self), publickey-credentials-get=(self), \
+    publickey-credentials-create=(self), camera=(), microphone=(), geolocation=(), payment=(), usb=(), browsing-topics=()";
+
+/// The same, and picture and voice: for the two pages of a session alone, which set it themselves.
+pub const PERMISSIONS_OF_A_CALL: (HeaderName, HeaderValue) = (
+    HeaderName::from_static("permissions-policy"),
+    HeaderValue::from_static(
+        "autoplay=(self), fullscreen=(self), screen-wake-lock=(self), speaker-selection=(self), camera=(self), microphone=(self), \
+         publickey-credentials-get=(), publickey-credentials-create=(), geolocation=(), payment=(), usb=(), browsing-topics=()",
+    ),
+);
 
 /// Refuses what a page of another origin sent. tower-http's layer lets socket upgrades and requests
 /// without any sign of their origin through; both are refused here.

@@ -25,6 +25,8 @@ pub(super) struct SettingsForm {
     check_from: String,
     check_until: String,
     stuck_after: String,
+    direct_calls: String,
+    unseen_seconds: String,
     places: String,
     crisis_words: String,
     /// The settings that the form showed, each by its name: nothing else is replaced.
@@ -34,21 +36,40 @@ pub(super) struct SettingsForm {
 /// Whether a client's page says whom they meet, as the form asks it.
 const TELLS_WHOM: [(&str, &str); 2] = [("no", "No: it names nobody"), ("yes", "Yes: it says the clinician\u{2019}s name")];
 
+/// How the two pages of a session reach each other, as the form asks it.
+const DIRECT_CALLS: [(&str, &str); 2] =
+    [("no", "By the practice\u{2019}s relay alone: neither learns where the other is"), ("yes", "Directly where that works")];
+
 /// After how many sets alike the desk offers what may be tried, as the form asks it.
 const STUCK_AFTER: [(&str, &str); 2] = [("2", "Two sets in a row"), ("3", "Three sets in a row")];
 
 impl SettingsForm {
     fn of(settings: Settings) -> Self {
-        let names = [settings.style.order.name(), settings.style.clock.name(), TELLS_WHOM[usize::from(settings.tells_whom)].0];
-        let numbers = [settings.minutes, settings.reserve, settings.check_from, settings.check_until, settings.stuck_after]
-            .map(|number| number.to_string());
+        let (tells, direct) = (TELLS_WHOM[usize::from(settings.tells_whom)].0, DIRECT_CALLS[usize::from(settings.direct_calls)].0);
+        let names = [settings.style.order.name(), settings.style.clock.name(), tells, direct];
+        let Settings { minutes, reserve, check_from, check_until, stuck_after, unseen_seconds, .. } = settings;
+        let numbers = [minutes, reserve, check_from, check_until, stuck_after, unseen_seconds].map(|number| number.to_string());
         // Each without a space of its own.
         let texts = [&settings.places, &settings.crisis_words].map(|text| written(text));
         let shown = [&names.map(str::to_owned)[..], &numbers[..], &texts[..]].concat().join(" ");
-        let [day_order, clock, tells_whom] = names.map(str::to_owned);
-        let [minutes, reserve, check_from, check_until, stuck_after] = numbers;
+        let [day_order, clock, tells_whom, direct_calls] = names.map(str::to_owned);
+        let [minutes, reserve, check_from, check_until, stuck_after, unseen_seconds] = numbers;
         let Settings { places, crisis_words, .. } = settings;
-        Self { day_order, clock, tells_whom, minutes, reserve, check_from, check_until, stuck_after, places, crisis_words, shown }
+        Self {
+            day_order,
+            clock,
+            tells_whom,
+            minutes,
+            reserve,
+            check_from,
+            check_until,
+            stuck_after,
+            direct_calls,
+            unseen_seconds,
+            places,
+            crisis_words,
+            shown,
+        }
     }
 
     fn check(&self, problems: &mut Problems) -> Option<Settings> {
@@ -61,6 +82,8 @@ impl SettingsForm {
         let check_until = problems.within("check_until", &self.check_until, 1..=336);
         let stuck_after =
             problems.choice("stuck_after", &self.stuck_after, |typed| STUCK_AFTER.iter().position(|(name, _)| *name == typed));
+        let direct = problems.choice("direct_calls", &self.direct_calls, |typed| DIRECT_CALLS.iter().position(|(name, _)| *name == typed));
+        let unseen_seconds = problems.within("unseen_seconds", &self.unseen_seconds, 3..=15);
         if minutes.zip(reserve).is_some_and(|(minutes, reserve)| reserve >= minutes) {
             problems.add("reserve", "Keep fewer minutes for closing than the appointment has.");
         }
@@ -78,6 +101,8 @@ impl SettingsForm {
             check_from: check_from?,
             check_until: check_until?,
             stuck_after: if stuck_after? == 0 { 2 } else { 3 },
+            direct_calls: direct? == 1,
+            unseen_seconds: unseen_seconds?,
             places,
             crisis_words,
         };
@@ -92,11 +117,13 @@ impl SettingsForm {
             day_order: part(),
             clock: part(),
             tells_whom: part(),
+            direct_calls: part(),
             minutes: part(),
             reserve: part(),
             check_from: part(),
             check_until: part(),
             stuck_after: part(),
+            unseen_seconds: part(),
             ..Self::default()
         };
         let (places, crisis_words) = (read(&part()).ok_or(NOT_WHOLE)?, read(&part()).ok_or(NOT_WHOLE)?);
@@ -127,6 +154,8 @@ impl Fields for SettingsForm {
         ("check_from", "Call after, hours"),
         ("check_until", "And before, hours"),
         ("stuck_after", "Stuck after"),
+        ("direct_calls", "How picture and voice go"),
+        ("unseen_seconds", "Seconds without a picture until a set comes to rest"),
         ("places", "Where the practice may treat"),
         ("crisis_words", "Whom a client can call between sessions"),
     ];
@@ -140,6 +169,8 @@ impl Fields for SettingsForm {
             "check_from" => &self.check_from,
             "check_until" => &self.check_until,
             "stuck_after" => &self.stuck_after,
+            "direct_calls" => &self.direct_calls,
+            "unseen_seconds" => &self.unseen_seconds,
             "places" | "crisis_words" => return if name == "places" { self.places.clone() } else { self.crisis_words.clone() },
             _ => &self.tells_whom,
         };
@@ -164,6 +195,10 @@ struct SettingsPage {
 impl SettingsPage {
     fn stuck_after(&self) -> &'static [(&'static str, &'static str)] {
         &STUCK_AFTER
+    }
+
+    fn direct_calls(&self) -> &'static [(&'static str, &'static str)] {
+        &DIRECT_CALLS
     }
 
     fn tells_whom(&self) -> &'static [(&'static str, &'static str)] {

@@ -24,6 +24,10 @@ struct Settings {
     check_until: i16,
     /// How many sets alike in a row are called stuck: 2 or 3.
     stuck_after: i16,
+    /// Whether the two pages of a session may connect directly, which tells each the other's address.
+    direct_calls: bool,
+    /// A set comes to rest so many seconds after nothing came of the client: 3 to 15.
+    unseen_seconds: i16,
     /// Where the practice may treat, a place a line; empty: nothing is said about it.
     places: String,
     /// Whom a client can call between sessions, in the practice's own words.

@@ -10,7 +10,8 @@ use crate::store::subject::Tx;
 
 pub(super) async fn settings(tx: &mut Tx) -> Result<Settings, Error> {
     let row = sqlx::query!(
-        "SELECT day_order, clock, tells_whom, minutes, reserve, check_from, check_until, stuck_after, places, crisis_words FROM practice"
+        "SELECT day_order, clock, tells_whom, minutes, reserve, check_from, check_until, stuck_after, places, crisis_words,
+           direct_calls, unseen_seconds FROM practice"
     )
     .fetch_one(&mut **tx)
     .await?;
@@ -18,16 +19,29 @@ pub(super) async fn settings(tx: &mut Tx) -> Result<Settings, Error> {
     let (tells_whom, minutes, reserve) = (row.tells_whom, row.minutes, row.reserve);
     let (check_from, check_until, stuck_after) = (row.check_from, row.check_until, row.stuck_after);
     let (places, crisis_words) = (row.places, row.crisis_words);
-    Ok(Settings { style, tells_whom, minutes, reserve, check_from, check_until, stuck_after, places, crisis_words })
+    let (direct_calls, unseen_seconds) = (row.direct_calls, row.unseen_seconds);
+    Ok(Settings {
+        style,
+        tells_whom,
+        minutes,
+        reserve,
+        check_from,
+        check_until,
+        stuck_after,
+        direct_calls,
+        unseen_seconds,
+        places,
+        crisis_words,
+    })
 }
 
 /// False when they are not `was` any more, or the asker is no administrator any more.
 pub(super) async fn change(tx: &mut Tx, was: &Settings, wanted: &Settings) -> Result<bool, sqlx::Error> {
     let done = sqlx::query!(
         "UPDATE practice SET day_order = $1, clock = $2, tells_whom = $3, minutes = $4, reserve = $5, check_from = $6, check_until = $7,
-           stuck_after = $8, places = $9, crisis_words = $10
-         WHERE day_order = $11 AND clock = $12 AND tells_whom = $13 AND minutes = $14 AND reserve = $15 AND check_from = $16
-           AND check_until = $17 AND stuck_after = $18 AND places = $19 AND crisis_words = $20",
+           stuck_after = $8, places = $9, crisis_words = $10, direct_calls = $11, unseen_seconds = $12
+         WHERE day_order = $13 AND clock = $14 AND tells_whom = $15 AND minutes = $16 AND reserve = $17 AND check_from = $18
+           AND check_until = $19 AND stuck_after = $20 AND places = $21 AND crisis_words = $22 AND direct_calls = $23 AND unseen_seconds = $24",
         wanted.style.order.name(),
         wanted.style.clock.hours(),
         wanted.tells_whom,
@@ -38,6 +52,8 @@ pub(super) async fn change(tx: &mut Tx, was: &Settings, wanted: &Settings) -> Re
         wanted.stuck_after,
         wanted.places,
         wanted.crisis_words,
+        wanted.direct_calls,
+        wanted.unseen_seconds,
         was.style.order.name(),
         was.style.clock.hours(),
         was.tells_whom,
@@ -47,7 +63,9 @@ pub(super) async fn change(tx: &mut Tx, was: &Settings, wanted: &Settings) -> Re
         was.check_until,
         was.stuck_after,
         was.places,
-        was.crisis_words
+        was.crisis_words,
+        was.direct_calls,
+        was.unseen_seconds
     )
     .execute(&mut **tx)
     .await?;

@@ -5,11 +5,13 @@
 //! 6, since distress makes reading harder. "We" and "the person you are meeting" speak; no job
 //! title, no name but the one that the stage may be given, and nothing that says what the meeting is about.
 
+mod call;
 mod client;
 mod forms;
 #[cfg(test)]
 mod reading;
 
+pub use call::CALL;
 pub use client::CLIENT;
 pub use forms::FORMS;
 
@@ -24,7 +26,7 @@ pub fn get(id: &str) -> Option<&'static str> {
 
 /// All sentences, whatever page they are for.
 fn all() -> impl Iterator<Item = &'static (&'static str, &'static str)> {
-    CLIENT.iter().chain(FORMS)
+    CLIENT.iter().chain(CALL).chain(FORMS)
 }
 
 /// A client's page whose script says something.
@@ -34,6 +36,8 @@ pub enum Page {
     Join,
     /// All that follows.
     Stage,
+    /// The same with picture and voice.
+    Calling,
     /// Where a link to forms leads.
     Open,
     /// The forms themselves.
@@ -46,10 +50,13 @@ pub fn json(page: Page) -> String {
         Some("join") => Page::Join,
         Some("open") => Page::Open,
         Some("forms") => Page::Forms,
+        Some("call") => Page::Calling,
         _ => Page::Stage,
     };
-    let object: serde_json::Map<String, serde_json::Value> =
-        all().filter(|(id, _)| of(id) == page).map(|(id, words)| ((*id).to_owned(), (*words).into())).collect();
+    let object: serde_json::Map<String, serde_json::Value> = all()
+        .filter(|(id, _)| of(id) == page || (page, of(id)) == (Page::Calling, Page::Stage))
+        .map(|(id, words)| ((*id).to_owned(), (*words).into()))
+        .collect();
     serde_json::Value::Object(object).to_string()
 }
 
@@ -69,6 +76,7 @@ mod tests {
         let parsed = |page| serde_json::from_str::<BTreeMap<String, String>>(&json(page));
         let (join, stage) = (parsed(Page::Join)?, parsed(Page::Stage)?);
         assert_eq!(join.len() + stage.len(), CLIENT.len());
+        assert_eq!(parsed(Page::Calling)?.len(), stage.len() + CALL.len());
         assert_eq!(parsed(Page::Open)?.len() + parsed(Page::Forms)?.len(), FORMS.len());
         assert_eq!((stage["stop"].as_str(), join["join_busy"].as_str()), ("Stop", "One moment."));
         Ok(())

@@ -152,6 +152,10 @@ impl Play {
         self.send(Event::StageSaid { stage: STAGE, said })
     }
 
+    pub fn desk_says(&mut self, desk: u64, said: FromDesk) -> Vec<Effect> {
+        self.send(Event::DeskSaid { desk, said })
+    }
+
     /// An order of the first desk; its answer when it came at once.
     pub fn order(&mut self, order: Order) -> Option<Refusal> {
         self.order_from(DESK, order)

@@ -1,0 +1,213 @@
+// A whole session on one phone-sized page, with picture, voice, tones and dot, through a real relay (coturn). What binds: relayed candidates and their
+// pairs (RFC 8445, RFC 8656), what a description may say (RFC 8829).
+
+import assert from 'node:assert/strict';
+import { execFile } from 'node:child_process';
+import { createHmac } from 'node:crypto';
+import { after, before } from 'node:test';
+import { promisify } from 'node:util';
+import { PROGRAMS } from './support/harness.mjs';
+import { setRows } from './support/record.mjs';
+import { LOCATION, accessible, openScene } from './support/scene.mjs';
+import { Stage } from './support/stage.mjs';
+import { story } from './support/story.mjs';
+
+const test = story();
+const PHONE = { width: 390, height: 844 };
+let scene, desk, clinician, stage, client;
+
+before(async () => {
+  scene = await openScene({ relay: true });
+});
+after(() => scene?.close());
+
+/** Keeps every connection that the page makes, and what its line said of the call, so that both can be looked at. */
+const keepConnections = () => {
+  globalThis.peers = [];
+  const { RTCPeerConnection } = globalThis;
+  globalThis.RTCPeerConnection = class extends RTCPeerConnection {
+    constructor(config) {
+      super(config);
+      globalThis.peers.push(this);
+    }
+  };
+};
+
+function hearCalls(page) {
+  page.calls = [];
+  page.on('websocket', (socket) => socket.on('framereceived', ({ payload }) => {
+    const said = JSON.parse(payload);
+    if (said.type === 'call') page.calls.push(said);
+  }));
+}
+
+/** Waits until this page's player shows pictures of the other that go on. */
+async function sees(page, player) {
+  await page.waitForFunction((selector) => document.querySelector(selector)?.videoWidth > 0, player, { timeout: 15_000 });
+  await goesOn(page, player);
+}
+
+/** Waits until ten more pictures were shown. */
+async function goesOn(page, player) {
+  const pictures = (selector) => document.querySelector(selector).getVideoPlaybackQuality().totalVideoFrames;
+  const before = await page.evaluate(pictures, player);
+  await page.waitForFunction(([selector, least]) => document.querySelector(selector).getVideoPlaybackQuality().totalVideoFrames > least, [player, before + 10], { timeout: 10_000 });
+}
+
+const THEIRS_AT_DESK = '.face > video:not(.self)';
+const THEIRS_AT_STAGE = '#call > video';
+
+/** The pair of candidates in use on this page, as getStats has it. */
+const pairOf = (page) => page.evaluate(async () => {
+  const report = await globalThis.peers.at(-1).getStats();
+  const all = [...report.values()];
+  const transport = all.find((one) => one.type === 'transport');
+  const pair = report.get(transport.selectedCandidatePairId);
+  const [local, remote] = [report.get(pair.localCandidateId), report.get(pair.remoteCandidateId)];
+  return { local: local.candidateType, remote: remote.candidateType, gathered: all.filter((one) => one.type === 'local-candidate').map((one) => one.candidateType) };
+});
+
+test('before the client is let in nobody sees or hears anybody: no way, no password, no media', async () => {
+  desk = await scene.openDesk({ width: 455, height: 768 });
+  clinician = desk.page;
+  await clinician.addInitScript(keepConnections);
+  hearCalls(clinician);
+  await clinician.reload();
+  await desk.until('WAITING');
+  client = await scene.clientPage(PHONE);
+  await client.addInitScript(keepConnections);
+  hearCalls(client);
+  stage = scene.stage = new Stage(client);
+  await stage.join(await desk.mint());
+  await stage.tap('Start');
+  await stage.tap('Done');
+  await stage.tap('It fits');
+  await stage.tap('About as long as my arm');
+  await stage.until('Picture and voice');
+  await accessible(client, 'the question about picture and voice');
+  await stage.tap('Camera and microphone');
+  await client.getByText('This is your own picture.').waitFor();
+  await client.waitForFunction(() => document.querySelector('main .self').videoWidth > 0);
+  await accessible(client, 'the own picture in the check');
+  await stage.tap('Go on');
+  // Left and right with the microphone open.
+  await stage.sides();
+  for (const question of ['Your screen', 'The whole screen']) {
+    if (await client.getByRole('heading', { name: question }).isVisible()) await stage.tap('Skip');
+  }
+  await stage.until('Please wait');
+  await desk.until('AT THE DOOR');
+  await clinician.waitForTimeout(1_500);
+  assert.deepEqual([client.calls, clinician.calls], [[], []]);
+  assert.deepEqual(await Promise.all([client, clinician].map((page) => page.evaluate(() => globalThis.peers.length))), [0, 0]);
+  await desk.untilText('face', /Nobody is seen or heard before you let them in/);
+});
+
+test('let in, both see and hear each other by the relay alone', async () => {
+  await desk.admit({ location: LOCATION });
+  await sees(clinician, THEIRS_AT_DESK);
+  await sees(client, THEIRS_AT_STAGE);
+  await desk.untilText('face', /picture on, sound on/);
+  for (const page of [client, clinician]) {
+    const { local, remote, gathered } = await pairOf(page);
+    assert.deepEqual([local, remote], ['relay', 'relay']);
+    assert.deepEqual([...new Set(gathered)], ['relay'], 'the browser did not even look for others');
+  }
+  const said = JSON.stringify([client.calls, clinician.calls]);
+  assert.ok(!/typ (host|srflx|prflx)/.test(said) && !/\.local/.test(said), 'no other way was passed on');
+  await accessible(clinician, 'desk with the face');
+  await accessible(client, 'client with the picture');
+});
+
+/** What `leeward doctor` says with these settings, whatever it ends with. */
+const doctor = (env) => promisify(execFile)(`${PROGRAMS}/leeward`, ['doctor'], { env: { ...process.env, ...env } })
+  .then(({ stdout }) => stdout, ({ stdout, stderr }) => `${stdout}\n${stderr}`);
+
+test('the doctor finds the relay and its password well, and says what is wrong with its cure', async () => {
+  const { env } = scene.relay;
+  const said = await doctor(env);
+  assert.match(said, /^well .*a password of ours is accepted$/m);
+  assert.match(said, /^well .*another password is refused$/m);
+  for (const address of ['10.0.0.1', '172.16.0.1', '192.168.0.1', '100.64.0.1', '169.254.169.254', '0.0.0.1']) {
+    assert.match(said, new RegExp(`^well .*nothing goes to ${address.replaceAll('.', '\\.')}$`, 'm'));
+  }
+  // The one range that this relay, on a machine of its own, has to let through.
+  assert.match(said, /^PROBLEM .*nothing goes to 127\.0\.0\.1\n +It passes on to 127\.0\.0\.1\. Take the denied-peer-ip lines/m);
+  assert.match(said, /1 found/);
+  assert.match(await doctor({ ...env, LEEWARD_RELAY_SECRET: 'another-secret-of-this-length' }), /^PROBLEM .*password of ours.*\n +.*LEEWARD_RELAY_SECRET/m);
+  assert.match(await doctor({ ...env, LEEWARD_RELAY_URL: 'turn:127.0.0.1:9' }), /^PROBLEM .*reached\n +.*Is it running/m);
+  assert.match(await doctor({}), /^relay: none is set/m);
+});
+
+test('the password is what relays make of its name, by an HMAC of Node, and holds ten minutes', () => {
+  const { ways } = client.calls.find(({ kind }) => kind === 'begin');
+  assert.equal(ways.relay_only, true);
+  assert.equal(ways.credential, createHmac('sha1', scene.relay.secret).update(ways.username).digest('base64'));
+  const left = Number(ways.username.split(':')[0]) - Date.now() / 1000;
+  assert.ok(left > 500 && left <= 600, `${left} s`);
+  const other = clinician.calls.find(({ kind }) => kind === 'begin').ways;
+  assert.notEqual(other.username, ways.username, 'each page has its own');
+});
+
+test('a set with dot and tones runs beside the picture, and the dot\u2019s field is not covered', async () => {
+  await desk.sight();
+  await desk.cycles(12);
+  await scene.settle();
+  await desk.start();
+  await stage.untilPage('running');
+  const [picture, field] = await Promise.all([client.locator(THEIRS_AT_STAGE).boundingBox(), client.locator('#field').boundingBox()]);
+  assert.ok(picture.y + picture.height <= field.y, `picture to ${picture.y + picture.height}, field from ${field.y}`);
+  assert.ok(Number(await client.locator(THEIRS_AT_STAGE).evaluate((one) => getComputedStyle(one).opacity)) < 0.3, 'dimmed');
+  await desk.untilOver();
+  await desk.untilText('showing', 'at rest after 12 cycles');
+});
+
+test('one tap mutes, and both are told so in words', async () => {
+  await client.getByRole('button', { name: 'Mute' }).click();
+  await client.getByText('You are muted. They cannot hear you.').waitFor();
+  await desk.untilText('face', /no sound: muted/);
+  await client.getByRole('button', { name: 'MUTED' }).click();
+  await desk.untilText('face', /picture on, sound on/);
+  await desk.press('Shift+M');
+  await desk.untilText('face', /YOU ARE MUTED/);
+  await client.getByText('They are muted just now.').waitFor();
+  await desk.press('Shift+M');
+  await desk.untilText('face', /picture on, sound on/);
+});
+
+test('a picture that stops in a set is said after two seconds, and after five the set comes to rest; the record has it', async () => {
+  await desk.cycles(60);
+  await scene.settle();
+  await desk.start();
+  await stage.untilPage('running');
+  await client.evaluate(() => {
+    globalThis.sender = globalThis.peers.at(-1).getSenders().find(({ track }) => track?.kind === 'video');
+    globalThis.track = globalThis.sender.track;
+    return globalThis.sender.replaceTrack(null);
+  });
+  await desk.untilText('face', /NO PICTURE for \d s/);
+  await desk.untilOver(12_000);
+  const [, last] = await setRows(scene.house, scene.session);
+  assert.equal(last.room_ending, 'unseen');
+  await desk.untilText('messages', /see and hear them/);
+  await client.evaluate(() => globalThis.sender.replaceTrack(globalThis.track));
+  await goesOn(clinician, THEIRS_AT_DESK);
+});
+
+test('another network: the picture comes back by itself', async () => {
+  for (const page of [client, clinician]) await page.evaluate(() => { dispatchEvent(new Event('online')); });
+  await client.waitForTimeout(500);
+  const since = Date.now();
+  await goesOn(client, THEIRS_AT_STAGE);
+  await goesOn(clinician, THEIRS_AT_DESK);
+  assert.ok(Date.now() - since < 10_000, `${Date.now() - since} ms`);
+});
+
+test('at the end camera and microphone are let go of on both pages', async () => {
+  await client.evaluate(() => { globalThis.lastPeer = globalThis.peers.at(-1); });
+  await client.getByRole('button', { name: 'Leave' }).click();
+  await client.waitForURL('**/left');
+  await desk.until('CLIENT HAS LEFT');
+  await desk.untilText('face', /before you let them in/);
+  scene.calm();
+});

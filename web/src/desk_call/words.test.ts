@@ -1,0 +1,51 @@
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import type { OwnDevice } from "../wire/OwnDevice";
+import { callLine, screenLine, type Standing, watchLine } from "./words";
+
+const sends = (picture: OwnDevice, voice: OwnDevice, visible = true) => ({ picture, voice, during: "dimmed" as const, visible });
+const standing = (changed: Partial<Standing> = {}): Standing => ({
+  state: "there",
+  admitted: true,
+  givesUp: false,
+  sends: sends("on", "on"),
+  other: sends("on", "on"),
+  missing: { picture: undefined, voice: undefined },
+  ...changed,
+});
+
+test("who is not let in is neither seen nor heard, and that is said", () => {
+  assert.match(callLine(standing({ admitted: false, state: "none" })).words, /before you let them in/);
+});
+
+test("a picture that froze comes first, with how long and why", () => {
+  assert.deepEqual(callLine(standing({ missing: { picture: 3_400, voice: undefined } })), { words: "NO PICTURE for 3 s", urgent: true });
+  const spared = callLine(standing({ missing: { picture: 2_000, voice: 2_300 }, other: sends("spared", "on"), sends: sends("on", "muted"), state: "lost" }));
+  assert.deepEqual(spared, { words: "NO PICTURE for 2 s (held back, the line is poor), NO SOUND for 2 s", urgent: true });
+});
+
+test("each thing in the way has its words, the desk's own before the client's", () => {
+  assert.match(callLine(standing({ sends: sends("on", "refused") })).words, /^Your microphone is not allowed/);
+  assert.match(callLine(standing({ sends: sends("taken", "on") })).words, /^Your camera is in use/);
+  assert.match(callLine(standing({ sends: sends("on", "muted") })).words, /YOU ARE MUTED/);
+  assert.equal(callLine(standing({ other: sends("absent", "muted") })).words, "no picture: they have none, no sound: muted");
+  assert.equal(callLine(standing()).words, "picture on, sound on");
+  assert.equal(callLine(standing({ sends: sends("off", "on") })).words, "picture on, sound on");
+});
+
+test("where there is no way it says what to do", () => {
+  for (const state of ["no_relay", "too_much", "unfit"] as const) {
+    const line = callLine(standing({ state }));
+    assert.equal(line.urgent && /telephone/.test(line.words), true, state);
+  }
+  assert.match(callLine(standing({ state: "connecting" })).words, /on their way/);
+  assert.match(callLine(standing({ state: "connecting", givesUp: true })).words, /do not get through/);
+});
+
+test("the client's screen and the watch are said as they are", () => {
+  const device = { width_px: 844, height_px: 390, sound: true } as Parameters<typeof screenLine>[0];
+  assert.equal(screenLine(device, sends("on", "on", false)), "PAGE BEHIND ANOTHER · wide 844 × 390 · tones heard");
+  assert.equal(screenLine(null, undefined), "");
+  assert.match(watchLine({ seconds: 5, off: null }), /after 5 s/);
+  assert.match(watchLine({ seconds: 5, off: "sound_only" }), /sound alone/);
+});

@@ -1,0 +1,102 @@
+/** Picture and voice on the client's page: a script of its own, which comes beside the page's. What goes wrong in it leaves the rest as it is. */
+import { Call, type CallPage } from "../call/call";
+import { joined } from "../call/devices";
+import { element, text } from "../live/element";
+import { say } from "../live/words";
+import type { During } from "../wire/During";
+import type { ToCaller } from "../wire/ToCaller";
+import { askCall } from "./ask";
+import { sentenceFor } from "./sentence";
+import { Settings } from "./settings";
+
+/** What the page gives it. */
+export interface StagePage extends Pick<CallPage, "send" | "runs"> {
+  /** Where the picture stands: between Help and Leave. */
+  readonly panel: HTMLElement;
+  /** Where what is seldom needed stands: in Help. */
+  readonly more: HTMLElement;
+}
+
+/** See the head of this file. */
+export class StageCall {
+  private readonly call: Call;
+  private readonly settings: Settings;
+  private readonly theirs = element("video", { autoplay: true, playsinline: true, "aria-label": say("call_their_picture") });
+  private readonly mute = element("button", { type: "button", onclick: () => this.call.own.mute(!this.call.own.muted) }, say("call_mute"));
+  private readonly listen = element("button", { type: "button", hidden: true, onclick: () => void this.play() }, say("call_listen"));
+  private readonly said = element("p", { role: "status", id: "call-said" });
+  /** The client's own choice of how the other's picture is shown during a set. */
+  private chosen: During | undefined;
+  private begun = false;
+  private unreached: ReturnType<typeof setTimeout> | undefined;
+  private givesUp = false;
+
+  constructor(private readonly page: StagePage) {
+    this.call = new Call({ send: page.send, runs: page.runs, changed: () => this.draw() });
+    this.settings = new Settings(page.more, this.call, this.theirs, (during) => {
+      this.chosen = during;
+      this.draw();
+    });
+    page.panel.append(this.theirs, this.mute, this.listen);
+    page.panel.after(this.said);
+  }
+
+  /** The question of the check: which of the two, and whether they work. */
+  ask(next: () => void): HTMLElement[] {
+    return askCall(this.call, next);
+  }
+
+  /** What the room says about the call. */
+  hear(said: ToCaller): void {
+    if (said.kind === "begin") {
+      this.begun = true;
+      this.givesUp = false;
+      clearTimeout(this.unreached);
+      this.unreached = setTimeout(() => this.giveUp(), UNREACHED_AFTER);
+    }
+    this.call.hear(said);
+  }
+
+  /** The meeting is over for this page: camera and microphone are let go of. */
+  end(): void {
+    this.call.end();
+    for (const part of [this.page.panel, this.page.more, this.said]) part.replaceChildren();
+  }
+
+  private giveUp(): void {
+    this.givesUp = this.call.state === "connecting";
+    this.draw();
+  }
+
+  private async play(): Promise<void> {
+    try {
+      await this.theirs.play();
+      this.listen.hidden = true;
+    } catch {
+      // The browser wants a tap first: the button is one.
+      this.listen.hidden = false;
+    }
+  }
+
+  private draw(): void {
+    const { call } = this;
+    if (!this.begun) return this.settings.draw();
+    document.body.dataset["calling"] = "";
+    document.body.dataset["during"] = call.during;
+    if (this.theirs.srcObject !== call.stream) this.theirs.srcObject = call.stream;
+    if (this.theirs.paused && call.stream.getTracks().length > 0) void this.play();
+    this.theirs.classList.toggle("dark", !joined(call.other?.picture));
+    const muted = call.own.muted;
+    text(this.mute, say(muted ? "call_unmute" : "call_mute"));
+    this.mute.setAttribute("aria-pressed", String(muted));
+    this.mute.hidden = call.own.voice === null;
+    const wanted = this.chosen ?? call.other?.during;
+    if (wanted !== undefined && wanted !== call.during) call.show(wanted);
+    const words = sentenceFor(call, this.givesUp);
+    text(this.said, words === undefined ? "" : say(words));
+    this.settings.draw();
+  }
+}
+
+/** A connection that is not there by then is said to be none, though it is still tried, ms. */
+const UNREACHED_AFTER = 15_000;

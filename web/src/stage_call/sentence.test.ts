@@ -1,0 +1,30 @@
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import type { OwnDevice } from "../wire/OwnDevice";
+import { sentenceFor } from "./sentence";
+
+const sends = (picture: OwnDevice, voice: OwnDevice) => ({ picture, voice, during: "dimmed" as const, visible: true });
+const there = (picture: OwnDevice, voice: OwnDevice, other = sends("on", "on")) => sentenceFor({ state: "there", sends: sends(picture, voice), other }, false);
+
+test("where all is well nothing is said, and a camera that the client left off is no fault", () => {
+  assert.equal(there("on", "on"), undefined);
+  assert.equal(there("off", "on"), undefined);
+  assert.equal(sentenceFor({ state: "none", sends: sends("on", "on"), other: undefined }, false), undefined);
+});
+
+test("not being heard comes before not being seen, and that before what the other sends", () => {
+  assert.equal(there("taken", "muted"), "call_muted");
+  assert.equal(there("refused", "absent"), "call_voice_absent");
+  assert.equal(there("off", "off"), "call_voice_off");
+  assert.equal(there("taken", "on"), "call_picture_taken");
+  assert.equal(there("spared", "on"), "call_spared");
+  assert.equal(there("on", "on", sends("off", "muted")), "call_their_mute");
+  assert.equal(there("on", "on", sends("absent", "on")), "call_their_dark");
+});
+
+test("how the connection stands comes first, and after long trying it is called by telephone", () => {
+  const of = (state: "connecting" | "lost" | "no_relay" | "too_much" | "unfit", givesUp = false) =>
+    sentenceFor({ state, sends: sends("on", "muted"), other: undefined }, givesUp);
+  assert.deepEqual([of("connecting"), of("connecting", true), of("lost")], ["call_connecting", "call_unreached", "call_lost"]);
+  assert.deepEqual([of("no_relay"), of("too_much"), of("unfit")], ["call_unreached", "call_unreached", "call_unreached"]);
+});
