@@ -1,10 +1,10 @@
 // Builds every page's script and style sheet into dist/, one file each, and says what they weigh.
-import { build } from "esbuild";
 import { createHash } from "node:crypto";
 import { cpSync, existsSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
+import { bundleForBrowsers } from "./bundle.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
 const scripts = ["stage", "stage_call", "join", "errand", "forms", "desk", "desk_call", "closing", "passkey", "records"];
@@ -44,17 +44,7 @@ for (const name of readdirSync(outdir).filter((name) => name.endsWith(".webmanif
   manifest.icons = manifest.icons.map((icon) => ({ ...icon, src: served(icon.src) }));
   writeFileSync(join(outdir, name), JSON.stringify(manifest));
 }
-await build({
-  entryPoints: entries,
-  outdir,
-  bundle: true,
-  minify: true,
-  format: "esm",
-  target: ["es2021", "safari15.4", "firefox102", "chrome102"],
-  legalComments: "none",
-  charset: "utf8",
-  logLevel: "warning",
-});
+await bundleForBrowsers({ entryPoints: entries, outdir });
 
 const weight = (file) => gzipSync(readFileSync(file), { level: 9 }).length / 1000;
 for (const entry of entries) {

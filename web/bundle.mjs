@@ -1,4 +1,4 @@
-// Bundles TypeScript for Node: for the tests of these pages and for tests/bench.
+// Bundles scripts and styles: for the pages, and for Node, where the tests of the pages and tests/bench run them.
 import { build } from "esbuild";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -22,3 +22,29 @@ export const bundleForNode = (files, outdir) =>
     sourcemap: "inline",
     logLevel: "warning",
   });
+
+/** As the pages are served; `options`: of esbuild, besides. */
+export const bundleForBrowsers = (options) =>
+  build({
+    bundle: true,
+    minify: true,
+    format: "esm",
+    target: ["es2021", "safari15.4", "firefox102", "chrome102"],
+    legalComments: "none",
+    charset: "utf8",
+    logLevel: "warning",
+    ...options,
+  });
+
+/** What a page is served of one entry, a path below web/; `without`: as it were with nothing but `instead` in place of the modules whose path fits. */
+export async function served(entry, without = undefined) {
+  const left = {
+    name: "left out",
+    setup: (made) => {
+      made.onResolve({ filter: without.module }, ({ path }) => ({ path, namespace: "left" }));
+      made.onLoad({ filter: /.*/, namespace: "left" }, () => ({ contents: without.instead, loader: entry.endsWith(".css") ? "css" : "js" }));
+    },
+  };
+  const { outputFiles } = await bundleForBrowsers({ entryPoints: [join(here, entry)], write: false, outdir: "served", plugins: without ? [left] : [] });
+  return outputFiles[0].text;
+}

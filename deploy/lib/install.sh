@@ -25,6 +25,7 @@ need_to_build() {
 }
 need_postgres() { need postgresql postgres_bin; }
 need_relay() { need coturn has turnserver; }
+need_firefox() { need firefox-esr has firefox-esr; }
 need_browser() {
     need chromium find_chromium
     need fonts-liberation has_font

@@ -1,14 +1,14 @@
-// Runs the lines of the live benchmark, or says with --needs what they need; `tests/bench/live` says how.
+// lines.mjs [--needs] TABLE [LINE...]   runs the lines of a table, or says what they need; support/lines.sh says how.
 
 import { readdirSync } from 'node:fs';
 
 import { openWeb } from './support/web.mjs';
 
-const folder = new URL('lines/', import.meta.url);
+const options = process.argv.slice(2);
+const [table, ...asked] = options.filter((word) => word !== '--needs');
+const folder = new URL(`lines/${table}/`, import.meta.url);
 const known = readdirSync(folder).filter((file) => file.endsWith('.mjs')).map((file) => file.slice(0, -'.mjs'.length)).sort();
 
-const options = process.argv.slice(2);
-const asked = options.filter((word) => word !== '--needs');
 const unknown = asked.filter((name) => !known.includes(name));
 if (unknown.length > 0) {
   console.error(`No line is called ${unknown.join(', ')}. The lines: ${known.join(', ')}.`);

@@ -17,6 +17,7 @@
 
 mod aids;
 mod call;
+mod caller;
 mod conduct;
 mod desk;
 mod event;
@@ -155,7 +156,7 @@ impl Room {
             pause_until: 0.0,
             stopped: None,
             stop_news: StopNews::None,
-            call: Call::new(start.reach, start.watch),
+            call: Call::new(start.reach, start.watch, start.epoch),
             shown: None,
             effects: Vec::new(),
         }
@@ -228,7 +229,7 @@ impl Room {
     }
 
     fn take_facts(&mut self, facts: Facts) {
-        let Facts { ended, eyes_locked, seat, seat_id, asking, holds } = facts;
+        let Facts { ended, eyes_locked, seat, seat_id, asking, holds, reach, watch } = facts;
         if let Some(words) = ended {
             self.close(words);
         }
@@ -239,6 +240,7 @@ impl Room {
         }
         (self.seat_id, self.asking) = (seat_id, asking);
         self.seat_changed(seat);
+        self.calls_by(reach, watch);
         self.holds = holds;
         self.end_without_consent();
     }
@@ -273,6 +275,7 @@ impl Room {
             // Whoever is admitted next may be on another device.
             self.need_sight = true;
             self.need_ready = self.number > 0;
+            self.watch_again();
         }
     }
 

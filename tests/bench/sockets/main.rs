@@ -1,5 +1,5 @@
 //! The load of the line `server` of `tests/bench/live`: opens idle and running rooms at a portal that runs as a
-//! process of its own, and prints what it measured as one line of JSON; `lines/server.mjs` judges it.
+//! process of its own, and prints what it measured as one line of JSON; `lines/live/server.mjs` judges it.
 #![expect(clippy::expect_used, reason = "a benchmark that cannot go on must fail loudly")]
 
 mod idle;

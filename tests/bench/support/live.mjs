@@ -1,6 +1,7 @@
 // A real session for a line of the benchmark: real portal, real Chromium on both sides, links that can be slowed.
 
 import { fresh, motionOf, sampled, stillFor, underWay, watchDot } from '../../browser/support/motion.mjs';
+import { checkWithCall, keepConnections, sees, THEIRS_AT_DESK, THEIRS_AT_STAGE } from '../../browser/support/call.mjs';
 import { LOCATION, openScene } from '../../browser/support/scene.mjs';
 import { Stage } from '../../browser/support/stage.mjs';
 import { chance } from './judge.mjs';
@@ -10,20 +11,23 @@ import { transit } from './link.mjs';
  * A session up to where a set may start.
  *
  * @param {object} [options] link: one of `LINKS` of link.mjs for both sides' every way, or none; comfort: fields of the
- *   client's comfort sheet; sound: whether the client listens to the tones of the check; view: the size of the stage, small where it is
+ *   client's comfort sheet; sound: whether the client listens to the tones of the check; call: both see and hear each other, and
+ *   their pages keep their connections; view: the size of the stage, small where it is
  *   filmed, since taking the pictures costs time
  */
-export async function openLive({ link, seed = 1, comfort, sound = true, view = { width: 640, height: 400 } } = {}) {
-  const scene = await openScene({ farDesk: link !== undefined });
+export async function openLive({ link, seed = 1, comfort, sound = true, call = false, view = { width: 640, height: 400 } } = {}) {
+  const scene = await openScene({ farDesk: link !== undefined, relay: call });
   try {
     const desk = await scene.openDesk({ comfort });
     const page = await scene.clientPage(view);
+    if (call) await keepBoth(desk, page);
     await watchDot(page);
     const stage = scene.stage = new Stage(page);
     await stage.join(await desk.mint());
-    await (sound ? stage.check() : stage.skipCheck());
+    await (call ? checkWithCall(stage) : sound ? stage.check() : stage.skipCheck());
     await desk.admit({ location: LOCATION });
     await desk.sight();
+    if (call) await Promise.all([sees(desk.page, THEIRS_AT_DESK), sees(page, THEIRS_AT_STAGE)]);
     if (link) {
       scene.link.setDelay(one(link, seed));
       scene.deskLink.setDelay(one(link, seed + 1));
@@ -33,6 +37,13 @@ export async function openLive({ link, seed = 1, comfort, sound = true, view = {
     await scene.close();
     throw fault;
   }
+}
+
+/** Both pages keep their connections: the desk, which is there already, is loaded anew. */
+async function keepBoth(desk, page) {
+  await Promise.all([desk.page, page].map(keepConnections));
+  await desk.page.reload();
+  await desk.until('WAITING');
 }
 
 /** The paths as the desk calls them, and as the timeline does. */

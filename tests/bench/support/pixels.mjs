@@ -17,7 +17,9 @@ export async function film(page, reader, every = 1) {
   const field = await page.evaluate(() => {
     const { left, bottom } = document.getElementById('leave').getBoundingClientRect();
     const foot = document.querySelector('footer').getBoundingClientRect().top;
-    return { button: { left, bottom }, foot, size: document.getElementById('dot').getBoundingClientRect().width, width: innerWidth, origin: performance.timeOrigin };
+    // With picture and voice the field begins beneath them.
+    const top = document.body.dataset.calling === undefined ? 0 : document.getElementById('field').getBoundingClientRect().top;
+    return { button: { left, bottom }, top, foot, size: document.getElementById('dot').getBoundingClientRect().width, width: innerWidth, origin: performance.timeOrigin };
   });
   return new Film(await reelOf(page, every), reader, { ...field, strip: STRIP });
 }
@@ -95,7 +97,7 @@ function timeOf({ x }, about) {
 }
 
 /** Runs in `reader`: of each picture the middle and size of the dot, above the footer, and of the mark; each is what is much lighter than its ground. */
-async function findAll({ pictures, field: { strip, foot, button, width: pageWidth } }) {
+async function findAll({ pictures, field: { strip, top, foot, button, width: pageWidth } }) {
   let context;
   let scale = 1;
   const found = [];
@@ -111,7 +113,7 @@ async function findAll({ pictures, field: { strip, foot, button, width: pageWidt
     const mark = light(0, strip.foot, (strip.way + 12) * scale);
     // The button for leaving stays where it is, in the corner that the dot never gets to.
     context.clearRect(button.left * scale - 2, 0, picture.width, button.bottom * scale + 2);
-    return { dot: light(strip.foot, foot, picture.width), mark };
+    return { dot: light(Math.max(strip.foot, top), foot, picture.width), mark };
   }
 
   /** All that is light in the rows from `from` to `to`, px of the page, and the first `columns` of the picture. */

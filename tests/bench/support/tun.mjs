@@ -52,6 +52,12 @@ class Tun {
     await this.#next();
   }
 
+  /** The end in there gets another address: what was connected is not told. */
+  async move() {
+    this.#child.stdin.write('move\n');
+    await this.#next();
+  }
+
   async #next() {
     const { value, done } = await this.#lines.next();
     if (!done) return value;

@@ -5,8 +5,8 @@
 //! leads over the link to `localhost:PORT` out here, so a browser that is run in there sees the portal at its true origin.
 //!
 //! `bench-tun PORT SEED` prints the process id by which the namespace is entered (`nsenter --net=/proc/PID/ns/net`), and takes
-//! lines of `MID JITTER LOSS` (ms, ms, share), each answered with "done"; until the first, packets pass at once. It ends with
-//! its standard input. Nothing outlives it, however it ends: the kernel takes back a TUN device that nobody holds and a
+//! lines of `MID JITTER LOSS` (ms, ms, share), each answered with "done"; until the first, packets pass at once. The line `move` gives the
+//! far end another address in place of the one it has, as when a phone changes its network. It ends with its standard input. Nothing outlives it, however it ends: the kernel takes back a TUN device that nobody holds and a
 //! namespace that nobody is in. Exit code 2: no link can be made here; it says why.
 
 mod packet;
@@ -47,7 +47,7 @@ fn main() -> ExitCode {
 fn outside(port: &str, seed: &str) -> Result<(), Fault> {
     let seed: u32 = seed.parse().map_err(|_| format!("\"{seed}\" is no seed"))?;
     let process = std::process::id();
-    let [near, far] = addresses(process);
+    let [near, mut far, mut other] = addresses(process);
     let [near_name, far_name] = ["near", "far"].map(|end| format!("lw{process}{end}"));
 
     // Its standard input is a pipe of ours: it ends when we do, and the namespace with it.
@@ -64,7 +64,9 @@ fn outside(port: &str, seed: &str) -> Result<(), Fault> {
     let into = room.id().to_string();
     run(&["ip", "link", "set", &far_name, "netns", &into])?;
     bring_up(&["ip"], &near_name, &near, &far)?;
-    bring_up(&["nsenter", "--net", "--target", &into, "ip"], &far_name, &far, &near)?;
+    let inside = ["nsenter", "--net", "--target", &into, "ip"];
+    bring_up(&inside, &far_name, &far, &near)?;
+    lead_out(&inside, &far_name)?;
 
     let weather = Arc::new(Mutex::new(Weather::default()));
     carry(&near_end, &far_end, &weather, Chance::new(seed, 1));
@@ -73,7 +75,14 @@ fn outside(port: &str, seed: &str) -> Result<(), Fault> {
 
     println!("{into}");
     for line in std::io::stdin().lock().lines() {
-        *weather.lock().unwrap_or_else(PoisonError::into_inner) = Weather::read(&line?)?;
+        let line = line?;
+        if line == "move" {
+            std::mem::swap(&mut far, &mut other);
+            readdress(&into, [&near_name, &far_name], &near, [&other, &far])?;
+            println!("done");
+            continue;
+        }
+        *weather.lock().unwrap_or_else(PoisonError::into_inner) = Weather::read(&line)?;
         println!("done");
     }
     Ok(())
@@ -96,10 +105,13 @@ fn await_inside(room: &mut Child) -> Result<(), Fault> {
     if said.is_empty() { Err("no network namespace could be set up (the reason is above)".into()) } else { Ok(()) }
 }
 
-/// Both ends' addresses, from the range kept for measuring networks (RFC 2544: 198.18.0.0/15); processes beside each other have others.
-fn addresses(process: u32) -> [String; 2] {
+/// The range kept for measuring networks (RFC 2544).
+const RANGE: &str = "198.18.0.0/15";
+
+/// The near end's address and the two that the far end may have, from the lower half of the range; processes beside each other have others.
+fn addresses(process: u32) -> [String; 3] {
     let first = u32::from(Ipv4Addr::new(198, 18, 0, 0)) + (process % (1 << 14)) * 4;
-    [1, 2].map(|end| Ipv4Addr::from(first + end).to_string())
+    [1, 2, 3].map(|end| Ipv4Addr::from(first + end).to_string())
 }
 
 fn device(name: &str) -> Result<Arc<SyncDevice>, Fault> {
@@ -110,6 +122,21 @@ fn device(name: &str) -> Result<Arc<SyncDevice>, Fault> {
 fn bring_up(ip: &[&str], name: &str, own: &str, other: &str) -> Result<(), Fault> {
     run(&[ip, &["address", "add", own, "peer", other, "dev", name]].concat())?;
     run(&[ip, &["link", "set", name, "up"]].concat())
+}
+
+/// In there the whole range lies over the link, so that what listens out here at another of its addresses is found.
+fn lead_out(ip: &[&str], name: &str) -> Result<(), Fault> {
+    run(&[ip, &["route", "add", RANGE, "dev", name]].concat())
+}
+
+/// The far end has the second address from now on, and not the first.
+fn readdress(into: &str, [near_name, far_name]: [&str; 2], near: &str, [old, new]: [&str; 2]) -> Result<(), Fault> {
+    let inside = ["nsenter", "--net", "--target", into, "ip"];
+    run(&[&inside[..], &["address", "del", old, "peer", near, "dev", far_name]].concat())?;
+    run(&["ip", "address", "del", near, "peer", old, "dev", near_name])?;
+    bring_up(&["ip"], near_name, near, new)?;
+    bring_up(&inside, far_name, new, near)?;
+    lead_out(&inside, far_name)
 }
 
 fn run(command: &[&str]) -> Result<(), Fault> {

@@ -4,14 +4,13 @@
 import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
 import { accessibilityViolations, launch } from '../support/chromium.mjs';
-import { APPEARANCES, keepPicture, painted, PAPER } from '../support/layout.mjs';
+import { keepPicture } from '../support/layout.mjs';
 import { closeSession } from '../support/practice.mjs';
 import { CLOSING, openScene, Scene } from '../support/scene.mjs';
 import { Stage } from '../support/stage.mjs';
 import { layoutFaults } from '../support/stage_layout.mjs';
+import { lookAt, resize, SIZES } from '../support/stage_look.mjs';
 
-const SIZES = [[390, 844], [320, 568], [844, 390], [568, 320]];
-const DESKTOPS = [[1280, 800], [1920, 1080], [768, 1024]];
 /** The reader's own size of text, 32 px for 16. */
 const LARGE = '--blink-settings=defaultFontSize=32';
 
@@ -26,52 +25,9 @@ async function openStage(options) {
   return new Stage(await scene.clientPage({ width: 390, height: 844, ...options }));
 }
 
-/** The page hears of its new size with the next frame. */
-async function resize(page, [width, height]) {
-  await page.setViewportSize({ width, height });
-  await painted(page);
-}
-
-/** Holds the page against every size, with Help closed and open. */
-async function lookAt({ page }, name) {
-  const usual = page.viewportSize();
-  const root = await page.evaluate(() => Number.parseFloat(getComputedStyle(document.documentElement).fontSize));
-  const help = page.getByText('Help', { exact: true });
-  faults.push(...(await accessibilityViolations(page)).map((fault) => `${name}: ${fault}`));
-  for (const [width, height] of [...SIZES, ...DESKTOPS]) {
-    await resize(page, [width, height]);
-    const where = `${name} at ${width}x${height}, ${root} px`;
-    // Beside Help there is no room on both sides of large text.
-    const centred = height > width || width >= 35 * root;
-    await inEveryAppearance(page, where, { centred });
-    await keepPicture(page, `stage-${name}-${root}-${width}x${height}`);
-    if (await help.isVisible()) {
-      await help.click();
-      await page.waitForSelector('body[data-help]');
-      faults.push(...(await layoutFaults(page, { centred: height > width })).map((fault) => `${where}, Help open: ${fault}`));
-      await keepPicture(page, `stage-${name}-help-${root}-${width}x${height}`);
-      await help.click();
-      await page.waitForSelector('body:not([data-help])');
-    }
-  }
-  await onPaper(page, `${name} on paper, ${root} px`);
-  await resize(page, [usual.width, usual.height]);
-}
-
-async function onPaper(page, where) {
-  await resize(page, PAPER);
-  await page.emulateMedia({ media: 'print', forcedColors: 'none', ...APPEARANCES.light });
-  faults.push(...(await layoutFaults(page)).map((fault) => `${where}: ${fault}`));
-  await keepPicture(page, `stage-${where}`);
-  await page.emulateMedia({ media: 'screen' });
-}
-
-/** Light last: the page is left as it was. */
-async function inEveryAppearance(page, where, layout) {
-  for (const appearance of ['dark', 'forced', 'light']) {
-    await page.emulateMedia({ forcedColors: 'none', ...APPEARANCES[appearance] });
-    faults.push(...(await layoutFaults(page, layout)).map((fault) => `${where}, ${appearance}: ${fault}`));
-  }
+/** Holds the page against every size. */
+async function look(stage, name) {
+  faults.push(...await lookAt(stage, name));
 }
 
 for (const [text, flags, size] of [['text as it is', [], SIZES[0]], ['text of twice the size', [LARGE], SIZES[1]]]) {
@@ -92,46 +48,46 @@ async function lookThrough([width, height]) {
   await page.getByRole('button', { name: 'Join' }).click();
   await page.getByText('Please type all six numbers.').waitFor();
   await page.getByLabel('Six numbers').fill('888888');
-  await lookAt(stage, 'join');
+  await look(stage, 'join');
   await stage.join(minted);
-  await lookAt(stage, 'check-0');
+  await look(stage, 'check-0');
   const answers = ['Start', 'Done', 'It fits', 'Close, like a phone in my hand', 'Yes, show the dot', 'Play a tone', 'I hear nothing', 'Go on', 'Skip', 'Skip'];
   for (const [step, answer] of answers.entries()) {
     await stage.tap(answer);
-    await lookAt(stage, `check-${step + 1}`);
+    await look(stage, `check-${step + 1}`);
     if (await stage.heading() === 'Please wait') break;
   }
   await stage.until('Please wait');
-  await lookAt(stage, 'waiting');
+  await look(stage, 'waiting');
   await scene.admit();
   await stage.until('You are in');
-  await lookAt(stage, 'ready');
+  await look(stage, 'ready');
   await desk.cycles(6);
   await desk.start();
   await stage.until('The dot rests');
   // With the dot, which a page of another size takes away.
   faults.push(...(await layoutFaults(page)).map((fault) => `between, with the dot: ${fault}`));
   await keepPicture(page, `stage-between-dot-${width}`);
-  await lookAt(stage, 'between');
+  await look(stage, 'between');
   await desk.press('Delete', '1');
   await stage.until('Here and now');
-  await lookAt(stage, 'here-and-now');
+  await look(stage, 'here-and-now');
   await desk.press('0', 'a', 's', '/');
   await stage.until('How bad is it right now?');
-  await lookAt(stage, 'scale');
+  await look(stage, 'scale');
   await stage.tap('7');
   await desk.untilText('log', /SUD 7.*by the client/s);
   await stage.until(/The dot rests|A short rest/);
   await stage.tap('Stop');
   await page.getByText('The person you are meeting can see that you stopped.').waitFor();
-  await lookAt(stage, 'stopped');
+  await look(stage, 'stopped');
   await stage.tap('I need longer');
   await desk.untilText('messages', /The client needs longer/);
-  await lookAt(stage, 'longer');
+  await look(stage, 'longer');
   await page.getByText('Help', { exact: true }).click();
   await stage.tap('Lighter page');
   await page.getByText('Help', { exact: true }).click();
-  await lookAt(stage, 'lighter');
+  await look(stage, 'lighter');
 }
 
 test('the pages on which a visit ends are whole too: after the closing, after leaving, and sent away', async () => {
@@ -140,12 +96,12 @@ test('the pages on which a visit ends are whole too: after the closing, after le
   await first.join(await desk.mint());
   await first.tap('Leave');
   await first.page.waitForURL('**/left');
-  await lookAt(first, 'left');
+  await look(first, 'left');
   await second.join(await desk.mint());
   await desk.until('AT THE DOOR');
   await desk.click('Remove this device');
   await second.page.getByRole('heading', { name: /This page is closed|has ended/ }).waitFor();
-  await lookAt(second, 'sent-away');
+  await look(second, 'sent-away');
   const third = await openStage();
   await third.join(await desk.mint());
   await third.skipCheck();
@@ -154,7 +110,7 @@ test('the pages on which a visit ends are whole too: after the closing, after le
   await third.until('You are in');
   await closeSession(desk.page, CLOSING);
   await third.until('The meeting has ended.');
-  await lookAt(third, 'end');
+  await look(third, 'end');
   sound();
 });
 

@@ -37,8 +37,8 @@ export const LOST_LINE = /ERR_|WebSocket/;
 /**
  * Starts a house with one clinician who is signed in. Two browsers, so that the client's line can be slowed and cut alone.
  *
- * @param {{farDesk?: boolean, relay?: boolean}} [options] farDesk: the practice's side goes by a link of its own too, `scene.deskLink`; relay: the
- *   practice has one, and both browsers have a camera and a microphone of their own making
+ * @param {{farDesk?: boolean, relay?: boolean | string}} [options] farDesk: the practice's side goes by a link of its own too, `scene.deskLink`; relay: the
+ *   practice has one, at this address of the machine if it is one, and both browsers have a camera and a microphone of their own making
  */
 export async function openScene({ farDesk = false, relay = false } = {}) {
   const scene = new Scene();
@@ -56,7 +56,7 @@ export class Scene {
   excused = [];
 
   async open() {
-    if (this.wantsRelay) this.relay = await startRelay();
+    if (this.wantsRelay) this.relay = await startRelay(this.wantsRelay === true ? undefined : this.wantsRelay);
     this.house = await startHouse({ env: this.relay?.env });
     this.link = await openLink(this.house.origin);
     if (this.farDesk) this.deskLink = await openLink(this.house.origin);

@@ -12,6 +12,8 @@ import { Line, sendingIn } from "./line";
 import { OwnMedia } from "./own";
 import { countedIn, Seen } from "./seen";
 
+/** A connection that is not there, or not there again, after this time is said to be none, ms. */
+const UNREACHED_AFTER = 15_000;
 /** How often the browser's figures are read, ms. */
 const LOOK = 250;
 
@@ -37,7 +39,7 @@ export class Call {
   during: During = "dimmed";
 
   private readonly seen = new Seen();
-  private readonly line = new Line();
+  private line = new Line();
   private readonly connection: Connection;
   private told = "";
 
@@ -65,6 +67,11 @@ export class Call {
     return this.connection.state;
   }
 
+  /** It stands as it does for so long that it is said not to get through, though it is still tried. */
+  get givesUp(): boolean {
+    return performance.now() - this.connection.since > UNREACHED_AFTER;
+  }
+
   /** What this page sends, as it tells the other. */
   get sends(): Sends {
     const { picture, voice } = this.own.standing;
@@ -84,7 +91,8 @@ export class Call {
   /** Takes in what the room says about the call. */
   hear(said: ToCaller): void {
     if (said.kind === "begin" || said.kind === "over") {
-      this.seen.anew();
+      this.seen.anew(this.page.runs());
+      this.line = new Line();
       this.other = undefined;
       this.told = "";
       for (const track of this.stream.getTracks()) this.stream.removeTrack(track);
@@ -101,9 +109,9 @@ export class Call {
     this.page.changed();
   }
 
-  /** The hour is over for this page. */
+  /** There is nobody to send to any more: camera and microphone are let go of. */
   end(): void {
-    this.connection.drop();
+    this.connection.end();
     this.own.close();
   }
 
@@ -134,7 +142,9 @@ export class Call {
     const now = performance.now();
     const sent = (device: Sends["picture"] | undefined) => device === "on" || device === "muted" || device === "spared";
     this.seen.count(countedIn(entries), { picture: sent(this.other?.picture), voice: sent(this.other?.voice) }, this.page.runs(), now);
-    if (this.own.picture !== null && this.line.judge(sendingIn(entries), now)) this.ownChanged();
+    // While a set runs the picture is what it runs by: it is not held back then, however poor the line.
+    const judged = this.own.picture !== null && !this.page.runs();
+    if (judged && this.line.judge(sendingIn(entries), now)) this.ownChanged();
     this.page.changed();
   }
 }

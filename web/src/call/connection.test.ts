@@ -114,8 +114,12 @@ test("one side alone offers; the other asks it to, and takes no answer", async (
   stage.connection.hear({ kind: "signal", call: 1, signal: { kind: "answer", sdp: "theirs" } });
   stage.connection.hear({ kind: "signal", call: 1, signal: { kind: "again" } });
   await settle();
-  assert.deepEqual([(desk.made[0] as Fake).restarted, (desk.made[0] as Fake).taken, (stage.made[0] as Fake).taken], [1, [], []]);
-  assert.equal((stage.made[0] as Fake).restarted, 0);
+  assert.deepEqual([(desk.made[0] as Fake).taken, (stage.made[0] as Fake).taken, (stage.made[0] as Fake).restarted], [[], [], 0]);
+  assert.deepEqual([kinds(desk.sent), (desk.made[0] as Fake).restarted], [["offer", "offer"], 0], "an offer without an answer is sent again");
+  desk.connection.hear({ kind: "signal", call: 1, signal: { kind: "answer", sdp: "theirs" } });
+  desk.connection.hear({ kind: "signal", call: 1, signal: { kind: "again" } });
+  await settle();
+  assert.equal((desk.made[0] as Fake).restarted, 1, "one that was answered is made anew");
   for (const one of [desk, stage]) one.connection.drop();
 });
 
@@ -134,6 +138,9 @@ test("a line that was lost is looked for anew by itself, with new ways", async (
   const { connection, sent, states, made } = page();
   connection.hear({ kind: "begin", call: 1, offers: true, ways: WAYS });
   const peer = made[0] as Fake;
+  await settle();
+  connection.hear({ kind: "signal", call: 1, signal: { kind: "answer", sdp: "theirs" } });
+  await settle();
   for (const state of ["connected", "disconnected"]) {
     peer.connectionState = state;
     peer.onconnectionstatechange();
@@ -160,4 +167,48 @@ test("where only the relay may be used, the browser looks for no other way", () 
   assert.equal(configOf(WAYS).iceTransportPolicy, "relay");
   assert.deepEqual(configOf(WAYS).iceServers, [{ urls: WAYS.urls, username: "1:a", credential: "b" }]);
   assert.equal(configOf({ ...WAYS, relay_only: false, urls: [] }).iceTransportPolicy, "all");
+});
+
+test("what a closed connection was asked to do may never end, and holds up no other", async () => {
+  const { connection, made, sent } = page();
+  connection.hear({ kind: "begin", call: 1, offers: false, ways: WAYS });
+  (made[0] as Fake).setRemoteDescription = () => new Promise(() => undefined);
+  connection.hear({ kind: "signal", call: 1, signal: { kind: "offer", sdp: "theirs" } });
+  await settle();
+  connection.hear({ kind: "begin", call: 2, offers: false, ways: WAYS });
+  connection.hear({ kind: "signal", call: 2, signal: { kind: "offer", sdp: "theirs" } });
+  await settle();
+  assert.deepEqual(kinds(sent), ["answer"]);
+  connection.drop();
+});
+
+test("a description that could not be taken is negotiated anew, also while something still comes", async () => {
+  const { connection, made, states, sent } = page();
+  connection.hear({ kind: "begin", call: 1, offers: false, ways: WAYS });
+  const peer = made[0] as Fake;
+  peer.connectionState = "connected";
+  peer.onconnectionstatechange();
+  peer.setRemoteDescription = () => Promise.reject(new Error("unfit"));
+  connection.hear({ kind: "signal", call: 1, signal: { kind: "offer", sdp: "theirs" } });
+  await new Promise((resolve) => setTimeout(resolve, 1_700));
+  assert.deepEqual([states.at(-1), kinds(sent)], ["lost", ["renew", "again"]]);
+  peer.setRemoteDescription = () => Promise.resolve();
+  connection.hear({ kind: "signal", call: 1, signal: { kind: "offer", sdp: "theirs" } });
+  await settle();
+  assert.equal(states.at(-1), "there");
+  connection.drop();
+});
+
+test("a description that the room would not pass on is not sent, and the page says why", async () => {
+  const { connection, made, states, sent } = page();
+  connection.hear({ kind: "begin", call: 1, offers: false, ways: WAYS });
+  const peer = made[0] as Fake;
+  peer.setLocalDescription = () => {
+    peer.localDescription = { type: "answer", sdp: "x".repeat(12 * 1024 + 1) };
+    return Promise.resolve();
+  };
+  connection.hear({ kind: "signal", call: 1, signal: { kind: "offer", sdp: "theirs" } });
+  await settle();
+  assert.deepEqual([states.at(-1), kinds(sent)], ["unfit", []]);
+  connection.drop();
 });

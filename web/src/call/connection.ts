@@ -37,19 +37,29 @@ export interface CallUser {
 
 /** New ways are asked for so long before the old password ends, ms. */
 const BEFORE_END = 60_000;
-/** A connection that does not come back by itself is negotiated anew after this time, ms. */
+/** A connection that does not come back by itself is negotiated anew after this time, ms; twice as long after each time in vain, up to the last. */
 const ANEW_AFTER = 1_500;
+const ANEW_AFTER_AT_MOST = 12_000;
+/** One that never came is tried anew after this time at first, ms. */
+const FIRST_ANEW_AFTER = 4_000;
+/** The room passes on no longer description (LONGEST_SDP of leeward_core), bytes; a browser's own takes some 6,000. */
+const LONGEST_SDP = 12 * 1024;
 
 /** See the head of this file. */
 export class Connection {
   /** How it stands. */
   state: CallState = "none";
+  /** Since when, page time, ms. */
+  since = 0;
 
   private peer: RTCPeerConnection | undefined;
   private call = 0;
   private offers = false;
   private renewal: ReturnType<typeof setTimeout> | undefined;
   private anew: ReturnType<typeof setTimeout> | undefined;
+  private wait = ANEW_AFTER;
+  /** A description could not be taken: the two do not agree, whatever still comes. */
+  private amiss = false;
   /** One signal after the other: each is taken in whole before the next. */
   private turn: Promise<void> = Promise.resolve();
 
@@ -69,8 +79,7 @@ export class Connection {
         this.plan(said.ways);
         return;
       case "over":
-        this.drop();
-        return this.enter("none");
+        return this.end();
       case "unable":
         // What is not passed on ends no connection that stands.
         if (this.state !== "there") this.enter(said.why);
@@ -94,8 +103,14 @@ export class Connection {
   restart(): void {
     if (!this.peer) return;
     this.user.send({ kind: "renew", call: this.call });
-    if (this.offers) this.peer.restartIce();
+    if (this.offers) this.offerAnew(this.peer);
     else this.signal({ kind: "again" });
+  }
+
+  /** An offer that has no answer may have been lost: a browser makes no other before it is answered, so the same is sent again. */
+  private offerAnew(peer: RTCPeerConnection): void {
+    if (peer.signalingState === "have-local-offer") this.describe(peer, "offer");
+    else peer.restartIce();
   }
 
   /** Figures of the browser; nothing while there is no call. */
@@ -103,12 +118,20 @@ export class Connection {
     return this.peer?.getStats();
   }
 
-  /** Ends it on this page. */
+  /** Ends it on this page, for good or until the room begins another. */
+  end(): void {
+    this.drop();
+    this.enter("none");
+  }
+
+  /** Closes the connection that there is. */
   drop(): void {
     clearTimeout(this.renewal);
     clearTimeout(this.anew);
     this.peer?.close();
     this.peer = undefined;
+    // What a closed connection was asked to do may never end.
+    this.turn = Promise.resolve();
   }
 
   private begin(call: number, offers: boolean, ways: Ways): void {
@@ -116,8 +139,10 @@ export class Connection {
     [this.call, this.offers] = [call, offers];
     const peer = this.user.make(configOf(ways));
     this.peer = peer;
+    [this.amiss, this.wait] = [false, FIRST_ANEW_AFTER];
     this.enter("connecting");
     this.plan(ways);
+    this.tryAnew(peer);
     peer.onicecandidate = ({ candidate }) => {
       if (this.peer !== peer) return;
       const { candidate: text, sdpMid: mid, sdpMLineIndex: line } = candidate ?? { candidate: "", sdpMid: null, sdpMLineIndex: null };
@@ -148,7 +173,7 @@ export class Connection {
     if (this.peer !== peer) return;
     try {
       await peer.setLocalDescription();
-      if (this.peer === peer && peer.localDescription) this.signal({ kind: "offer", sdp: peer.localDescription.sdp });
+      this.describe(peer, "offer");
     } catch {
       // The connection was closed meanwhile.
     }
@@ -162,13 +187,16 @@ export class Connection {
         const { candidate, mid: sdpMid, line: sdpMLineIndex } = signal;
         return await peer.addIceCandidate(candidate === "" ? undefined : { candidate, sdpMid, sdpMLineIndex });
       }
-      if (signal.kind === "again") return this.offers ? peer.restartIce() : undefined;
+      if (signal.kind === "again") return this.offers ? this.offerAnew(peer) : undefined;
       // Each side takes what its part has it take.
       if ((signal.kind === "offer") === this.offers) return;
       await peer.setRemoteDescription({ type: signal.kind, sdp: signal.sdp });
       if (signal.kind === "offer") await this.answer(peer);
+      this.amiss = false;
+      this.follow(peer);
     } catch {
       // It cannot go on from there: it is negotiated anew.
+      this.amiss = true;
       this.lost(peer);
     }
   }
@@ -177,13 +205,21 @@ export class Connection {
     for (const transceiver of peer.getTransceivers()) transceiver.direction = "sendrecv";
     await this.sendOwn();
     await peer.setLocalDescription();
-    if (this.peer === peer && peer.localDescription) this.signal({ kind: "answer", sdp: peer.localDescription.sdp });
+    this.describe(peer, "answer");
+  }
+
+  private describe(peer: RTCPeerConnection, kind: "offer" | "answer"): void {
+    if (this.peer !== peer || !peer.localDescription) return;
+    const { sdp } = peer.localDescription;
+    if (sdp.length > LONGEST_SDP) return this.enter("unfit");
+    this.signal({ kind, sdp });
   }
 
   private follow(peer: RTCPeerConnection): void {
     if (this.peer !== peer) return;
-    if (peer.connectionState === "connected") {
+    if (peer.connectionState === "connected" && !this.amiss) {
       clearTimeout(this.anew);
+      this.wait = ANEW_AFTER;
       return this.enter("there");
     }
     if (peer.connectionState === "disconnected" || peer.connectionState === "failed") this.lost(peer);
@@ -192,12 +228,17 @@ export class Connection {
   /** It often comes back by itself; if it does not, ways are looked for anew. */
   private lost(peer: RTCPeerConnection): void {
     if (this.state === "there") this.enter("lost");
+    this.tryAnew(peer);
+  }
+
+  private tryAnew(peer: RTCPeerConnection): void {
     clearTimeout(this.anew);
     this.anew = setTimeout(() => {
-      if (this.peer !== peer || peer.connectionState === "connected") return;
+      if (this.peer !== peer || this.state === "there") return;
       this.restart();
-      this.lost(peer);
-    }, ANEW_AFTER);
+      this.wait = Math.min(this.wait * 2, ANEW_AFTER_AT_MOST);
+      this.tryAnew(peer);
+    }, this.wait);
   }
 
   private plan(ways: Ways): void {
@@ -213,6 +254,7 @@ export class Connection {
   private enter(state: CallState): void {
     if (state === this.state) return;
     this.state = state;
+    this.since = performance.now();
     this.user.onState(state);
   }
 }

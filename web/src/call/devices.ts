@@ -15,10 +15,16 @@ export async function devices(): Promise<Readonly<Record<Kind, readonly MediaDev
   return { videoinput: of("videoinput"), audioinput: of("audioinput"), audiooutput: of("audiooutput") };
 }
 
-/** Where the sound of an element goes; nothing where the browser lets nobody choose. */
+/** Which device a track comes from. */
+export const deviceOf = (track: MediaStreamTrack | null): string | undefined => track?.getSettings().deviceId;
+
+/** Which output an element plays by. */
+export const outputOf = (player: HTMLMediaElement): string => (player as { sinkId?: string }).sinkId || "default";
+
+/** Sends the sound of an element there. An output that is gone meanwhile changes nothing: `outputOf` says which is in use. */
 export async function sendSoundTo(player: HTMLMediaElement, id: string): Promise<void> {
   const { setSinkId } = player as { setSinkId?: (id: string) => Promise<void> };
-  await setSinkId?.call(player, id);
+  await setSinkId?.call(player, id).catch(() => undefined);
 }
 
 /** Whether this browser lets an output be chosen. */

@@ -4,11 +4,15 @@ import { inTheWay, OwnMedia } from "./own";
 
 class Track {
   enabled = true;
+  muted = false;
   stopped = false;
   onended: () => void = () => undefined;
   constructor(readonly kind: string) {}
   stop(): void {
     this.stopped = true;
+  }
+  getSettings(): MediaTrackSettings {
+    return { deviceId: `first ${this.kind}` };
   }
 }
 
@@ -71,7 +75,7 @@ test("muted, nothing of the voice is sent, also of a microphone that is opened l
   assert.equal(some.tracks[1]?.enabled, true);
 });
 
-test("a camera that is let go of goes dark, and one that another program takes is said", async () => {
+test("a camera that is let go of goes dark, and one that is unplugged is said", async () => {
   const some = devices({});
   let changes = 0;
   const own = new OwnMedia(some, () => {
@@ -82,7 +86,75 @@ test("a camera that is let go of goes dark, and one that another program takes i
   assert.deepEqual([some.tracks[0]?.stopped, own.picture, own.standing.picture], [true, null, "off"]);
   const before = changes;
   some.tracks[1]?.onended();
-  assert.deepEqual([own.voice, own.standing.voice, changes > before], [null, "taken", true]);
+  assert.deepEqual([own.voice, own.standing.voice, changes > before], [null, "stopped", true]);
   own.close();
   assert.deepEqual(own.standing, { picture: "off", voice: "off" });
+});
+
+/** Devices that answer when they are told to. */
+function slow() {
+  const answers: { give: (track: Track) => void; fail: (name: string) => void }[] = [];
+  const getUserMedia = () =>
+    new Promise<MediaStream>((resolve, reject) => {
+      answers.push({
+        give: (track) => resolve({ getTracks: () => [track] } as unknown as MediaStream),
+        fail: (name) => reject(Object.assign(new Error(), { name })),
+      });
+    });
+  return { getUserMedia, answers };
+}
+
+const settle = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 5));
+
+test("a device that comes when it is not wanted any more is let go of at once", async () => {
+  for (const unwish of [(own: OwnMedia) => own.hide(), (own: OwnMedia) => own.hush(), (own: OwnMedia) => own.close()]) {
+    const late = slow();
+    const own = new OwnMedia(late, () => undefined);
+    const opened = own.open({ picture: true, voice: false });
+    unwish(own);
+    const camera = new Track("video");
+    late.answers[0]?.give(camera);
+    await opened;
+    assert.deepEqual([camera.stopped, own.picture, own.standing.picture], [true, null, "off"]);
+  }
+});
+
+test("of two wishes the last holds, whichever comes first", async () => {
+  const late = slow();
+  const own = new OwnMedia(late, () => undefined);
+  const opened = [own.open({ picture: true, voice: false, camera: "a" }), own.open({ picture: true, voice: false, camera: "b" })];
+  const [a, b] = [new Track("video"), new Track("video")];
+  late.answers[1]?.give(b);
+  late.answers[0]?.give(a);
+  await Promise.all(opened);
+  assert.deepEqual([own.picture === (b as unknown), a.stopped, b.stopped], [true, true, false]);
+});
+
+test("mute pressed while the microphone is being opened holds once it is there", async () => {
+  const late = slow();
+  const own = new OwnMedia(late, () => undefined);
+  const opened = own.open({ picture: false, voice: true });
+  assert.equal(own.opensVoice, true);
+  own.mute(true);
+  const microphone = new Track("audio");
+  late.answers[0]?.give(microphone);
+  await opened;
+  assert.deepEqual([microphone.enabled, own.opensVoice], [false, false]);
+});
+
+test("another device that cannot be had brings back the one before, and what is sent is said to be sent", async () => {
+  const late = slow();
+  const own = new OwnMedia(late, () => undefined);
+  const opened = own.open({ picture: false, voice: true });
+  const first = new Track("audio");
+  late.answers[0]?.give(first);
+  await opened;
+  const changed = own.change("voice", "another");
+  assert.equal(first.stopped, true, "on phones the second opens only once the first is let go of");
+  late.answers[1]?.fail("NotReadableError");
+  await settle();
+  const again = new Track("audio");
+  late.answers[2]?.give(again);
+  await changed;
+  assert.deepEqual([own.voice === (again as unknown), own.standing.voice], [true, "on"]);
 });

@@ -54,17 +54,27 @@ test("a connection that was negotiated anew and counts from nothing again is no 
 test("another connection counts from nothing", () => {
   const seen = new Seen();
   well(seen, 5_000);
-  seen.anew();
+  seen.anew(false);
   for (let now = 5_250; now < 12_000; now += 250) seen.count({ pictures: 0, sound: 0 }, BOTH, true, now);
   assert.deepEqual(seen.missing(12_000), NOTHING);
 });
 
+test("in a set another connection forgets nobody: who was seen is missed until they are seen again", () => {
+  const seen = new Seen();
+  well(seen, 5_000, true);
+  seen.anew(true);
+  for (let now = 5_250; now <= 9_000; now += 250) seen.count({ pictures: 0, sound: 0 }, BOTH, true, now);
+  assert.deepEqual(seen.missing(9_000), { picture: 4_000, voice: 4_000 });
+  seen.count({ pictures: 1, sound: 1 }, BOTH, true, 9_250);
+  assert.deepEqual(seen.missing(9_250), NOTHING);
+});
+
 // The names of W3C's Identifiers for WebRTC's Statistics API (inbound-rtp).
-test("sound that was made up for what did not come is none", () => {
+test("what came is counted, not what was played for want of it", () => {
   const report = [
     { type: "inbound-rtp", kind: "video", framesDecoded: 12 },
-    { type: "inbound-rtp", kind: "audio", totalSamplesDuration: 10, concealedSamples: 240_000, totalSamplesReceived: 480_000 },
+    { type: "inbound-rtp", kind: "audio", packetsReceived: 500, totalSamplesDuration: 10.01, concealedSamples: 240_000, totalSamplesReceived: 480_000 },
     { type: "outbound-rtp", kind: "video", framesDecoded: 99 },
   ];
-  assert.deepEqual(countedIn(report), { pictures: 12, sound: 5 });
+  assert.deepEqual(countedIn(report), { pictures: 12, sound: 500 });
 });

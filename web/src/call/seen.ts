@@ -7,7 +7,7 @@ import type { Missing } from "../wire/Missing";
 export interface Counted {
   /** Pictures decoded. */
   readonly pictures: number;
-  /** Seconds of sound that came. */
+  /** Packets of sound that came; silence comes in packets too. */
   readonly sound: number;
 }
 
@@ -44,9 +44,9 @@ export class Seen {
     return { picture: missingFor(this.picture, now), voice: missingFor(this.voice, now) };
   }
 
-  /** Another connection counts from nothing. */
-  anew(): void {
-    [this.picture, this.voice] = [afresh(), afresh()];
+  /** Another connection counts from nothing. In a set (`runs`) who was seen and heard before goes on being missed: it runs on their being there. */
+  anew(runs: boolean): void {
+    for (const one of ["picture", "voice"] as const) this[one] = runs ? { ...this[one], last: 0 } : afresh();
   }
 }
 
@@ -68,12 +68,11 @@ function missingFor({ expected, at }: Watched, now: number): number | undefined 
 export function countedIn(report: Iterable<unknown>): Counted {
   let [pictures, sound] = [0, 0];
   for (const entry of report) {
-    const { type, kind, framesDecoded, totalSamplesDuration, concealedSamples, totalSamplesReceived } = entry as Record<string, unknown>;
+    const { type, kind, framesDecoded, packetsReceived } = entry as Record<string, unknown>;
     if (type !== "inbound-rtp") continue;
     if (kind === "video") pictures += Number(framesDecoded ?? 0);
-    // What was made up for sound that did not come is none.
-    const real = 1 - Number(concealedSamples ?? 0) / Math.max(1, Number(totalSamplesReceived ?? 1));
-    if (kind === "audio") sound += Number(totalSamplesDuration ?? 0) * real;
+    // Not the samples played: a browser makes sound up for what did not come.
+    if (kind === "audio") sound += Number(packetsReceived ?? 0);
   }
   return { pictures, sound };
 }

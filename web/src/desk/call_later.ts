@@ -30,6 +30,12 @@ export class CallLater {
     this.call?.mute();
   }
 
+  /** This desk was sent away: nobody is to be seen or heard from it. */
+  end(): void {
+    this.heard = [];
+    this.call?.end();
+  }
+
   private async fetched(face: HTMLElement, script: Later<typeof import("../desk_call/main")>): Promise<void> {
     const came = (await script.fetched()) ?? (await script.fetched());
     if (came === null) face.replaceChildren(NOT_THERE);

@@ -158,6 +158,7 @@ function lineState(line: SocketState, code?: number): void {
   const over = code === OVER;
   // A page that is too old is told to reload, and that is all that is wrong with it.
   const sentAway = line !== "refused" || over || code === OUTDATED ? null : code === HANDED_OVER ? "handed_over" : "signed_out";
+  if (sentAway || over) call.end();
   happen({ kind: "line", open: line === "open", sentAway, over });
 }
 

@@ -1,6 +1,6 @@
 // Picture and voice at the desk: the client's face large, what is seen and heard in words, and what a poor line does. A script of its own.
 import { Call, type CallPage } from "../call/call";
-import { choosesOutput, devices, joined, sendSoundTo } from "../call/devices";
+import { choosesOutput, deviceOf, devices, joined, outputOf, sendSoundTo } from "../call/devices";
 import { attribute, make, shown, text } from "../desk/dom";
 import type { Action } from "../desk/model";
 import type { DeskView } from "../wire/DeskView";
@@ -8,7 +8,7 @@ import type { During } from "../wire/During";
 import type { Missing } from "../wire/Missing";
 import type { ToCaller } from "../wire/ToCaller";
 import type { Unwatched } from "../wire/Unwatched";
-import { button, choice } from "./parts";
+import { button, choice, type Ways, ways } from "./parts";
 import { callLine, screenLine, watchLine } from "./words";
 
 /** What the desk gives it. */
@@ -17,8 +17,6 @@ export interface DeskPage extends Pick<CallPage, "send" | "runs"> {
   act(action: Action): void;
 }
 
-/** A connection that is not there by then is said to be none, though it is still tried, ms. */
-const UNREACHED_AFTER = 15_000;
 const OUTSIDE: readonly DeskView["state"][] = ["waiting", "at_the_door", "left", "closed"];
 
 /** See the head of this file. */
@@ -33,10 +31,16 @@ export class DeskCall {
   private readonly watch = make("p", "");
   private readonly mutes: HTMLButtonElement;
   private readonly picture: HTMLButtonElement;
-  private readonly during: HTMLSelectElement;
-  private readonly watching: HTMLSelectElement;
+  private readonly during: Ways;
+  private readonly watching: Ways;
   private readonly found = make("div", "");
-  private begunAt: number | undefined;
+  private readonly screenAgain = make("p", "", { class: "call-screen-again" });
+  /** What is sent when a call begins: what was sent last, both at first. */
+  private wish = { picture: true, voice: true };
+  private sends = false;
+  /** The call is with this desk, by its last view. */
+  private leads = false;
+  private silent = false;
   private asked: Missing | undefined;
   private known = "";
 
@@ -48,10 +52,11 @@ export class DeskCall {
     this.self.muted = true;
     this.mutes = button("", () => this.mute());
     this.picture = button("", () => this.turnPicture());
-    this.during = choice("Your picture at the client's while a set runs", DURING, (value) => this.call.show(value as During));
-    this.watching = choice("When nothing comes of the client", WATCHING, (value) =>
-      page.act({ kind: "watch", off: value === "" ? null : (value as Unwatched) }),
-    );
+    this.during = ways("Your picture at the client\u2019s while a set runs", DURING, (value) => this.call.show(value as During));
+    this.watching = ways("When nothing comes of the client", WATCHING, (value) => page.act({ kind: "watch", off: value === "" ? null : (value as Unwatched) }));
+    face.addEventListener("click", () => {
+      if (this.silent) void this.play();
+    });
     face.append(this.theirs, this.self, this.line, this.told, this.screen, this.row());
     navigator.mediaDevices?.addEventListener("devicechange", () => void this.offer());
     this.draw();
@@ -59,10 +64,10 @@ export class DeskCall {
 
   /** What the room says about the call. */
   hear(said: ToCaller): void {
-    if (said.kind === "begin") {
-      this.begunAt = performance.now();
-      // Whoever lets somebody in wants to be seen and heard; what they turned off themselves stays off.
-      if (this.call.own.fresh) void this.call.own.open({ picture: true, voice: true });
+    // Whoever lets somebody in wants to be seen and heard; what they turned off themselves stays off.
+    if (said.kind === "begin" && !this.sends) {
+      this.sends = true;
+      if (this.wish.picture || this.wish.voice) void this.call.own.open(this.wish);
     }
     this.call.hear(said);
   }
@@ -70,25 +75,37 @@ export class DeskCall {
   /** The own microphone, off or on. */
   mute(): void {
     const { own } = this.call;
-    if (own.voice === null) void own.open({ picture: false, voice: true });
+    if (own.voice === null && !own.opensVoice) void own.open({ picture: false, voice: true });
     else own.mute(!own.muted);
+  }
+
+  /** There is nobody to see or hear from here any more: camera and microphone are let go of. */
+  end(): void {
+    const { own } = this.call;
+    if (this.sends) this.wish = { picture: own.picture !== null, voice: own.voice !== null };
+    this.sends = false;
+    this.call.end();
   }
 
   draw(): void {
     const { call } = this;
     const view = this.page.view();
-    if (view?.state === "closed") call.end();
+    const leads = view?.in_control === true && view.state !== "left" && view.state !== "closed";
+    const led = this.leads;
+    this.leads = leads;
+    if (led && !leads) this.end();
     if (this.theirs.srcObject !== call.stream) this.theirs.srcObject = call.stream;
-    if (this.theirs.paused && call.stream.getTracks().length > 0) void this.theirs.play().catch(() => undefined);
+    if (this.theirs.paused && !this.silent && call.stream.getTracks().length > 0) void this.play();
     const missing = call.missing();
-    const late = this.begunAt !== undefined && performance.now() - this.begunAt > UNREACHED_AFTER;
     const admitted = view !== null && !OUTSIDE.includes(view.state);
-    const { words, urgent } = callLine({ state: call.state, admitted, givesUp: late, sends: call.sends, other: call.other, missing });
+    const { state, sends, other } = call;
+    const standing = { state, admitted, leads: view?.in_control === true, silent: this.silent, givesUp: call.givesUp };
+    const { words, urgent } = callLine({ ...standing, sends, other, missing });
     text(this.line, words);
     text(this.told, words.replace(/ for \d+ s/g, ""));
     attribute(this.face, "data-urgent", urgent ? "yes" : null);
-    text(this.screen, view === null ? "" : screenLine(view.device, call.other));
-    this.theirs.classList.toggle("dark", !joined(call.other?.picture) || missing.picture !== undefined);
+    for (const place of [this.screen, this.screenAgain]) text(place, view === null ? "" : screenLine(view.device, other));
+    this.theirs.classList.toggle("dark", !joined(other?.picture) || missing.picture !== undefined);
     this.drawOwn();
     if (view !== null) this.follow(view, missing);
   }
@@ -99,7 +116,7 @@ export class DeskCall {
     text(this.mutes.firstElementChild ?? this.mutes, muted ? "MUTED" : own.voice === null ? "microphone off" : "heard");
     attribute(this.mutes, "aria-pressed", String(muted));
     text(this.picture.firstElementChild ?? this.picture, own.picture === null ? "turn camera on" : "turn camera off");
-    if (this.during.value !== this.call.during) this.during.value = this.call.during;
+    this.during.show(this.call.during);
     const known = `${own.picture?.id} ${own.voice?.id}`;
     if (known === this.known) return;
     this.known = known;
@@ -111,7 +128,7 @@ export class DeskCall {
   /** What the room has agreed, and what a client who is not seen does to a set. */
   private follow({ watch, in_control: inControl }: DeskView, missing: Readonly<Record<Missing, number | undefined>>): void {
     text(this.watch, watchLine(watch));
-    if (this.watching.value !== (watch.off ?? "") && document.activeElement !== this.watching) this.watching.value = watch.off ?? "";
+    this.watching.show(watch.off ?? "");
     const gone = (["picture", "voice"] as const).find((one) => (missing[one] ?? 0) >= watch.seconds * 1000);
     if (gone === undefined || !this.page.runs()) this.asked = undefined;
     else if (watch.off === null && inControl && this.asked === undefined) {
@@ -128,7 +145,7 @@ export class DeskCall {
   private row(): HTMLElement {
     const more = make("details", "");
     const inside = make("div", "");
-    inside.append(this.watch, this.labelled(this.watching), this.picture, this.labelled(this.during), this.found);
+    inside.append(this.screenAgain, this.watch, this.watching.place, this.picture, this.during.place, this.found);
     more.append(make("summary", "More"), inside);
     const row = make("div", "", { class: "call-row" });
     this.mutes.append(make("kbd", "⇧m"));
@@ -136,30 +153,29 @@ export class DeskCall {
     return row;
   }
 
-  private labelled(select: HTMLSelectElement): HTMLElement {
-    const label = make("label", select.dataset.words ?? "");
-    label.append(select);
-    return label;
+  /** A browser that wants a click first gets it at the face; anything else it says is tried again. */
+  private async play(): Promise<void> {
+    try {
+      await this.theirs.play();
+      this.silent = false;
+    } catch (fault) {
+      this.silent = fault instanceof DOMException && fault.name === "NotAllowedError";
+    }
   }
 
   /** The devices there are, once the browser tells their names. */
   private async offer(): Promise<void> {
     const all = await devices();
     const { own } = this.call;
-    const select = (words: string, list: readonly MediaDeviceInfo[], now: MediaStreamTrack | null, choose: (id: string) => void) => {
-      if (list.length < 2) return [];
-      const made = choice(
-        words,
-        list.map((device) => [device.deviceId, device.label] as const),
-        choose,
-      );
-      made.value = now?.getSettings().deviceId ?? made.value;
-      return [this.labelled(made)];
+    const offered = (words: string, list: readonly MediaDeviceInfo[], now: string | undefined, choose: (id: string) => void) => {
+      const options = list.map((device) => [device.deviceId, device.label] as const);
+      return list.length < 2 ? [] : [choice(words, options, now, choose)];
     };
+    const speaker = (id: string) => void sendSoundTo(this.theirs, id).then(() => this.offer());
     this.found.replaceChildren(
-      ...(own.picture ? select("Camera", all.videoinput, own.picture, (camera) => void own.open({ picture: true, voice: false, camera })) : []),
-      ...(own.voice ? select("Microphone", all.audioinput, own.voice, (microphone) => void own.open({ picture: false, voice: true, microphone })) : []),
-      ...(choosesOutput() ? select("Speaker", all.audiooutput, null, (id) => void sendSoundTo(this.theirs, id)) : []),
+      ...(own.picture ? offered("Camera", all.videoinput, deviceOf(own.picture), (id) => void own.change("picture", id)) : []),
+      ...(own.voice ? offered("Microphone", all.audioinput, deviceOf(own.voice), (id) => void own.change("voice", id)) : []),
+      ...(choosesOutput() ? offered("Speaker", all.audiooutput, outputOf(this.theirs), speaker) : []),
     );
   }
 }

@@ -7,6 +7,8 @@ const sends = (picture: OwnDevice, voice: OwnDevice, visible = true) => ({ pictu
 const standing = (changed: Partial<Standing> = {}): Standing => ({
   state: "there",
   admitted: true,
+  leads: true,
+  silent: false,
   givesUp: false,
   sends: sends("on", "on"),
   other: sends("on", "on"),
@@ -39,7 +41,21 @@ test("where there is no way it says what to do", () => {
     assert.equal(line.urgent && /telephone/.test(line.words), true, state);
   }
   assert.match(callLine(standing({ state: "connecting" })).words, /on their way/);
-  assert.match(callLine(standing({ state: "connecting", givesUp: true })).words, /do not get through/);
+  for (const state of ["connecting", "lost"] as const) assert.match(callLine(standing({ state, givesUp: true })).words, /do not get through/);
+  assert.match(callLine(standing({ state: "none", givesUp: true })).words, /waits for the client/);
+});
+
+test("who is not in control has no call, and a browser that plays nothing is no call that is well", () => {
+  assert.match(callLine(standing({ leads: false, state: "none", givesUp: true })).words, /desk in control/);
+  const silent = callLine(standing({ silent: true }));
+  assert.equal(silent.urgent && /click here/.test(silent.words), true);
+});
+
+test("the client's trouble is said beside the desk's own", () => {
+  assert.match(
+    callLine(standing({ sends: sends("on", "muted"), other: sends("refused", "on") })).words,
+    /^YOU ARE MUTED.* Client: no picture: not allowed in their browser, sound on\.$/,
+  );
 });
 
 test("the client's screen and the watch are said as they are", () => {

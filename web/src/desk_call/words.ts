@@ -11,6 +11,10 @@ export interface Standing {
   readonly state: CallState;
   /** The client was let in. */
   readonly admitted: boolean;
+  /** This desk is in control: the call is with it. */
+  readonly leads: boolean;
+  /** The browser plays nothing before somebody clicks. */
+  readonly silent: boolean;
   /** It was tried for long. */
   readonly givesUp: boolean;
   /** What this desk sends. */
@@ -44,6 +48,7 @@ const THEIRS: Record<Exclude<OwnDevice, "on">, string> = {
   refused: "not allowed in their browser",
   absent: "they have none",
   taken: "another program or a phone call has it",
+  stopped: "it stopped or was unplugged",
   unable: "their browser cannot",
 };
 
@@ -53,23 +58,33 @@ const OWN: Record<Exclude<OwnDevice, "on" | "off" | "muted">, string> = {
   refused: "is not allowed: press the sign beside the address, allow it, then press again",
   absent: "was not found",
   taken: "is in use by another program",
+  stopped: "stopped: it was unplugged, or the browser may not use it any more",
   unable: "cannot be used by this browser",
 };
 
 /** Who is seen and heard, the most pressing first. */
 export function callLine(standing: Standing): Line {
-  const { state, admitted, other, sends } = standing;
+  const { state, admitted, leads, givesUp, silent } = standing;
   if (!admitted) return calm("Nobody is seen or heard before you let them in.");
+  if (!leads) return calm("Picture and voice are with the desk in control.");
   const noWay = NO_WAY[state];
   if (noWay !== undefined) return { words: noWay, urgent: true };
   const missed = missedLine(standing);
   if (missed !== undefined) return missed;
+  if (state === "none") return calm("The call waits for the client\u2019s page.");
+  if (state !== "there" && givesUp) return { words: "Picture and voice do not get through. By telephone; it is tried further.", urgent: true };
   if (state === "lost") return { words: "Picture and voice are lost; they are connected anew.", urgent: true };
-  if (state !== "there")
-    return standing.givesUp ? { words: "Picture and voice do not get through. By telephone.", urgent: true } : calm("Picture and voice are on their way.");
+  if (state !== "there") return calm("Picture and voice are on their way.");
+  if (silent) return { words: "This browser plays nothing before a click: click here to see and hear them.", urgent: true };
+  return bothLines(standing);
+}
+
+/** The desk's own trouble, and beside it the client's. */
+function bothLines({ sends, other }: Standing): Line {
   const own = ownLine(sends);
-  if (own !== undefined) return own;
-  return calm(theirs(other));
+  if (own === undefined) return calm(theirs(other));
+  const theirsIsWell = other?.picture === "on" && other.voice === "on";
+  return theirsIsWell ? own : { words: `${own.words} Client: ${theirs(other)}.`, urgent: own.urgent };
 }
 
 function missedLine({ missing, other }: Standing): Line | undefined {

@@ -32,7 +32,7 @@ test("nothing in the catalogue is left unsaid", () => {
   const text = [...scripts, ...templates, ...handlers].join("\n");
   // Built ids: `${page.name}_heading`, `check_distance_${far}`, `forms_${standing}`, `call_voice_${device}`.
   const built =
-    /^(connecting|refused)_(heading|text)$|^check_distance_(near|arm|far)$|^forms_(kept|keeping|unkept|elsewhere|over)$|^call_(picture|voice)_(refused|absent|taken|unable)$|^call_during_(shown|dimmed|hidden)$/;
+    /^(connecting|refused)_(heading|text)$|^check_distance_(near|arm|far)$|^forms_(kept|keeping|unkept|elsewhere|over)$|^call_(picture|voice)_(refused|absent|taken|stopped|unable)$|^call_during_(shown|dimmed|hidden)$/;
   assert.deepEqual(
     [...ids].filter((id) => !text.includes(`"${id}"`) && !built.test(id)),
     [],

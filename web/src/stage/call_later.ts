@@ -1,5 +1,7 @@
 /** Picture and voice have a script of their own. Until it is there, what the room says of them is kept; where it does not come, the page is as good without. */
+import { element } from "../live/element";
 import { Later } from "../live/later";
+import { say } from "../live/words";
 import type { StageCall, StagePage } from "../stage_call/main";
 import type { ToCaller } from "../wire/ToCaller";
 import { answers, button, speech } from "./parts";
@@ -9,6 +11,7 @@ export class CallLater {
   private call: StageCall | undefined;
   private readonly script: Later<typeof import("../stage_call/main")> | undefined;
   private heard: ToCaller[] = [];
+  private readonly unmade = element("p", { role: "status", id: "call-said" });
 
   /** `address`: of the script; undefined: no picture and voice go by this page. */
   constructor(
@@ -38,16 +41,24 @@ export class CallLater {
   hear(said: ToCaller): void {
     this.heard.push(said);
     if (this.call) this.pass();
-    else void this.fetched();
+    else void this.fetched().then(() => this.missed(said));
   }
 
   end(): void {
     this.call?.end();
   }
 
+  /** The other waits for a call, and this page has nothing to make it with. */
+  private missed(said: ToCaller): void {
+    if (this.call || said.kind !== "begin" || this.unmade.isConnected) return;
+    this.unmade.textContent = say("call_unreached");
+    this.page.panel.after(this.unmade);
+  }
+
   private async fetched(): Promise<void> {
     const script = await this.script?.fetched();
     if (!script) return;
+    this.unmade.remove();
     this.call ??= new script.StageCall(this.page);
     this.pass();
   }

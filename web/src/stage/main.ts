@@ -108,6 +108,8 @@ const call = new CallLater(document.body.dataset["call"], {
   more: byId("call-more"),
   send: (said) => send({ type: "call", ...said }),
   runs: () => player.active,
+  sendTonesTo: (output) => tones.sendTo(output),
+  unsureOfSides: () => device.current.sides !== null && device.learn({ sides: null }),
 });
 
 const renderer = new Renderer(byId("page"), { device, tones, buzz, call, act: pressed });

@@ -64,3 +64,15 @@ test("while nothing sounds a loss is only told, and so is its end", async () => 
   assert.deepEqual(told, ["silent", "ready"]);
   assert.equal(tones.ready, true);
 });
+
+test("a browser without an output, which never answers, is told from one that plays", async () => {
+  const tones = new Tones(() => undefined);
+  const { setTimeout: later } = globalThis;
+  const { resume } = Context.prototype;
+  Context.prototype.resume = () => new Promise(() => undefined);
+  globalThis.setTimeout = ((act: () => void) => later(act, 0)) as typeof setTimeout;
+  const opened = tones.open();
+  [globalThis.setTimeout, Context.prototype.resume] = [later, resume];
+  await assert.rejects(opened, /no output answers/);
+  Context.made.pop();
+});

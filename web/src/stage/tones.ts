@@ -8,6 +8,8 @@ import { gainOf, type Side, sound, tonesDue, type Voice } from "./tone";
 
 /** Tones are scheduled so far ahead, ms: no more than this is left when the script hangs. */
 export const AHEAD = 300;
+/** An output that is there answers sooner, ms. */
+const OPENS_WITHIN = 4_000;
 /** A tone whose time moved by more than this is scheduled anew, ms. */
 const MOVED = 4;
 /** What the device check plays: as when nothing was chosen, at a loudness reached after two tones. */
@@ -28,6 +30,7 @@ export class Tones {
   private readonly clock = new AudioClock();
   private scheduled: Tone[] = [];
   private inUse = false;
+  private output: string | undefined;
 
   /**
    * @param onLost the system takes the sound away while it is in use
@@ -38,16 +41,30 @@ export class Tones {
     private readonly onReady: (ready: boolean) => void = () => {},
   ) {}
 
-  /** Call it in the handler of a tap. Resolves when sound can be heard. Throws when there is no sound. */
+  /** Call it in the handler of a tap. Resolves when sound can be heard. Throws when there is no sound, also where a browser without an output never answers. */
   async open(): Promise<void> {
-    this.context ??= this.create();
-    await this.context.resume();
+    if (!this.context) {
+      this.context = this.create();
+      if (this.output !== undefined) this.sendTo(this.output);
+    }
+    let late: ReturnType<typeof setTimeout> | undefined;
+    const silence = new Promise<never>((_, reject) => {
+      late = setTimeout(() => reject(new Error("no output answers")), OPENS_WITHIN);
+    });
+    await Promise.race([this.context.resume(), silence]).finally(() => clearTimeout(late));
   }
 
   /** The system suspended it (a call, a locked screen): tries again, in the handler of a tap. */
   reopen(): void {
     // Refused: it stays silent, and `ready` says so.
     if (this.context && this.context.state !== "running") void this.context.resume().catch(() => undefined);
+  }
+
+  /** Sends them to this output, where the browser lets it be chosen; one that is gone meanwhile changes nothing. */
+  sendTo(output: string): void {
+    this.output = output;
+    const context = this.context as { setSinkId?: (id: string) => Promise<void> } | undefined;
+    void context?.setSinkId?.(output === "default" ? "" : output).catch(() => undefined);
   }
 
   /** Whether tones would be heard now. */

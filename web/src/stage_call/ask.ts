@@ -1,6 +1,6 @@
 /** The question of the check about picture and voice: what to send, and whether it works. The own picture is seen here, and nowhere else unasked. */
 import type { Call } from "../call/call";
-import { devices } from "../call/devices";
+import { deviceOf, devices } from "../call/devices";
 import { element } from "../live/element";
 import { say } from "../live/words";
 import { answers, button, speech } from "../stage/parts";
@@ -20,11 +20,16 @@ export function askCall(call: Call, next: () => void): HTMLElement[] {
     preview.srcObject = null;
     next();
   };
-  const open = async (picture: boolean, camera?: string, microphone?: string) => {
+  const asking = async (picture: boolean, act: () => Promise<void>) => {
     text.textContent = say("call_asked");
     choice.replaceChildren();
-    await call.own.open({ picture, voice: true, ...(camera === undefined ? {} : { camera }), ...(microphone === undefined ? {} : { microphone }) });
+    await act();
     await opened(picture);
+  };
+  const open = (picture: boolean) => {
+    // A camera of an answer before this one is not wanted any more.
+    if (!picture) call.own.hide();
+    return asking(picture, () => call.own.open({ picture, voice: true }));
   };
   const opened = async (picture: boolean) => {
     const { own } = call;
@@ -40,8 +45,8 @@ export function askCall(call: Call, next: () => void): HTMLElement[] {
     text.textContent = (said.length > 0 ? said : [well, "call_ears"]).map((id) => say(id)).join(" ");
     const found = await devices();
     choosers.replaceChildren(
-      ...chooser("call_camera", found.videoinput, own.picture, (id) => void open(true, id)),
-      ...chooser("call_microphone", found.audioinput, own.voice, (id) => void open(picture, undefined, id)),
+      ...(own.picture ? chooser("call_camera", found.videoinput, deviceOf(own.picture), (id) => void asking(picture, () => own.change("picture", id))) : []),
+      ...(own.voice ? chooser("call_microphone", found.audioinput, deviceOf(own.voice), (id) => void asking(picture, () => own.change("voice", id))) : []),
     );
     const again = button("call_again", () => void open(picture), "main");
     choice.replaceChildren(...(said.length > 0 ? [again, button("call_without", done)] : [button("call_go", done, "main")]));

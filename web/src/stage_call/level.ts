@@ -19,15 +19,29 @@ export class Level {
     this.end();
     this.bar.hidden = voice === null;
     if (!voice) return;
-    const context = new AudioContext();
-    this.context = context;
-    const analyser = new AnalyserNode(context, { fftSize: 1024 });
-    context.createMediaStreamSource(new MediaStream([voice])).connect(analyser);
+    const analyser = this.listen(voice);
+    if (!analyser) return;
     const samples = new Float32Array(analyser.fftSize);
     this.timer = setInterval(() => {
+      // The question was passed over, or gone back from.
+      if (!this.bar.isConnected) return this.end();
       analyser.getFloatTimeDomainData(samples);
       this.bar.value = Math.min(1, Math.sqrt(samples.reduce((sum, sample) => sum + sample * sample, 0) / samples.length) / FULL);
     }, LOOK);
+  }
+
+  /** A browser that cannot listen to it shows no bar; the voice is sent all the same. */
+  private listen(voice: MediaStreamTrack): AnalyserNode | undefined {
+    try {
+      const context = new AudioContext();
+      this.context = context;
+      const analyser = new AnalyserNode(context, { fftSize: 1024 });
+      context.createMediaStreamSource(new MediaStream([voice])).connect(analyser);
+      return analyser;
+    } catch {
+      this.bar.hidden = true;
+      return undefined;
+    }
   }
 
   /** Listens no more. */

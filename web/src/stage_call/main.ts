@@ -6,7 +6,7 @@ import { say } from "../live/words";
 import type { During } from "../wire/During";
 import type { ToCaller } from "../wire/ToCaller";
 import { askCall } from "./ask";
-import { sentenceFor } from "./sentence";
+import { sentencesFor } from "./sentence";
 import { Settings } from "./settings";
 
 /** What the page gives it. */
@@ -15,6 +15,10 @@ export interface StagePage extends Pick<CallPage, "send" | "runs"> {
   readonly panel: HTMLElement;
   /** Where what is seldom needed stands: in Help. */
   readonly more: HTMLElement;
+  /** The tones go to this output too. */
+  sendTonesTo(output: string): void;
+  /** Which ear hears which tone is not known any more: another output, or a headset whose microphone was opened. */
+  unsureOfSides(): void;
 }
 
 /** See the head of this file. */
@@ -28,12 +32,10 @@ export class StageCall {
   /** The client's own choice of how the other's picture is shown during a set. */
   private chosen: During | undefined;
   private begun = false;
-  private unreached: ReturnType<typeof setTimeout> | undefined;
-  private givesUp = false;
 
   constructor(private readonly page: StagePage) {
     this.call = new Call({ send: page.send, runs: page.runs, changed: () => this.draw() });
-    this.settings = new Settings(page.more, this.call, this.theirs, (during) => {
+    this.settings = new Settings(page, this.call, this.theirs, (during) => {
       this.chosen = during;
       this.draw();
     });
@@ -48,12 +50,7 @@ export class StageCall {
 
   /** What the room says about the call. */
   hear(said: ToCaller): void {
-    if (said.kind === "begin") {
-      this.begun = true;
-      this.givesUp = false;
-      clearTimeout(this.unreached);
-      this.unreached = setTimeout(() => this.giveUp(), UNREACHED_AFTER);
-    }
+    if (said.kind === "begin") this.begun = true;
     this.call.hear(said);
   }
 
@@ -61,11 +58,6 @@ export class StageCall {
   end(): void {
     this.call.end();
     for (const part of [this.page.panel, this.page.more, this.said]) part.replaceChildren();
-  }
-
-  private giveUp(): void {
-    this.givesUp = this.call.state === "connecting";
-    this.draw();
   }
 
   private async play(): Promise<void> {
@@ -81,7 +73,8 @@ export class StageCall {
   private draw(): void {
     const { call } = this;
     if (!this.begun) return this.settings.draw();
-    document.body.dataset["calling"] = "";
+    // The field changes its size once, and in no running set: that would end it.
+    if (!this.page.runs()) document.body.dataset["calling"] = "";
     document.body.dataset["during"] = call.during;
     if (this.theirs.srcObject !== call.stream) this.theirs.srcObject = call.stream;
     if (this.theirs.paused && call.stream.getTracks().length > 0) void this.play();
@@ -92,11 +85,8 @@ export class StageCall {
     this.mute.hidden = call.own.voice === null;
     const wanted = this.chosen ?? call.other?.during;
     if (wanted !== undefined && wanted !== call.during) call.show(wanted);
-    const words = sentenceFor(call, this.givesUp);
-    text(this.said, words === undefined ? "" : say(words));
+    const words = sentencesFor(call, call.givesUp);
+    text(this.said, words.map((id) => say(id)).join(" "));
     this.settings.draw();
   }
 }
-
-/** A connection that is not there by then is said to be none, though it is still tried, ms. */
-const UNREACHED_AFTER = 15_000;

@@ -1,7 +1,9 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import type { OwnDevice } from "../wire/OwnDevice";
-import { sentenceFor } from "./sentence";
+import { sentencesFor } from "./sentence";
+
+const sentenceFor = (...given: Parameters<typeof sentencesFor>) => sentencesFor(...given)[0];
 
 const sends = (picture: OwnDevice, voice: OwnDevice) => ({ picture, voice, during: "dimmed" as const, visible: true });
 const there = (picture: OwnDevice, voice: OwnDevice, other = sends("on", "on")) => sentenceFor({ state: "there", sends: sends(picture, voice), other }, false);
@@ -20,6 +22,7 @@ test("not being heard comes before not being seen, and that before what the othe
   assert.equal(there("spared", "on"), "call_spared");
   assert.equal(there("on", "on", sends("off", "muted")), "call_their_mute");
   assert.equal(there("on", "on", sends("absent", "on")), "call_their_dark");
+  assert.equal(there("on", "on", sends("on", "refused")), "call_their_silent");
 });
 
 test("how the connection stands comes first, and after long trying it is called by telephone", () => {
@@ -27,4 +30,16 @@ test("how the connection stands comes first, and after long trying it is called 
     sentenceFor({ state, sends: sends("on", "muted"), other: undefined }, givesUp);
   assert.deepEqual([of("connecting"), of("connecting", true), of("lost")], ["call_connecting", "call_unreached", "call_lost"]);
   assert.deepEqual([of("no_relay"), of("too_much"), of("unfit")], ["call_unreached", "call_unreached", "call_unreached"]);
+});
+
+test("what can be tried again says where", () => {
+  const of = (picture: OwnDevice, voice: OwnDevice) => sentencesFor({ state: "there", sends: sends(picture, voice), other: undefined }, false);
+  assert.deepEqual(
+    [of("on", "taken"), of("stopped", "on")],
+    [
+      ["call_voice_taken", "call_in_help"],
+      ["call_picture_stopped", "call_in_help"],
+    ],
+  );
+  assert.deepEqual([of("unable", "on"), of("on", "muted"), of("on", "on")], [["call_picture_unable"], ["call_muted"], []]);
 });

@@ -11,8 +11,16 @@ export interface Standing {
   readonly other: Sends | undefined;
 }
 
-/** Its id in the catalogue; undefined: all is well, or there is nothing to say. `givesUp`: it was tried for long. */
-export function sentenceFor({ state, sends, other }: Standing, givesUp: boolean): string | undefined {
+/** Its ids in the catalogue, one after the other; none: all is well, or there is nothing to say. `givesUp`: it was tried for long. */
+export function sentencesFor(standing: Standing, givesUp: boolean): readonly string[] {
+  const first = sentenceFor(standing, givesUp);
+  if (first === undefined) return [];
+  return IN_THE_WAY.test(first) ? [first, "call_in_help"] : [first];
+}
+
+const IN_THE_WAY = /^call_(picture|voice)_(refused|absent|taken|stopped)$/;
+
+function sentenceFor({ state, sends, other }: Standing, givesUp: boolean): string | undefined {
   if (state === "none") return undefined;
   if (state === "no_relay" || state === "too_much" || state === "unfit" || (givesUp && state !== "there")) return "call_unreached";
   if (state === "connecting") return "call_connecting";
@@ -23,5 +31,6 @@ export function sentenceFor({ state, sends, other }: Standing, givesUp: boolean)
   if (sends.picture === "spared") return "call_spared";
   if (sends.picture !== "on" && sends.picture !== "off") return `call_picture_${sends.picture}`;
   if (other?.voice === "muted") return "call_their_mute";
+  if (other !== undefined && other.voice !== "on") return "call_their_silent";
   return other !== undefined && other.picture !== "on" ? "call_their_dark" : undefined;
 }

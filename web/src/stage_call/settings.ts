@@ -1,21 +1,18 @@
 /** What the client may change about the call at any time, in Help. */
 import type { Call } from "../call/call";
-import { choosesOutput, devices, sendSoundTo } from "../call/devices";
+import { choosesOutput, deviceOf, devices, outputOf, sendSoundTo } from "../call/devices";
 import { element, text } from "../live/element";
 import { say } from "../live/words";
 import type { During } from "../wire/During";
 import { chooser } from "./chooser";
+import type { StagePage } from "./main";
 
 const DURING: readonly During[] = ["shown", "dimmed", "hidden"];
 
 /** See the head of this file. */
 export class Settings {
   private readonly picture = element("button", { type: "button", onclick: () => this.turnPicture() });
-  private readonly voice = element(
-    "button",
-    { type: "button", onclick: () => void this.call.own.open({ picture: false, voice: true }) },
-    say("call_turn_voice_on"),
-  );
+  private readonly voice = element("button", { type: "button", onclick: () => this.turnVoice() }, say("call_turn_voice_on"));
   private readonly self = element("button", { type: "button", onclick: () => this.turnSelf() });
   private readonly preview = element("video", { class: "self", autoplay: true, playsinline: true, hidden: true, "aria-label": say("call_self") });
   private readonly during = element("select", { id: "call_during" }, ...DURING.map((one) => element("option", { value: one }, say(`call_during_${one}`))));
@@ -24,7 +21,7 @@ export class Settings {
 
   /** @param onDuring the client has chosen how the other's picture is shown during a set. */
   constructor(
-    place: HTMLElement,
+    private readonly page: Pick<StagePage, "more" | "sendTonesTo" | "unsureOfSides">,
     private readonly call: Call,
     private readonly theirs: HTMLVideoElement,
     onDuring: (during: During) => void,
@@ -32,7 +29,7 @@ export class Settings {
     this.preview.muted = true;
     this.during.addEventListener("change", () => onDuring(this.during.value as During));
     const label = element("label", { for: "call_during" }, say("call_during"));
-    place.append(element("h2", {}, say("call_settings")), this.picture, this.voice, this.self, this.preview, label, this.during, this.choosers);
+    page.more.append(element("h2", {}, say("call_settings")), this.picture, this.voice, this.self, this.preview, label, this.during, this.choosers);
     navigator.mediaDevices?.addEventListener("devicechange", () => void this.offer());
     this.draw();
   }
@@ -58,6 +55,11 @@ export class Settings {
     else void this.call.own.open({ picture: true, voice: false });
   }
 
+  private turnVoice(): void {
+    this.page.unsureOfSides();
+    void this.call.own.open({ picture: false, voice: true });
+  }
+
   private turnSelf(): void {
     this.show(this.preview.hidden);
     this.draw();
@@ -74,12 +76,19 @@ export class Settings {
   private async offer(): Promise<void> {
     const found = await devices();
     const { own } = this.call;
-    const open = (wanted: { camera?: string; microphone?: string }) =>
-      void own.open({ picture: wanted.camera !== undefined, voice: wanted.microphone !== undefined, ...wanted });
+    const microphone = (id: string) => {
+      this.page.unsureOfSides();
+      void own.change("voice", id);
+    };
+    const speaker = (id: string) => {
+      this.page.unsureOfSides();
+      this.page.sendTonesTo(id);
+      void sendSoundTo(this.theirs, id).then(() => this.offer());
+    };
     this.choosers.replaceChildren(
-      ...(own.picture ? chooser("call_camera", found.videoinput, own.picture, (camera) => open({ camera })) : []),
-      ...(own.voice ? chooser("call_microphone", found.audioinput, own.voice, (microphone) => open({ microphone })) : []),
-      ...(choosesOutput() ? chooser("call_speaker", found.audiooutput, null, (id) => void sendSoundTo(this.theirs, id)) : []),
+      ...(own.picture ? chooser("call_camera", found.videoinput, deviceOf(own.picture), (id) => void own.change("picture", id)) : []),
+      ...(own.voice ? chooser("call_microphone", found.audioinput, deviceOf(own.voice), microphone) : []),
+      ...(choosesOutput() ? chooser("call_speaker", found.audiooutput, outputOf(this.theirs), speaker) : []),
     );
   }
 }

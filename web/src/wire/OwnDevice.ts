@@ -3,4 +3,4 @@
 /**
  * How a camera or a microphone stands.
  */
-export type OwnDevice = "on" | "off" | "muted" | "spared" | "refused" | "absent" | "taken" | "unable";
+export type OwnDevice = "on" | "off" | "muted" | "spared" | "refused" | "absent" | "taken" | "stopped" | "unable";

@@ -40,17 +40,14 @@ fn line_passed_on(line: &str, reach: Reach) -> Result<Option<String>, Unfit> {
         return Err(Unfit::Form);
     }
     if let Some(text) = line.strip_prefix("a=").filter(|text| text.starts_with("candidate:")) {
-        // One that is not passed on is left out: others of the same description are.
-        return match candidate(text, reach) {
-            Ok(text) => Ok(Some(format!("a={text}"))),
-            Err(Unfit::Address) => Ok(None),
-            Err(other) => Err(other),
-        };
+        // One that is not passed on, or not understood, is left out: others of the same description are passed on.
+        return Ok(candidate(text, reach).ok().map(|text| format!("a={text}")));
     }
     // Where the default candidate is: an address of its own. Nobody needs it, for candidates come one by one (RFC 8829, section 5.2.1; RFC 8840).
     let names_an_address = line.starts_with("c=") || line.starts_with("a=rtcp:") || line.starts_with("o=");
     if names_an_address && reach != Reach::Direct {
-        return unnamed(line).map(Some).ok_or(Unfit::Form);
+        // A port alone (RFC 3605, section 2.1) is of the address that is left out.
+        return if line.starts_with("a=rtcp:") { Ok(unnamed(line)) } else { unnamed(line).map(Some).ok_or(Unfit::Form) };
     }
     Ok(Some(line.to_owned()))
 }
@@ -115,6 +112,12 @@ mod tests {
     }
 
     #[test]
+    fn a_line_that_is_not_understood_costs_no_call() {
+        let sdp = "v=0\r\nm=audio 9 UDP/TLS/RTP/SAVPF 0\r\na=rtcp:9\r\na=candidate:1 1 udp\r\na=candidate:1 1 udp 1 home.example 9 typ host\r\na=mid:0\r\n";
+        assert_eq!(description(sdp, HIDDEN).unwrap(), "v=0\r\nm=audio 9 UDP/TLS/RTP/SAVPF 0\r\na=mid:0\r\n");
+    }
+
+    #[test]
     fn what_is_none_or_asks_for_more_is_refused() {
         let long = format!("v=0\r\n{}", "a=x\r\n".repeat(LONGEST_SDP / 5));
         let many = format!("v=0\r\n{}", "m=audio 9 UDP/TLS/RTP/SAVPF 0\r\n".repeat(5));
@@ -128,7 +131,6 @@ mod tests {
             ("v=0\ns=-\n", Unfit::Form),
             ("v=0\r\nnothing\r\n", Unfit::Form),
             ("v=0\r\na=x\u{0}\r\n", Unfit::Form),
-            ("v=0\r\na=candidate:1 1 udp\r\n", Unfit::Form),
             ("v=0\r\nc=anything\r\n", Unfit::Form),
         ] {
             assert_eq!(description(sdp, HIDDEN), Err(why), "{sdp:?}");

@@ -1,16 +1,10 @@
 //! The call: whom to connect, and what they tell each other on the way. It has a budget of its own, and nothing that goes wrong in it holds up, stops
 //! or ends anything of the room: a page whose signals are not passed on reads why, and the hour goes on by telephone.
 
-use super::{Effect, Room};
+use super::conduct::Conduct;
+use super::{Effect, MomentKind, Room};
 use crate::call::{Reach, Unfit, candidate, description};
 use crate::wire::{FromCaller, Signal, ToCaller, ToDesk, ToStage, Unable, Watch};
-
-/// Signals that a page may send at once, and how many more in a second. A browser sends some forty for one connection.
-const SIGNALS: (f64, f64) = (200.0, 20.0);
-/// The same of offers: one begins a call, and each change of a device or of the network takes one more.
-const OFFERS: (f64, f64) = (10.0, 0.2);
-/// So many more than its budget in one call are no page's mistake.
-const FLOOD: u32 = 2_000;
 
 /// One of the two ends.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -19,58 +13,16 @@ pub(super) enum Side {
     Stage,
 }
 
-/// Tokens that come back with time.
-#[derive(Clone, Copy, Debug)]
-struct Budget {
-    most: f64,
-    per_second: f64,
-    left: f64,
-    at: f64,
-}
-
-impl Budget {
-    fn full((most, per_second): (f64, f64), now: f64) -> Self {
-        Self { most, per_second, left: most, at: now }
-    }
-
-    fn take(&mut self, now: f64) -> bool {
-        self.left = (self.left + (now - self.at) / 1_000.0 * self.per_second).min(self.most);
-        self.at = now;
-        let is_there = self.left >= 1.0;
-        if is_there {
-            self.left -= 1.0;
-        }
-        is_there
-    }
-}
-
-/// What one end has left in this call.
-#[derive(Clone, Copy, Debug)]
-struct Caller {
-    signals: Budget,
-    offers: Budget,
-    dropped: u32,
-    /// What it was told of what is not passed on: once is enough.
-    told: Option<Unable>,
-}
-
-impl Caller {
-    fn new(now: f64) -> Self {
-        Self { signals: Budget::full(SIGNALS, now), offers: Budget::full(OFFERS, now), dropped: 0, told: None }
-    }
-
-    fn may(&mut self, signal: &Signal, now: f64) -> bool {
-        self.signals.take(now) && (!matches!(signal, Signal::Offer { .. } | Signal::Again) || self.offers.take(now))
-    }
-}
+/// So many calls has a room at most before its numbers meet those of the room after it. What a page says of a call that another room began is of none here.
+const CALLS_PER_EPOCH: u32 = 10_000;
 
 /// The call of a room.
 #[derive(Clone, Debug)]
 pub(super) struct Call {
     reach: Option<Reach>,
     number: u32,
-    /// The sockets that are connected, of the desk and of the stage, and what each has left.
-    pair: Option<((u64, Caller), (u64, Caller))>,
+    /// The sockets that are connected, of the desk and of the stage.
+    pair: Option<(u64, u64)>,
     /// The desk that was told that there is no way.
     told_unable: Option<u64>,
     pub(super) watch: Watch,
@@ -78,13 +30,9 @@ pub(super) struct Call {
 
 impl Call {
     /// `reach`: how its pages may be connected; `None`: not at all. A set comes to rest `watch` seconds after nothing came of the client.
-    pub(super) fn new(reach: Option<Reach>, watch: u8) -> Self {
-        Self { reach, number: 0, pair: None, told_unable: None, watch: Watch { seconds: watch, off: None } }
-    }
-
-    fn caller(&mut self, side: Side) -> Option<&mut Caller> {
-        let ((_, desk), (_, stage)) = self.pair.as_mut()?;
-        Some(if side == Side::Desk { desk } else { stage })
+    pub(super) fn new(reach: Option<Reach>, watch: u8, epoch: u32) -> Self {
+        let number = epoch.wrapping_mul(CALLS_PER_EPOCH);
+        Self { reach, number, pair: None, told_unable: None, watch: Watch { seconds: watch, off: None } }
     }
 }
 
@@ -94,23 +42,50 @@ impl Room {
         let desk = self.control.filter(|id| self.desks.iter().any(|desk| desk.id == *id && desk.conduct.greeted));
         let stage = self.stage.as_ref().map(|stage| stage.id).filter(|_| self.is_live());
         let wanted = desk.zip(stage);
-        let there = self.call.pair.map(|((desk, _), (stage, _))| (desk, stage));
         if wanted.is_some() && self.call.reach.is_none() {
             return self.tell_unable(desk);
         }
-        if wanted == there {
+        if wanted == self.call.pair {
             return;
         }
-        if let Some((desk, stage)) = there {
+        self.part();
+        self.call.pair = wanted;
+        if let (Some((desk, stage)), Some(reach)) = (wanted, self.call.reach) {
+            self.call.number = self.call.number.wrapping_add(1);
+            let call = self.call.number;
+            self.effects.push(Effect::BeginCall { desk, stage, call, relay_only: reach != Reach::Direct });
+        }
+    }
+
+    /// Who was connected is told that it is over.
+    fn part(&mut self) {
+        if let Some((desk, stage)) = self.call.pair.take() {
             self.tell_caller(Side::Desk, desk, ToCaller::Over);
             self.tell_caller(Side::Stage, stage, ToCaller::Over);
         }
-        let now = self.now;
-        self.call.pair = wanted.map(|(desk, stage)| ((desk, Caller::new(now)), (stage, Caller::new(now))));
-        if let Some((desk, stage)) = wanted {
-            self.call.number += 1;
-            let call = self.call.number;
-            self.effects.push(Effect::BeginCall { desk, stage, call });
+    }
+
+    /// A desk that comes may hold a call of which it was not told that it is over: its line was down then.
+    pub(super) fn forget_old_call(&mut self, desk: u64) {
+        if self.call.reach.is_some() {
+            self.tell_caller(Side::Desk, desk, ToCaller::Over);
+        }
+    }
+
+    /// What the practice allows now. A call by ways that it does not want any more is over, and another one begins.
+    pub(super) fn calls_by(&mut self, reach: Option<Reach>, watch: u8) {
+        self.call.watch.seconds = watch;
+        if self.call.reach != reach {
+            self.call.reach = reach;
+            self.call.told_unable = None;
+            self.part();
+        }
+    }
+
+    /// Whoever takes over, and whoever sits there now, may see and hear each other by other means or not: nobody has said so yet.
+    pub(super) fn watch_again(&mut self) {
+        if self.call.watch.off.take().is_some() {
+            self.record_moment(MomentKind::Watched(None));
         }
     }
 
@@ -132,64 +107,51 @@ impl Room {
         }
     }
 
-    /// What a page said about the call.
-    ///
-    /// # Errors
-    /// The words for the close when it floods the line.
-    pub(super) fn caller_said(&mut self, side: Side, socket: u64, said: FromCaller) -> Result<(), &'static str> {
-        let Some(((desk, _), (stage, _))) = self.call.pair else { return Ok(()) };
+    /// What a page said about the call, within its budget.
+    pub(super) fn caller_said(&mut self, side: Side, socket: u64, said: FromCaller) {
+        let (Some((desk, stage)), Some(reach)) = (self.call.pair, self.call.reach) else { return };
         let (own, other, other_side) = match side {
             Side::Desk => (desk, stage, Side::Stage),
             Side::Stage => (stage, desk, Side::Desk),
         };
         let (FromCaller::Signal { call, .. } | FromCaller::Renew { call }) = said;
         if own != socket || call != self.call.number {
-            return Ok(());
+            return;
         }
         match said {
             FromCaller::Renew { call } => {
-                self.effects.push(Effect::RenewWays { socket, of_desk: side == Side::Desk, call });
-                Ok(())
+                let relay_only = reach != Reach::Direct;
+                self.effects.push(Effect::RenewWays { socket, of_desk: side == Side::Desk, call, relay_only });
             }
-            FromCaller::Signal { call, signal } => {
-                let passed = self.passed_on(side, signal)?;
-                if let Some(signal) = passed {
-                    self.tell_caller(other_side, other, ToCaller::Signal { call, signal });
-                }
-                Ok(())
-            }
+            FromCaller::Signal { call, signal } => match cleaned(signal, reach) {
+                Ok(signal) => self.tell_caller(other_side, other, ToCaller::Signal { call, signal }),
+                // A way that is not to be known is one of several.
+                Err(Unfit::Address) => {}
+                Err(_) => self.not_passed_on(side, socket, Unable::Unfit),
+            },
         }
     }
 
-    /// What of a signal is passed on; `Ok(None)`: nothing.
-    fn passed_on(&mut self, side: Side, signal: Signal) -> Result<Option<Signal>, &'static str> {
-        let (now, reach) = (self.now, self.call.reach);
-        let (Some(caller), Some(reach)) = (self.call.caller(side), reach) else { return Ok(None) };
-        if !caller.may(&signal, now) {
-            caller.dropped += 1;
-            if caller.dropped > FLOOD {
-                return Err("too many signals");
-            }
-            self.not_passed_on(side, Unable::TooMuch);
-            return Ok(None);
-        }
-        match cleaned(signal, reach) {
-            Ok(signal) => Ok(Some(signal)),
-            // A way that is not to be known is one of several.
-            Err(Unfit::Address) => Ok(None),
-            Err(_) => {
-                self.not_passed_on(side, Unable::Unfit);
-                Ok(None)
-            }
+    /// What a page said went over its budget. Ways that are not renewed yet are no loss: those it has hold for minutes.
+    pub(super) fn too_much(&mut self, side: Side, socket: u64, said: &FromCaller) {
+        if matches!(said, FromCaller::Signal { .. }) {
+            self.not_passed_on(side, socket, Unable::TooMuch);
         }
     }
 
-    fn not_passed_on(&mut self, side: Side, why: Unable) {
-        let Some(((desk, _), (stage, _))) = self.call.pair else { return };
-        let Some(caller) = self.call.caller(side).filter(|caller| caller.told != Some(why)) else { return };
-        caller.told = Some(why);
-        let socket = if side == Side::Desk { desk } else { stage };
-        self.tell_caller(side, socket, ToCaller::Unable { why });
+    /// What a page said is not passed on, and it reads why.
+    fn not_passed_on(&mut self, side: Side, socket: u64, why: Unable) {
+        let now = self.now;
+        if self.conduct_of(side, socket).is_some_and(|conduct| conduct.caller.tells(why, now)) {
+            self.tell_caller(side, socket, ToCaller::Unable { why });
+        }
+    }
+
+    fn conduct_of(&mut self, side: Side, socket: u64) -> Option<&mut Conduct> {
+        match side {
+            Side::Desk => self.desks.iter_mut().find(|desk| desk.id == socket).map(|desk| &mut desk.conduct),
+            Side::Stage => self.stage.as_mut().filter(|stage| stage.id == socket).map(|stage| &mut stage.conduct),
+        }
     }
 }
 

@@ -2,7 +2,8 @@
 
 use std::collections::VecDeque;
 
-use crate::wire::{Beat, BeatReply, Echo};
+use super::caller::Caller;
+use crate::wire::{Beat, BeatReply, Echo, FromCaller};
 
 /// Beats while a client is admitted, ms.
 pub(super) const LIVE_BEAT_MS: f64 = 250.0;
@@ -53,6 +54,8 @@ pub struct Conduct {
     trips: VecDeque<f64>,
     second: f64,
     in_second: u32,
+    /// What it may still say about the call.
+    pub(super) caller: Caller,
 }
 
 impl Conduct {
@@ -74,6 +77,7 @@ impl Conduct {
             trips: VecDeque::new(),
             second: now,
             in_second: 0,
+            caller: Caller::new(now),
         }
     }
 
@@ -101,9 +105,13 @@ impl Conduct {
         Ok(())
     }
 
-    /// Takes a sign of life from what has a budget of its own.
-    pub fn hear_caller(&mut self, now: f64) {
+    /// Takes a sign of life from what has a budget of its own; whether it is looked at.
+    ///
+    /// # Errors
+    /// The words for the close when it floods the line.
+    pub(super) fn hear_caller(&mut self, said: &FromCaller, now: f64) -> Result<bool, &'static str> {
         self.heard = now;
+        self.caller.may(said, now)
     }
 
     /// The view with this `seq` went out to it.

@@ -98,9 +98,12 @@ impl Room {
         };
         let greeted = desk.conduct.greeted;
         if let FromDesk::Call(said) = said {
-            desk.conduct.hear_caller(now);
-            let called = if greeted { self.caller_said(Side::Desk, id, said) } else { Err("hello comes first, and once") };
-            return called.unwrap_or_else(|words| self.close_desk(id, Why::Breach(words)));
+            return match desk.conduct.hear_caller(&said, now) {
+                Err(words) => self.close_desk(id, Why::Breach(words)),
+                Ok(_) if !greeted => self.close_desk(id, Why::Breach("hello comes first, and once")),
+                Ok(true) => self.caller_said(Side::Desk, id, said),
+                Ok(false) => self.too_much(Side::Desk, id, &said),
+            };
         }
         if let Err(words) = desk.conduct.hear(now) {
             return self.close_desk(id, Why::Breach(words));
@@ -125,6 +128,7 @@ impl Room {
         if let Some(desk) = self.desk_mut(id) {
             desk.conduct.greet(now);
         }
+        self.forget_old_call(id);
         // A socket that went silent is a ghost of the same desk, as a rule.
         let alone = (self.desks.iter()).filter(|desk| desk.id != id && desk.conduct.greeted).all(|desk| !self.heard_lately(&desk.conduct));
         if alone {
@@ -198,5 +202,6 @@ impl Room {
         self.control = Some(id);
         self.desk_sign();
         self.record_moment(MomentKind::ControlTaken);
+        self.watch_again();
     }
 }

@@ -68,6 +68,10 @@ pub struct Facts {
     pub asking: Option<String>,
     /// What the opening has against a start.
     pub holds: Holds,
+    /// How the two pages may be connected for picture and voice; `None`: not at all.
+    pub reach: Option<Reach>,
+    /// A set comes to rest so many seconds after nothing came of the client.
+    pub watch: u8,
 }
 
 /// What a client reads at the end; `None`: nothing was written for them.
@@ -158,8 +162,10 @@ pub enum Effect {
         desk: u64,
         /// The stage's socket.
         stage: u64,
-        /// Counts the calls of this room.
+        /// Another for each call.
         call: u32,
+        /// By the relay alone.
+        relay_only: bool,
     },
     /// Give this page new ways ([`crate::wire::ToCaller::Ways`]).
     RenewWays {
@@ -169,6 +175,8 @@ pub enum Effect {
         of_desk: bool,
         /// The call that goes on.
         call: u32,
+        /// By the relay alone.
+        relay_only: bool,
     },
     /// Close this desk's socket after what was sent. The room has forgotten it already.
     CloseDesk(u64, Why),

@@ -75,11 +75,16 @@ impl Room {
         }
         let now = self.now;
         let Some(stage) = self.stage.as_mut().filter(|stage| stage.id == id) else { return Ok(()) };
-        stage.conduct.hear_caller(now);
+        let looked_at = stage.conduct.hear_caller(&said, now)?;
         if !self.is_live() {
             return Err("not admitted");
         }
-        self.caller_said(Side::Stage, id, said)
+        if looked_at {
+            self.caller_said(Side::Stage, id, said);
+        } else {
+            self.too_much(Side::Stage, id, &said);
+        }
+        Ok(())
     }
 
     /// The first words of a socket.

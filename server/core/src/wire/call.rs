@@ -67,6 +67,8 @@ pub enum OwnDevice {
     Absent,
     /// Another program has it.
     Taken,
+    /// It was unplugged, or the browser may not use it any more.
+    Stopped,
     /// The browser cannot, and does not say why.
     Unable,
 }

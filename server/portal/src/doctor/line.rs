@@ -14,7 +14,7 @@ use turn_client_proto::api::{TurnClientApi, TurnConfig, TurnEvent, TurnPollRet};
 use turn_client_proto::stun::Instant as Moment;
 use turn_client_proto::stun::agent::Transmit;
 use turn_client_proto::tcp::TurnClientTcp;
-use turn_client_proto::types::{TransportType, TurnCredentials};
+use turn_client_proto::types::{AddressFamily, TransportType, TurnCredentials};
 use turn_client_proto::udp::TurnClientUdp;
 
 turn_client_proto::impl_client!(Client, (Udp, TurnClientUdp), (Tcp, TurnClientTcp));
@@ -50,12 +50,13 @@ pub(super) struct Line {
 }
 
 impl Line {
-    /// Reaches the relay and asks for a place there under this name and password.
+    /// Reaches the relay and asks for a place there, at an address of this family, under this name and password.
     ///
     /// # Errors
     /// A sentence: the place is not reached.
-    pub(super) async fn open(place: &Place, username: &str, password: &str) -> Result<Self, String> {
-        let config = TurnConfig::new(TurnCredentials::new(username, password));
+    pub(super) async fn open(place: &Place, family: AddressFamily, username: &str, password: &str) -> Result<Self, String> {
+        let mut config = TurnConfig::new(TurnCredentials::new(username, password));
+        config.set_address_family(family);
         let found = timeout(PATIENCE, tokio::net::lookup_host((place.host.as_str(), place.port))).await;
         let found =
             found.map_err(|_| "its name was not found in time".to_owned())?.map_err(|fault| format!("its name is not found: {fault}"))?;

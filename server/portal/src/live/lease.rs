@@ -1,6 +1,7 @@
 //! A lease on a room: acting in the database under the room's own token, and starting a set there.
 
 use chrono::{DateTime, Utc};
+use leeward_core::call::Reach;
 use leeward_core::room::{Event, Facts, LastWords, Start};
 use leeward_core::wire::{Plan, Purpose, SeatState};
 use uuid::Uuid;
@@ -57,7 +58,7 @@ async fn read_start(tx: &mut Tx, app: &App, (session, client): (Uuid, Uuid), epo
         None => comfort::first_plan(tx, client).await?,
     };
     let Seated { state, id, asking } = seated(&seats);
-    let (direct, seconds) = queries::call_settings(tx).await?;
+    let (reach, watch) = calling(tx, app).await?;
     let start = Start {
         epoch: epoch.unsigned_abs(),
         plan,
@@ -68,10 +69,16 @@ async fn read_start(tx: &mut Tx, app: &App, (session, client): (Uuid, Uuid), epo
         seat_id: id,
         asking,
         holds: course::holding(tx, session).await?,
-        reach: app.calls().reach(direct),
-        watch: u8::try_from(seconds).map_err(|_| Error::Inconsistent("practice.unseen_seconds"))?,
+        reach,
+        watch,
     };
     Ok((start, seats))
+}
+
+/// How pages may be connected by what the practice allows, and after how many seconds without picture or sound a set comes to rest.
+async fn calling(tx: &mut Tx, app: &App) -> Result<(Option<Reach>, u8), Error> {
+    let (direct, seconds) = queries::call_settings(tx).await?;
+    Ok((app.calls().reach(direct), u8::try_from(seconds).map_err(|_| Error::Inconsistent("practice.unseen_seconds"))?))
 }
 
 /// Who sits at the client's end, by the devices' ids.
@@ -135,8 +142,9 @@ impl Lease {
         let ended = if held.ended { Some(self.last_words(&mut tx).await) } else { None };
         let eyes_locked = clients::cautions(&mut tx, self.client).await?.eyes_locked();
         let holds = course::holding(&mut tx, self.session).await?;
+        let (reach, watch) = calling(&mut tx, &self.app).await?;
         tx.commit().await?;
-        Ok(Found::Facts(Facts { ended, eyes_locked, seat: state, seat_id: id, asking, holds }, seats))
+        Ok(Found::Facts(Facts { ended, eyes_locked, seat: state, seat_id: id, asking, holds, reach, watch }, seats))
     }
 
     /// A session ends whether or not its last words open: then the page shows its own neutral ones.

@@ -14,6 +14,8 @@ use sha1::Sha1;
 
 /// So long does a password hold (ASVS 5.0 asks for short ones; the reference has ten minutes). A call that is under way goes on after it.
 const HOLDS: TimeDelta = TimeDelta::minutes(10);
+/// What stands in the settings that come with it until somebody changes it.
+const PLACEHOLDER: &str = "PUT-THE-SECRET-HERE";
 /// A shorter secret can be guessed from one password that somebody saw.
 const SHORTEST_SECRET: usize = 16;
 
@@ -34,6 +36,13 @@ impl Relay {
         let hosts = urls.iter().map(|url| host(url)).collect::<Option<Vec<_>>>().filter(|hosts| !hosts.is_empty());
         let hosts = hosts
             .ok_or("LEEWARD_RELAY_URL must be like turn:relay.practice.example:3478 or turns:relay.practice.example:5349?transport=tcp")?;
+        if secret.trim() == PLACEHOLDER {
+            return Err(
+                "LEEWARD_RELAY_SECRET is the one that stands in deploy/coturn/turnserver.conf for everybody to read: put one of your own \
+                        there and here, from `openssl rand -hex 32`"
+                    .into(),
+            );
+        }
         if secret.trim().len() < SHORTEST_SECRET {
             return Err(format!("LEEWARD_RELAY_SECRET is shorter than {SHORTEST_SECRET} characters: take one from `openssl rand -hex 32`"));
         }

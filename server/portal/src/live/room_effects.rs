@@ -3,7 +3,7 @@
 use std::collections::VecDeque;
 
 use leeward_core::room::{Effect, Event};
-use leeward_core::wire::{Evidence, Plan};
+use leeward_core::wire::{Evidence, Plan, ToDesk, ToStage};
 use serde::Serialize;
 use uuid::Uuid;
 
@@ -33,10 +33,14 @@ impl RoomTask {
 
     fn carry_out(&mut self, effect: Effect) -> Vec<Event> {
         match effect {
+            Effect::ToDesk(desk, ToDesk::Call(said)) => return self.tell_caller(desk, said, ToDesk::Call).into_iter().collect(),
+            Effect::ToStage(stage, ToStage::Call(said)) => return self.tell_caller(stage, said, ToStage::Call).into_iter().collect(),
             Effect::ToDesk(desk, message) => return self.send(desk, &message).into_iter().collect(),
             Effect::ToStage(stage, message) => return self.send(stage, &message).into_iter().collect(),
-            Effect::BeginCall { desk, stage, call } => return self.begin_call(desk, stage, call),
-            Effect::RenewWays { socket, of_desk, call } => return self.renew_ways(socket, of_desk, call).into_iter().collect(),
+            Effect::BeginCall { desk, stage, call, relay_only } => return self.begin_call(desk, stage, call, relay_only),
+            Effect::RenewWays { socket, of_desk, call, relay_only } => {
+                return self.renew_ways(socket, of_desk, call, relay_only).into_iter().collect();
+            }
             Effect::CloseDesk(socket, why) | Effect::CloseStage(socket, why) => {
                 if let Some(line) = self.lines.remove(&socket) {
                     line.out.close(Out::Close(why.code(), why.reason()));

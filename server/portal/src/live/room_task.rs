@@ -4,7 +4,6 @@ use std::collections::HashMap;
 use std::time::Duration;
 
 use chrono::{DateTime, Utc};
-use leeward_core::call::Reach;
 use leeward_core::room::{Conduct, Event, Facts, Room};
 use leeward_core::wire::{FromDesk, FromStage};
 use tokio::sync::mpsc::{self, Receiver, Sender, UnboundedSender};
@@ -72,7 +71,6 @@ pub(super) async fn open(app: &App, subject: &Subject, session: Uuid) -> Result<
     let handle = RoomHandle { client: lease.client, mail: mail.clone() };
     let recorder = tokio::spawn(recorder::work(lease.clone(), work, mail.clone()));
     let task = Box::new(RoomTask {
-        reach: start.reach,
         room: Room::new(start),
         since: Instant::now(),
         since_by_clock: lease.app.world.now(),
@@ -109,8 +107,6 @@ impl From<Event> for Mail {
 pub(super) struct RoomTask {
     pub lease: Lease,
     pub room: Room,
-    /// How its pages may be connected.
-    pub reach: Option<Reach>,
     /// Room time 0.
     pub since: Instant,
     /// The same by the portal's clock, and by how much that was found to have been set since, s.

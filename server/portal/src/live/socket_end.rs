@@ -43,7 +43,7 @@ pub(super) mod closing {
     /// JSON, but no message that this socket may send.
     pub const UNKNOWN: Out = Out::Close(1008, "not a message of this page");
     /// Above the limit.
-    pub const TOO_LARGE: Out = Out::Close(1009, "at most 16 KiB");
+    pub const TOO_LARGE: Out = Out::Close(1009, "too long");
     /// Broke the WebSocket protocol itself.
     pub const PROTOCOL: Out = Out::Close(1002, "broken frame");
 }
@@ -62,6 +62,11 @@ impl Outbox {
     /// False when the queue is full or the socket has gone; then let go of the outbox.
     pub(super) fn send(&self, text: String) -> bool {
         self.0.try_send(Out::Text(text)).is_ok()
+    }
+
+    /// Half of what the socket may fall behind by waits in it.
+    pub(super) fn is_behind(&self) -> bool {
+        self.0.capacity() <= QUEUE / 2
     }
 
     /// The last thing the socket is told.

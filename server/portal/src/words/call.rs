@@ -24,6 +24,7 @@ pub const CALL: &[(&str, &str)] = &[
     ),
     ("call_picture_absent", "No camera was found. Plug one in, or go on without."),
     ("call_picture_taken", "Your camera is in use by another program. Close that program, then try again."),
+    ("call_picture_stopped", "Your camera stopped: it was unplugged, or the browser may not use it any more."),
     ("call_picture_unable", "This browser cannot use your camera. You can go on without."),
     (
         "call_voice_refused",
@@ -31,6 +32,7 @@ pub const CALL: &[(&str, &str)] = &[
     ),
     ("call_voice_absent", "No microphone was found. Plug one in, or we talk by phone."),
     ("call_voice_taken", "Your microphone is in use by another program, or a phone call came in. End that, then try again."),
+    ("call_voice_stopped", "Your microphone stopped: it was unplugged, or the browser may not use it any more."),
     ("call_voice_unable", "This browser cannot use your microphone. We talk by phone."),
     // While it goes on
     ("call_panel", "Picture and voice"),
@@ -44,7 +46,9 @@ pub const CALL: &[(&str, &str)] = &[
     ("call_unreached", "Picture and voice do not get through. We talk by phone. This page goes on as it is."),
     ("call_spared", "The line is poor. Your voice goes first, so your picture waits."),
     ("call_their_mute", "They are muted just now."),
+    ("call_their_silent", "They send no sound just now."),
     ("call_their_dark", "They send no picture just now."),
+    ("call_in_help", "Help has the button to turn it on again."),
     ("call_voice_off", "Your microphone is off. Turn it on in Help, or we talk by phone."),
     // In Help
     ("call_settings", "Picture and voice"),

@@ -2,6 +2,7 @@
 
 use std::collections::{HashMap, HashSet};
 
+use crate::call::Reach;
 use crate::room::{Effect, Event, Facts, LastWords, MomentKind, Room, Start, Why};
 use crate::safety::default_plan;
 use crate::wire::*;
@@ -60,7 +61,16 @@ impl Play {
         }
         let (seat, seat_id, asking) = (start.seat, start.seat_id.clone(), start.asking.clone());
         Play {
-            facts: Facts { ended: None, eyes_locked: start.eyes_locked, seat, seat_id, asking, holds: start.holds.clone() },
+            facts: Facts {
+                ended: None,
+                eyes_locked: start.eyes_locked,
+                seat,
+                seat_id,
+                asking,
+                holds: start.holds.clone(),
+                reach: start.reach,
+                watch: start.watch,
+            },
             room: Room::new(start),
             t: 0.0,
             log: Vec::new(),
@@ -120,6 +130,11 @@ impl Play {
             facts.seat_id = (state != SeatState::Empty).then(|| "device".into());
             facts.asking = asked_for.then(|| "other device".into());
         })
+    }
+
+    /// What the practice allows of calls.
+    pub fn allow(&mut self, reach: Option<Reach>, watch: u8) -> Vec<Effect> {
+        self.in_record(|facts| (facts.reach, facts.watch) = (reach, watch))
     }
 
     pub fn eyes_locked(&mut self, locked: bool) -> Vec<Effect> {

@@ -1,10 +1,10 @@
 // Jumps and reversals of the dot as filmed from the screen, over random rate changes by the desk's keys, on every path.
 
-import { atMost, chance } from '../support/judge.mjs';
-import { openLive, PATHS } from '../support/live.mjs';
-import { RATES } from '../support/orders.mjs';
-import { followed } from '../support/phase.mjs';
-import { film } from '../support/pixels.mjs';
+import { atMost, chance } from '../../support/judge.mjs';
+import { openLive, PATHS } from '../../support/live.mjs';
+import { RATES } from '../../support/orders.mjs';
+import { followed } from '../../support/phase.mjs';
+import { film } from '../../support/pixels.mjs';
 
 export default { name: 'jumps and reversals, filmed', needs: ['portal', 'browser'], run };
 

@@ -1,8 +1,8 @@
 // The processor time of the client's browser while a set of the eyes runs, beside that of a browser with nothing but one CSS
 // animation: without sound, with the sound held open in both, and on a processor that is six times slower for scripts in both.
 
-import { besideBare } from '../support/beside.mjs';
-import { atMost } from '../support/judge.mjs';
+import { besideBare } from '../../support/beside.mjs';
+import { atMost } from '../../support/judge.mjs';
 
 export default { name: 'processor time', needs: ['portal', 'browser'], run };
 

@@ -1,8 +1,8 @@
 // The client's page hangs for 4 s in the middle of a set: the dot, filmed from outside, comes to rest by itself.
 
-import { atMost } from '../support/judge.mjs';
-import { openLive, PATHS } from '../support/live.mjs';
-import { film, movesOf } from '../support/pixels.mjs';
+import { atMost } from '../../support/judge.mjs';
+import { openLive, PATHS } from '../../support/live.mjs';
+import { film, movesOf } from '../../support/pixels.mjs';
 
 export default { name: 'page hung 4 s to rest', needs: ['portal', 'browser'], run };
 

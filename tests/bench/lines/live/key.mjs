@@ -1,10 +1,10 @@
 // From the clinician's key to the first frame on the client's screen that it changed, over what the two lines' medians and one
 // frame take by themselves.
 
-import { fresh, sampled } from '../../browser/support/motion.mjs';
-import { atMost, quantile } from '../support/judge.mjs';
-import { LINKS } from '../support/link.mjs';
-import { openLive } from '../support/live.mjs';
+import { fresh, sampled } from '../../../browser/support/motion.mjs';
+import { atMost, quantile } from '../../support/judge.mjs';
+import { LINKS } from '../../support/link.mjs';
+import { openLive } from '../../support/live.mjs';
 
 export default { name: 'key press to first changed frame', needs: ['portal', 'browser'], run };
 

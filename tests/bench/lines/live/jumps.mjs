@@ -1,9 +1,9 @@
 // Jumps and reversals on the screen over a million random rate changes, in time and late, by a clock that is corrected all
 // the while, through the player itself; and with windows cut off by a desk that falls silent.
 
-import { atMost, chance } from '../support/judge.mjs';
-import { changed, ended, RATES, started } from '../support/orders.mjs';
-import { Page } from '../support/stage.mjs';
+import { atMost, chance } from '../../support/judge.mjs';
+import { changed, ended, RATES, started } from '../../support/orders.mjs';
+import { Page } from '../../support/stage.mjs';
 
 const CHANGES = 1_000_000;
 /** Changes in one set. */

@@ -4,14 +4,14 @@
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 
-import { launch } from '../../browser/support/chromium.mjs';
-import { onsets } from '../../browser/support/tones.mjs';
-import { atMost, chance, quantile } from '../support/judge.mjs';
-import { changed, RATES, started } from '../support/orders.mjs';
+import { launch } from '../../../browser/support/chromium.mjs';
+import { onsets } from '../../../browser/support/tones.mjs';
+import { atMost, chance, quantile } from '../../support/judge.mjs';
+import { changed, RATES, started } from '../../support/orders.mjs';
 
 export default { name: 'tones against phase', needs: ['browser'], run };
 
-const WEB = fileURLToPath(new URL('../../../web/', import.meta.url));
+const WEB = fileURLToPath(new URL('../../../../web/', import.meta.url));
 const RUNS = 8;
 const SECONDS = 40;
 /** Changes come so far apart, ms, and so long before (or, below 0, after) their time. */

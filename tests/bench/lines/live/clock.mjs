@@ -1,8 +1,8 @@
 // How far the clocks of desk and stage disagree while a set runs, in virtual time, beside rules of others on the same traces.
 
-import { atLeast, chance, rms } from '../support/judge.mjs';
-import { anyClock, BEAT, heardBeats, Lane, LINKS, traceOf, transit } from '../support/link.mjs';
-import { reader, timesyncOver } from '../support/timesync.mjs';
+import { atLeast, chance, rms } from '../../support/judge.mjs';
+import { anyClock, BEAT, heardBeats, Lane, LINKS, traceOf, transit } from '../../support/link.mjs';
+import { reader, timesyncOver } from '../../support/timesync.mjs';
 
 /** Each trace, ms; what the two clocks say is compared from half a minute on, when every rule has all that it looks at. */
 const UNTIL = 330_000;

@@ -1,12 +1,12 @@
 // How far the desk's preview and the client's dot are apart in time while a set runs over emulated links, and how soon after a
 // page has opened its socket its clock is right.
 
-import { atMost, quantile, rms } from '../support/judge.mjs';
-import { LINKS } from '../support/link.mjs';
-import { apart } from '../support/phases.mjs';
-import { lockedAfter, roomZero } from '../support/replay.mjs';
-import { FarSession } from '../support/far.mjs';
-import { NoTun, whyNoTun } from '../support/tun.mjs';
+import { atMost, quantile, rms } from '../../support/judge.mjs';
+import { LINKS } from '../../support/link.mjs';
+import { apart } from '../../support/phases.mjs';
+import { lockedAfter, roomZero } from '../../support/replay.mjs';
+import { FarSession } from '../../support/far.mjs';
+import { NoTun, whyNoTun } from '../../support/tun.mjs';
 
 /** The control: what the apparatus itself makes of pages that have the portal beside them. */
 const CONTROL = { link: { label: 'no delay', mid: 0, jitter: 0, loss: 0 }, from: 5_000, lasts: 20_000, most: 0.5 };

@@ -4,8 +4,8 @@
 import { execFile, execFileSync } from 'node:child_process';
 import { promisify } from 'node:util';
 
-import { startHouse } from '../../browser/support/harness.mjs';
-import { atMost, slope } from '../support/judge.mjs';
+import { startHouse } from '../../../browser/support/harness.mjs';
+import { atMost, slope } from '../../support/judge.mjs';
 
 const run = promisify(execFile);
 

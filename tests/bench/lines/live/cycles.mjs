@@ -1,11 +1,11 @@
 // Cycles in the record against cycles counted from the screen's pictures: sets with random rate changes, ended by their plan,
 // by either party or by a cut of the line.
 
-import { chance, quantile } from '../support/judge.mjs';
-import { openLive } from '../support/live.mjs';
-import { RATES } from '../support/orders.mjs';
-import { followed } from '../support/phase.mjs';
-import { film } from '../support/pixels.mjs';
+import { chance, quantile } from '../../support/judge.mjs';
+import { openLive } from '../../support/live.mjs';
+import { RATES } from '../../support/orders.mjs';
+import { followed } from '../../support/phase.mjs';
+import { film } from '../../support/pixels.mjs';
 
 export default { name: 'cycles recorded against filmed', needs: ['portal', 'browser'], run };
 

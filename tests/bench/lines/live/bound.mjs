@@ -1,7 +1,7 @@
 // The bound that a page publishes, against its true error, in virtual time.
 
-import { atMost, chance, quantile } from '../support/judge.mjs';
-import { anyClock, heardBeats, LINKS, traceOf, transit } from '../support/link.mjs';
+import { atMost, chance, quantile } from '../../support/judge.mjs';
+import { anyClock, heardBeats, LINKS, traceOf, transit } from '../../support/link.mjs';
 
 const SEEDS = 1000;
 const UNTIL = 60_000;

@@ -1,8 +1,8 @@
 // A link that is cut or falls silent, to rest, after as many signs of life as the silence limit needs to adapt.
 
-import { atMost, quantile } from '../support/judge.mjs';
-import { LINKS } from '../support/link.mjs';
-import { openLive } from '../support/live.mjs';
+import { atMost, quantile } from '../../support/judge.mjs';
+import { LINKS } from '../../support/link.mjs';
+import { openLive } from '../../support/live.mjs';
 
 export default { name: 'link cut to rest', needs: ['portal', 'browser'], run };
 

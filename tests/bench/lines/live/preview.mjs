@@ -4,10 +4,10 @@
 // what the line live_clock is about; here it is taken out, set by set: what the two pages' clocks said is found again from the beats they
 // heard. What is left is what the drawing itself does, the same in every set.
 
-import { atMost, quantile } from '../support/judge.mjs';
-import { LINKS } from '../support/link.mjs';
-import { Pair } from '../support/pair.mjs';
-import { filmPair, leads, readPair } from '../support/pair_film.mjs';
+import { atMost, quantile } from '../../support/judge.mjs';
+import { LINKS } from '../../support/link.mjs';
+import { Pair } from '../../support/pair.mjs';
+import { filmPair, leads, readPair } from '../../support/pair_film.mjs';
 
 /** Sets by pages whose clocks begin anew, each filmed for `lasts` ms from `from` ms on: the median is over all of them. */
 const PARTS = [{ link: LINKS.near, sets: 4 }, { link: LINKS.far, sets: 6 }];

@@ -1,9 +1,9 @@
 // The watchdog of the client's page in virtual time: sets that it stops though nobody was lost, and what it needs to stop
 // one when somebody was.
 
-import { atMost, chance } from '../support/judge.mjs';
-import { BEAT, Lane, LINKS, signsOf, toldOf, transit } from '../support/link.mjs';
-import { restAfterCut } from '../support/stage.mjs';
+import { atMost, chance } from '../../support/judge.mjs';
+import { BEAT, Lane, LINKS, signsOf, toldOf, transit } from '../../support/link.mjs';
+import { restAfterCut } from '../../support/stage.mjs';
 
 const HOURS = 100;
 /** For what is printed beside it. */
