@@ -41,7 +41,7 @@ async fn a_practice_that_takes_back_direct_connections_ends_them_in_rooms_that_a
     told(&desk, "that there is no way", |said| (*said == ToCaller::Unable { why: Unable::NoRelay }).then_some(())).await;
     let overs = |all: &[ToDesk]| all.iter().filter(|message| **message == ToDesk::Call(ToCaller::Over)).count();
     assert_eq!(overs(&desk.all()), 2, "when it came, and when the call ended");
-    let ended = stage.all().iter().any(|message| *message == ToStage::Call(ToCaller::Over));
+    let ended = stage.all().contains(&ToStage::Call(ToCaller::Over));
     assert!(ended && stage.is_open());
 }
 

@@ -1,21 +1,69 @@
-// Picture and voice at the desk, in every window it is used in: nothing is cut off or covered, whatever the call says.
+// Picture and voice on both pages, as they lie in every size they are used in: nothing is cut off, covered or too small, whatever the call says.
 
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
-import { freeze, keepConnections, sees, skipRest, THEIRS_AT_DESK } from '../support/call.mjs';
-import { accessibilityViolations } from '../support/chromium.mjs';
+import { after, before, test as plain } from 'node:test';
+import { freeze, keepConnections, sees, skipRest, THEIRS_AT_DESK, THEIRS_AT_STAGE } from '../support/call.mjs';
+import { accessibilityViolations, launch } from '../support/chromium.mjs';
 import { faultsAt } from '../support/layout.mjs';
 import { openScene } from '../support/scene.mjs';
+import { lookAt, SIZES } from '../support/stage_look.mjs';
 import { Stage } from '../support/stage.mjs';
 
 const DESKS = [[1280, 800], [455, 768], [1920, 1080], [768, 1024], [390, 844], [320, 568]];
 const PICTURES = ['1280x800-light', '455x768-light', '390x844-light', '320x568-light', '1280x800-dark', '1280x800-large'];
+/** The reader's own size of text, 32 px for 16. */
+const LARGE = '--blink-settings=defaultFontSize=32';
 
 let scene;
 before(async () => { scene = await openScene({ relay: true }); });
 after(() => scene?.close());
 
-test('the desk: before, with a picture, muted, with More open, and when the picture stops', async () => {
+for (const [text, flags] of [['text as it is', []], ['text of twice the size', [LARGE]]]) {
+  plain(`the client's page, ${text}`, async () => {
+    const faults = [];
+    const look = async (name) => faults.push(...await lookAt(scene.stage, `call-${name}`));
+    try {
+      await throughTheCall(flags, look);
+      assert.deepEqual(faults, []);
+    } finally {
+      await scene.leave();
+    }
+  });
+}
+
+/** From the question about picture and voice to a stop, with all that the call says on the way. */
+async function throughTheCall(flags, look) {
+  scene.far = await launch({ flags: [...scene.link.flags, ...scene.devices, ...flags] });
+  await scene.openDesk();
+  const page = await scene.clientPage({ width: SIZES[0][0], height: SIZES[0][1], reducedMotion: 'reduce' });
+  const stage = scene.stage = new Stage(page);
+  await stage.join(await scene.desk.mint());
+  for (const answer of ['Start', 'Done', 'It fits', 'About as long as my arm', 'Yes, show the dot']) await stage.tap(answer);
+  await stage.until('Picture and voice');
+  await look('question');
+  await stage.tap('Camera and microphone');
+  await page.waitForFunction(() => document.querySelector('main .self').videoWidth > 0);
+  await look('own-picture');
+  await stage.tap('Go on');
+  await skipRest(stage);
+  await scene.admit();
+  await sees(page, THEIRS_AT_STAGE);
+  await look('in');
+  await page.getByRole('button', { name: 'Mute' }).click();
+  await page.getByText('You are muted.').waitFor();
+  await look('muted');
+  await page.getByRole('button', { name: 'MUTED' }).click();
+  await scene.desk.cycles(6);
+  await scene.settle();
+  await scene.desk.start();
+  await scene.desk.untilOver(20_000);
+  await look('between');
+  await stage.tap('Stop');
+  await page.getByText('The person you are meeting can see that you stopped.').waitFor();
+  await look('stopped');
+}
+
+plain('the desk: before, with a picture, muted, with More open, and when the picture stops', async () => {
   const faults = [];
   const desk = await scene.openDesk();
   const look = async (name) => {
