@@ -119,13 +119,18 @@ test('a set with dot and tones runs beside the picture, and the dot\u2019s field
   await desk.sight();
   await desk.cycles(12);
   await scene.settle();
+  const more = clinician.getByText('More', { exact: true });
+  await more.click();
   await desk.start();
   await stage.untilPage('running');
+  assert.equal(await more.isVisible(), false, 'what opens over the desk does not lie over STOP');
   const [picture, field] = await Promise.all([client.locator(THEIRS_AT_STAGE).boundingBox(), client.locator('#field').boundingBox()]);
   assert.ok(picture.y + picture.height <= field.y, `picture to ${picture.y + picture.height}, field from ${field.y}`);
   assert.ok(Number(await client.locator(THEIRS_AT_STAGE).evaluate((one) => getComputedStyle(one).opacity)) < 0.3, 'dimmed');
   await desk.untilOver();
   await desk.untilText('showing', 'at rest after 12 cycles');
+  await more.waitFor();
+  assert.equal(await more.locator('..').evaluate((one) => one.open), false, 'closed as the set began');
 });
 
 test('one tap mutes, and both are told so in words', async () => {

@@ -34,6 +34,7 @@ export class DeskCall {
   private readonly during: Ways;
   private readonly watching: Ways;
   private readonly found = make("div", "");
+  private readonly more = make("details", "");
   private readonly screenAgain = make("p", "", { class: "call-screen-again" });
   /** What is sent when a call begins: what was sent last, both at first. */
   private wish = { picture: true, voice: true };
@@ -106,6 +107,7 @@ export class DeskCall {
     attribute(this.face, "data-urgent", urgent ? "yes" : null);
     for (const place of [this.screen, this.screenAgain]) text(place, view === null ? "" : screenLine(view.device, other));
     this.theirs.classList.toggle("dark", !joined(other?.picture) || missing.picture !== undefined);
+    this.clearForSet();
     this.drawOwn();
     if (view !== null) this.follow(view, missing);
   }
@@ -137,19 +139,25 @@ export class DeskCall {
     }
   }
 
+  /** What opens over the desk closes as a set starts: in a narrow window it lies over STOP, and is not offered there until the set is over. */
+  private clearForSet(): void {
+    const runs = this.page.runs();
+    if (runs && this.face.dataset["runs"] === undefined) this.more.open = false;
+    attribute(this.face, "data-runs", runs ? "yes" : null);
+  }
+
   private turnPicture(): void {
     if (this.call.own.picture) this.call.own.hide();
     else void this.call.own.open({ picture: true, voice: false });
   }
 
   private row(): HTMLElement {
-    const more = make("details", "");
     const inside = make("div", "");
     inside.append(this.screenAgain, this.watch, this.watching.place, this.picture, this.during.place, this.found);
-    more.append(make("summary", "More"), inside);
+    this.more.append(make("summary", "More"), inside);
     const row = make("div", "", { class: "call-row" });
     this.mutes.append(make("kbd", "⇧m"));
-    row.append(this.mutes, more);
+    row.append(this.mutes, this.more);
     return row;
   }
 

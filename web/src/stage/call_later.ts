@@ -1,5 +1,5 @@
 /** Picture and voice have a script of their own. Until it is there, what the room says of them is kept; where it does not come, the page is as good without. */
-import { element } from "../live/element";
+import { text } from "../live/element";
 import { Later } from "../live/later";
 import { say } from "../live/words";
 import type { StageCall, StagePage } from "../stage_call/main";
@@ -11,7 +11,6 @@ export class CallLater {
   private call: StageCall | undefined;
   private readonly script: Later<typeof import("../stage_call/main")> | undefined;
   private heard: ToCaller[] = [];
-  private readonly unmade = element("p", { role: "status", id: "call-said" });
 
   /** `address`: of the script; undefined: no picture and voice go by this page. */
   constructor(
@@ -50,15 +49,13 @@ export class CallLater {
 
   /** The other waits for a call, and this page has nothing to make it with. */
   private missed(said: ToCaller): void {
-    if (this.call || said.kind !== "begin" || this.unmade.isConnected) return;
-    this.unmade.textContent = say("call_unreached");
-    this.page.panel.after(this.unmade);
+    if (this.call || said.kind !== "begin") return;
+    text(this.page.said, say("call_unreached"));
   }
 
   private async fetched(): Promise<void> {
     const script = await this.script?.fetched();
     if (!script) return;
-    this.unmade.remove();
     this.call ??= new script.StageCall(this.page);
     this.pass();
   }

@@ -106,6 +106,7 @@ const player = new Player({
 const call = new CallLater(document.body.dataset["call"], {
   panel: byId("call"),
   more: byId("call-more"),
+  said: byId("call-said"),
   send: (said) => send({ type: "call", ...said }),
   runs: () => player.active,
   sendTonesTo: (output) => tones.sendTo(output),

@@ -15,6 +15,8 @@ export interface StagePage extends Pick<CallPage, "send" | "runs"> {
   readonly panel: HTMLElement;
   /** Where what is seldom needed stands: in Help. */
   readonly more: HTMLElement;
+  /** Where it says how things are: above Stop. */
+  readonly said: HTMLElement;
   /** The tones go to this output too. */
   sendTonesTo(output: string): void;
   /** Which ear hears which tone is not known any more: another output, or a headset whose microphone was opened. */
@@ -28,7 +30,6 @@ export class StageCall {
   private readonly theirs = element("video", { autoplay: true, playsinline: true, "aria-label": say("call_their_picture") });
   private readonly mute = element("button", { type: "button", onclick: () => this.call.own.mute(!this.call.own.muted) }, say("call_mute"));
   private readonly listen = element("button", { type: "button", hidden: true, onclick: () => void this.play() }, say("call_listen"));
-  private readonly said = element("p", { role: "status", id: "call-said" });
   /** The client's own choice of how the other's picture is shown during a set. */
   private chosen: During | undefined;
   private begun = false;
@@ -40,7 +41,6 @@ export class StageCall {
       this.draw();
     });
     page.panel.append(this.theirs, this.mute, this.listen);
-    page.panel.after(this.said);
   }
 
   /** The question of the check: which of the two, and whether they work. */
@@ -57,7 +57,7 @@ export class StageCall {
   /** The meeting is over for this page: camera and microphone are let go of. */
   end(): void {
     this.call.end();
-    for (const part of [this.page.panel, this.page.more, this.said]) part.replaceChildren();
+    for (const part of [this.page.panel, this.page.more, this.page.said]) part.replaceChildren();
   }
 
   private async play(): Promise<void> {
@@ -86,7 +86,7 @@ export class StageCall {
     const wanted = this.chosen ?? call.other?.during;
     if (wanted !== undefined && wanted !== call.during) call.show(wanted);
     const words = sentencesFor(call, call.givesUp);
-    text(this.said, words.map((id) => say(id)).join(" "));
+    text(this.page.said, words.map((id) => say(id)).join(" "));
     this.settings.draw();
   }
 }
