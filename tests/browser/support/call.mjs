@@ -72,6 +72,18 @@ export async function goesOn(page, player) {
   await page.waitForFunction(([selector, least]) => document.querySelector(selector).getVideoPlaybackQuality().totalVideoFrames > least, [player, before + 10], { timeout: 10_000 });
 }
 
+/** Both pages send small pictures, two a second, that all the machine is there for what is looked at. */
+export async function sparing(...pages) {
+  for (const page of pages) {
+    await page.evaluate(async () => {
+      const sender = globalThis.peers.at(-1).getSenders().find(({ track }) => track?.kind === 'video');
+      const parameters = sender.getParameters();
+      for (const encoding of parameters.encodings) Object.assign(encoding, { maxFramerate: 2, scaleResolutionDownBy: 4 });
+      await sender.setParameters(parameters);
+    });
+  }
+}
+
 /** The page's picture, or its `audio`, stops going out, as when a camera hangs. @returns how it goes on again */
 export async function freeze(page, kind = 'video') {
   await page.evaluate((wanted) => {

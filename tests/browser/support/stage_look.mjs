@@ -14,14 +14,14 @@ export async function resize(page, [width, height]) {
   await painted(page);
 }
 
-/** Holds a client's page against every size, with Help closed and open. @returns its faults, a line each */
-export async function lookAt({ page }, name) {
+/** Holds a client's page against every size, or `sizes`, with Help closed and open. @returns its faults, a line each */
+export async function lookAt({ page }, name, sizes = [...SIZES, ...DESKTOPS]) {
   const faults = [];
   const usual = page.viewportSize();
   const root = await page.evaluate(() => Number.parseFloat(getComputedStyle(document.documentElement).fontSize));
   const help = page.getByText('Help', { exact: true });
   faults.push(...(await accessibilityViolations(page)).map((fault) => `${name}: ${fault}`));
-  for (const [width, height] of [...SIZES, ...DESKTOPS]) {
+  for (const [width, height] of sizes) {
     await resize(page, [width, height]);
     const where = `${name} at ${width}x${height}, ${root} px`;
     // Beside Help there is no room on both sides of large text.

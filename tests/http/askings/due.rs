@@ -192,6 +192,12 @@ async fn each_form_is_due_for_itself_and_those_of_the_end_do_not_wait_for_ever()
     let form = [("pcl5", "yes"), ("phq9", "yes"), ("every", "4"), ("follow_up", "")];
     assert_eq!(scene.clinician.fill_in(&path, &form).await.status, 303);
     assert_eq!(due_now(&scene).await, None, "for eight weeks, where nothing comes after");
+    let form = [("pcl5", "yes"), ("phq9", "yes"), ("every", "4"), ("follow_up", "12")];
+    assert_eq!(scene.clinician.fill_in(&path, &form).await.status, 303);
+    later(&mut scene, Duration::days(89)).await;
+    assert_eq!(due_now(&scene).await, Some(("follow_up".into(), follow_up)));
+    later(&mut scene, Duration::days(1)).await;
+    assert_eq!(due_now(&scene).await, None, "what nobody answers after the end is not due for ever");
     let (_, different) = askings::rebuild(&owner(&scene.house.database)).await.unwrap();
     assert!(different.is_empty(), "folded as the rules say");
 }

@@ -9,6 +9,7 @@ use leeward::store::seal::Private;
 use leeward_core::measures::Measure;
 use leeward_core::wire::{Ending, EntryValue, Moment};
 use leeward_tests::Browser;
+use sqlx::{Connection, PgConnection};
 use uuid::Uuid;
 
 use crate::scene::{LABEL, NAME, Scene, rows};
@@ -147,6 +148,54 @@ async fn a_course_that_has_not_moved_in_three_sessions_is_named_by_record_and_no
         assert_eq!(differ, 0, "{suds:?}");
         assert!(!self::page(&mut lead, "year").await.contains("1 record has a course"), "{suds:?}, corrected");
     }
+}
+
+/// Runs `second` while the transaction of `first` is open, each of one row, and lets both be kept.
+async fn at_the_same_moment(db: &sqlx::PgPool, first: &'static str, second: &'static str) {
+    let mut other = PgConnection::connect_with(&db.connect_options()).await.unwrap();
+    let mut early = db.begin().await.unwrap();
+    assert_eq!(sqlx::query(first).execute(&mut *early).await.unwrap().rows_affected(), 1);
+    let second = tokio::spawn(async move {
+        let mut late = other.begin().await.unwrap();
+        assert_eq!(sqlx::query(second).execute(&mut *late).await.unwrap().rows_affected(), 1);
+        late.commit().await.unwrap();
+    });
+    let waits = "SELECT count(*) FROM pg_stat_activity WHERE datname = current_database() AND wait_event_type = 'Lock'";
+    while sqlx::query_scalar::<_, i64>(waits).fetch_one(db).await.unwrap() == 0 {
+        tokio::time::sleep(std::time::Duration::from_millis(20)).await;
+    }
+    early.commit().await.unwrap();
+    second.await.unwrap();
+}
+
+/// One SUD more, of a session by its number, behind its last.
+macro_rules! one_more {
+    ($value:literal of session $number:literal) => {
+        concat!(
+            "INSERT INTO rating (id, client_id, session_id, target_id, set_id, scale, value, moment, entered_by, at)
+             SELECT gen_random_uuid(), r.client_id, r.session_id, r.target_id, r.set_id, r.scale, ",
+            $value,
+            ", r.moment, r.entered_by, r.at FROM rating r JOIN session s ON s.id = r.session_id WHERE r.scale = 'sud' AND s.number = ",
+            $number,
+            " ORDER BY r.seq DESC LIMIT 1"
+        )
+    };
+}
+
+#[tokio::test]
+async fn what_is_kept_at_the_same_moment_is_all_in_what_is_said_of_the_course() {
+    let mut scene = Scene::build().await;
+    three_sessions(&mut scene, [(7, 7), (8, 7), (7, 8)]).await;
+    let db = &scene.house.database.superuser;
+    at_the_same_moment(db, one_more!(2 of session 3), one_more!(9 of session 2)).await;
+    let kept = sqlx::query_as::<_, (bool, bool)>("SELECT k.still, f.still FROM target_still k JOIN target_still_fold f USING (target_id)");
+    assert_eq!(kept.fetch_one(db).await.unwrap(), (false, false));
+    let earlier = "UPDATE session SET opened_at = opened_at - interval '10 days', closing = closing WHERE number = 1";
+    let later =
+        "UPDATE session SET opened_at = opened_at + interval '10 days', admitted_at = opened_at + interval '10 days' WHERE number = 3";
+    at_the_same_moment(db, earlier, later).await;
+    let kept = "SELECT e.started_at = f.started_at AND e.last_at = f.last_at FROM episode e JOIN episode_fold f USING (id)";
+    assert!(sqlx::query_scalar::<_, bool>(kept).fetch_one(db).await.unwrap());
 }
 
 #[tokio::test]

@@ -64,7 +64,7 @@ test("a start that something is needed for is answered in words, not sent", () =
     [{ needs: { ...nothing, check: true } }, /asks about their device/],
     [{ needs: { ...nothing, pause: true } }, /within a second of a stop/],
     [{ in_control: false }, /view-only/],
-    [{ needs: { ...nothing, desk: true } }, /line to the server is slow/],
+    [{ needs: { ...nothing, desk: true } }, /Your line is slow/],
     [{ needs: { ...nothing, rest: true } }, /not said that it rests/],
     [{ needs: { ...nothing, motion: true } }, /less motion/],
     [{ needs: { ...nothing, sound: true } }, /test sound/],

@@ -140,7 +140,7 @@ export function needsWords(needs: Needs): string[] {
   if (needs.sound) words.push("The client has not heard the test sound: ask (q), or use the dot (n).");
   if (needs.sight) words.push("Say that you can see and hear them (i).");
   if (needs.rest) words.push("The client's page has not said that it rests.");
-  if (needs.desk) words.push("This desk's line to the server is slow: the client's page would take you for lost.");
+  if (needs.desk) words.push("Your line is slow: their page would take you for lost.");
   if (needs.pause) words.push("A second must pass after a stop.");
   return words;
 }

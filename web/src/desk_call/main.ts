@@ -100,7 +100,7 @@ export class DeskCall {
     const missing = call.missing();
     const admitted = view !== null && !OUTSIDE.includes(view.state);
     const { state, sends, other } = call;
-    const standing = { state, admitted, leads: view?.in_control === true, silent: this.silent, givesUp: call.givesUp };
+    const standing = { state, admitted, closed: view?.state === "closed", leads: view?.in_control === true, silent: this.silent, givesUp: call.givesUp };
     const { words, urgent } = callLine({ ...standing, sends, other, missing });
     text(this.line, words);
     text(this.told, words.replace(/ for \d+ s/g, ""));

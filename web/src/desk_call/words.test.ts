@@ -7,6 +7,7 @@ const sends = (picture: OwnDevice, voice: OwnDevice, visible = true) => ({ pictu
 const standing = (changed: Partial<Standing> = {}): Standing => ({
   state: "there",
   admitted: true,
+  closed: false,
   leads: true,
   silent: false,
   givesUp: false,
@@ -18,6 +19,7 @@ const standing = (changed: Partial<Standing> = {}): Standing => ({
 
 test("who is not let in is neither seen nor heard, and that is said", () => {
   assert.match(callLine(standing({ admitted: false, state: "none" })).words, /before you let them in/);
+  assert.match(callLine(standing({ admitted: false, closed: true, state: "none" })).words, /^The session is closed/);
 });
 
 test("a picture that froze comes first, with how long and why", () => {

@@ -11,6 +11,8 @@ export interface Standing {
   readonly state: CallState;
   /** The client was let in. */
   readonly admitted: boolean;
+  /** The session is over for good. */
+  readonly closed: boolean;
   /** This desk is in control: the call is with it. */
   readonly leads: boolean;
   /** The browser plays nothing before somebody clicks. */
@@ -64,7 +66,8 @@ const OWN: Record<Exclude<OwnDevice, "on" | "off" | "muted">, string> = {
 
 /** Who is seen and heard, the most pressing first. */
 export function callLine(standing: Standing): Line {
-  const { state, admitted, leads, givesUp, silent } = standing;
+  const { state, admitted, closed, leads, givesUp, silent } = standing;
+  if (closed) return calm("The session is closed: camera and microphone are off.");
   if (!admitted) return calm("Nobody is seen or heard before you let them in.");
   if (!leads) return calm("Picture and voice are with the desk in control.");
   const noWay = NO_WAY[state];

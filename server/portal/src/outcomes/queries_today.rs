@@ -6,8 +6,13 @@ use uuid::Uuid;
 
 use crate::store::subject::Tx;
 
+/// Records of one list that are named; the rest is counted.
+const NAMED: i64 = 20;
+
 /// One record in a list, with the days that it waits for somebody already.
 pub(super) struct WaitingRow {
+    /// How many the list has.
+    pub(super) all: i64,
     pub(super) client: Uuid,
     pub(super) record: i32,
     pub(super) days: i32,
@@ -17,11 +22,12 @@ pub(super) struct WaitingRow {
 pub(super) async fn unclosed(tx: &mut Tx, before: DateTime<Utc>, now: DateTime<Utc>) -> sqlx::Result<Vec<WaitingRow>> {
     sqlx::query_as!(
         WaitingRow,
-        r#"SELECT s.client_id AS client, c.number AS record, extract(day FROM $2 - s.opened_at)::integer AS "days!"
+        r#"SELECT count(*) OVER () AS "all!", s.client_id AS client, c.number AS record, extract(day FROM $2 - s.opened_at)::integer AS "days!"
            FROM session s JOIN client c ON c.id = s.client_id
-           WHERE s.ended_at IS NULL AND s.opened_at < $1 AND s.client_id NOT IN (SELECT access.rehearsals()) ORDER BY s.opened_at"#,
+           WHERE s.ended_at IS NULL AND s.opened_at < $1 AND s.client_id NOT IN (SELECT access.rehearsals()) ORDER BY s.opened_at LIMIT $3"#,
         before,
-        now
+        now,
+        NAMED
     )
     .fetch_all(&mut **tx)
     .await
@@ -31,15 +37,16 @@ pub(super) async fn unclosed(tx: &mut Tx, before: DateTime<Utc>, now: DateTime<U
 pub(super) async fn calls(tx: &mut Tx, since: DateTime<Utc>, now: DateTime<Utc>) -> sqlx::Result<Vec<WaitingRow>> {
     sqlx::query_as!(
         WaitingRow,
-        r#"SELECT a.client_id AS client, c.number AS record, extract(day FROM $2 - a.due_until)::integer AS "days!"
+        r#"SELECT count(*) OVER () AS "all!", a.client_id AS client, c.number AS record, extract(day FROM $2 - a.due_until)::integer AS "days!"
            FROM after_check a JOIN session e ON e.id = a.session_id JOIN client c ON c.id = a.client_id
            WHERE a.due_until >= $1 AND a.due_until < $2
-             AND NOT EXISTS (SELECT FROM after_check_try y WHERE y.session_id = a.session_id AND y.outcome <> 'not_reached')
+             AND (SELECT count(*) FROM after_check_try y WHERE y.session_id = a.session_id AND y.outcome <> 'not_reached') = 0
              AND NOT EXISTS (SELECT FROM session later WHERE later.client_id = a.client_id AND later.seq > e.seq AND later.admitted_at IS NOT NULL)
              AND c.archived_at IS NULL
-             AND a.client_id NOT IN (SELECT access.rehearsals()) ORDER BY a.due_until"#,
+             AND a.client_id NOT IN (SELECT access.rehearsals()) ORDER BY a.due_until LIMIT $3"#,
         since,
-        now
+        now,
+        NAMED
     )
     .fetch_all(&mut **tx)
     .await
@@ -47,6 +54,8 @@ pub(super) async fn calls(tx: &mut Tx, since: DateTime<Utc>, now: DateTime<Utc>)
 
 /// A flag that is open for longer than the practice wants.
 pub(super) struct FlagRow {
+    /// How many the list has.
+    pub(super) all: i64,
     pub(super) client: Uuid,
     pub(super) record: i32,
     pub(super) days: i32,
@@ -57,8 +66,9 @@ pub(super) struct FlagRow {
 pub(super) async fn flags(tx: &mut Tx) -> sqlx::Result<Vec<FlagRow>> {
     sqlx::query_as!(
         FlagRow,
-        r#"SELECT f.client_id AS "client!", c.number AS record, f.days_late AS "days!", f.told AS "told!"
-           FROM access.flags_past_time() f JOIN client c ON c.id = f.client_id ORDER BY f.days_late DESC, c.number"#
+        r#"SELECT count(*) OVER () AS "all!", f.client_id AS "client!", c.number AS record, f.days_late AS "days!", f.told AS "told!"
+           FROM access.flags_past_time() f JOIN client c ON c.id = f.client_id ORDER BY f.days_late DESC, c.number LIMIT $1"#,
+        NAMED
     )
     .fetch_all(&mut **tx)
     .await
@@ -68,15 +78,16 @@ pub(super) async fn flags(tx: &mut Tx) -> sqlx::Result<Vec<FlagRow>> {
 pub(super) async fn forms(tx: &mut Tx, today: NaiveDate, due_before: NaiveDate) -> sqlx::Result<Vec<WaitingRow>> {
     sqlx::query_as!(
         WaitingRow,
-        r#"SELECT w.client_id AS "client!", c.number AS record, ($1::date - w.day)::integer AS "days!"
+        r#"SELECT count(*) OVER () AS "all!", w.client_id AS "client!", c.number AS record, ($1::date - w.day)::integer AS "days!"
            FROM (
              SELECT a.client_id, a.due_on AS day FROM asking a WHERE a.closed_at IS NULL AND a.due_on < $1
              UNION ALL
              SELECT s.client_id, s.due_on FROM schedule_due s WHERE s.folded_on < $2 AND s.due_on < $2
                AND NOT EXISTS (SELECT FROM asking a WHERE a.client_id = s.client_id AND a.closed_at IS NULL)) w
-           JOIN client c ON c.id = w.client_id WHERE c.archived_at IS NULL ORDER BY w.day, c.number"#,
+           JOIN client c ON c.id = w.client_id WHERE c.archived_at IS NULL ORDER BY w.day, c.number LIMIT $3"#,
         today,
-        due_before
+        due_before,
+        NAMED
     )
     .fetch_all(&mut **tx)
     .await
@@ -84,6 +95,8 @@ pub(super) async fn forms(tx: &mut Tx, today: NaiveDate, due_before: NaiveDate) 
 
 /// A record with a course that has not moved.
 pub(super) struct StillRow {
+    /// How many the list has.
+    pub(super) all: i64,
     pub(super) client: Uuid,
     pub(super) record: i32,
 }
@@ -92,10 +105,13 @@ pub(super) struct StillRow {
 pub(super) async fn still(tx: &mut Tx) -> sqlx::Result<Vec<StillRow>> {
     sqlx::query_as!(
         StillRow,
-        r#"SELECT DISTINCT c.id AS client, c.number AS record
-           FROM target_still s JOIN target_course t ON t.target_id = s.target_id JOIN target g ON g.id = s.target_id JOIN client c ON c.id = s.client_id
-           WHERE s.still AND t.state NOT IN ('complete', 'reduced') AND g.archived_at IS NULL AND c.archived_at IS NULL
-             AND EXISTS (SELECT FROM episode e WHERE e.client_id = c.id AND e.ended_at IS NULL) ORDER BY c.number"#
+        r#"SELECT count(*) OVER () AS "all!", c.id AS client, c.number AS record
+           FROM (
+             SELECT DISTINCT s.client_id FROM target_still s JOIN episode e ON e.client_id = s.client_id AND e.ended_at IS NULL
+               JOIN target_course t ON t.target_id = s.target_id JOIN target g ON g.id = s.target_id
+             WHERE s.still AND t.state NOT IN ('complete', 'reduced') AND g.archived_at IS NULL) w
+           JOIN client c ON c.id = w.client_id WHERE c.archived_at IS NULL ORDER BY c.number LIMIT $1"#,
+        NAMED
     )
     .fetch_all(&mut **tx)
     .await

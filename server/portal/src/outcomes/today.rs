@@ -14,8 +14,6 @@ const LEFT_OPEN_HOURS: i64 = 12;
 const CALLS_DAYS: i64 = 90;
 /// What is due is not called overdue before this: a clinician asks at the next session. Common practice, no source.
 const DUE_DAYS: u64 = 14;
-/// Records of one list that are named; the rest is counted.
-const NAMED: usize = 20;
 
 /// One list.
 pub(super) struct Waiting {
@@ -26,7 +24,7 @@ pub(super) struct Waiting {
     /// Record, its id, and since when, in words.
     pub(super) records: Vec<(i32, Uuid, String)>,
     /// How many more there are.
-    pub(super) more: usize,
+    pub(super) more: i64,
 }
 
 /// The panel.
@@ -44,34 +42,40 @@ fn days(count: i32) -> String {
     }
 }
 
-fn list(id: &'static str, words: impl Fn(usize) -> String, all: Vec<(i32, Uuid, String)>) -> Option<Waiting> {
-    let count = all.len();
-    let records: Vec<_> = all.into_iter().take(NAMED).collect();
-    (count > 0).then(|| Waiting { id, what: words(count), more: count - records.len(), records })
+/// How many there are, and the first of them.
+type Found = (i64, Vec<(i32, Uuid, String)>);
+
+fn list(id: &'static str, words: impl Fn(i64) -> String, (count, records): Found) -> Option<Waiting> {
+    let named = i64::try_from(records.len()).unwrap_or(count);
+    (count > 0).then(|| Waiting { id, what: words(count), more: count - named, records })
 }
 
 /// Each with how long it waits, and what for.
-fn waiting(rows: Vec<WaitingRow>, what: &str) -> Vec<(i32, Uuid, String)> {
-    rows.into_iter().map(|row| (row.record, row.client, format!("{} {what}", days(row.days)))).collect()
+fn waiting(rows: Vec<WaitingRow>, what: &str) -> Found {
+    let all = rows.first().map_or(0, |row| row.all);
+    (all, rows.into_iter().map(|row| (row.record, row.client, format!("{} {what}", days(row.days)))).collect())
 }
 
-fn many(count: usize, one: &str, several: &str) -> String {
+fn many(count: i64, one: &str, several: &str) -> String {
     if count == 1 { format!("1 {one}") } else { format!("{count} {several}") }
 }
 
 /// What needs a person now.
 pub(super) async fn today(tx: &mut Tx, when: When, now: DateTime<Utc>) -> Result<Today, Error> {
     let day = when.date(&now);
-    let flags = queries::flags(tx).await?.into_iter().map(|row| {
+    let flags = queries::flags(tx).await?;
+    let all_flags = flags.first().map_or(0, |row| row.all);
+    let flags = flags.into_iter().map(|row| {
         let told = if row.told == 0 { "no clinician of theirs has had it on screen" } else { "clinician told" };
         (row.record, row.client, format!("{} late; {told}", days(row.days)))
     });
-    let flags = flags.collect();
+    let flags = (all_flags, flags.collect());
     let unclosed = waiting(queries::unclosed(tx, now - Duration::hours(LEFT_OPEN_HOURS), now).await?, "open");
     let calls = waiting(queries::calls(tx, now - Duration::days(CALLS_DAYS), now).await?, "overdue");
     let due_before = day.checked_sub_days(Days::new(DUE_DAYS)).unwrap_or(day);
     let forms = waiting(queries::forms(tx, day, due_before).await?, "overdue");
-    let still = queries::still(tx).await?.into_iter().map(|row| (row.record, row.client, String::new())).collect();
+    let still = queries::still(tx).await?;
+    let still = (still.first().map_or(0, |row| row.all), still.into_iter().map(|row| (row.record, row.client, String::new())).collect());
     let lists: Vec<Waiting> = [
         list("flags", |count| many(count, "flag is open past its time", "flags are open past their time"), flags),
         list("unclosed", |count| many(count, "session was left open", "sessions were left open"), unclosed),

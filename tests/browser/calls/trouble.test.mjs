@@ -2,15 +2,15 @@
 
 import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
-import { checkWithCall, freeze, keepConnections, sees, skipRest, THEIRS_AT_DESK, THEIRS_AT_STAGE } from './support/call.mjs';
-import { launch } from './support/chromium.mjs';
-import { setRows } from './support/record.mjs';
-import { accessible, openScene, Scene } from './support/scene.mjs';
-import { Stage } from './support/stage.mjs';
+import { checkWithCall, freeze, keepConnections, sees, skipRest, THEIRS_AT_DESK, THEIRS_AT_STAGE } from '../support/call.mjs';
+import { launch } from '../support/chromium.mjs';
+import { setRows } from '../support/record.mjs';
+import { accessible, openScene, Scene } from '../support/scene.mjs';
+import { Stage } from '../support/stage.mjs';
 
 const PHONE = { width: 390, height: 844 };
 /** Devices are there, and the browser asks before it gives them. */
-const ASKS = ['--use-fake-device-for-media-stream', '--allow-loopback-in-peer-connection'];
+const ASKS = ['--use-fake-device-for-media-stream=fps=10', '--allow-loopback-in-peer-connection'];
 /** The browser gives what there is, and there is nothing. */
 const NO_DEVICES = ['--use-fake-ui-for-media-stream', '--allow-loopback-in-peer-connection'];
 

@@ -2,10 +2,10 @@
 
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
-import { keepPeers, sees, THEIRS_AT_DESK, THEIRS_AT_STAGE } from './support/call.mjs';
-import { openFirefox } from './support/firefox.mjs';
-import { setRows } from './support/record.mjs';
-import { openScene } from './support/scene.mjs';
+import { keepPeers, sees, THEIRS_AT_DESK, THEIRS_AT_STAGE } from '../support/call.mjs';
+import { openFirefox } from '../support/firefox.mjs';
+import { setRows } from '../support/record.mjs';
+import { openScene } from '../support/scene.mjs';
 
 let scene, client;
 before(async () => {

@@ -2,7 +2,7 @@
 
 import assert from 'node:assert/strict';
 import { after, before, test as plain } from 'node:test';
-import { freeze, keepConnections, sees, skipRest, THEIRS_AT_DESK, THEIRS_AT_STAGE } from '../support/call.mjs';
+import { freeze, keepConnections, sees, skipRest, sparing, THEIRS_AT_DESK, THEIRS_AT_STAGE } from '../support/call.mjs';
 import { accessibilityViolations, launch } from '../support/chromium.mjs';
 import { faultsAt } from '../support/layout.mjs';
 import { openScene } from '../support/scene.mjs';
@@ -21,7 +21,7 @@ after(() => scene?.close());
 for (const [text, flags] of [['text as it is', []], ['text of twice the size', [LARGE]]]) {
   plain(`the client's page, ${text}`, async () => {
     const faults = [];
-    const look = async (name) => faults.push(...await lookAt(scene.stage, `call-${name}`));
+    const look = async (name) => faults.push(...await lookAt(scene.stage, `call-${name}`, [...SIZES, [1280, 800]]));
     try {
       await throughTheCall(flags, look);
       assert.deepEqual(faults, []);
@@ -34,8 +34,11 @@ for (const [text, flags] of [['text as it is', []], ['text of twice the size', [
 /** From the question about picture and voice to a stop, with all that the call says on the way. */
 async function throughTheCall(flags, look) {
   scene.far = await launch({ flags: [...scene.link.flags, ...scene.devices, ...flags] });
-  await scene.openDesk();
+  const desk = await scene.openDesk();
+  await keepConnections(desk.page);
+  await desk.page.reload();
   const page = await scene.clientPage({ width: SIZES[0][0], height: SIZES[0][1], reducedMotion: 'reduce' });
+  await keepConnections(page);
   const stage = scene.stage = new Stage(page);
   await stage.join(await scene.desk.mint());
   for (const answer of ['Start', 'Done', 'It fits', 'About as long as my arm', 'Yes, show the dot']) await stage.tap(answer);
@@ -48,6 +51,7 @@ async function throughTheCall(flags, look) {
   await skipRest(stage);
   await scene.admit();
   await sees(page, THEIRS_AT_STAGE);
+  await sparing(page, desk.page);
   await look('in');
   await page.getByRole('button', { name: 'Mute' }).click();
   await page.getByText('You are muted.').waitFor();
@@ -66,6 +70,8 @@ async function throughTheCall(flags, look) {
 plain('the desk: before, with a picture, muted, with More open, and when the picture stops', async () => {
   const faults = [];
   const desk = await scene.openDesk();
+  await keepConnections(desk.page);
+  await desk.page.reload();
   const look = async (name) => {
     faults.push(...await faultsAt(desk.page, `desk-call-${name}`, DESKS, ['light', 'dark', 'forced', 'large'], { pictures: PICTURES }));
     faults.push(...(await accessibilityViolations(desk.page)).map((fault) => `${name}: ${fault}`));
@@ -80,6 +86,7 @@ plain('the desk: before, with a picture, muted, with More open, and when the pic
     await skipRest(stage);
     await scene.admit();
     await sees(desk.page, THEIRS_AT_DESK);
+    await sparing(page, desk.page);
     await look('there');
     await desk.press('Shift+M');
     await desk.untilText('face', /YOU ARE MUTED/);

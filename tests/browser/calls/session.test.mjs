@@ -6,13 +6,13 @@ import { execFile } from 'node:child_process';
 import { createHmac } from 'node:crypto';
 import { after, before } from 'node:test';
 import { promisify } from 'node:util';
-import { checkWithCall, freeze, goesOn, keepConnections, sees, THEIRS_AT_DESK, THEIRS_AT_STAGE } from './support/call.mjs';
-import { PROGRAMS } from './support/harness.mjs';
-import { setRows } from './support/record.mjs';
-import { startRelay } from './support/relay.mjs';
-import { LOCATION, accessible, openScene } from './support/scene.mjs';
-import { Stage } from './support/stage.mjs';
-import { story } from './support/story.mjs';
+import { checkWithCall, freeze, goesOn, keepConnections, sees, THEIRS_AT_DESK, THEIRS_AT_STAGE } from '../support/call.mjs';
+import { PROGRAMS } from '../support/harness.mjs';
+import { setRows } from '../support/record.mjs';
+import { startRelay } from '../support/relay.mjs';
+import { LOCATION, accessible, openScene } from '../support/scene.mjs';
+import { Stage } from '../support/stage.mjs';
+import { story } from '../support/story.mjs';
 
 const test = story();
 const PHONE = { width: 390, height: 844 };
@@ -170,13 +170,14 @@ test('another network: the picture comes back by itself', async () => {
   assert.ok(Date.now() - since < 10_000, `${Date.now() - since} ms`);
 });
 
-test('at the end camera and microphone are let go of on both pages', async () => {
+test('the session is closed by the list, and camera and microphone are let go of on both pages', async () => {
   const open = (page) => page.evaluate(() => globalThis.opened.filter(({ readyState }) => readyState === 'live').map(({ kind }) => kind).sort());
   assert.deepEqual(await Promise.all([client, clinician].map(open)), [['audio', 'video'], ['audio', 'video']]);
-  await client.getByRole('button', { name: 'Leave' }).click();
-  await client.waitForURL('**/left');
-  await desk.until('CLIENT HAS LEFT');
-  await desk.untilText('face', /before you let them in/);
-  assert.deepEqual(await open(clinician), []);
+  await desk.note({ words: 'the ramp is further off', mark: 'changing', sud: 6 });
+  await desk.close({ kind: 'Incomplete', used: 'slow breathing', next: 'Thursday' });
+  await desk.until('CLOSED');
+  await stage.until('The meeting has ended.');
+  await desk.untilText('face', /^The session is closed/);
+  assert.deepEqual(await Promise.all([client, clinician].map(open)), [[], []]);
   scene.calm();
 });
