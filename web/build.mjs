@@ -8,13 +8,14 @@ import { bundleForBrowsers } from "./bundle.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
 const scripts = ["stage", "stage_call", "join", "errand", "forms", "desk", "desk_call", "closing", "passkey", "records"];
-const styles = ["records", "desk", "stage", "forms"];
+const styles = ["records", "desk", "stage", "stage_call", "forms"];
 
 /** What the client's page is made of: 40 kB at most, and 10 for picture and voice, everything included, for a slow phone on a slow line. */
 const STAGE = [
   "web/dist/stage.js",
   "web/dist/stage_call.js",
   "web/dist/stage.css",
+  "web/dist/stage_call.css",
   "web/dist/page.svg",
   "web/dist/stage.webmanifest",
   "server/portal/src/live/stage.html",

@@ -36,13 +36,13 @@ export const bundleForBrowsers = (options) =>
     ...options,
   });
 
-/** What a page is served of one entry, a path below web/; `without`: as it were with nothing but `instead` in place of the modules whose path fits. */
+/** What a page is served of one entry, a path below web/; `without`: as it were with nothing but `instead` in place of the scripts whose path fits. */
 export async function served(entry, without = undefined) {
   const left = {
     name: "left out",
     setup: (made) => {
       made.onResolve({ filter: without.module }, ({ path }) => ({ path, namespace: "left" }));
-      made.onLoad({ filter: /.*/, namespace: "left" }, () => ({ contents: without.instead, loader: entry.endsWith(".css") ? "css" : "js" }));
+      made.onLoad({ filter: /.*/, namespace: "left" }, () => ({ contents: without.instead, loader: "js" }));
     },
   };
   const { outputFiles } = await bundleForBrowsers({ entryPoints: [join(here, entry)], write: false, outdir: "served", plugins: without ? [left] : [] });

@@ -6,6 +6,7 @@
 
 POSTGRES_PORT=5432 # names the socket file; nothing listens on a network port
 POSTGRES_PID=
+CLUSTER_SETTINGS=()
 
 postgres_bin() { # prints the folder of the server's programs; of version $1 when given
     local folder
@@ -32,7 +33,7 @@ as_postgres() {
 
 # cluster_start FOLDER: makes the cluster in FOLDER unless it is there, starts it unless it runs, creates roles and
 # database unless they exist; sets LEEWARD_DATABASE_URL, LEEWARD_OWNER_URL and SUPERUSER_URL.
-# FOLDER's parents must be passable for the postgres user.
+# FOLDER's parents must be passable for the postgres user. CLUSTER_SETTINGS, an array, holds settings beyond the usual ones.
 cluster_start() {
     CLUSTER=$1
     PG_BIN=$(postgres_bin "$(cat "$CLUSTER/data/PG_VERSION" 2>/dev/null || true)") ||
@@ -89,6 +90,7 @@ cluster_launch() {
         # No value of a person may reach the log by way of a statement's parameters.
         log_statement=none log_parameter_max_length=0 log_parameter_max_length_on_error=0
         logging_collector=off log_timezone=UTC timezone=UTC
+        "${CLUSTER_SETTINGS[@]}"
     )
     user=$(postgres_user)
     (cd / && supervised "$user" INT "$PG_BIN/postgres" -D "$CLUSTER/data" "${settings[@]/#/--}") </dev/null >>"$log" 2>&1 &

@@ -40,14 +40,20 @@ impl Assets {
 /// The names that a complete build has; what of them is missing.
 #[must_use]
 pub fn missing() -> Vec<&'static str> {
-    const ALL: [&str; 13] = [
+    const ALL: [&str; 19] = [
         "records.css",
         "desk.css",
         "stage.css",
+        "stage_call.css",
+        "forms.css",
         "desk.js",
+        "desk_call.js",
         "closing.js",
         "stage.js",
+        "stage_call.js",
         "join.js",
+        "errand.js",
+        "forms.js",
         "passkey.js",
         "records.js",
         "mark.svg",

@@ -14,15 +14,11 @@ const weight = (text) => gzipSync(text, { level: 9 }).length / 1000;
 
 async function run() {
   const script = await served('src/stage_call/main.ts');
-  const [page, pageWithout] = await both('src/stage/main.ts', /call_later$/, 'export class CallLater { get asks() { return false; } ask() { return []; } hear() {} end() {} }');
-  const [style, styleWithout] = await both('styles/stage.css', /stage\/call\.css$/, '');
+  const page = await served('src/stage/main.ts');
+  const pageWithout = await served('src/stage/main.ts', { module: /call_later$/, instead: 'export class CallLater { get asks() { return false; } ask() { return []; } hear() {} end() {} }' });
+  const style = await served('styles/stage_call.css');
   const words = readFileSync(fileURLToPath(new URL('server/portal/src/words/call.rs', ROOT)), 'utf8');
-  const parts = { 'its own script': weight(script), "in the page's": weight(page) - weight(pageWithout), style: weight(style) - weight(styleWithout), words: weight(words) };
+  const parts = { 'its own script': weight(script), "in the page's": weight(page) - weight(pageWithout), style: weight(style), words: weight(words) };
   const all = Object.values(parts).reduce((sum, part) => sum + part);
   return atMost(all, AT_MOST, ' kB', `${Object.entries(parts).map(([name, kb]) => `${name} ${kb.toFixed(2)}`).join(', ')}, together:`);
-}
-
-/** An entry as it is, and without the module that fits. */
-async function both(entry, module, instead) {
-  return [await served(entry), await served(entry, { module, instead })];
 }
