@@ -2,7 +2,7 @@
 
 use std::time::{Duration, Instant};
 
-use leeward_core::wire::{FromCaller, FromStage, Signal, ToCaller, ToDesk, ToStage, Unable};
+use leeward_core::wire::{Evidence, Fact, FromCaller, FromStage, Signal, ToCaller, ToDesk, ToStage, Unable};
 use tokio::time::sleep;
 
 use crate::page::Desk;
@@ -58,6 +58,9 @@ async fn a_burst_of_signals_costs_neither_page_its_line_and_holds_up_no_set() {
     }
     let too_much = ToStage::Call(ToCaller::Unable { why: Unable::TooMuch });
     stage.until("that it was too much", |message| (message == too_much).then_some(())).await;
+    // What comes behind all of it is taken in: the burst is over.
+    stage.send(&FromStage::Evidence { facts: vec![Evidence { set: set.clone(), seq: 0, at: 900.0, fact: Fact::Shown { width: 18.0 } }] });
+    stage.until("that the fact is kept", |message| matches!(message, ToStage::Kept { .. }).then_some(())).await;
     let last = desk.all().into_iter().rev().find_map(|message| if let ToDesk::View(view) = message { view.set } else { None });
     assert_eq!(last.map(|own| (own.id, own.ended)), Some((set, None)), "the set runs on");
     assert!(desk.is_open() && stage.is_open());

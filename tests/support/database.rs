@@ -1,4 +1,4 @@
-//! A database of one's own, copied from a template that is migrated once.
+//! A database of one's own, copied from a template that is migrated once, or from one that a dump was restored into once.
 
 use std::path::Path;
 use std::process::Command;
@@ -36,6 +36,10 @@ impl TestDatabase {
     /// A fresh one on this server, as its superuser.
     pub async fn on(server: PgConnectOptions) -> Self {
         let template = template(&server).await;
+        Self::copy(server, &template).await
+    }
+
+    async fn copy(server: PgConnectOptions, template: &str) -> Self {
         let database = Self::create(server, &format!("TEMPLATE {template}")).await;
         // Grants on a database are not copied with it.
         let revoked = format!("REVOKE TEMPORARY ON DATABASE {} FROM PUBLIC", database.name);
@@ -60,17 +64,11 @@ impl TestDatabase {
 
     /// A practice as an earlier version left it: restored from this dump, then brought to this version's shape by its owner.
     pub async fn from_dump(path: &Path) -> Self {
-        let database = Self::empty().await;
-        let mut psql = client(&database.server, "psql");
-        psql.args(["--no-psqlrc", "--quiet", "--set=ON_ERROR_STOP=1", "--single-transaction", "--file"]).arg(path);
-        let output = psql.arg(&database.name).output().expect("psql is installed with Postgres");
-        assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
-        // Rights on the database itself are in no dump: deploy/restore takes them away again, as here.
-        let revoke = format!("REVOKE TEMPORARY ON DATABASE {} FROM PUBLIC", database.name);
-        sqlx::query(AssertSqlSafe(revoke)).execute(&database.superuser).await.expect("a superuser may");
-        migrate(database.owner().to_url_lossy().as_str()).await.expect("the migrations run on what was there");
-        set_any_time(&database.owner()).await;
-        database
+        let server = server();
+        let stem = path.file_stem().expect("a dump has a name").to_string_lossy();
+        let name = template(&server).await.replace("template", &format!("dump_{stem}"));
+        made_once(&server, &name, async |making| restore(&server, making, path).await).await;
+        Self::copy(server, &name).await
     }
 
     /// One with the migrations before this version alone, to put into it what an older portal kept.
@@ -155,7 +153,7 @@ async fn run(connection: &mut PgConnection, statement: String) {
     connection.execute(AssertSqlSafe(statement)).await.expect("a set-up statement runs");
 }
 
-/// The migrated template of this set of migrations, made by whichever test comes first.
+/// The migrated template of this set of migrations.
 async fn template(server: &PgConnectOptions) -> String {
     let mut digest = Sha256::new();
     for migration in MIGRATIONS.iter() {
@@ -163,26 +161,47 @@ async fn template(server: &PgConnectOptions) -> String {
     }
     let hash: String = digest.finalize().iter().take(6).map(|byte| format!("{byte:02x}")).collect();
     let name = format!("leeward_template_{hash}");
+    made_once(server, &name, async |making| {
+        let owner = server.clone().username("leeward_owner").database(making);
+        migrate(owner.to_url_lossy().as_str()).await.expect("the migrations run as the owner");
+        set_any_time(&owner).await;
+    })
+    .await;
+    name
+}
+
+/// The practice of a dump in the shape of this version.
+async fn restore(server: &PgConnectOptions, making: &str, path: &Path) {
+    let mut psql = client(server, "psql");
+    psql.args(["--no-psqlrc", "--quiet", "--set=ON_ERROR_STOP=1", "--single-transaction", "--file"]).arg(path);
+    let output = psql.arg(making).output().expect("psql is installed with Postgres");
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    let owner = server.clone().username("leeward_owner").database(making);
+    migrate(owner.to_url_lossy().as_str()).await.expect("the migrations run on what was there");
+    set_any_time(&owner).await;
+}
+
+/// Makes a database that others are copied from, by whichever test comes first: `fill` is given its name while it is being made.
+async fn made_once(server: &PgConnectOptions, name: &str, fill: impl AsyncFnOnce(&str)) {
     let mut connection = PgConnection::connect_with(&server.clone().database("postgres")).await.expect("the server answers");
-    run(&mut connection, "SELECT pg_advisory_lock(7230001)".into()).await;
+    run(&mut connection, format!("SELECT pg_advisory_lock(hashtextextended('{name}', 0))")).await;
     let there: bool = sqlx::query_scalar("SELECT EXISTS (SELECT FROM pg_database WHERE datname = $1)")
-        .bind(&name)
+        .bind(name)
         .fetch_one(&mut connection)
         .await
         .expect("the catalogue can be read");
     if !there {
-        make_template(&mut connection, server, &name).await;
+        // One at a time: a role cannot be changed by two at once.
+        run(&mut connection, "SELECT pg_advisory_lock(7230001)".into()).await;
+        make_roles(server);
+        run(&mut connection, "SELECT pg_advisory_unlock(7230001)".into()).await;
+        let making = format!("{name}_making");
+        run(&mut connection, format!("DROP DATABASE IF EXISTS {making} WITH (FORCE)")).await;
+        run(&mut connection, format!("CREATE DATABASE {making} OWNER leeward_owner")).await;
+        // Rights on the database itself are in no dump, and not copied: deploy/restore takes them away again, as here.
+        run(&mut connection, format!("REVOKE TEMPORARY ON DATABASE {making} FROM PUBLIC")).await;
+        fill(&making).await;
+        run(&mut connection, format!("ALTER DATABASE {making} RENAME TO {name}")).await;
     }
-    run(&mut connection, "SELECT pg_advisory_unlock(7230001)".into()).await;
-    name
-}
-
-async fn make_template(connection: &mut PgConnection, server: &PgConnectOptions, name: &str) {
-    make_roles(server);
-    run(connection, format!("DROP DATABASE IF EXISTS {name}_making WITH (FORCE)")).await;
-    run(connection, format!("CREATE DATABASE {name}_making OWNER leeward_owner")).await;
-    let owner = server.clone().username("leeward_owner").database(&format!("{name}_making"));
-    migrate(owner.to_url_lossy().as_str()).await.expect("the migrations run as the owner");
-    set_any_time(&owner).await;
-    run(connection, format!("ALTER DATABASE {name}_making RENAME TO {name}")).await;
+    run(&mut connection, format!("SELECT pg_advisory_unlock(hashtextextended('{name}', 0))")).await;
 }

@@ -1,6 +1,6 @@
 // Contrast by WCAG 2.2 (https://www.w3.org/TR/WCAG22/#dfn-relative-luminance and #dfn-contrast-ratio).
 import assert from "node:assert/strict";
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { test } from "node:test";
 import type { Colours } from "../src/wire/Colours";
 
@@ -103,6 +103,18 @@ test("every scheme overrides only tokens that exist", () => {
   const known = new Set(Object.keys(tokensIn(day)));
   const strange = [night, paper].flatMap((part) => Object.keys(tokensIn(part))).filter((name) => !known.has(name));
   assert.deepEqual(strange, []);
+});
+
+// The browser's tests look at the layout of a light page alone: they may, as long as this holds.
+test("a dark page lies as a light one: the dark scheme is colours alone, in one place", () => {
+  const sheets = readdirSync("styles", { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".css"));
+  const dark = sheets.filter((name) => readFileSync(`styles/${name}`, "utf8").includes("prefers-color-scheme"));
+  assert.deepEqual(dark, ["tokens.css"]);
+  const rest = night
+    .replace(/\/\*[\s\S]*?\*\//g, "")
+    .replace(/--[a-z-]+: #[0-9A-F]{6};/g, "")
+    .replace(/\s/g, "");
+  assert.equal(rest, "(prefers-color-scheme:dark){:root{}}");
 });
 
 // WCAG 2.2 "general flash": a change of relative luminance of 10 % of the maximum or more where the

@@ -10,7 +10,7 @@ import { lookAt, SIZES } from '../support/stage_look.mjs';
 import { Stage } from '../support/stage.mjs';
 
 const DESKS = [[1280, 800], [455, 768], [1920, 1080], [768, 1024], [390, 844], [320, 568]];
-const PICTURES = ['1280x800-light', '455x768-light', '390x844-light', '320x568-light', '1280x800-dark', '1280x800-large'];
+const PICTURES = ['1280x800-light', '455x768-light', '390x844-light', '320x568-light', '1280x800-large'];
 /** The reader's own size of text, 32 px for 16. */
 const LARGE = '--blink-settings=defaultFontSize=32';
 
@@ -73,7 +73,7 @@ plain('the desk: before, with a picture, muted, with More open, and when the pic
   await keepConnections(desk.page);
   await desk.page.reload();
   const look = async (name) => {
-    faults.push(...await faultsAt(desk.page, `desk-call-${name}`, DESKS, ['light', 'dark', 'forced', 'large'], { pictures: PICTURES }));
+    faults.push(...await faultsAt(desk.page, `desk-call-${name}`, DESKS, ['light', 'forced', 'large'], { pictures: PICTURES }));
     faults.push(...(await accessibilityViolations(desk.page)).map((fault) => `${name}: ${fault}`));
   };
   try {

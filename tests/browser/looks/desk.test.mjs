@@ -11,7 +11,7 @@ import { fill } from '../support/practice.mjs';
 import { story } from '../support/story.mjs';
 
 const SIZES = [[455, 768], [1280, 800], [1920, 1080], [768, 1024], [390, 844], [320, 568]];
-const MORE = ['dark', 'forced', 'large', 'print'];
+const MORE = ['forced', 'large', 'print'];
 const CLOSING = { kind: 'incomplete', resource: 'the harbour', effect: 'settled', state: 'calm', companion: 'nobody', next_contact: 'Thursday' };
 
 const test = story();
@@ -98,7 +98,6 @@ test('ready, running, and between sets', async () => {
   await look('between sets', { all: true, pictures: ['455x768-light', '390x844-light', '768x1024-light'] });
   await desk.start();
   await desk.untilCycle(1);
-  await appear(desk.page, APPEARANCES.dark);
   await look('RUNNING again', { all: true, pictures: ['1920x1080-light'] });
   await desk.press('Escape');
   await desk.until('STOPPED');

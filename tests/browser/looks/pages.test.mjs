@@ -53,7 +53,7 @@ const signedIn = (role) => signedInAs(browser, house, role);
 /** What is wrong with the page as it stands. */
 async function look(page, name, sizes = SIZES) {
   faults.push(
-    ...await faultsAt(page, name, sizes, ['light', 'dark', 'forced', 'large', 'print'], { pictures: PICTURES }),
+    ...await faultsAt(page, name, sizes, ['light', 'forced', 'large', 'print'], { pictures: PICTURES }),
   );
   for (const appearance of ['dark', 'light']) {
     await appear(page, APPEARANCES[appearance]);

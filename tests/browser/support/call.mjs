@@ -18,7 +18,7 @@ export async function checkWithCall(stage, look = () => {}) {
   await stage.tap('Go on');
   // Left and right with the microphone open.
   await stage.sides();
-  for (const question of ['Your screen', 'The whole screen']) {
+  for (const question of ['A buzz', 'Your screen', 'The whole screen']) {
     if (await stage.page.getByRole('heading', { name: question }).isVisible()) await stage.tap('Skip');
   }
   await stage.until('Please wait');
@@ -58,6 +58,12 @@ export function keepPeers() {
     }
   };
 }
+
+/** What this page's side of the connection is known by (ICE's user fragment, RFC 8839, section 5.4): another with each looking for ways anew. */
+export const waysOf = (page) => page.evaluate(() => /a=ice-ufrag:(\S+)/.exec(globalThis.peers.at(-1).localDescription.sdp)[1]);
+
+/** Waits until it is another. */
+export const looksAnew = (page, before) => page.waitForFunction((old) => !globalThis.peers.at(-1).localDescription.sdp.includes(`a=ice-ufrag:${old}\r`), before);
 
 /** Waits until this page's player shows pictures of the other that go on. */
 export async function sees(page, player) {

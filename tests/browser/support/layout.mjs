@@ -17,6 +17,25 @@ export const APPEARANCES = {
 /** Text twice as large on a window half as wide as this is a page of 320 px, than which none has to be narrower (WCAG 2.2, 1.4.4 and 1.4.10). */
 const LEAST_FOR_LARGE = 640;
 
+/** Where what pushes at all pushes first: the narrowest of the windows, and the widest. */
+export const extremes = (sizes) => {
+  const byWidth = [...sizes].sort(([a], [b]) => a - b);
+  return [...new Set([byWidth[0], byWidth.at(-1)])];
+};
+
+/**
+ * The windows in which a look is worth its time. Dark lies as light does, since it is colours alone (`tokens.test.ts` sees to that): axe
+ * looks at its contrast, and nobody at its layout. Forced colours add a border of 1 px.
+ */
+function windows(appearance, sizes) {
+  switch (appearance) {
+    case 'print': return [PAPER];
+    case 'large': return sizes.filter(([width]) => width >= LEAST_FOR_LARGE);
+    case 'forced': return extremes(sizes);
+    default: return sizes;
+  }
+}
+
 /** A4 within margins of 1 cm, CSS px (ISO 216; 96 px an inch): what is printed is as wide as paper, whatever the window. */
 export const PAPER = [718, 1046];
 
@@ -41,9 +60,8 @@ export async function faultsAt(page, name, sizes, appearances, { act = () => {},
   const found = [];
   for (const appearance of appearances) {
     await appear(page, APPEARANCES[appearance]);
-    for (const [width, height] of appearance === 'print' ? [PAPER] : sizes) {
+    for (const [width, height] of windows(appearance, sizes)) {
       const look = `${width}x${height}-${appearance}`;
-      if (appearance === 'large' && width < LEAST_FOR_LARGE) continue;
       await page.setViewportSize({ width, height });
       // The page hears of its new size with the next frame.
       await painted(page);

@@ -1,7 +1,7 @@
 // A client's page, looked at in every size it is used in.
 
 import { accessibilityViolations } from './chromium.mjs';
-import { APPEARANCES, keepPicture, painted, PAPER } from './layout.mjs';
+import { APPEARANCES, extremes, keepPicture, painted, PAPER } from './layout.mjs';
 import { layoutFaults } from './stage_layout.mjs';
 
 /** Upright and turned, the phone of most clients first. */
@@ -26,7 +26,8 @@ export async function lookAt({ page }, name, sizes = [...SIZES, ...DESKTOPS]) {
     const where = `${name} at ${width}x${height}, ${root} px`;
     // Beside Help there is no room on both sides of large text.
     const centred = height > width || width >= 35 * root;
-    faults.push(...await inEveryAppearance(page, where, { centred }));
+    const appearances = extremes(sizes).some(([one]) => one === width) ? ['forced', 'light'] : ['light'];
+    faults.push(...await inEachAppearance(page, where, appearances, { centred }));
     await keepPicture(page, `stage-${name}-${root}-${width}x${height}`);
     if (await help.isVisible()) {
       await help.click();
@@ -51,10 +52,10 @@ async function onPaper(page, where) {
   return faults;
 }
 
-/** Light last: the page is left as it was. */
-async function inEveryAppearance(page, where, layout) {
+/** Light last: the page is left as it was. Dark is colours alone, see `layout.mjs`. */
+async function inEachAppearance(page, where, appearances, layout) {
   const faults = [];
-  for (const appearance of ['dark', 'forced', 'light']) {
+  for (const appearance of appearances) {
     await page.emulateMedia({ forcedColors: 'none', ...APPEARANCES[appearance] });
     faults.push(...(await layoutFaults(page, layout)).map((fault) => `${where}, ${appearance}: ${fault}`));
   }

@@ -1,6 +1,7 @@
 //! The lead's first page: who came, stayed and left in a period, and whether totals changed in those whose treatment ended.
 
 use chrono::Duration;
+use leeward::clients::{self, NewClient};
 use leeward::episodes::{self, Reason};
 use leeward::measures::{self, Filled, Occasion, Sheet};
 use leeward::platform::Role;
@@ -65,6 +66,8 @@ async fn a_treatment_that_ended_is_counted_with_its_reason_and_its_change() {
     let classes = rows(&page, "PCL-5, from the first form");
     assert_eq!(classes[0], "reliably lower and below the cut|1|100 % (21 % to 100 %)", "{classes:?}");
     assert_eq!(classes[3], "reliably higher|0|0 % (0 % to 79 %)");
+    assert!(page.contains("Mean at the start, all who began with it</dt><dd>60.0</dd>"), "20 answers of 3: {page}");
+    assert!(page.contains("Mean at the start, those with a total at the end</dt><dd>60.0</dd>"), "{page}");
     assert!(page.contains("Mean improvement, those with a total at the end</dt><dd>40.0 points"), "{page}");
     assert!(page.contains("about 1.2 points of this form"), "what chance alone brings, by the reference's example: {page}");
     assert!(!page.contains("Greyed") && !page.contains(NAME) && !page.contains(LABEL));
@@ -78,7 +81,8 @@ async fn without_a_form_at_the_end_it_is_greyed_and_the_bounds_say_how_little_is
     assert!(page.contains("Greyed: only 0 of 1 (0 %) have a total at the end"), "{page}");
     assert!(
         page.contains("if none of those without one at the end is</dt><dd>0 %")
-            && page.contains("if all of those without one at the end are</dt><dd>100 %"),
+            && page.contains("if all of those without one at the end are</dt><dd>100 %")
+            && page.contains("Mean at the start, those with a total at the end</dt><dd>none</dd>"),
         "{page}"
     );
 }
@@ -220,6 +224,24 @@ async fn what_waits_for_a_person_is_named_by_record_and_never_what_it_says() {
     let page = page(&mut lead, "year").await;
     assert!(page.contains("1 flag is open past its time; 1 session was left open; 1 record has forms overdue"), "{page}");
     assert!(page.contains("15 days late; clinician told") && !page.contains("item 9") && !page.contains(NAME), "{page}");
+}
+
+#[tokio::test]
+async fn of_a_long_list_the_first_are_named_and_all_on_asking() {
+    let scene = Scene::build().await;
+    for _ in 0..21 {
+        let client = clients::create(&scene.house.app, &scene.clinician.subject(), NewClient::default()).await.unwrap();
+        sessions::open(&scene.house.app, &scene.clinician.subject(), sessions::NewSession { client, target: None }).await.unwrap();
+    }
+    scene.house.clock.advance(Duration::days(1));
+    let mut lead = scene.house.member(&[Role::Lead]).await;
+    let named = |page: &str| page.matches(", 1 day open</li>").count();
+    let first = page(&mut lead, "before").await;
+    assert!(first.contains("22 sessions were left open") && named(&first) == 20, "{first}");
+    assert!(first.contains("<a href=\"/practice?period=before&amp;whole=unclosed#unclosed\">and 2 more</a>"), "{first}");
+    let whole = page(&mut lead, "before&whole=unclosed").await;
+    assert!(whole.contains("22 sessions were left open") && named(&whole) == 22 && !whole.contains("more</a>"), "{whole}");
+    assert_eq!(named(&page(&mut lead, "before&whole=calls").await), 20, "another list");
 }
 
 #[tokio::test]

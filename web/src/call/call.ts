@@ -16,6 +16,8 @@ import { countedIn, Seen } from "./seen";
 const UNREACHED_AFTER = 15_000;
 /** How often the browser's figures are read, ms. */
 const LOOK = 250;
+/** What this page sends is said again after this time, ms: the room may have left it out. */
+const SAY_AGAIN = 5_000;
 
 /** What a page tells its call, and hears from it. */
 export interface CallPage {
@@ -42,12 +44,14 @@ export class Call {
   private line = new Line();
   private readonly connection: Connection;
   private told = "";
+  private toldAt = 0;
+  private ran = false;
 
   constructor(private readonly page: CallPage) {
     this.own = new OwnMedia(navigator.mediaDevices, () => this.ownChanged());
     this.connection = new Connection({
       send: (said) => page.send(said),
-      own: () => ({ picture: this.line.spares ? null : this.own.picture, voice: this.own.voice }),
+      own: () => ({ picture: this.spares ? null : this.own.picture, voice: this.own.voice }),
       onSends: (sends) => {
         this.other = sends;
         page.changed();
@@ -76,11 +80,16 @@ export class Call {
   get sends(): Sends {
     const { picture, voice } = this.own.standing;
     return {
-      picture: picture === "on" && this.line.spares ? "spared" : picture,
+      picture: picture === "on" && this.spares ? "spared" : picture,
       voice: voice === "on" && this.own.muted ? "muted" : voice,
       during: this.during,
       visible: document.visibilityState === "visible",
     };
+  }
+
+  /** The line is too poor for a picture, and no set runs by it. */
+  private get spares(): boolean {
+    return this.line.spares && !this.page.runs();
   }
 
   /** For how long nothing came of the other that should, ms. */
@@ -124,9 +133,19 @@ export class Call {
   /** Tells the other what this page sends, when that is news. */
   private tell(): void {
     const news = JSON.stringify(this.sends);
-    if (news === this.told || this.state === "none") return;
-    this.told = news;
+    const now = performance.now();
+    if ((news === this.told && now - this.toldAt < SAY_AGAIN) || this.state === "none") return;
+    [this.told, this.toldAt] = [news, now];
     this.connection.say(this.sends);
+  }
+
+  /** While a set runs the picture is what it runs by: it is sent then, however poor the line, which is judged anew after it. */
+  private turn(runs: boolean): void {
+    if (runs === this.ran) return;
+    this.ran = runs;
+    if (!this.line.spares) return;
+    this.line = new Line();
+    this.ownChanged();
   }
 
   private play(track: MediaStreamTrack): void {
@@ -136,13 +155,14 @@ export class Call {
   }
 
   private async look(): Promise<void> {
+    this.turn(this.page.runs());
+    this.tell();
     const report = await this.connection.stats();
     if (!report) return;
     const entries = [...report.values()] as unknown[];
     const now = performance.now();
     const sent = (device: Sends["picture"] | undefined) => device === "on" || device === "muted" || device === "spared";
     this.seen.count(countedIn(entries), { picture: sent(this.other?.picture), voice: sent(this.other?.voice) }, this.page.runs(), now);
-    // While a set runs the picture is what it runs by: it is not held back then, however poor the line.
     const judged = this.own.picture !== null && !this.page.runs();
     if (judged && this.line.judge(sendingIn(entries), now)) this.ownChanged();
     this.page.changed();

@@ -41,6 +41,8 @@ class Fake {
   }
 
   setRemoteDescription(description: { type: string }): Promise<void> {
+    // As RFC 8829, 4.1.8.1 and 4.1.8.2 have it: an answer is to an offer that stands.
+    if (description.type === "answer" && this.signalingState !== "have-local-offer") return Promise.reject(new Error("InvalidStateError"));
     this.taken.push(description);
     this.signalingState = description.type === "offer" ? "have-remote-offer" : "stable";
     return Promise.resolve();
@@ -148,6 +150,20 @@ test("a line that was lost is looked for anew by itself, with new ways", async (
   assert.equal(states.at(-1), "lost");
   await new Promise((resolve) => setTimeout(resolve, 1_700));
   assert.ok(peer.restarted >= 1 && kinds(sent).includes("renew"), `${peer.restarted}: ${kinds(sent)}`);
+  connection.drop();
+});
+
+test("an offer that was sent twice is answered twice, and the second answer changes nothing", async () => {
+  const { connection, made, states } = page();
+  connection.hear({ kind: "begin", call: 1, offers: true, ways: WAYS });
+  const peer = made[0] as Fake;
+  await settle();
+  connection.hear({ kind: "signal", call: 1, signal: { kind: "again" } });
+  for (const sdp of ["theirs", "theirs again"]) connection.hear({ kind: "signal", call: 1, signal: { kind: "answer", sdp } });
+  await settle();
+  peer.connectionState = "connected";
+  peer.onconnectionstatechange();
+  assert.deepEqual([states, peer.taken.length], [["connecting", "there"], 1]);
   connection.drop();
 });
 

@@ -58,7 +58,7 @@ export class Connection {
   private renewal: ReturnType<typeof setTimeout> | undefined;
   private anew: ReturnType<typeof setTimeout> | undefined;
   private wait = ANEW_AFTER;
-  /** A description could not be taken: the two do not agree, whatever still comes. */
+  /** What the other said could not be taken: the two do not agree, whatever still comes. */
   private amiss = false;
   /** One signal after the other: each is taken in whole before the next. */
   private turn: Promise<void> = Promise.resolve();
@@ -190,6 +190,8 @@ export class Connection {
       if (signal.kind === "again") return this.offers ? this.offerAnew(peer) : undefined;
       // Each side takes what its part has it take.
       if ((signal.kind === "offer") === this.offers) return;
+      // An offer that was sent twice is answered twice.
+      if (signal.kind === "answer" && peer.signalingState !== "have-local-offer") return;
       await peer.setRemoteDescription({ type: signal.kind, sdp: signal.sdp });
       if (signal.kind === "offer") await this.answer(peer);
       this.amiss = false;
@@ -211,7 +213,8 @@ export class Connection {
   private describe(peer: RTCPeerConnection, kind: "offer" | "answer"): void {
     if (this.peer !== peer || !peer.localDescription) return;
     const { sdp } = peer.localDescription;
-    if (sdp.length > LONGEST_SDP) return this.enter("unfit");
+    // As with what the room does not pass on: it ends no connection that stands.
+    if (sdp.length > LONGEST_SDP) return this.state === "there" ? undefined : this.enter("unfit");
     this.signal({ kind, sdp });
   }
 

@@ -27,5 +27,8 @@ export async function sendSoundTo(player: HTMLMediaElement, id: string): Promise
   await setSinkId?.call(player, id).catch(() => undefined);
 }
 
-/** Whether this browser lets an output be chosen. */
+/** Whether this browser lets the output of an element be chosen. */
 export const choosesOutput = (): boolean => "setSinkId" in HTMLMediaElement.prototype;
+
+/** The same of tones too: they come by an `AudioContext`, whose output not every browser that has the other lets be chosen. */
+export const choosesOutputOfTones = (): boolean => choosesOutput() && "setSinkId" in AudioContext.prototype;

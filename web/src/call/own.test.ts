@@ -151,10 +151,36 @@ test("another device that cannot be had brings back the one before, and what is 
   await opened;
   const changed = own.change("voice", "another");
   assert.equal(first.stopped, true, "on phones the second opens only once the first is let go of");
+  assert.equal(own.standing.voice, "off", "nothing is sent meanwhile");
   late.answers[1]?.fail("NotReadableError");
   await settle();
   const again = new Track("audio");
   late.answers[2]?.give(again);
   await changed;
   assert.deepEqual([own.voice === (again as unknown), own.standing.voice], [true, "on"]);
+});
+
+test("of two choices of a device the last holds, and the one before both does not come back", async () => {
+  const late = slow();
+  const own = new OwnMedia(late, () => undefined);
+  const opened = own.open({ picture: true, voice: false });
+  late.answers[0]?.give(new Track("video"));
+  await opened;
+  const changed = [own.change("picture", "b"), own.change("picture", "c")];
+  const [b, c] = [new Track("video"), new Track("video")];
+  late.answers[1]?.give(b);
+  await settle();
+  late.answers[2]?.give(c);
+  await Promise.all(changed);
+  assert.deepEqual([late.answers.length, own.picture === (c as unknown), b.stopped, own.standing.picture], [3, true, true, "on"]);
+});
+
+test("where both fail and nobody wants them any more, neither is asked for alone", async () => {
+  const late = slow();
+  const own = new OwnMedia(late, () => undefined);
+  const opened = own.open(both);
+  own.close();
+  late.answers[0]?.fail("NotAllowedError");
+  await opened;
+  assert.deepEqual([late.answers.length, own.standing], [1, { picture: "off", voice: "off" }]);
 });

@@ -46,8 +46,6 @@ export class OwnMedia implements Own {
   standing: { picture: Standing; voice: Standing } = { picture: "off", voice: "off" };
   /** Nothing of the voice is sent, though the microphone is open. */
   muted = false;
-  /** Neither was asked for yet. */
-  fresh = true;
 
   private readonly wishes: Record<Which, number> = { picture: 0, voice: 0 };
   /** The browser was asked for it and has not answered. */
@@ -66,10 +64,9 @@ export class OwnMedia implements Own {
 
   /** Opens what is wanted; what is open stays. Both at once, so that the browser asks once; each alone when that fails. */
   async open({ picture, voice, camera, microphone }: Wanted): Promise<void> {
-    this.fresh = false;
     const wishes = [...(voice ? [this.wish("voice", VOICE, microphone)] : []), ...(picture ? [this.wish("picture", PICTURE, camera)] : [])];
     if (wishes.length === 2 && (await this.take(wishes)) === undefined) return;
-    for (const wish of wishes) this.note(wish, await this.take([wish]));
+    for (const wish of wishes) if (this.holds(wish)) this.note(wish, await this.take([wish]));
     this.changed();
   }
 
@@ -77,11 +74,16 @@ export class OwnMedia implements Own {
   async change(which: Which, id: string): Promise<void> {
     const before = this[which]?.getSettings().deviceId;
     this.letGo(which);
+    // Nothing is sent until it is there.
+    this.standing[which] = "off";
     this.changed();
     const kind = which === "picture" ? "camera" : "microphone";
-    await this.open({ picture: which === "picture", voice: which === "voice", [kind]: id });
-    if (this[which] === null && this.standing[which] !== "off" && before !== undefined && before !== id)
-      await this.open({ picture: which === "picture", voice: which === "voice", [kind]: before });
+    const openThis = (device: string) => this.open({ picture: which === "picture", voice: which === "voice", [kind]: device });
+    const opened = openThis(id);
+    const wish = this.wishes[which];
+    await opened;
+    const failed = this[which] === null && this.wishes[which] === wish;
+    if (failed && before !== undefined && before !== id) await openThis(before);
   }
 
   /** Sends no voice, or sends it again; the microphone stays open, so that it is there at once. */

@@ -21,7 +21,7 @@ const ONE_CHANGE = 2000;
 const HELD_KEY = 250;
 
 /** Orders that do no harm when they come late: they are sent again after a break of the line. */
-const isSafeLate = (order: Order): boolean => ["stop", "end", "cannot_see"].includes(order.kind);
+const isSafeLate = (order: Order): boolean => ["stop", "end", "cannot_see", "unseen"].includes(order.kind);
 
 export const unchanged = (state: DeskState): Step => ({ state, commands: [] });
 export const say = (state: DeskState, words: string, now: number, missing = false): Step => ({
@@ -70,8 +70,8 @@ export function orderAnswered(state: DeskState, id: number, refused: Refusal | n
   const rest = { ...state, pending: state.pending.filter((pending) => pending.id !== id) };
   if (answered.order.kind === "plan") return planAnswered(rest, answered.order.plan, refused, now);
   if (refused === null) return unchanged(rest);
-  // A stop sent again so late that the room has forgotten it: it was carried out when it came first.
-  if (answered.order.kind === "stop" && refused.kind === "wrong_state") return unchanged(rest);
+  // Sent again so late that nothing runs any more: what it was for has come about.
+  if (["stop", "unseen"].includes(answered.order.kind) && refused.kind === "wrong_state") return unchanged(rest);
   const missed =
     (refused.kind === "needs" || refused.kind === "held") && answered.order.kind === "start" && rest.view !== null ? missingWords(rest.view) : null;
   return missed === null ? say(rest, `${orderName(answered.order)}: ${refusalWords(refused)}`, now) : say(rest, missed, now, true);

@@ -106,6 +106,17 @@ test("a stop without a line waits and goes first thing, with the new epoch and t
   assert.deepEqual(commands[0], { kind: "send", message: { type: "order", epoch: 2, id: 1, order: { kind: "stop" } } });
 });
 
+test("the order that rests a set for want of a picture outlives a break of the line, and is no news where nothing runs any more", () => {
+  const desk = Desk.with(running());
+  desk.event({ kind: "line", open: false });
+  assert.deepEqual(desk.does({ kind: "unseen", missing: "picture" }), []);
+  desk.event({ kind: "line", open: true });
+  const commands = desk.event({ kind: "heard", message: { type: "view", ...running(), seq: 9 } });
+  assert.deepEqual(kinds(commands), ["unseen"]);
+  desk.answers(1, { kind: "wrong_state" });
+  assert.deepEqual([desk.notice(), desk.state.pending], ["", []]);
+});
+
 test("what a room that is gone had shown last is handed back to each one after it: the next may go as well", () => {
   const stopped = aSet({ ended: "stopped_by_client" });
   const desk = Desk.with(aView({ state: "stopped_by_client", set: stopped, epoch: 1 }));

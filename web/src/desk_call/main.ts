@@ -9,7 +9,7 @@ import type { Missing } from "../wire/Missing";
 import type { ToCaller } from "../wire/ToCaller";
 import type { Unwatched } from "../wire/Unwatched";
 import { button, choice, type Ways, ways } from "./parts";
-import { callLine, screenLine, watchLine } from "./words";
+import { callLine, screenLine, voiceWord, watchLine } from "./words";
 
 /** What the desk gives it. */
 export interface DeskPage extends Pick<CallPage, "send" | "runs"> {
@@ -36,11 +36,15 @@ export class DeskCall {
   private readonly found = make("div", "");
   private readonly more = make("details", "");
   private readonly screenAgain = make("p", "", { class: "call-screen-again" });
-  /** What is sent when a call begins: what was sent last, both at first. */
-  private wish = { picture: true, voice: true };
+  /** Whether the picture is sent when a call begins: as the clinician turned it last. */
+  private wantsPicture = true;
   private sends = false;
   /** The call is with this desk, by its last view. */
   private leads = false;
+  /** The session is over, or this desk was sent away: nothing is opened any more. */
+  private over = false;
+  /** Since when a set runs, page time, ms. */
+  private runsSince: number | undefined;
   private silent = false;
   private asked: Missing | undefined;
   private known = "";
@@ -66,35 +70,38 @@ export class DeskCall {
   /** What the room says about the call. */
   hear(said: ToCaller): void {
     // Whoever lets somebody in wants to be seen and heard; what they turned off themselves stays off.
-    if (said.kind === "begin" && !this.sends) {
+    if (said.kind === "begin" && !this.sends && !this.over) {
       this.sends = true;
-      if (this.wish.picture || this.wish.voice) void this.call.own.open(this.wish);
+      void this.call.own.open({ picture: this.wantsPicture, voice: true });
     }
     this.call.hear(said);
   }
 
   /** The own microphone, off or on. */
   mute(): void {
+    if (!this.leads) return;
     const { own } = this.call;
     if (own.voice === null && !own.opensVoice) void own.open({ picture: false, voice: true });
     else own.mute(!own.muted);
   }
 
-  /** There is nobody to see or hear from here any more: camera and microphone are let go of. */
+  /** This desk has nobody to see or hear any more: camera and microphone are let go of, and stay so. */
   end(): void {
-    const { own } = this.call;
-    if (this.sends) this.wish = { picture: own.picture !== null, voice: own.voice !== null };
-    this.sends = false;
+    this.over = true;
+    this.letGo();
+  }
+
+  private letGo(): void {
+    this.sends = this.leads = false;
     this.call.end();
   }
 
   draw(): void {
     const { call } = this;
     const view = this.page.view();
-    const leads = view?.in_control === true && view.state !== "left" && view.state !== "closed";
-    const led = this.leads;
+    const leads = !this.over && view?.in_control === true && view.state !== "left" && view.state !== "closed";
+    if (this.leads && !leads) this.letGo();
     this.leads = leads;
-    if (led && !leads) this.end();
     if (this.theirs.srcObject !== call.stream) this.theirs.srcObject = call.stream;
     if (this.theirs.paused && !this.silent && call.stream.getTracks().length > 0) void this.play();
     const missing = call.missing();
@@ -114,9 +121,8 @@ export class DeskCall {
 
   private drawOwn(): void {
     const { own } = this.call;
-    const muted = own.muted && own.voice !== null;
-    text(this.mutes.firstElementChild ?? this.mutes, muted ? "MUTED" : own.voice === null ? "microphone off" : "heard");
-    attribute(this.mutes, "aria-pressed", String(muted));
+    text(this.mutes.firstElementChild ?? this.mutes, voiceWord(this.call.state, this.call.sends));
+    attribute(this.mutes, "aria-pressed", String(own.muted && own.voice !== null));
     text(this.picture.firstElementChild ?? this.picture, own.picture === null ? "turn camera on" : "turn camera off");
     this.during.show(this.call.during);
     const known = `${own.picture?.id} ${own.voice?.id}`;
@@ -131,8 +137,12 @@ export class DeskCall {
   private follow({ watch, in_control: inControl }: DeskView, missing: Readonly<Record<Missing, number | undefined>>): void {
     text(this.watch, watchLine(watch));
     this.watching.show(watch.off ?? "");
-    const gone = (["picture", "voice"] as const).find((one) => (missing[one] ?? 0) >= watch.seconds * 1000);
-    if (gone === undefined || !this.page.runs()) this.asked = undefined;
+    const now = performance.now();
+    this.runsSince = this.page.runs() ? (this.runsSince ?? now) : undefined;
+    // A picture that was held back for a poor line comes as the set begins: what it may miss is counted from there.
+    const counted = now - (this.runsSince ?? now);
+    const gone = (["picture", "voice"] as const).find((one) => Math.min(missing[one] ?? 0, counted) >= watch.seconds * 1000);
+    if (gone === undefined) this.asked = undefined;
     else if (watch.off === null && inControl && this.asked === undefined) {
       this.asked = gone;
       this.page.act({ kind: "unseen", missing: gone });
@@ -147,8 +157,11 @@ export class DeskCall {
   }
 
   private turnPicture(): void {
-    if (this.call.own.picture) this.call.own.hide();
-    else void this.call.own.open({ picture: true, voice: false });
+    if (!this.leads) return;
+    const { own } = this.call;
+    this.wantsPicture = own.picture === null;
+    if (this.wantsPicture) void own.open({ picture: true, voice: false });
+    else own.hide();
   }
 
   private row(): HTMLElement {

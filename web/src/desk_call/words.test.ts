@@ -1,7 +1,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import type { OwnDevice } from "../wire/OwnDevice";
-import { callLine, screenLine, type Standing, watchLine } from "./words";
+import { callLine, screenLine, type Standing, voiceWord, watchLine } from "./words";
 
 const sends = (picture: OwnDevice, voice: OwnDevice, visible = true) => ({ picture, voice, during: "dimmed" as const, visible });
 const standing = (changed: Partial<Standing> = {}): Standing => ({
@@ -35,6 +35,12 @@ test("each thing in the way has its words, the desk's own before the client's", 
   assert.equal(callLine(standing({ other: sends("absent", "muted") })).words, "no picture: they have none, no sound: muted");
   assert.equal(callLine(standing()).words, "picture on, sound on");
   assert.equal(callLine(standing({ sends: sends("off", "on") })).words, "picture on, sound on");
+});
+
+test("the microphone's button says heard only where somebody hears", () => {
+  const word = (voice: OwnDevice, state: Standing["state"] = "there") => voiceWord(state, sends("on", voice));
+  assert.deepEqual([word("on"), word("on", "lost"), word("on", "none")], ["heard", "microphone on", "microphone on"]);
+  assert.deepEqual([word("muted"), word("taken"), word("off")], ["MUTED", "microphone off", "microphone off"]);
 });
 
 test("where there is no way it says what to do", () => {

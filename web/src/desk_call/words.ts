@@ -38,7 +38,7 @@ const seconds = (ms: number): number => Math.floor(ms / 1000);
 
 const NO_WAY: Partial<Record<CallState, string>> = {
   no_relay: "No relay is set up, so picture and voice do not go by here. By telephone.",
-  too_much: "The connection is begun again and again and was cut. By telephone, or load this page again between sets.",
+  too_much: "The connection is begun again and again; not all of that is passed on. By telephone, or load this page again between sets.",
   unfit: "What this browser sends to connect is not passed on. By telephone, or with another browser.",
 };
 
@@ -112,6 +112,13 @@ function theirs(other: Sends | undefined): string {
     other.voice === "on" ? "sound on" : `no sound: ${THEIRS[other.voice]}`,
   ];
   return parts.join(", ");
+}
+
+/** What the button of the microphone says: "heard" only where it is sent by a connection that is there. */
+export function voiceWord(state: CallState, { voice }: Sends): string {
+  if (voice === "muted") return "MUTED";
+  if (voice !== "on") return "microphone off";
+  return state === "there" ? "heard" : "microphone on";
 }
 
 /** The client's screen, as it found itself. */

@@ -38,9 +38,16 @@ export class CallLater {
   }
 
   hear(said: ToCaller): void {
-    this.heard.push(said);
+    this.keep(said);
     if (this.call) this.pass();
-    else void this.fetched().then(() => this.missed(said));
+    else if (said.kind !== "signal" || said.signal.kind === "offer") void this.fetched().then(() => this.missed(said));
+  }
+
+  /** What is of an earlier call counts no more, nor an offer before another. */
+  private keep(said: ToCaller): void {
+    const isOffer = (one: ToCaller) => one.kind === "signal" && one.signal.kind === "offer";
+    if (said.kind === "begin" || said.kind === "over") this.heard = [said];
+    else this.heard = [...this.heard.filter((one) => !(isOffer(said) && isOffer(one))), said];
   }
 
   end(): void {

@@ -11,17 +11,41 @@ export interface Stopping {
   touched(): void;
 }
 
-/** Binds it all; `stopButton` stops in every state, everything else only while something moves. */
-export function bindStopping(stopButton: HTMLElement, page: Stopping): void {
+/** Binds it all; `stopButton` stops in every state, everything else only while something moves. `leave` is pressed as well by the tap that stops. */
+export function bindStopping(stopButton: HTMLElement, leave: HTMLElement, page: Stopping): void {
   const stop = (event: globalThis.Event) => {
     event.preventDefault();
     event.stopPropagation();
     page.stop();
   };
-  addEventListener("pointerdown", (event) => (page.active() ? stop(event) : page.touched()), { capture: true });
+  bindTaps(page, stop, leave);
   bindKeys(page, stop);
   stopButton.addEventListener("click", () => page.stop());
   bindInterruptions(page);
+}
+
+/** A tap that stops presses nothing besides: with a finger its click goes to what lies there when the finger is lifted, which may be new. */
+function bindTaps(page: Stopping, stop: (event: globalThis.Event) => void, leave: HTMLElement): void {
+  let stopped = false;
+  addEventListener(
+    "pointerdown",
+    (event) => {
+      stopped = page.active();
+      if (stopped) stop(event);
+      else page.touched();
+    },
+    { capture: true },
+  );
+  addEventListener(
+    "click",
+    (event) => {
+      // By key or by script: no tap.
+      if (!stopped || event.detail === 0 || leave.contains(event.target as Node)) return;
+      event.preventDefault();
+      event.stopPropagation();
+    },
+    { capture: true },
+  );
 }
 
 function bindKeys(page: Stopping, stop: (event: globalThis.Event) => void): void {

@@ -5,13 +5,15 @@ import { sentencesFor } from "./sentence";
 
 const sentenceFor = (...given: Parameters<typeof sentencesFor>) => sentencesFor(...given)[0];
 
+const NONE = { picture: null, voice: null };
 const sends = (picture: OwnDevice, voice: OwnDevice) => ({ picture, voice, during: "dimmed" as const, visible: true });
-const there = (picture: OwnDevice, voice: OwnDevice, other = sends("on", "on")) => sentenceFor({ state: "there", sends: sends(picture, voice), other }, false);
+const there = (picture: OwnDevice, voice: OwnDevice, other = sends("on", "on")) =>
+  sentenceFor({ state: "there", sends: sends(picture, voice), other, own: NONE }, false);
 
 test("where all is well nothing is said, and a camera that the client left off is no fault", () => {
   assert.equal(there("on", "on"), undefined);
   assert.equal(there("off", "on"), undefined);
-  assert.equal(sentenceFor({ state: "none", sends: sends("on", "on"), other: undefined }, false), undefined);
+  assert.equal(sentenceFor({ state: "none", sends: sends("on", "on"), other: undefined, own: NONE }, false), undefined);
 });
 
 test("not being heard comes before not being seen, and that before what the other sends", () => {
@@ -27,13 +29,13 @@ test("not being heard comes before not being seen, and that before what the othe
 
 test("how the connection stands comes first, and after long trying it is called by telephone", () => {
   const of = (state: "connecting" | "lost" | "no_relay" | "too_much" | "unfit", givesUp = false) =>
-    sentenceFor({ state, sends: sends("on", "muted"), other: undefined }, givesUp);
+    sentenceFor({ state, sends: sends("on", "muted"), other: undefined, own: NONE }, givesUp);
   assert.deepEqual([of("connecting"), of("connecting", true), of("lost")], ["call_connecting", "call_unreached", "call_lost"]);
   assert.deepEqual([of("no_relay"), of("too_much"), of("unfit")], ["call_unreached", "call_unreached", "call_unreached"]);
 });
 
 test("what can be tried again says where", () => {
-  const of = (picture: OwnDevice, voice: OwnDevice) => sentencesFor({ state: "there", sends: sends(picture, voice), other: undefined }, false);
+  const of = (picture: OwnDevice, voice: OwnDevice) => sentencesFor({ state: "there", sends: sends(picture, voice), other: undefined, own: NONE }, false);
   assert.deepEqual(
     [of("on", "taken"), of("stopped", "on")],
     [
@@ -41,5 +43,8 @@ test("what can be tried again says where", () => {
       ["call_picture_stopped", "call_in_help"],
     ],
   );
+  const held = { picture: null, voice: {} as MediaStreamTrack };
+  const rings = sentencesFor({ state: "there", sends: sends("on", "taken"), other: undefined, own: held }, false);
+  assert.deepEqual(rings, ["call_voice_taken"], "while a phone rings: it comes back by itself, and Help has no button for it");
   assert.deepEqual([of("unable", "on"), of("on", "muted"), of("on", "on")], [["call_picture_unable"], ["call_muted"], []]);
 });

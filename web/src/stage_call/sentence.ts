@@ -1,5 +1,5 @@
 /** The one sentence about the call that the client most needs now. Pure. */
-import type { CallState } from "../call/connection";
+import type { CallState, Own } from "../call/connection";
 import type { Sends } from "../wire/Sends";
 
 /** What it is read off. */
@@ -9,16 +9,20 @@ export interface Standing {
   readonly sends: Sends;
   /** What the other says that they send. */
   readonly other: Sends | undefined;
+  /** What of its own is open, as `null` is not. */
+  readonly own: Own;
 }
 
 /** Its ids in the catalogue, one after the other; none: all is well, or there is nothing to say. `givesUp`: it was tried for long. */
 export function sentencesFor(standing: Standing, givesUp: boolean): readonly string[] {
   const first = sentenceFor(standing, givesUp);
   if (first === undefined) return [];
-  return IN_THE_WAY.test(first) ? [first, "call_in_help"] : [first];
+  const which = IN_THE_WAY.exec(first)?.[1] as keyof Own | undefined;
+  // What the system keeps for a while it gives back by itself: there is no button for that.
+  return which !== undefined && standing.own[which] === null ? [first, "call_in_help"] : [first];
 }
 
-const IN_THE_WAY = /^call_(picture|voice)_(refused|absent|taken|stopped)$/;
+const IN_THE_WAY = /^call_(picture|voice)_(?:refused|absent|taken|stopped)$/;
 
 function sentenceFor({ state, sends, other }: Standing, givesUp: boolean): string | undefined {
   if (state === "none") return undefined;

@@ -1,6 +1,6 @@
 /** What the client may change about the call at any time, in Help. */
 import type { Call } from "../call/call";
-import { choosesOutput, deviceOf, devices, outputOf, sendSoundTo } from "../call/devices";
+import { choosesOutputOfTones, deviceOf, devices, outputOf, sendSoundTo } from "../call/devices";
 import { element, text } from "../live/element";
 import { say } from "../live/words";
 import type { During } from "../wire/During";
@@ -88,7 +88,7 @@ export class Settings {
     this.choosers.replaceChildren(
       ...(own.picture ? chooser("call_camera", found.videoinput, deviceOf(own.picture), (id) => void own.change("picture", id)) : []),
       ...(own.voice ? chooser("call_microphone", found.audioinput, deviceOf(own.voice), microphone) : []),
-      ...(choosesOutput() ? chooser("call_speaker", found.audiooutput, outputOf(this.theirs), speaker) : []),
+      ...(choosesOutputOfTones() ? chooser("call_speaker", found.audiooutput, outputOf(this.theirs), speaker) : []),
     );
   }
 }

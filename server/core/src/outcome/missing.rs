@@ -39,6 +39,10 @@ pub struct Outcome {
     pub with_after: u64,
     /// Of these, how many are of each of [`Class::ALL`], in that order.
     pub classes: [u64; 4],
+    /// Mean score at the start of all who began.
+    pub start: f64,
+    /// The same of those with a score at the end; `None`: nobody has one.
+    pub completers_start: Option<f64>,
     /// Mean gain of these; `None`: nobody has one.
     pub completers: Option<f64>,
     /// Mean gain of all with the last score carried forward.
@@ -99,6 +103,8 @@ pub fn of_groups(groups: &[Group], rule: Rule, confidence: f64) -> Result<Outcom
         began,
         with_after,
         classes: all.classes,
+        start: all.start / began as f64,
+        completers_start: some.then(|| all.completers_start / with_after as f64),
         completers: some.then(|| all.gain / with_after as f64),
         last_forward: all.last_gain / began as f64,
         first_forward: all.gain / began as f64,
@@ -116,7 +122,9 @@ struct Sums {
     began: u64,
     with_after: u64,
     classes: [u64; 4],
+    start: f64,
     /// Of those with a score at the end.
+    completers_start: f64,
     gain: f64,
     last_gain: f64,
     last_reliable: u64,
@@ -136,12 +144,14 @@ impl Sums {
         };
         let carried = after.unwrap_or(last);
         self.began += count;
+        self.start += weight * before;
         self.last_gain += gain(carried);
         if matches!(classify(before, carried, rule)?, Class::Recovered | Class::Improved) {
             self.last_reliable += count;
         }
         if let Some(after) = after {
             self.with_after += count;
+            self.completers_start += weight * before;
             self.gain += gain(after);
             self.classes[classify(before, after, rule)? as usize] += count;
         }

@@ -65,10 +65,11 @@ impl Room {
         }
     }
 
-    /// A desk that comes may hold a call of which it was not told that it is over: its line was down then.
-    pub(super) fn forget_old_call(&mut self, desk: u64) {
-        if self.call.reach.is_some() {
-            self.tell_caller(Side::Desk, desk, ToCaller::Over);
+    /// A page that comes may hold a call of which it was not told that it is over: its line was down then, or the room's. A client who is to have
+    /// another call is told of that one alone, and of none before being let in.
+    pub(super) fn forget_old_call(&mut self, side: Side, socket: u64) {
+        if side == Side::Desk || self.call.reach.is_none() {
+            self.tell_caller(side, socket, ToCaller::Over);
         }
     }
 
@@ -123,12 +124,15 @@ impl Room {
                 let relay_only = reach != Reach::Direct;
                 self.effects.push(Effect::RenewWays { socket, of_desk: side == Side::Desk, call, relay_only });
             }
-            FromCaller::Signal { call, signal } => match cleaned(signal, reach) {
-                Ok(signal) => self.tell_caller(other_side, other, ToCaller::Signal { call, signal }),
-                // A way that is not to be known is one of several.
-                Err(Unfit::Address) => {}
-                Err(_) => self.not_passed_on(side, socket, Unable::Unfit),
-            },
+            FromCaller::Signal { call, signal } => {
+                let is_way = matches!(signal, Signal::Candidate { .. });
+                match cleaned(signal, reach) {
+                    Ok(signal) => self.tell_caller(other_side, other, ToCaller::Signal { call, signal }),
+                    // A way that is not passed on is one of several.
+                    Err(_) if is_way => {}
+                    Err(_) => self.not_passed_on(side, socket, Unable::Unfit),
+                }
+            }
         }
     }
 

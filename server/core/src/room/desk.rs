@@ -128,7 +128,7 @@ impl Room {
         if let Some(desk) = self.desk_mut(id) {
             desk.conduct.greet(now);
         }
-        self.forget_old_call(id);
+        self.forget_old_call(Side::Desk, id);
         // A socket that went silent is a ghost of the same desk, as a rule.
         let alone = (self.desks.iter()).filter(|desk| desk.id != id && desk.conduct.greeted).all(|desk| !self.heard_lately(&desk.conduct));
         if alone {

@@ -103,6 +103,7 @@ impl Room {
             let Arriving { id, mut conduct } = self.arriving.remove(at);
             conduct.greet(self.now);
             self.stage = Some(Stage { id, conduct, device, shows: false });
+            self.forget_old_call(Side::Stage, id);
         }
         self.fit_plan();
         self.stage_sign();

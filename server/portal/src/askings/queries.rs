@@ -20,13 +20,15 @@ pub(super) struct DueRow {
 }
 
 /// Of `client`, or of all whom the asker treats: what has been due by `today` and not asked for, and what was asked for and is overdue.
+/// Of a treatment that is over nothing is, ninety days after its day: nobody answers that any more (as `schedule_due` has it).
 pub(super) async fn due(tx: &mut Tx, client: Option<Uuid>, today: NaiveDate) -> sqlx::Result<Vec<DueRow>> {
     sqlx::query_as!(
         DueRow,
         r#"SELECT c.id AS client, coalesce(a.occasion, s.due_for) AS "occasion!", coalesce(a.due_on, s.due_on) AS "on!", a.id IS NOT NULL AS "asked!"
            FROM client c LEFT JOIN schedule_due s ON s.client_id = c.id LEFT JOIN asking a ON a.client_id = c.id AND a.closed_at IS NULL
+             LEFT JOIN episode e ON e.id = a.episode_id
            WHERE c.id IN (SELECT access.my_clients()) AND ($1::uuid IS NULL OR c.id = $1) AND c.archived_at IS NULL
-             AND coalesce(a.due_on < $2, s.due_on <= $2)"#,
+             AND coalesce(a.due_on < $2 AND (e.ended_at IS NULL OR a.due_on + 90 > $2), s.due_on <= $2)"#,
         client,
         today
     )

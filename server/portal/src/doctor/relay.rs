@@ -23,6 +23,7 @@ pub struct Finding {
 /// machine itself, where machines of providers give out their secrets, and (RFC 5737, RFC 3849) anybody in the internet.
 const DENIED: [&str; 8] = ["10.0.0.1", "172.16.0.1", "192.168.0.1", "100.64.0.1", "169.254.169.254", "0.0.0.1", "127.0.0.1", "192.0.2.1"];
 const DENIED_6: [&str; 5] = ["::1", "fd00::1", "fe80::1", "::ffff:10.0.0.1", "2001:db8::1"];
+const NOT_TRIED: &str = "It could not be tried: the relay did not answer. Run this again.";
 const TAKE: &str = "Take the denied-peer-ip lines of deploy/coturn/turnserver.conf.";
 
 /// Tries each address of `relay`.
@@ -116,15 +117,23 @@ impl Examined<'_> {
         let problem = match passage(line, address).await {
             Passage::Refused => None,
             Passage::Through => Some(format!("It passes on to {address}. {TAKE}")),
-            Passage::Unknown => Some("It could not be tried: the relay did not answer. Run this again.".into()),
+            Passage::Unknown => Some(NOT_TRIED.into()),
         };
         self.say(&format!("nothing goes to {address}"), problem);
     }
 
     /// Where it gives places at IPv6 addresses too, these reach nothing either.
     async fn by_ipv6(&mut self, ways: &Ways) {
-        let Ok(mut line) = Line::open(&self.place, AddressFamily::IPV6, &ways.username, &ways.credential).await else { return };
-        let Some(TurnEvent::AllocationCreated(_, at)) = line.answer().await else { return self.say("it gives no place at IPv6", None) };
+        let asked = async {
+            let mut line = Line::open(&self.place, AddressFamily::IPV6, &ways.username, &ways.credential).await.ok()?;
+            let answer = line.answer().await?;
+            Some((line, answer))
+        };
+        let (mut line, at) = match asked.await {
+            Some((line, TurnEvent::AllocationCreated(_, at))) => (line, at),
+            Some((_, TurnEvent::AllocationCreateFailed(_))) => return self.say("it gives no place at IPv6", None),
+            _ => return self.say("places at IPv6", Some(NOT_TRIED.into())),
+        };
         for address in DENIED_6 {
             self.nothing_goes_to(&mut line, address, at.ip()).await;
         }
@@ -144,7 +153,7 @@ async fn passage(line: &mut Line, address: IpAddr) -> Passage {
 
 /// What is wrong when anybody's password is as good as ours, or when that could not be found out.
 async fn other_password(place: &Place, username: &str) -> Option<String> {
-    let unknown = || Some("It could not be tried: the relay did not answer. Run this again.".to_owned());
+    let unknown = || Some(NOT_TRIED.to_owned());
     let Ok(mut line) = Line::open(place, AddressFamily::IPV4, username, "none of ours").await else { return unknown() };
     match line.answer().await {
         Some(TurnEvent::AllocationCreated(..)) => Some("It lets in whoever comes. Set use-auth-secret, and take out no-auth.".into()),

@@ -5,6 +5,7 @@ use sqlx::PgConnection;
 use uuid::Uuid;
 
 use super::{End, Episode, Reason};
+use crate::store::database::hold_folds;
 use crate::store::error::Error;
 use crate::store::subject::Tx;
 
@@ -95,12 +96,18 @@ pub(super) async fn end(tx: &mut Tx, episode: Uuid, version: i32, end: Option<(D
 pub(super) async fn refold(db: &mut PgConnection) -> sqlx::Result<(i64, Vec<Uuid>)> {
     let all = sqlx::query_scalar!(r#"SELECT count(*) AS "all!" FROM episode"#).fetch_one(&mut *db).await?;
     let different = sqlx::query_scalar!(
-        "UPDATE episode e SET started_at = f.started_at, reprocessed_at = f.reprocessed_at, last_at = f.last_at, sessions = f.sessions
-         FROM episode_fold f WHERE f.id = e.id AND (e.started_at, e.reprocessed_at, e.last_at, e.sessions)
-           IS DISTINCT FROM (f.started_at, f.reprocessed_at, f.last_at, f.sessions)
-         RETURNING e.id"
+        "SELECT e.id FROM episode e JOIN episode_fold f ON f.id = e.id
+         WHERE (e.started_at, e.reprocessed_at, e.last_at, e.sessions) IS DISTINCT FROM (f.started_at, f.reprocessed_at, f.last_at, f.sessions)"
     )
-    .fetch_all(db)
+    .fetch_all(&mut *db)
+    .await?;
+    hold_folds(db, &different).await?;
+    sqlx::query!(
+        "UPDATE episode e SET started_at = f.started_at, reprocessed_at = f.reprocessed_at, last_at = f.last_at, sessions = f.sessions
+         FROM episode_fold f WHERE f.id = e.id AND e.id = ANY($1)",
+        &different
+    )
+    .execute(db)
     .await?;
     Ok((all, different))
 }

@@ -1,9 +1,9 @@
 //! Folding every treatment anew from its sessions, to see that nothing else ever wrote what lists read.
 
-use sqlx::{Connection, PgConnection};
 use uuid::Uuid;
 
 use super::queries;
+use crate::store::database::as_owner;
 use crate::store::error::Error;
 
 /// What was found.
@@ -20,7 +20,6 @@ pub struct Rebuilt {
 /// # Errors
 /// [`Error::Database`], also when `url` is not the owner's.
 pub async fn rebuild(url: &str) -> Result<Rebuilt, Error> {
-    let mut db = PgConnection::connect(url).await?;
-    let (episodes, different) = queries::refold(&mut db).await?;
+    let (episodes, different) = as_owner(url, async |db| queries::refold(db).await).await?;
     Ok(Rebuilt { episodes, different })
 }

@@ -1,4 +1,4 @@
-//! The practice's relay, and the short-lived passwords for it. Each is for one page of one call. The name says when it ends and whose it is, the password
+//! The practice's relay, and the short-lived passwords for it. Each is for one seat, or for the desks of one session. The name says when it ends and whose it is, the password
 //! is a MAC of the name under a secret that relay and portal share: what coturn's manual calls `use-auth-secret`.
 
 use std::net::IpAddr;

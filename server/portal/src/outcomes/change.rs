@@ -122,10 +122,13 @@ fn change(form: &'static Form, groups: &[Group], by: &JudgedBy) -> Result<Change
     })
 }
 
-/// What stands beside the classes: means of those with a total at the end, of all, and the bounds of what is missing.
+/// What stands beside the classes: where they began, means of those with a total at the end, of all, and the bounds of what is missing.
 fn aside(outcome: &Outcome) -> Vec<(&'static str, String)> {
     let gain = |gain: f64| format!("{gain:.1} points");
+    let mean = |mean: f64| format!("{mean:.1}");
     vec![
+        ("Mean at the start, all who began with it", mean(outcome.start)),
+        ("Mean at the start, those with a total at the end", outcome.completers_start.map_or_else(|| "none".to_owned(), mean)),
         ("Mean improvement, those with a total at the end", outcome.completers.map_or_else(|| "none".to_owned(), gain)),
         ("Mean improvement, all, the last total in treatment in place of one at the end", gain(outcome.last_forward)),
         ("Mean improvement, all, no change where there is none at the end", gain(outcome.first_forward)),

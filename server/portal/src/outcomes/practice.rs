@@ -37,6 +37,8 @@ struct PracticePage {
     frozen: Option<String>,
     /// What waits now; not on a page that shows how it was.
     today: Option<Today>,
+    /// The span shown, as the address names it.
+    span: &'static str,
     /// Leads may open single courses.
     single: bool,
     flow: Flow,
@@ -56,9 +58,11 @@ fn periods(span: Option<Span>, all: &[Frozen], chosen: Option<Uuid>, when: When)
 #[serde(default)]
 pub(super) struct Asked {
     period: String,
+    /// The id of the list of today that is to name all of its records.
+    whole: String,
 }
 
-/// `GET /practice?period=`: the name of a span, or the id of a quarter that was frozen.
+/// `GET /practice?period=&whole=`: the name of a span, or the id of a quarter that was frozen; and a list of today.
 pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, Asks(asked): Asks<Asked>) -> Result<Html<String>, Error> {
     member.needs(Role::Lead)?;
     let chosen: Option<Uuid> = asked.period.parse().ok();
@@ -75,7 +79,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
         }
         (None, span) => {
             let period = Period::of(span.unwrap_or_default(), when.date(&now));
-            (period, Figures::now(&mut tx, period, when).await?, Some(today(&mut tx, when, now).await?))
+            (period, Figures::now(&mut tx, period, when).await?, Some(today(&mut tx, when, now, &asked.whole).await?))
         }
     };
     let single = queries::single_courses(&mut tx).await?;
@@ -93,6 +97,7 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
         may_freeze,
         frozen: said,
         today,
+        span: span.unwrap_or_default().name(),
         single,
         flow,
         changes,

@@ -14,6 +14,10 @@ const LEFT_OPEN_HOURS: i64 = 12;
 const CALLS_DAYS: i64 = 90;
 /// What is due is not called overdue before this: a clinician asks at the next session. Common practice, no source.
 const DUE_DAYS: u64 = 14;
+/// Records of a list that are named; the rest is counted, until the list is asked for whole.
+const NAMED: i64 = 20;
+/// Of a list asked for whole: more than this nobody reads on a page.
+const NAMED_WHOLE: i64 = 1000;
 
 /// One list.
 pub(super) struct Waiting {
@@ -25,6 +29,8 @@ pub(super) struct Waiting {
     pub(super) records: Vec<(i32, Uuid, String)>,
     /// How many more there are.
     pub(super) more: i64,
+    /// It was asked for whole.
+    pub(super) whole: bool,
 }
 
 /// The panel.
@@ -45,9 +51,9 @@ fn days(count: i32) -> String {
 /// How many there are, and the first of them.
 type Found = (i64, Vec<(i32, Uuid, String)>);
 
-fn list(id: &'static str, words: impl Fn(i64) -> String, (count, records): Found) -> Option<Waiting> {
+fn list(id: &'static str, words: impl Fn(i64) -> String, (count, records): Found, whole: &str) -> Option<Waiting> {
     let named = i64::try_from(records.len()).unwrap_or(count);
-    (count > 0).then(|| Waiting { id, what: words(count), more: count - named, records })
+    (count > 0).then(|| Waiting { id, what: words(count), more: count - named, records, whole: id == whole })
 }
 
 /// Each with how long it waits, and what for.
@@ -60,27 +66,28 @@ fn many(count: i64, one: &str, several: &str) -> String {
     if count == 1 { format!("1 {one}") } else { format!("{count} {several}") }
 }
 
-/// What needs a person now.
-pub(super) async fn today(tx: &mut Tx, when: When, now: DateTime<Utc>) -> Result<Today, Error> {
+/// What needs a person now; `whole`: the id of the list of which all are named.
+pub(super) async fn today(tx: &mut Tx, when: When, now: DateTime<Utc>, whole: &str) -> Result<Today, Error> {
     let day = when.date(&now);
-    let flags = queries::flags(tx).await?;
+    let named = |id| if id == whole { NAMED_WHOLE } else { NAMED };
+    let flags = queries::flags(tx, named("flags")).await?;
     let all_flags = flags.first().map_or(0, |row| row.all);
     let flags = flags.into_iter().map(|row| {
         let told = if row.told == 0 { "no clinician of theirs has had it on screen" } else { "clinician told" };
         (row.record, row.client, format!("{} late; {told}", days(row.days)))
     });
     let flags = (all_flags, flags.collect());
-    let unclosed = waiting(queries::unclosed(tx, now - Duration::hours(LEFT_OPEN_HOURS), now).await?, "open");
-    let calls = waiting(queries::calls(tx, now - Duration::days(CALLS_DAYS), now).await?, "overdue");
+    let unclosed = waiting(queries::unclosed(tx, now - Duration::hours(LEFT_OPEN_HOURS), now, named("unclosed")).await?, "open");
+    let calls = waiting(queries::calls(tx, now - Duration::days(CALLS_DAYS), now, named("calls")).await?, "overdue");
     let due_before = day.checked_sub_days(Days::new(DUE_DAYS)).unwrap_or(day);
-    let forms = waiting(queries::forms(tx, day, due_before).await?, "overdue");
-    let still = queries::still(tx).await?;
+    let forms = waiting(queries::forms(tx, day, due_before, named("forms")).await?, "overdue");
+    let still = queries::still(tx, named("still")).await?;
     let still = (still.first().map_or(0, |row| row.all), still.into_iter().map(|row| (row.record, row.client, String::new())).collect());
     let lists: Vec<Waiting> = [
-        list("flags", |count| many(count, "flag is open past its time", "flags are open past their time"), flags),
-        list("unclosed", |count| many(count, "session was left open", "sessions were left open"), unclosed),
-        list("calls", |count| many(count, "call after a session is overdue", "calls after a session are overdue"), calls),
-        list("forms", |count| many(count, "record has forms overdue", "records have forms overdue"), forms),
+        list("flags", |count| many(count, "flag is open past its time", "flags are open past their time"), flags, whole),
+        list("unclosed", |count| many(count, "session was left open", "sessions were left open"), unclosed, whole),
+        list("calls", |count| many(count, "call after a session is overdue", "calls after a session are overdue"), calls, whole),
+        list("forms", |count| many(count, "record has forms overdue", "records have forms overdue"), forms, whole),
         list(
             "still",
             |count| {
@@ -91,6 +98,7 @@ pub(super) async fn today(tx: &mut Tx, when: When, now: DateTime<Utc>) -> Result
                 )
             },
             still,
+            whole,
         ),
     ]
     .into_iter()

@@ -3,6 +3,7 @@
 use sqlx::postgres::{PgConnectOptions, PgPoolOptions};
 use sqlx::{ConnectOptions, Connection, PgConnection, PgPool};
 
+pub(crate) use super::queries::hold_folds;
 use crate::base::clock::World;
 use crate::store::error::Error;
 use crate::store::fit;

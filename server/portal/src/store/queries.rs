@@ -69,3 +69,17 @@ pub(super) async fn key_check(tx: &mut Tx, key: i32) -> Done<Option<Vec<u8>>> {
 pub(super) async fn keep_key_check(tx: &mut Tx, key: i32, fresh: &[u8]) -> Done<Vec<u8>> {
     sqlx::query_scalar!(r#"SELECT access.keep_key_check($1, $2) AS "standing!""#, key, fresh).fetch_one(&mut **tx).await
 }
+
+/// Waits until nobody else folds what is kept of these treatments or targets, and holds such folds up until the transaction ends: `fold_sessions` and
+/// `fold_still` take the same locks.
+///
+/// # Errors
+/// When the database does not answer.
+pub(crate) async fn hold_folds(tx: &mut sqlx::PgConnection, of: &[Uuid]) -> Done<()> {
+    let locked = sqlx::query_scalar!(
+        r#"SELECT count(pg_advisory_xact_lock(hashtextextended(id::text, 32))) AS "count!" FROM unnest($1::uuid[]) id"#,
+        of
+    );
+    locked.fetch_one(tx).await?;
+    Ok(())
+}

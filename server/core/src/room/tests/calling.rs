@@ -89,6 +89,8 @@ fn where_only_the_relay_may_be_used_no_other_address_is_passed_on() {
     ] {
         assert!(heard(&play.stage_says(FromStage::Call(way(FIRST, own))), DESK).is_empty(), "{own}");
     }
+    let strange = play.stage_says(FromStage::Call(way(FIRST, "candidate:of another time")));
+    assert!(heard(&strange, DESK).is_empty() && heard(&strange, STAGE).is_empty(), "one way of several: no reason to give the call up");
     let passed = heard(&play.stage_says(FromStage::Call(way(FIRST, RELAYED))), DESK);
     let said = serde_json::to_string(&passed).unwrap();
     assert!(said.contains("203.0.113.9 49203 typ relay raddr 0.0.0.0 rport 0") && !said.contains("198.51.100.7"), "{said}");
@@ -130,6 +132,10 @@ fn what_is_too_long_too_much_or_nonsense_is_dropped_said_once_and_ends_nothing()
 #[test]
 fn without_a_way_the_desk_is_told_and_the_hour_goes_on() {
     let mut play = calling(None);
+    let all: Vec<Effect> = play.log.iter().map(|(_, effect)| effect.clone()).collect();
+    for page in [DESK, STAGE] {
+        assert_eq!(heard(&all, page), [ToCaller::Over], "what it may hold of a room before this one is over");
+    }
     let effects = play.seat(SeatState::Admitted);
     assert_eq!(heard(&effects, DESK), [ToCaller::Unable { why: Unable::NoRelay }]);
     assert!(heard(&effects, STAGE).is_empty());
