@@ -125,23 +125,30 @@ test('sound that stops coming is said, and the set comes to rest', async () => {
   assert.equal((await setRows(scene.house, scene.session)).at(-1).room_ending, 'unheard');
 });
 
-test('a tap on Mute in a running set stops it as any tap does, and mutes nobody', async () => {
+test('a tap on Mute or Leave in a running set stops it as any tap does, and mutes nobody and leaves nothing', async () => {
   const page = await atTheQuestion();
-  await scene.stage.tap('Camera and microphone');
-  await scene.stage.tap('Go on');
-  await skipRest(scene.stage);
+  const { stage } = scene;
+  await stage.tap('Camera and microphone');
+  await stage.tap('Go on');
+  await skipRest(stage);
   await scene.admit();
   await sees(page, THEIRS_AT_STAGE);
   await desk.cycles(60);
   await scene.settle();
-  await desk.start();
-  await scene.stage.untilPage('running');
-  const { x, y, width, height } = await page.getByRole('button', { name: 'Mute' }).boundingBox();
-  // With a finger, whose click goes to what lies there when it is lifted.
-  await page.touchscreen.tap(x + width / 2, y + height / 2);
-  await desk.until('STOPPED BY CLIENT');
-  await desk.untilText('face', /picture on, sound on/);
-  assert.equal(await page.getByText('You are muted').count(), 0);
+  for (const name of ['Mute', 'Leave']) {
+    await desk.start();
+    await stage.untilPage('running');
+    const { x, y, width, height } = await page.getByRole('button', { name }).boundingBox();
+    // With a finger, whose click goes to what lies there when it is lifted.
+    await page.touchscreen.tap(x + width / 2, y + height / 2);
+    await desk.until('STOPPED BY CLIENT');
+    await desk.untilText('face', /picture on, sound on/);
+    assert.equal(await page.getByText('You are muted').count(), 0);
+    await stage.ready();
+    await desk.until('READY');
+  }
+  await page.getByRole('button', { name: 'Leave' }).tap();
+  await page.waitForURL('**/left');
 });
 
 test('a relay that does not answer: both read that it does not get through, and the session goes on', async () => {

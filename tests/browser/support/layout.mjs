@@ -17,9 +17,12 @@ export const APPEARANCES = {
 /** Text twice as large on a window half as wide as this is a page of 320 px, than which none has to be narrower (WCAG 2.2, 1.4.4 and 1.4.10). */
 const LEAST_FOR_LARGE = 640;
 
-/** Where what pushes at all pushes first: the narrowest of the windows, and the widest. */
+/**
+ * Where what pushes at all pushes first: the widest of the windows, and the narrowest. In this order: a window that keeps its size while the text grows does not
+ * ask its style sheet anew which rules hold (Chromium, told so by its protocol), and large text begins in a wide one.
+ */
 export const extremes = (sizes) => {
-  const byWidth = [...sizes].sort(([a], [b]) => a - b);
+  const byWidth = [...sizes].sort(([a], [b]) => b - a);
   return [...new Set([byWidth[0], byWidth.at(-1)])];
 };
 

@@ -289,7 +289,7 @@ async function leave(): Promise<void> {
   else document.body.append(element("main", {}, ...speech("left_text", "left_next")));
 }
 
-bindStopping(byId("stop"), byId("leave"), {
+bindStopping(byId("stop"), {
   active: () => player.active,
   stop: () => {
     stoppedAt = performance.now();

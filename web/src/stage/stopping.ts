@@ -11,21 +11,24 @@ export interface Stopping {
   touched(): void;
 }
 
-/** Binds it all; `stopButton` stops in every state, everything else only while something moves. `leave` is pressed as well by the tap that stops. */
-export function bindStopping(stopButton: HTMLElement, leave: HTMLElement, page: Stopping): void {
+/** Binds it all; `stopButton` stops in every state, everything else only while something moves. */
+export function bindStopping(stopButton: HTMLElement, page: Stopping): void {
   const stop = (event: globalThis.Event) => {
     event.preventDefault();
     event.stopPropagation();
     page.stop();
   };
-  bindTaps(page, stop, leave);
+  bindTaps(page, stop);
   bindKeys(page, stop);
   stopButton.addEventListener("click", () => page.stop());
   bindInterruptions(page);
 }
 
-/** A tap that stops presses nothing besides: with a finger its click goes to what lies there when the finger is lifted, which may be new. */
-function bindTaps(page: Stopping, stop: (event: globalThis.Event) => void, leave: HTMLElement): void {
+/**
+ * A tap that stops presses nothing besides, not even Leave: with a finger its click goes to what lies there when the finger is lifted, which may be new, and
+ * who taps anywhere to stop has not chosen to go.
+ */
+function bindTaps(page: Stopping, stop: (event: globalThis.Event) => void): void {
   let stopped = false;
   addEventListener(
     "pointerdown",
@@ -40,7 +43,7 @@ function bindTaps(page: Stopping, stop: (event: globalThis.Event) => void, leave
     "click",
     (event) => {
       // By key or by script: no tap.
-      if (!stopped || event.detail === 0 || leave.contains(event.target as Node)) return;
+      if (!stopped || event.detail === 0) return;
       event.preventDefault();
       event.stopPropagation();
     },
