@@ -90,6 +90,9 @@ test('Stop works with the network off: the last moving frame comes within one fr
     const { samples, heard } = await sampled(page);
     late.push(steps(samples.slice(Math.max(0, heard[0] - 1))).length);
     assert.ok(steps(samples.slice(0, heard[0])).length > 0, 'it had been moving');
+    // The screen shows a frame when all of it is painted: in a call a page of words beside it kept the dot moving for six.
+    const { visible, page: beside } = samples[heard[0]];
+    assert.deepEqual({ visible, beside }, { visible: false, beside: 'running' }, 'the frame that halts it changes nothing else');
     assert.equal(await stage.heading(), 'Stopped.');
     scene.link.restore();
     await desk.until('STOPPED BY CLIENT');

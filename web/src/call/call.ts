@@ -51,7 +51,7 @@ export class Call {
     this.own = new OwnMedia(navigator.mediaDevices, () => this.ownChanged());
     this.connection = new Connection({
       send: (said) => page.send(said),
-      own: () => ({ picture: this.spares ? null : this.own.picture, voice: this.own.voice }),
+      own: () => ({ picture: this.line.spares ? null : this.own.picture, voice: this.own.voice }),
       onSends: (sends) => {
         this.other = sends;
         page.changed();
@@ -80,16 +80,11 @@ export class Call {
   get sends(): Sends {
     const { picture, voice } = this.own.standing;
     return {
-      picture: picture === "on" && this.spares ? "spared" : picture,
+      picture: picture === "on" && this.line.spares ? "spared" : picture,
       voice: voice === "on" && this.own.muted ? "muted" : voice,
       during: this.during,
       visible: document.visibilityState === "visible",
     };
-  }
-
-  /** The line is too poor for a picture, and no set runs by it. */
-  private get spares(): boolean {
-    return this.line.spares && !this.page.runs();
   }
 
   /** For how long nothing came of the other that should, ms. */

@@ -4,6 +4,7 @@ import { element } from "../live/element";
 import { LiveSocket, OVER, WIRE_VERSION } from "../live/socket";
 import { startOf } from "../live/timeline";
 import { say } from "../live/words";
+import type { Ending } from "../wire/Ending";
 import type { FromStage } from "../wire/FromStage";
 import type { Interruption } from "../wire/Interruption";
 import type { Showing } from "../wire/Showing";
@@ -63,6 +64,7 @@ const tones = new Tones(
 let state = opened(abilities());
 let drawn = 0;
 let stoppedAt = -Infinity;
+let halting = false;
 let handingIn = false;
 let frameAsked = false;
 let lastShowing: Omit<Showing, "clock"> | undefined;
@@ -151,8 +153,7 @@ function perform(effect: Effect): void {
       document.documentElement.dataset["colours"] = effect.set.plan.comfort.colours;
       return player.play(effect.set, now);
     case "cut":
-      player.cut(effect.ending, now);
-      return dot.hide();
+      return halt(effect.ending, now);
     case "ease":
       return player.ease(effect.ending, now);
     case "send":
@@ -162,12 +163,27 @@ function perform(effect: Effect): void {
   }
 }
 
+/** The page that follows a halt comes a frame after it: the screen stands still only once all that changed in the frame is painted. */
+function halt(ending: Ending, now: number): void {
+  const moved = player.active;
+  player.cut(ending, now);
+  dot.hide();
+  if (!moved) return;
+  halting = true;
+  onceShown(() =>
+    setTimeout(() => {
+      halting = false;
+      follow();
+    }),
+  );
+}
+
 /** Brings everything else in line with the state. */
 function follow(): void {
   const now = performance.now();
   // What eases to rest has not stopped yet: the words for it come when it has.
   const page: Page = player.active ? { name: "running" } : pageOf(state);
-  if (renderer.show(page)) closeHelp();
+  if (!halting && renderer.show(page)) closeHelp();
   if (!player.active && page.name !== "between") dot.hide();
   if (device.current.checking !== isChecking(state)) device.learn({ checking: isChecking(state) });
   clock.hold(player.active, now);

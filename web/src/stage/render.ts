@@ -18,6 +18,8 @@ export class Renderer {
 
   /** Shows `page`. @returns whether it was another one. */
   show(page: Page): boolean {
+    // The client has left: the page is blank and stays so.
+    if (!this.main.isConnected) return false;
     const key = JSON.stringify(page);
     if (key === this.shown) return false;
     this.shown = key;

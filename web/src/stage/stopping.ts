@@ -39,11 +39,15 @@ function bindTaps(page: Stopping, stop: (event: globalThis.Event) => void): void
     },
     { capture: true },
   );
+  // It became something else, and no click will come.
+  addEventListener("pointercancel", () => (stopped = false), { capture: true });
   addEventListener(
     "click",
     (event) => {
       // By key or by script: no tap.
       if (!stopped || event.detail === 0) return;
+      // A tap has one click. The next may be an aid's, which has no tap before it.
+      stopped = false;
       event.preventDefault();
       event.stopPropagation();
     },
