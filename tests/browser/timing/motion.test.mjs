@@ -81,7 +81,7 @@ test('Stop works with the network off: the last moving frame comes within one fr
   scene.excuse(page, LOST_LINE);
   const ways = [() => page.keyboard.press('Space'), () => page.keyboard.press('Escape'), () => stage.tapAnywhere(), () => page.click('#stop')];
   const late = [];
-  const tries = 12;
+  const tries = 8;
   for (let i = 0; i < tries; i++) {
     await run(scene);
     scene.link.silence();
