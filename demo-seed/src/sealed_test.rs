@@ -15,10 +15,17 @@ use crate::{Args, practice, run};
 
 const CLIENTS: usize = 3;
 
+/// One practice for what only looks at it, since it takes seconds to make.
 #[tokio::test]
-async fn a_dump_holds_no_word_about_a_client() {
+async fn a_seeded_practice_is_sealed_in_the_present_and_opened_by_its_key_alone() {
     let database = TestDatabase::new().await;
     seed(&database).await;
+    a_dump_holds_no_word_about_a_client(&database).await;
+    the_clock_is_the_databases_again(&database).await;
+    another_key_is_refused_even_when_nothing_is_left_to_seed(&database).await;
+}
+
+async fn a_dump_holds_no_word_about_a_client(database: &TestDatabase) {
     let dump = database.dump();
     let practice = practice::draw(1, CLIENTS);
     let words = private_words(&practice);
@@ -44,10 +51,7 @@ fn the_search_finds_a_word_however_it_stands() {
 }
 
 /// The years behind are written as they pass; afterwards the time is the present, whatever the portal says it is.
-#[tokio::test]
-async fn the_clock_is_the_databases_again_once_it_is_seeded() {
-    let database = TestDatabase::new().await;
-    seed(&database).await;
+async fn the_clock_is_the_databases_again(database: &TestDatabase) {
     let (clock, oldest): (String, bool) = sqlx::query_as(
         "SELECT concat_ws(' give or take ', ahead, slack), (SELECT min(at) < now() - interval '30 days' FROM audit) FROM access.clock",
     )
@@ -58,12 +62,9 @@ async fn the_clock_is_the_databases_again_once_it_is_seeded() {
 }
 
 /// A demo that is there already is not passed over with another key: nothing of it would open.
-#[tokio::test]
-async fn another_key_is_refused_even_when_nothing_is_left_to_seed() {
-    let database = TestDatabase::new().await;
-    seed(&database).await;
-    seed_with(&database, "5e").await.unwrap();
-    let refused = seed_with(&database, "e5").await.unwrap_err().to_string();
+async fn another_key_is_refused_even_when_nothing_is_left_to_seed(database: &TestDatabase) {
+    seed_with(database, "5e").await.unwrap();
+    let refused = seed_with(database, "e5").await.unwrap_err().to_string();
     assert!(refused.contains("Put the practice's own key file back"), "{refused}");
 }
 

@@ -14,9 +14,20 @@ migrate_by_file() {
 # lint_and_collect FOLDER: clippy with every query asked of the migrated database; what it learns goes to FOLDER.
 # The odd configuration name makes clippy look at each of our packages anew, and with it at each query.
 lint_and_collect() {
+    asking_queries "$1" cargo clippy --locked --workspace --all-targets -- -D warnings --cfg "asked_at_${EPOCHSECONDS}_$$"
+}
+
+# lint_and_build FOLDER: the same where nothing is built yet. Clippy's compiler goes on to programs and tests, where `cargo clippy` has every
+# package read for it alone and for the build once more. Later builds find all of it while the two settings stand.
+lint_and_build() {
+    asking_queries "$1" cargo build --locked --workspace --bins --tests
+}
+lint_as_built() { export RUSTC_WORKSPACE_WRAPPER=clippy-driver CLIPPY_ARGS=-Dwarnings; }
+build_as_usual() { unset RUSTC_WORKSPACE_WRAPPER CLIPPY_ARGS; }
+
+asking_queries() { # asking_queries FOLDER COMMAND...
     mkdir -p "$1"
-    (cd "$ROOT" && SQLX_OFFLINE=false SQLX_OFFLINE_DIR=$1 DATABASE_URL=$LEEWARD_OWNER_URL \
-        cargo clippy --locked --workspace --all-targets -- -D warnings --cfg "asked_at_${EPOCHSECONDS}_$$")
+    (cd "$ROOT" && SQLX_OFFLINE=false SQLX_OFFLINE_DIR=$1 DATABASE_URL=$LEEWARD_OWNER_URL "${@:2}")
 }
 
 queries_match() { # queries_match FOLDER: is the committed .sqlx what was learnt?

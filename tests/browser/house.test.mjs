@@ -14,7 +14,7 @@ const DEPLOY = fileURLToPath(new URL('../../deploy/', import.meta.url));
 const alive = (house) => fetch(`${house.origin}/livez`).then((response) => response.status, () => 'nobody');
 
 let house;
-before(async () => { house = await startHouse(); });
+before(async () => { house = await startHouse({ env: { LEEWARD_LASTING: '1' } }); });
 after(() => house?.stop());
 
 test('the roles are bound by the policies, and Postgres tells no parameters', async () => {

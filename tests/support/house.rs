@@ -13,7 +13,6 @@ use leeward::store::database::Database;
 use leeward::store::key_check;
 use leeward::store::seal::PracticeKey;
 use sqlx::postgres::PgConnectOptions;
-use sqlx::{Connection, PgConnection};
 use uuid::Uuid;
 
 use crate::{Browser, TestDatabase, TestWorld, Wire};
@@ -93,7 +92,7 @@ impl House {
     /// Stops the portal at once, as a crash would, and starts another on the same database (and another port).
     pub async fn restart(self) -> Self {
         self.handle.shutdown();
-        Self::on(self.database.reopened().await, self.clock.clone(), self.demo, None).await
+        Self::on(self.database.reopened(), self.clock.clone(), self.demo, None).await
     }
 
     /// Somebody who has not signed in.
@@ -106,13 +105,12 @@ impl House {
     pub async fn member(&self, roles: &[Role]) -> Browser {
         let id = new_id(&self.app.world);
         let names: Vec<String> = roles.iter().map(|role| role.name().to_owned()).collect();
-        let mut owner = PgConnection::connect_with(&self.database.owner()).await.expect("the owner connects");
         sqlx::query("INSERT INTO access.member (id, name, roles, joined_at) VALUES ($1, $2, $3, $4)")
             .bind(id)
             .bind(format!("Member {}", &id.simple().to_string()[..6]))
             .bind(names)
             .bind(self.app.world.now())
-            .execute(&mut owner)
+            .execute(&self.database.as_owner)
             .await
             .expect("the owner adds a member");
         self.sign_in(id).await
@@ -121,7 +119,6 @@ impl House {
     /// One more sign-in of a member.
     pub async fn sign_in(&self, member: Uuid) -> Browser {
         let token = Token::new(&self.app.world);
-        let mut owner = PgConnection::connect_with(&self.database.owner()).await.expect("the owner connects");
         sqlx::query(
             "INSERT INTO access.signin (id, token_hash, member_id, device, opened_at, seen_at, shown_at, ends_at)
              VALUES ($1, $2, $3, 'a test', $4, $4, $4, $4 + interval '12 hours')",
@@ -130,7 +127,7 @@ impl House {
         .bind(token.hash())
         .bind(member)
         .bind(self.app.world.now())
-        .execute(&mut owner)
+        .execute(&self.database.as_owner)
         .await
         .expect("the owner opens a sign-in");
         Browser::new(&self.origin).signed_in(member, &self.app.origin.member_cookie(), &token)

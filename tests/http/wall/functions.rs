@@ -115,23 +115,33 @@ async fn expired(ground: &Ground) -> Vec<Said> {
     all
 }
 
-/// Nobody, whatever they call themselves, and tokens of one kind used as another.
-async fn pretenders(ground: &Ground) -> Vec<Said> {
+/// All there are to say, and what is none.
+const KINDS: [&str; 7] = ["visitor", "member", "seat", "room", "errand", "owner", ""];
+
+/// Nobody, whatever they call themselves.
+async fn nobody(ground: &Ground) -> Vec<Said> {
     let made_up = ground.said("", &Subject::Member(Token::new(&ground.scene.house.app.world))).await.token;
-    let kinds = ["visitor", "member", "seat", "room", "errand", "owner", ""];
-    let mut all: Vec<Said> = kinds.map(|kind| Said::new(format!("{kind:?} without a token"), kind, "")).to_vec();
-    all.extend(kinds.map(|kind| Said::new(format!("{kind:?} with a token that nobody was given"), kind, &made_up)));
-    for real in [
-        ground.said("the clinician's token", &ground.scene.clinician.subject()).await,
-        ground.said("the seat's token", &Subject::Seat(ground.seat_token.clone())).await,
-        ground.said("the asking device's token", &Subject::Seat(ground.asking_token.clone())).await,
-        ground.said("the room's token", &Subject::Room(ground.room_token.clone())).await,
-        ground.said("the client's errand", &Subject::Errand(ground.errand_token.clone())).await,
-    ] {
-        let others = kinds.iter().filter(|kind| **kind != real.kind);
-        all.extend(others.map(|kind| Said::new(format!("{} as {kind:?}", real.name), kind, &real.token)));
-    }
-    all
+    let without = KINDS.map(|kind| Said::new(format!("{kind:?} without a token"), kind, ""));
+    without.into_iter().chain(KINDS.map(|kind| Said::new(format!("{kind:?} with a token that nobody was given"), kind, &made_up))).collect()
+}
+
+/// Whoever has this token, used as each of the others.
+fn misused(real: &Said) -> Vec<Said> {
+    let others = KINDS.iter().filter(|kind| **kind != real.kind);
+    others.map(|kind| Said::new(format!("{} as {kind:?}", real.name), kind, &real.token)).collect()
+}
+
+async fn misused_by_members_and_clients(ground: &Ground) -> Vec<Said> {
+    let member = ground.said("the clinician's token", &ground.scene.clinician.subject()).await;
+    let errand = ground.said("the client's errand", &Subject::Errand(ground.errand_token.clone())).await;
+    [misused(&member), misused(&errand)].concat()
+}
+
+async fn misused_in_a_session(ground: &Ground) -> Vec<Said> {
+    let seat = ground.said("the seat's token", &Subject::Seat(ground.seat_token.clone())).await;
+    let asking = ground.said("the asking device's token", &Subject::Seat(ground.asking_token.clone())).await;
+    let room = ground.said("the room's token", &Subject::Room(ground.room_token.clone())).await;
+    [misused(&seat), misused(&asking), misused(&room)].concat()
 }
 
 async fn faults(ground: &Ground, role: &PgConnectOptions, said: &Said, fits: impl Fn(&Outcome) -> bool) -> (usize, Vec<String>) {
@@ -140,20 +150,12 @@ async fn faults(ground: &Ground, role: &PgConnectOptions, said: &Said, fits: imp
     (outcomes.len(), faults.take(12).collect())
 }
 
-#[tokio::test]
-async fn without_a_token_that_holds_every_function_refuses_or_is_empty() {
-    let ground = ground().await;
-    let mut who = pretenders(&ground).await;
+/// All functions as each of these: every one refuses or is empty.
+async fn opens_nothing(ground: &Ground, who: &[Said]) {
     let app = ground.scene.house.database.app();
     let (mut calls, mut wrong) = (0, Vec::new());
-    for said in &who {
-        let (some, mut more) = faults(&ground, &app, said, |outcome| outcome.is_nothing() || listed(&OPEN, outcome)).await;
-        calls += some;
-        wrong.append(&mut more);
-    }
-    who = expired(&ground).await;
-    for said in &who {
-        let (some, mut more) = faults(&ground, &app, said, |outcome| outcome.is_nothing() || listed(&OPEN, outcome)).await;
+    for said in who {
+        let (some, mut more) = faults(ground, &app, said, |outcome| outcome.is_nothing() || listed(&OPEN, outcome)).await;
         calls += some;
         wrong.append(&mut more);
     }
@@ -162,10 +164,36 @@ async fn without_a_token_that_holds_every_function_refuses_or_is_empty() {
 }
 
 #[tokio::test]
+async fn to_nobody_every_function_refuses_or_is_empty() {
+    let ground = ground().await;
+    opens_nothing(&ground, &nobody(&ground).await).await;
+}
+
+// In two, which run beside each other: together they take longer than all that comes after them.
+#[tokio::test]
+async fn to_a_members_token_used_as_another_every_function_refuses_or_is_empty() {
+    let ground = ground().await;
+    opens_nothing(&ground, &misused_by_members_and_clients(&ground).await).await;
+}
+
+#[tokio::test]
+async fn to_a_sessions_token_used_as_another_every_function_refuses_or_is_empty() {
+    let ground = ground().await;
+    opens_nothing(&ground, &misused_in_a_session(&ground).await).await;
+}
+
+#[tokio::test]
+async fn to_who_has_a_token_that_is_over_every_function_refuses_or_is_empty() {
+    let ground = ground().await;
+    opens_nothing(&ground, &expired(&ground).await).await;
+}
+
+#[tokio::test]
 async fn the_role_that_signs_in_does_nothing_else() {
     let ground = ground().await;
     let mut wrong = Vec::new();
-    for said in pretenders(&ground).await {
+    let everybody = [nobody(&ground).await, misused_by_members_and_clients(&ground).await, misused_in_a_session(&ground).await];
+    for said in everybody.concat() {
         let fits = |outcome: &Outcome| outcome.is_nothing() || listed(&OPEN_TO_SIGN_IN, outcome);
         wrong.append(&mut faults(&ground, &ground.signin_role(), &said, fits).await.1);
     }
