@@ -2,10 +2,10 @@
 
 import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
-import { addPasskeyDevice } from './support/chromium.mjs';
-import { Desk } from './support/desk.mjs';
+import { addPasskeyDevice, stillOf } from './support/chromium.mjs';
+import { Desk, LONG } from './support/desk.mjs';
 import { asShown, howGiven, inClear, setRows, table } from './support/record.mjs';
-import { CLIENT, LOCATION, TARGET, accessible, openScene } from './support/scene.mjs';
+import { CLIENT, LOCATION, TARGET, accessible, accessibleStill, openScene } from './support/scene.mjs';
 import { enrol, fill, invite, newClient, newTarget, signIn, signOut, startSession } from './support/practice.mjs';
 import { Stage } from './support/stage.mjs';
 import { story } from './support/story.mjs';
@@ -130,16 +130,16 @@ test('set 1 runs to its planned end, with two changes of its rate while it runs'
 });
 
 test('set 2 is stopped by the client with a tap, and nothing starts before the client is ready', async () => {
-  // Long enough to be looked at, however slowly.
-  await startAfterLook(60);
+  await startAfterLook(LONG);
   await desk.press('ArrowRight');
   await desk.untilCycle(3);
-  await accessible(stage.page, 'running');
-  await accessible(clinician, 'desk, running');
+  const running = [await stillOf(stage.page), await stillOf(clinician)];
   await stage.tapAnywhere();
   await stage.until('Stopped.');
   await desk.until('STOPPED BY CLIENT');
   await stage.page.getByText('The person you are meeting can see that you stopped.').waitFor();
+  await accessibleStill(running[0], 'running');
+  await accessibleStill(running[1], 'desk, running');
   await accessible(stage.page, 'stopped');
   await accessible(clinician, 'desk, stopped by client');
   await clinician.locator('[data-part="start"][aria-disabled]').waitFor();
@@ -187,7 +187,7 @@ test('the session is closed with the list, and the client reads the last words',
   list.troubles = list.troubles.filter((line) => !line.includes('422'));
   await fill(list, CLOSING);
   // Meanwhile the desk is there, for the client too.
-  assert.equal(await desk.word(), 'READY');
+  await desk.until('READY');
   assert.match(await stage.page.locator('main').innerText(), /when you are both ready/);
   await list.getByRole('button', { name: 'Close the session' }).click();
   await list.waitForURL(`**/sessions/${scene.session}`);

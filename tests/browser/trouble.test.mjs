@@ -2,10 +2,11 @@
 
 import assert from 'node:assert/strict';
 import { after, before } from 'node:test';
+import { stillOf } from './support/chromium.mjs';
 import { Desk } from './support/desk.mjs';
 import { enrol, fill, newClient, startSession } from './support/practice.mjs';
 import { table, written } from './support/record.mjs';
-import { CLIENT, LOCATION, Scene, TARGET, accessible, openScene } from './support/scene.mjs';
+import { CLIENT, LOCATION, Scene, TARGET, accessible, accessibleStill, openScene } from './support/scene.mjs';
 import { Stage } from './support/stage.mjs';
 
 let scene;
@@ -94,10 +95,11 @@ async function secondDeviceAsks(both) {
   await door.waitFor();
   assert.equal(await both.page.title(), 'AT THE DOOR, READY - Desk, session 1');
   assert.equal(await both.word(), 'READY');
-  await accessible(both.page, 'desk, another device at the door');
+  const asked = await stillOf(both.page);
   await both.click('Refuse');
   await door.waitFor({ state: 'hidden' });
   assert.equal(await both.page.title(), 'READY - Desk, session 1');
+  await accessibleStill(asked, 'desk, another device at the door');
   // The refusal.
   scene.excuse(other, /status of 409/);
 }

@@ -1,5 +1,6 @@
 // Real Chromium for the tests: launching, a virtual passkey, accessibility.
 
+import assert from 'node:assert/strict';
 import { once } from 'node:events';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
@@ -132,4 +133,56 @@ export async function accessibilityViolations(page) {
     const { violations } = await globalThis.axe.run({ resultTypes: ['violations'] });
     return violations.map(({ id, help, nodes }) => `${id}: ${help}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`);
   });
+}
+
+/** Style sheets by their addresses, which name what they hold. */
+const sheets = new Map();
+
+/**
+ * What stands on a page at this moment, to be looked at when there is time, see `openStill`: a page that is looked at from all sides answers
+ * nobody for a second and more where the machine is slow, and then the room rightly holds, or ends its set.
+ */
+export async function stillOf(page) {
+  const { html, links } = await page.evaluate(withoutPrograms);
+  for (const link of links.filter((one) => !sheets.has(one))) {
+    const sheet = await page.request.get(link);
+    assert.ok(sheet.ok(), `${link}: ${sheet.status()}`);
+    sheets.set(link, await sheet.text());
+  }
+  return { browser: page.context().browser(), address: page.url(), viewport: page.viewportSize(), html };
+}
+
+/**
+ * Opens a still in its own size; nothing runs on it, and no portal is needed. `page`, where a still was opened before, is used again, which costs less
+ * than a new one. Close its context.
+ */
+export async function openStill({ browser, address, viewport, html }, page) {
+  if (page === undefined) return openAt(address, await (await browser.newContext({ viewport })).newPage(), html);
+  await page.setViewportSize(viewport);
+  await page.setContent(html);
+  return page;
+}
+
+async function openAt(address, page, html) {
+  await page.route('**/*', (route, request) => {
+    if (request.url() === address) return route.fulfill({ contentType: 'text/html; charset=utf-8', body: html });
+    const sheet = sheets.get(request.url());
+    return sheet === undefined ? route.abort() : route.fulfill({ contentType: 'text/css; charset=utf-8', body: sheet });
+  });
+  await page.goto(address);
+  return page;
+}
+
+/** Runs in the page. What was typed and chosen is kept. */
+function withoutPrograms() {
+  const copy = document.documentElement.cloneNode(true);
+  const fields = (of) => [...of.querySelectorAll('input, textarea')];
+  const copies = fields(copy);
+  for (const [index, { localName, value, checked }] of fields(document).entries()) {
+    if (localName === 'textarea') copies[index].textContent = value;
+    else copies[index].setAttribute('value', value);
+    copies[index].toggleAttribute('checked', checked === true);
+  }
+  for (const program of copy.querySelectorAll('script')) program.remove();
+  return { html: `<!doctype html>${copy.outerHTML}`, links: [...document.querySelectorAll('link[rel="stylesheet"]')].map(({ href }) => href) };
 }

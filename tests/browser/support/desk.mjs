@@ -2,6 +2,9 @@
 
 import assert from 'node:assert/strict';
 
+/** Cycles, the most that a set may have: one that is stopped, or looked at, is not over before that on the slowest machine. */
+export const LONG = 200;
+
 /** The desk of an open page. */
 export class Desk {
   constructor(page) { this.page = page; }

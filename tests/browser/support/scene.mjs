@@ -2,7 +2,7 @@
 
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { accessibilityViolations, addPasskeyDevice, launch, launchTab, openPage, openWindow, watchTroubles } from './chromium.mjs';
+import { accessibilityViolations, addPasskeyDevice, launch, launchTab, openPage, openStill, openWindow, watchTroubles } from './chromium.mjs';
 import { Desk } from './desk.mjs';
 import { startHouse } from './harness.mjs';
 import { PATIENCE } from './history.mjs';
@@ -233,4 +233,11 @@ export class Scene {
 /** Holds the page as it is now against axe. */
 export async function accessible(page, what) {
   assert.deepEqual(await accessibilityViolations(page), [], `${what} at ${page.url()}`);
+}
+
+/** As `accessible`, of a still. */
+export async function accessibleStill(still, what) {
+  const page = await openStill(still);
+  await accessible(page, what);
+  await page.context().close();
 }

@@ -156,8 +156,8 @@ pub(super) async fn show(member: Member, State(app): State<App>, frame: Frame, A
     let mut tx = app.database.act(&member.subject, Act::new("caseload.view")).await?;
     let when = When::in_practice(&mut tx).await?;
     let news = unread(&mut tx, when).await?;
-    let numbers = outcomes::clients(&mut tx).await?;
     let rows = queries::cases(&mut tx, archived).await?;
+    let numbers = outcomes::clients(&mut tx, Some(&rows.iter().map(|row| row.id).collect::<Vec<_>>())).await?;
     let spans = outcomes::spans(&mut tx, None).await?;
     let rehearsal = my_rehearsal(&mut tx).await?;
     let now = app.world.now();

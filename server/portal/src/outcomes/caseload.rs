@@ -156,7 +156,7 @@ pub(super) async fn show(
     let news = unread(&mut tx, when).await?;
     let care = queries::care(&mut tx).await?;
     let mut lines = Vec::new();
-    for row in queries::clients(&mut tx).await? {
+    for row in queries::clients(&mut tx, None).await? {
         if chosen.is_none_or(|member| care.iter().any(|link| link.client == row.id && link.member == member)) {
             lines.push(line(&mut tx, &app, row, &care, when).await?);
         }

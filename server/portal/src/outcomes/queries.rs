@@ -90,14 +90,18 @@ pub(crate) struct ClientRow {
     pub mine: bool,
 }
 
-/// All clients of the practice by record number. Pretend ones are no clients: see `access.rehearsals()`.
-pub(crate) async fn clients(tx: &mut Tx) -> sqlx::Result<Vec<ClientRow>> {
+/// All clients of the practice by record number, or these of them. Pretend ones are no clients: see `access.rehearsals()`.
+///
+/// Who treats some and leads too may read all: whoever wants some says which, or the whole practice is counted for them.
+pub(crate) async fn clients(tx: &mut Tx, which: Option<&[Uuid]>) -> sqlx::Result<Vec<ClientRow>> {
     sqlx::query_as!(
         ClientRow,
         r#"WITH latest AS (
-             SELECT DISTINCT ON (client_id) client_id, target_id FROM session WHERE target_id IS NOT NULL AND took_place ORDER BY client_id, seq DESC),
+             SELECT DISTINCT ON (client_id) client_id, target_id FROM session
+             WHERE target_id IS NOT NULL AND took_place AND ($1::uuid[] IS NULL OR client_id = ANY($1)) ORDER BY client_id, seq DESC),
            ended AS (
-             SELECT DISTINCT ON (client_id) client_id, ended_at, closing FROM session WHERE ended_at IS NOT NULL AND took_place ORDER BY client_id, seq DESC),
+             SELECT DISTINCT ON (client_id) client_id, ended_at, closing FROM session
+             WHERE ended_at IS NOT NULL AND took_place AND ($1::uuid[] IS NULL OR client_id = ANY($1)) ORDER BY client_id, seq DESC),
            suds AS (
              SELECT l.client_id, (array_agg(r.value ORDER BY r.place, r.asked))[1] AS first_sud,
                (array_agg(r.value ORDER BY r.place DESC, r.asked DESC))[1] AS last_sud
@@ -107,7 +111,8 @@ pub(crate) async fn clients(tx: &mut Tx) -> sqlx::Result<Vec<ClientRow>> {
              e.ended_at AS "closed_at?", e.closing AS "closing?",
              c.id IN (SELECT access.my_clients()) AS "mine!"
            FROM client c JOIN client_count n ON n.client_id = c.id LEFT JOIN suds d ON d.client_id = c.id LEFT JOIN ended e ON e.client_id = c.id
-           WHERE c.id NOT IN (SELECT access.rehearsals()) ORDER BY c.number"#
+           WHERE c.id NOT IN (SELECT access.rehearsals()) AND ($1::uuid[] IS NULL OR c.id = ANY($1)) ORDER BY c.number"#,
+        which
     )
     .fetch_all(&mut **tx)
     .await
